@@ -1,0 +1,1 @@
+"""Astragal: coverings for glazed doors, from YAML to geometry, drawings and a static site."""

@@ -1,0 +1,78 @@
+"""What every mechanism shares: the numbers of a fixing, a headrail and a bottom rail.
+
+A ``TAKES`` table names the numbers a mechanism reads: for each its unit (``length``,
+``share``, ``count``, ``degree``, ``switch``, ``mass``), its default (``None``: the family must
+give it) and what it means. The catalog checks content against these tables.
+"""
+
+from configurator.kernel.numbers import blend
+from configurator.kernel.pieces import solid
+from configurator.kernel.shapes import Piece, Position, Size
+
+COMMON_TAKES: dict[str, list[str | float | None]] = {
+    "cloth_view": ["share", None, "how much of the view comes through the cloth, slat or vane material"],
+    "cloth_light": ["share", None, "how much of the light comes through the cloth, slat or vane material"],
+    "cloth_mass": ["mass", 0.3, "mass of the covering by area, kg/m2"],
+    "headrail_height": ["length", None, "height of the headrail (for a rod: its diameter)"],
+    "headrail_depth": ["length", None, "depth of the headrail from its mounting plane"],
+    "rail_height": ["length", 0.0, "height of the bottom rail"],
+    "rail_depth": ["length", 0.0, "depth of the bottom rail"],
+    "overlap_side": ["length", None, "wanted overlap past the glass, each side"],
+    "overlap_least": ["length", 0.0, "least overlap past the glass, each side, that still covers"],
+    "overlap_bottom": ["length", None, "wanted overlap below the glass"],
+    "rise": ["length", 0.0, "how far above the glass the top is set where the top rail has the height"],
+    "edge_clear": ["length", 3.0, "clearance to the leaf's edges, hinges and stops"],
+    "width_least": ["length", 200.0, "least width that can be made"],
+    "width_most": ["length", 3000.0, "greatest width that can be made"],
+    "height_most": ["length", 3000.0, "greatest height that can be made"],
+    "order_step": ["length", 3.175, "step in which the workroom takes sizes"],
+    "spacer_step": ["length", 6.35, "step in which spacers are stocked"],
+    "spacer_most": ["length", 38.1, "thickest stack of spacers that may be used"],
+    "over_opening": ["switch", 0.0, "1 when hung above the opening instead of on the leaf"],
+    "ceiling_fixed": ["switch", 0.0, "1 when an over-opening headrail is fixed to the ceiling"],
+    "over_side": ["length", 100.0, "wanted overlap past the opening, each side, over-opening"],
+    "stand_off": ["length", 0.0, "least distance from the wall to the headrail's back, over-opening"],
+    "lower_moves": ["switch", 1.0, "1 when the bottom rail (or the leading edge) travels"],
+    "upper_moves": ["switch", 0.0, "1 when the upper rail travels too"],
+    "tilt_open": ["degree", 0.0, "tilt at which louvers or vanes stand edge-on to the view"],
+    "tilt_moving": ["degree", 0.0, "tilt while raising and lowering"],
+    "tilt_closed": ["degree", 0.0, "tilt when closed"],
+    "tilt_far": ["degree", 0.0, "tilt at the other extreme; the same as tilt_closed where nothing tilts"],
+    "hand_follows": ["switch", 1.0, "1 when the hand takes the bottom rail itself"],
+    "hand_drop": ["length", 0.0, "how far below the headrail a wand or loop is held"],
+    "hand_away": ["switch", 0.0, "1 when worked from a remote control or switch"],
+    "cord_length": ["length", 0.0, "longest accessible free cord"],
+    "loop_length": ["length", 0.0, "height of a cord or chain loop"],
+    "loop_retained": ["switch", 0.0, "1 when the loop is held taut by a device fixed to the door or wall"],
+    "wired": ["switch", 0.0, "1 when a motor needs a lead across the hinge"],
+    "hold_down": ["switch", 0.0, "1 when hold-downs keep the bottom rail to the leaf"],
+    "hold_down_height": ["length", 25.0, "height of a hold-down"],
+    "hold_down_depth": ["length", 15.0, "depth of a hold-down"],
+    "cutout_clear": ["length", 0.0, "clearance round the handle in a cut-out; 0 means no cut-out"],
+}
+
+
+def headrail(numbers: dict[str, float], size: Size) -> Piece:
+    """Return the headrail: across the whole width, at the top, against the mounting plane."""
+    z0 = size["z0"]
+    return solid(
+        "headrail",
+        size["x0"],
+        size["x1"],
+        size["y1"] - numbers["headrail_height"],
+        size["y1"],
+        z0,
+        z0 + numbers["headrail_depth"],
+    )
+
+
+def moving_rail(numbers: dict[str, float], size: Size, kind: str, top: float) -> Piece:
+    """Return a moving rail with its top edge at ``top``, centred under the headrail's depth."""
+    middle = size["z0"] + numbers["headrail_depth"] / 2
+    half = numbers["rail_depth"] / 2
+    return solid(kind, size["x0"], size["x1"], top - numbers["rail_height"], top, middle - half, middle + half)
+
+
+def lower_edge(size: Size, stack: float, place: Position) -> float:
+    """Return the y of the covering's lower edge: from under its ``stack`` to the bottom of its size."""
+    return blend(size["y1"] - stack, size["y0"], place["lower"])

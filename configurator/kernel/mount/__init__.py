@@ -1,0 +1,1 @@
+"""Where a covering sits: its size, its mounting plane and what limited it."""

@@ -1,0 +1,36 @@
+"""Small arithmetic that Python and JavaScript must do alike."""
+
+import math
+
+# Slack for steps: 3 x 3.175 must count as three whole steps on both sides.
+STEP_SLACK = 1e-9
+
+
+def clamp(value: float, low: float, high: float) -> float:
+    """Return ``value``, held between ``low`` and ``high``."""
+    return max(low, min(high, value))
+
+
+def step_down(value: float, step: float) -> float:
+    """Return the largest whole number of ``step`` that is not more than ``value``."""
+    return math.floor(value / step + STEP_SLACK) * step
+
+
+def step_up(value: float, step: float) -> float:
+    """Return the smallest whole number of ``step`` that is not less than ``value``."""
+    return math.ceil(value / step - STEP_SLACK) * step
+
+
+def nearest(value: float) -> float:
+    """Return the nearest whole number, halves upwards."""
+    return math.floor(value + 0.5 + STEP_SLACK)
+
+
+def overlap(a0: float, a1: float, b0: float, b1: float) -> float:
+    """Return the length that two spans share; 0 where they do not meet."""
+    return max(0.0, min(a1, b1) - max(a0, b0))
+
+
+def blend(start: float, end: float, share: float) -> float:
+    """Return the number a ``share`` of the way from ``start`` to ``end``."""
+    return start + (end - start) * share

@@ -1,0 +1,1 @@
+"""What clients, consultants and workrooms ask of the pieces; one question a file."""

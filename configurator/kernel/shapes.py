@@ -1,0 +1,327 @@
+"""The shapes of the data that the kernel takes and gives.
+
+Space: x runs to the right from the active leaf's left edge as seen from the room, y up
+from the finished floor, z out of the leaf's room-side face into the room. Lengths are
+millimetres, angles degrees, shares 0 to 1. All of it is plain JSON.
+"""
+
+from typing import TypedDict
+
+
+class Piece(TypedDict):
+    """A box in the leaf's space, with its kind and its two optical numbers.
+
+    ``part`` is ``door``, ``handle`` or ``covering``. ``outline`` is the true cut where it
+    is not the box itself: points ``[a, b]`` in (z, y) for ``axis`` ``x`` (a vertical
+    section shows it), in (x, z) for ``axis`` ``y`` (a plan shows it). ``count`` tells how
+    many equal units, close against each other along y (axis x) or x (axis y), fill the
+    box; the outline is then that of the lowest or leftmost unit and repeats at ``pitch``.
+    """
+
+    part: str
+    kind: str
+    x0: float
+    x1: float
+    y0: float
+    y1: float
+    z0: float
+    z1: float
+    view: float
+    light: float
+    axis: str
+    outline: list[list[float]]
+    count: int
+    pitch: float
+
+
+class Handle(TypedDict):
+    """A preset of door hardware, measured from its axis (the spindle or knob centre).
+
+    ``kind`` is ``lever``, ``knob`` or ``pull``. A lever's ``grip_length`` runs from the axis
+    to its tip towards the hinges; a knob's is its radius; a pull's is half its width.
+    ``grip_height`` is the grip's vertical size. ``gap`` is the free depth between the leaf's
+    face and the back of the grip; ``projection`` reaches to the front of the grip.
+    The plate or rose is centred ``plate_below`` under the axis. ``neck`` is the diameter of
+    the spindle neck (for a pull: the height of each post). ``turn_*`` describe a thumb-turn
+    or deadbolt above the axis; ``turn_above`` 0 means none.
+    """
+
+    id: str
+    name: str
+    kind: str
+    grip_length: float
+    grip_height: float
+    gap: float
+    projection: float
+    plate_width: float
+    plate_height: float
+    plate_thickness: float
+    plate_below: float
+    neck: float
+    turn_above: float
+    turn_width: float
+    turn_height: float
+    turn_projection: float
+
+
+class Door(TypedDict):
+    """A glazed leaf, a pair, or a leaf with sidelights, with all that a site visit measures.
+
+    ``layout`` is ``single``, ``pair``, ``fixed-pair`` (one leaf fixed) or ``sidelights``.
+    ``swing`` is ``in`` or ``out``; ``hinge_side`` is that of the active leaf seen from the
+    room. The leaf's own size is the sum of glass, beads, stiles and rails. Stiles and rails
+    are measured from the leaf's edge to the outside of the glazing bead. ``bead_projection``
+    is 0 for flush beads. ``glass_recess`` is from the leaf's face back to the glass.
+    ``muntin_columns`` and ``muntin_rows`` count lites. ``hinge_pin_out`` is the pin's distance
+    in front of the face on the side to which the leaf opens. ``wall_gap`` is from the leaf's
+    hinge edge to the side wall. ``reveal`` is how far the leaf's room face lies behind the
+    wall's. ``stop_lap`` is how far a stop laps the room face (out-swing; 0 in-swing).
+    ``glass_light``, ``glass_solar`` and ``glass_u`` are the glazing's own light and solar
+    transmittance (0 to 1) and U-value (W/m2K).
+    """
+
+    id: str
+    name: str
+    layout: str
+    swing: str
+    hinge_side: str
+    leaf_thickness: float
+    glass_width: float
+    glass_height: float
+    stile_hinge: float
+    stile_latch: float
+    rail_top: float
+    rail_bottom: float
+    bead_width: float
+    bead_projection: float
+    glass_recess: float
+    muntin_columns: int
+    muntin_rows: int
+    muntin_width: float
+    muntin_projection: float
+    hinge_pin_out: float
+    hinge_heights: list[float]
+    floor_gap: float
+    wall_gap: float
+    head_gap: float
+    ceiling_height: float
+    reveal: float
+    casing_width: float
+    casing_projection: float
+    stop_lap: float
+    meeting_gap: float
+    astragal_width: float
+    astragal_projection: float
+    sidelight_width: float
+    sidelight_glass_width: float
+    backset: float
+    handle_height: float
+    passive_handle: bool
+    glass_light: float
+    glass_solar: float
+    glass_u: float
+    handle: Handle
+
+
+class Household(TypedDict):
+    """Who lives behind the door and who looks in: lengths in mm.
+
+    ``outside_level`` is the observer's ground against the finished floor (negative: lower).
+    """
+
+    shoulder_height: float
+    person_height: float
+    person_distance: float
+    outside_eye: float
+    outside_distance: float
+    outside_level: float
+
+
+class Cassette(TypedDict):
+    """One cassette size: the largest roll it takes (diameter) and its own box."""
+
+    name: str
+    roll: float
+    height: float
+    depth: float
+
+
+class Option(TypedDict):
+    """One thing a client may pick; ``numbers`` sets any of the family's numbers anew."""
+
+    id: str
+    name: str
+    retired: bool
+    numbers: dict[str, float]
+
+
+class Choice(TypedDict):
+    """What the client may pick within a family; the first option is the preset."""
+
+    id: str
+    name: str
+    options: list[Option]
+
+
+class Family(TypedDict):
+    """One kind of covering that a showroom offers."""
+
+    id: str
+    name: str
+    mechanism: str
+    retired: bool
+    numbers: dict[str, float]
+    cassettes: list[Cassette]
+    choices: list[Choice]
+
+
+class Position(TypedDict):
+    """Where the moving parts stand. ``lower`` and ``upper`` run from 0 (up, or open) to 1
+    (down, or closed); ``tilt`` is in degrees, 0 with the louvers or vanes edge-on to the view.
+    With ``coarse`` a mechanism gives the boxes that bound its runs instead of every louver,
+    slat or band: enough, and much quicker, for questions over the whole travel.
+    """
+
+    lower: float
+    upper: float
+    tilt: float
+    coarse: bool
+
+
+class Leg(TypedDict):
+    """One stretch of the travel: what moves (``lower``, ``upper`` or ``tilt``) between two positions."""
+
+    moves: str
+    start: Position
+    end: Position
+
+
+class Limit(TypedDict):
+    """What held one side of the covering (``hinge``, ``latch``, ``top``, ``bottom``) and where."""
+
+    side: str
+    by: str
+    overlap: float
+
+
+class Box(TypedDict):
+    """A plain rectangle in x and y; all zero where there is none."""
+
+    x0: float
+    x1: float
+    y0: float
+    y1: float
+
+
+class Size(TypedDict):
+    """How a covering sits: its ordered outline, its mounting plane and what limited it.
+
+    ``refusal`` is empty, or says in plain words why the family cannot go on the door.
+    ``z0`` is the plane the covering is fixed to: the leaf's face plus ``spacer``, or the wall.
+    """
+
+    refusal: str
+    mount: str
+    x0: float
+    x1: float
+    y0: float
+    y1: float
+    z0: float
+    spacer: float
+    exact_width: float
+    exact_height: float
+    limits: list[Limit]
+    cutout: Box
+    cassette: Cassette
+
+
+class Working(TypedDict):
+    """How a figure came about: the rule in words, a template with ``{terms}`` and the terms.
+
+    A term is ``[value, unit]`` with the unit as in :class:`Figure`.
+    """
+
+    rule: str
+    template: str
+    terms: dict[str, list[float | str]]
+
+
+class Figure(TypedDict):
+    """A number with its unit (``mm``, ``share``, ``deg``, ``count``, ``kg``), its plain name and its working."""
+
+    id: str
+    name: str
+    value: float
+    unit: str
+    working: Working
+
+
+class Verdict(TypedDict):
+    """``clears``, ``guide by hand`` or ``blocked``, between which positions, why, and what would fix it.
+
+    ``start`` and ``end`` are positions on the leg named by ``moves``; both 0 where it clears.
+    """
+
+    id: str
+    name: str
+    state: str
+    moves: str
+    start: float
+    end: float
+    why: str
+    fixes: list[str]
+
+
+class Caution(TypedDict):
+    """A safety or code note, with the published rule it names (or ``common practice``)."""
+
+    id: str
+    text: str
+    source: str
+
+
+class Answer(TypedDict):
+    """Everything the kernel tells of one family with its choices on one door."""
+
+    door: str
+    family: str
+    choices: dict[str, str]
+    refusal: str
+    size: Size
+    figures: dict[str, Figure]
+    verdicts: dict[str, Verdict]
+    cautions: list[Caution]
+    legs: list[Leg]
+    open: Position
+    closed: Position
+
+
+class Mark(TypedDict):
+    """A shape on the paper, in true millimetres, x to the right and y **down**.
+
+    ``shape`` is ``line``, ``polyline``, ``polygon``, ``circle`` or ``text``; ``points`` is flat
+    (``[x, y, x, y, …]``; a circle's ``[cx, cy, r]``; a text's anchor ``[x, y]``). ``role`` holds
+    the classes a style sheet goes by. ``fade`` is 0 to 1: how much of the view a fill hides.
+    ``text``, ``anchor`` (``start``, ``middle``, ``end``) and ``turn`` (degrees) are for texts.
+    """
+
+    shape: str
+    role: str
+    points: list[float]
+    fade: float
+    text: str
+    anchor: str
+    turn: float
+
+
+class Drawing(TypedDict):
+    """A finished view: its words, its window in true millimetres and its marks."""
+
+    id: str
+    title: str
+    desc: str
+    x: float
+    y: float
+    width: float
+    height: float
+    marks: list[Mark]

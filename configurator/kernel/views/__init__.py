@@ -1,0 +1,1 @@
+"""Elevation, section and plan: projections of the pieces into marks on paper."""
