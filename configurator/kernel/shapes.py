@@ -196,6 +196,14 @@ class Leg(TypedDict):
     end: Position
 
 
+class Scene(TypedDict):
+    """Everything in view: the door's pieces, the covering's, and the span of each leaf along x."""
+
+    door: list[Piece]
+    covering: list[Piece]
+    leaf_x: list[list[float]]
+
+
 class Limit(TypedDict):
     """What held one side of the covering (``hinge``, ``latch``, ``top``, ``bottom``) and where."""
 

@@ -36,9 +36,7 @@ def fold_run(numbers: dict[str, float], size: Size, count: int, y0: float, y1: f
     middle = size["z0"] + numbers["headrail_depth"] / 2
     z0 = middle - depth / 2
     z1 = middle + depth / 2
-    run = box(
-        "covering", "cell", size["x0"], size["x1"], y0, y1, z0, z1, numbers["cloth_view"], numbers["cloth_light"]
-    )
+    run = box("covering", "cell", size["x0"], size["x1"], y0, y1, z0, z1, numbers["cloth_view"], numbers["cloth_light"])
     run["count"] = count
     run["pitch"] = height
     run["outline"] = [[middle, y0], [z1, y0 + height / 2], [middle, y0 + height], [z0, y0 + height / 2]]

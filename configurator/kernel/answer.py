@@ -1,0 +1,83 @@
+"""Everything the kernel tells of one family with its choices on one door."""
+
+from configurator.kernel.door.hardware import handle_pieces
+from configurator.kernel.mount import mounted
+from configurator.kernel.mount.on_leaf import part_heights
+from configurator.kernel.questions.glass import glass_figures
+from configurator.kernel.questions.order import order_figures
+from configurator.kernel.questions.passing import pass_reply
+from configurator.kernel.questions.projection import projection_figures
+from configurator.kernel.questions.reply import Reply, reply
+from configurator.kernel.questions.stack import stack_figures
+from configurator.kernel.resolve import full_choices, resolve
+from configurator.kernel.sampling import covering_pieces, travel_samples
+from configurator.kernel.scene import size_of
+from configurator.kernel.shapes import Answer, Caution, Door, Family, Figure, Household, Size, Verdict
+from configurator.kernel.travel import closed_position, legs, open_position
+
+
+def replies(door: Door, mechanism: str, numbers: dict[str, float], size: Size, household: Household) -> list[Reply]:
+    """Return the reply of every question, in the order in which they are read."""
+    handle = handle_pieces(door)
+    raised = covering_pieces(mechanism, numbers, size, open_position(numbers))
+    down = covering_pieces(mechanism, numbers, size, closed_position(numbers))
+    samples = travel_samples(mechanism, numbers, size, part_heights(handle))
+    whole = size["mount"] == "over-opening"
+    plain: list[Figure] = []
+    plain.extend(order_figures(door, numbers, size))
+    plain.extend(stack_figures(door, numbers, size, raised))
+    plain.extend(glass_figures(door, whole, raised, down))
+    plain.extend(projection_figures(raised, down, samples))
+    return [reply(plain, [], []), pass_reply(door, mechanism, numbers, size, samples, handle)]
+
+
+def ask(door: Door, family: Family, choices: dict[str, str], household: Household) -> Answer:
+    """Return the answer: size, figures, verdicts and cautions, or the plain reason why it cannot be."""
+    numbers = resolve(family, choices)
+    mechanism = family["mechanism"]
+    size = mounted(door, mechanism, numbers, family["cassettes"], handle_pieces(door))
+    figures: dict[str, Figure] = {}
+    verdicts: dict[str, Verdict] = {}
+    cautions: list[Caution] = []
+    if size["refusal"] == "":
+        for part in replies(door, mechanism, numbers, size, household):
+            for figure in part["figures"]:
+                figures[figure["id"]] = figure
+            for verdict in part["verdicts"]:
+                verdicts[verdict["id"]] = verdict
+            cautions.extend(part["cautions"])
+    return {
+        "door": door["id"],
+        "family": family["id"],
+        "choices": full_choices(family, choices),
+        "refusal": size["refusal"],
+        "size": size,
+        "figures": figures,
+        "verdicts": verdicts,
+        "cautions": cautions,
+        "legs": legs(numbers),
+        "open": open_position(numbers),
+        "closed": closed_position(numbers),
+    }
+
+
+def with_option(choices: dict[str, str], choice: str, option: str) -> dict[str, str]:
+    """Return the choices with one of them picked anew."""
+    picked: dict[str, str] = {}
+    for name, value in choices.items():
+        picked[name] = value
+    picked[choice] = option
+    return picked
+
+
+def ruled_out(door: Door, family: Family, choices: dict[str, str]) -> dict[str, dict[str, str]]:
+    """Return, by choice and option, the plain reason why the door rules an option out; the others are absent."""
+    reasons: dict[str, dict[str, str]] = {}
+    for choice in family["choices"]:
+        found: dict[str, str] = {}
+        for option in choice["options"]:
+            size = size_of(door, family, with_option(choices, choice["id"], option["id"]))
+            if size["refusal"] != "":
+                found[option["id"]] = size["refusal"]
+        reasons[choice["id"]] = found
+    return reasons

@@ -1,0 +1,123 @@
+"""The opening: which leaves stand in it, in the active leaf's space with its hinges on the left."""
+
+from configurator.kernel.door.leaf import glass_box, leaf_box, leaf_pieces, leaf_width, lites_across, lites_up
+from configurator.kernel.numbers import overlap
+from configurator.kernel.pieces import box, mirrored, moved
+from configurator.kernel.shapes import Box, Door, Piece
+
+
+def has_passive(door: Door) -> bool:
+    """Return whether a second leaf, passive or fixed, meets the active one."""
+    return door["layout"] == "pair" or door["layout"] == "fixed-pair"
+
+
+def across_pair(door: Door, piece: Piece) -> Piece:
+    """Return a piece of the active leaf as it stands on the second leaf."""
+    return moved(mirrored(piece, leaf_width(door)), leaf_width(door) + door["meeting_gap"], 0.0, 0.0)
+
+
+def opening_box(door: Door) -> Box:
+    """Return the opening in the wall: the leaves, their sidelights and the gap at the head."""
+    leaf = leaf_box(door)
+    x0 = leaf["x0"]
+    x1 = leaf["x1"]
+    if has_passive(door):
+        x1 = x1 * 2 + door["meeting_gap"]
+    if door["layout"] == "sidelights":
+        x0 = x0 - door["sidelight_width"]
+        x1 = x1 + door["sidelight_width"]
+    return {"x0": x0, "x1": x1, "y0": 0.0, "y1": leaf["y1"] + door["head_gap"]}
+
+
+def sidelight_spans(door: Door) -> list[list[float]]:
+    """Return the clear glass spans along x of both sidelights."""
+    if door["layout"] != "sidelights":
+        return []
+    frame = (door["sidelight_width"] - door["sidelight_glass_width"]) / 2
+    width = leaf_width(door)
+    left = -door["sidelight_width"] + frame
+    right = width + frame
+    return [[left, left + door["sidelight_glass_width"]], [right, right + door["sidelight_glass_width"]]]
+
+
+def sidelight_pieces(door: Door) -> list[Piece]:
+    """Return both sidelights as glass in a frame."""
+    leaf = leaf_box(door)
+    glass = glass_box(door)
+    back = -door["leaf_thickness"]
+    pane = -door["glass_recess"]
+    pieces: list[Piece] = []
+    spans = sidelight_spans(door)
+    for i in range(len(spans)):
+        x0 = -door["sidelight_width"] if i == 0 else leaf["x1"]
+        x1 = x0 + door["sidelight_width"]
+        g0 = spans[i][0]
+        g1 = spans[i][1]
+        pieces.append(box("door", "stile", x0, g0, leaf["y0"], leaf["y1"], back, 0.0, 0.0, 0.0))
+        pieces.append(box("door", "stile", g1, x1, leaf["y0"], leaf["y1"], back, 0.0, 0.0, 0.0))
+        pieces.append(box("door", "rail", g0, g1, leaf["y0"], glass["y0"], back, 0.0, 0.0, 0.0))
+        pieces.append(box("door", "rail", g0, g1, glass["y1"], leaf["y1"], back, 0.0, 0.0, 0.0))
+        pieces.append(box("door", "glass", g0, g1, glass["y0"], glass["y1"], pane - 4.0, pane, 1.0, 1.0))
+    return pieces
+
+
+def astragal_piece(door: Door) -> Piece:
+    """Return the moulding that closes the joint of a pair."""
+    leaf = leaf_box(door)
+    middle = leaf["x1"] + door["meeting_gap"] / 2
+    half = door["astragal_width"] / 2
+    return box(
+        "door",
+        "astragal",
+        middle - half,
+        middle + half,
+        leaf["y0"],
+        leaf["y1"],
+        0.0,
+        door["astragal_projection"],
+        0.0,
+        0.0,
+    )
+
+
+def opening_pieces(door: Door) -> list[Piece]:
+    """Return every leaf of the opening, without handles."""
+    leaf = leaf_pieces(door)
+    pieces: list[Piece] = []
+    pieces.extend(leaf)
+    if has_passive(door):
+        for piece in leaf:
+            if piece["kind"] != "hinge" or door["layout"] == "pair":
+                pieces.append(across_pair(door, piece))
+        if door["astragal_width"] > 0:
+            pieces.append(astragal_piece(door))
+    pieces.extend(sidelight_pieces(door))
+    return pieces
+
+
+def covered_spans(door: Door, whole: bool) -> list[list[float]]:
+    """Return the clear glass spans along x: the active leaf's, or those of the ``whole`` opening."""
+    spans = lites_across(door)
+    if not whole:
+        return spans
+    every: list[list[float]] = []
+    every.extend(spans)
+    if has_passive(door):
+        far = leaf_width(door) * 2 + door["meeting_gap"]
+        for span in spans:
+            every.append([far - span[1], far - span[0]])
+    every.extend(sidelight_spans(door))
+    return every
+
+
+def length_within(spans: list[list[float]], start: float, end: float) -> float:
+    """Return how much of ``start`` to ``end`` lies within the spans."""
+    total = 0.0
+    for span in spans:
+        total += overlap(span[0], span[1], start, end)
+    return total
+
+
+def covered_rows(door: Door) -> list[list[float]]:
+    """Return the clear glass spans along y."""
+    return lites_up(door)

@@ -1,0 +1,24 @@
+"""The cut-out that lets a framed panel sit round the handle."""
+
+from configurator.kernel.shapes import Box, Piece, Size
+
+
+def cutout_box(numbers: dict[str, float], size: Size, handle: list[Piece]) -> Box:
+    """Return the opening in the panel from its latch edge to clear every part of the handle.
+
+    All zero where the panel needs none: no clearance asked for, or the panel stops short.
+    """
+    clear = numbers["cutout_clear"]
+    none: Box = {"x0": 0.0, "x1": 0.0, "y0": 0.0, "y1": 0.0}
+    if clear == 0 or len(handle) == 0:
+        return none
+    x0 = handle[0]["x0"]
+    y0 = handle[0]["y0"]
+    y1 = handle[0]["y1"]
+    for part in handle:
+        x0 = min(x0, part["x0"])
+        y0 = min(y0, part["y0"])
+        y1 = max(y1, part["y1"])
+    if x0 - clear >= size["x1"]:
+        return none
+    return {"x0": max(x0 - clear, size["x0"]), "x1": size["x1"], "y0": y0 - clear, "y1": y1 + clear}

@@ -1,0 +1,44 @@
+"""How far the covering must stand off the leaf's face: beads, muntins and its own sweep."""
+
+from configurator.kernel.door.leaf import bead_box, glass_box
+from configurator.kernel.numbers import overlap, step_up
+from configurator.kernel.sampling import Sample
+from configurator.kernel.shapes import Box, Door, Piece
+
+# Air that moving cloth or louvers keep to a raised bead or muntin.
+MOVING_AIR = 2.0
+
+
+def meets(piece: Piece, area: Box) -> bool:
+    """Return whether a piece stands in front of an area of the leaf."""
+    across = overlap(piece["x0"], piece["x1"], area["x0"], area["x1"])
+    return across > 0 and overlap(piece["y0"], piece["y1"], area["y0"], area["y1"]) > 0
+
+
+def stand_off_of(door: Door, piece: Piece, bead: Box, glass: Box) -> float:
+    """Return the least stand-off that one piece needs, for a mounting plane at the leaf's face."""
+    air = 0.0 if piece["kind"] == "headrail" or piece["kind"] == "frame" else MOVING_AIR
+    need = -piece["z0"]
+    if door["bead_projection"] > 0 and meets(piece, bead):
+        need = max(need, door["bead_projection"] + air - piece["z0"])
+    if door["muntin_projection"] > 0 and door["muntin_columns"] * door["muntin_rows"] > 1 and meets(piece, glass):
+        need = max(need, door["muntin_projection"] + air - piece["z0"])
+    return need
+
+
+def stand_off_needed(door: Door, samples: list[Sample]) -> float:
+    """Return the least stand-off at which nothing of the covering meets the leaf over its whole travel."""
+    bead = bead_box(door)
+    glass = glass_box(door)
+    need = 0.0
+    for sample in samples:
+        for piece in sample["pieces"]:
+            need = max(need, stand_off_of(door, piece, bead, glass))
+    return need
+
+
+def spacer_thickness(numbers: dict[str, float], need: float) -> float:
+    """Return the stack of stock spacers that gives at least ``need``."""
+    if need <= 0:
+        return 0.0
+    return step_up(need, numbers["spacer_step"])

@@ -1,0 +1,80 @@
+"""What size to order, and what limited it."""
+
+from configurator.kernel.door.leaf import glass_box
+from configurator.kernel.door.opening import opening_box
+from configurator.kernel.questions.figure import figure
+from configurator.kernel.shapes import Door, Figure, Size
+
+
+def order_figures(door: Door, numbers: dict[str, float], size: Size) -> list[Figure]:
+    """Return the ordered width and height, the overlaps and the spacer."""
+    step = numbers["order_step"]
+    over = size["mount"] == "over-opening"
+    area = opening_box(door) if over else glass_box(door)
+    across = "opening" if over else "glass"
+    figures = [
+        figure(
+            "order_width",
+            "order width",
+            size["x1"] - size["x0"],
+            "mm",
+            "the " + across + " and the overlap on either side, down to the order step",
+            "{exact} between its limits, down to steps of {step}",
+            {"exact": [size["exact_width"], "mm"], "step": [step, "mm"]},
+        ),
+        figure(
+            "order_height",
+            "order height",
+            size["y1"] - size["y0"],
+            "mm",
+            "from the top edge to the lower edge when down, down to the order step",
+            "{exact} between its limits, down to steps of {step}",
+            {"exact": [size["exact_height"], "mm"], "step": [step, "mm"]},
+        ),
+        overlap_figure("overlap_hinge", "overlap on the hinge side", area["x0"] - size["x0"], across),
+        overlap_figure("overlap_latch", "overlap on the latch side", size["x1"] - area["x1"], across),
+        overlap_figure("overlap_top", "height above the " + across, size["y1"] - area["y1"], across),
+        overlap_figure("overlap_bottom", "reach below the " + across, area["y0"] - size["y0"], across),
+    ]
+    figures.append(stand_off_figure(door, size, over))
+    return figures
+
+
+def overlap_figure(key: str, name: str, value: float, across: str) -> Figure:
+    """Return how far the covering reaches past an edge of the glass or of the opening."""
+    return figure(
+        key,
+        name,
+        value,
+        "mm",
+        "the covering's edge against that of the " + across,
+        "from the edge of the " + across + " to the edge of the covering: {value}",
+        {"value": [value, "mm"]},
+    )
+
+
+def stand_off_figure(door: Door, size: Size, over: bool) -> Figure:
+    """Return the spacer behind an on-leaf covering, or the bracket's stand-off from the wall."""
+    if over:
+        return figure(
+            "spacer",
+            "bracket stand-off from the wall",
+            size["spacer"],
+            "mm",
+            "enough for casing and handle, in stock steps",
+            "casing {casing}, handle {handle} less the reveal {reveal}, and air, up to the next stock step",
+            {
+                "casing": [door["casing_projection"], "mm"],
+                "handle": [door["handle"]["projection"], "mm"],
+                "reveal": [door["reveal"], "mm"],
+            },
+        )
+    return figure(
+        "spacer",
+        "spacer behind the fixings",
+        size["spacer"],
+        "mm",
+        "enough for raised beads, muntins and the covering's own sweep, in stock steps",
+        "bead {bead} and muntins {muntin} proud of the leaf, up to the next stock step",
+        {"bead": [door["bead_projection"], "mm"], "muntin": [max(door["muntin_projection"], 0.0), "mm"]},
+    )

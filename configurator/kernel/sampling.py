@@ -1,0 +1,59 @@
+"""The travel as a list of samples: the covering's pieces at every step of every leg."""
+
+from typing import TypedDict
+
+from configurator.kernel.mechanisms import MECHANISMS
+from configurator.kernel.numbers import clamp
+from configurator.kernel.shapes import Leg, Piece, Position, Size
+from configurator.kernel.travel import along, coarse, legs, open_position
+
+STEPS = 12
+
+
+class Sample(TypedDict):
+    """One step of the travel: which leg, how far along it, and the pieces there (coarse)."""
+
+    leg: int
+    at: float
+    pieces: list[Piece]
+
+
+def covering_pieces(mechanism: str, numbers: dict[str, float], size: Size, place: Position) -> list[Piece]:
+    """Return the covering's pieces at a position, for a leaf hung on the left."""
+    return MECHANISMS[mechanism]["pieces"](numbers, size, place)
+
+
+def lowest_edge(pieces: list[Piece]) -> float:
+    """Return the lowest y of the pieces."""
+    low = pieces[0]["y0"]
+    for piece in pieces:
+        low = min(low, piece["y0"])
+    return low
+
+
+def steps_of(leg: Leg, open_edge: float, size: Size, heights: list[float]) -> list[float]:
+    """Return the shares at which a leg is sampled: evenly, and where the lower edge is at each of ``heights``."""
+    shares = [i / STEPS for i in range(STEPS + 1)]
+    drop = open_edge - size["y0"]
+    if leg["moves"] != "tilt" and drop > 0:
+        top = open_edge if leg["moves"] == "lower" else size["y1"]
+        for height in heights:
+            shares.append(clamp((top - height) / max(top - size["y0"], 1.0), 0.0, 1.0))
+    return sorted(shares)
+
+
+def travel_samples(mechanism: str, numbers: dict[str, float], size: Size, heights: list[float]) -> list[Sample]:
+    """Return the covering at every step of its travel; one sample where nothing moves.
+
+    ``heights`` are those of the handle's parts, so that no narrow part slips between two steps.
+    """
+    stretches = legs(numbers)
+    rest = covering_pieces(mechanism, numbers, size, coarse(open_position(numbers)))
+    samples: list[Sample] = []
+    for i in range(len(stretches)):
+        for at in steps_of(stretches[i], lowest_edge(rest), size, heights):
+            place = coarse(along(stretches[i], at))
+            samples.append({"leg": i, "at": at, "pieces": covering_pieces(mechanism, numbers, size, place)})
+    if len(samples) == 0:
+        samples.append({"leg": 0, "at": 0.0, "pieces": rest})
+    return samples

@@ -1,0 +1,115 @@
+"""Numbers in words: lengths in inches and eighths or in millimetres, shares, angles, workings.
+
+A value that the written form does not hold exactly is marked ``≈``: nothing is rounded silently.
+"""
+
+from configurator.kernel.numbers import nearest
+from configurator.kernel.shapes import Figure
+
+INCH = 25.4
+FRACTIONS = ["", "1/8", "1/4", "3/8", "1/2", "5/8", "3/4", "7/8"]
+
+# Below this the written form and the value are the same length for every purpose.
+EXACT = 1e-6
+
+
+def whole(value: float) -> str:
+    """Return a whole number's digits; Python and JavaScript write whole floats differently."""
+    return str(int(value))
+
+
+def decimals(value: float, places: int) -> str:
+    """Return a number with up to ``places`` decimals, halves rounded away from zero, no trailing zeros."""
+    sign = "-" if value < 0 else ""
+    scale = 10**places
+    units = nearest(abs(value) * scale)
+    text = whole(units // scale)
+    rest = units % scale
+    if rest > 0:
+        tail = whole(rest)
+        while len(tail) < places:
+            tail = "0" + tail
+        while tail.endswith("0"):
+            tail = tail[: len(tail) - 1]
+        text = text + "." + tail
+    if units == 0:
+        sign = ""
+    return sign + text
+
+
+def marked(text: str, value: float, written: float) -> str:
+    """Return the text, marked as rounded where it does not hold the value."""
+    if abs(value - written) > EXACT:
+        return "≈ " + text
+    return text
+
+
+def inches(mm: float) -> str:
+    """Return a length in inches to the nearest eighth, such as ``22 1/2 in``."""
+    eighths = nearest(abs(mm) / INCH * 8)
+    sign = "-" if mm < 0 and eighths > 0 else ""
+    text = whole(eighths // 8)
+    fraction = FRACTIONS[int(eighths % 8)]
+    if fraction != "":
+        text = fraction if eighths < 8 else text + " " + fraction
+    return marked(sign + text + " in", abs(mm), eighths * INCH / 8)
+
+
+def millimetres(mm: float) -> str:
+    """Return a length in millimetres with up to one decimal."""
+    return marked(decimals(mm, 1) + " mm", abs(mm), nearest(abs(mm) * 10) / 10)
+
+
+def say_length(mm: float, units: str) -> str:
+    """Return a length for readers of ``units``: ``in`` or ``mm``."""
+    if units == "in":
+        return inches(mm)
+    return millimetres(mm)
+
+
+def say_both(mm: float) -> str:
+    """Return a length in both systems, such as ``22 1/2 in (571.5 mm)``, for running text."""
+    return inches(mm) + " (" + millimetres(mm) + ")"
+
+
+def say_area(mm2: float, units: str) -> str:
+    """Return an area in square feet or square metres with two decimals."""
+    if units == "in":
+        return "≈ " + decimals(mm2 / (INCH * INCH * 144), 2) + " sq ft"
+    return "≈ " + decimals(mm2 / 1000000, 3) + " m²"
+
+
+def say_share(share: float) -> str:
+    """Return a share in per cent with one decimal."""
+    return marked(decimals(share * 100, 1) + " %", share * 100, nearest(share * 1000) / 10)
+
+
+def say_value(value: float, unit: str, units: str) -> str:
+    """Return a value with its unit: ``mm``, ``mm2``, ``share``, ``deg``, ``kg``, ``count``."""
+    if unit == "mm":
+        return say_length(value, units)
+    if unit == "mm2":
+        return say_area(value, units)
+    if unit == "share":
+        return say_share(value)
+    if unit == "deg":
+        return marked(decimals(value, 1) + "°", abs(value), nearest(abs(value) * 10) / 10)
+    if unit == "kg":
+        return marked(decimals(value, 1) + " kg", abs(value), nearest(abs(value) * 10) / 10)
+    return marked(decimals(value, 2), abs(value), nearest(abs(value) * 100) / 100)
+
+
+def say_term(value: float | str, unit: str, units: str) -> str:
+    """Return a term of a working; a term with the unit ``text`` stands as it is."""
+    if unit == "text":
+        return str(value)
+    return say_value(float(value), unit, units)
+
+
+def say_working(figure: Figure, units: str) -> str:
+    """Return a figure's working in one line: the rule, the numbers put in, the result."""
+    working = figure["working"]
+    text = working["template"]
+    for name, term in working["terms"].items():
+        text = text.replace("{" + name + "}", say_term(term[0], str(term[1]), units))
+    return working["rule"] + ": " + text + " = " + say_value(figure["value"], figure["unit"], units)
