@@ -1,0 +1,103 @@
+"""What a command was asked for, found in the catalog, or a plain word about what to write instead."""
+
+from collections.abc import Iterator, Sequence
+from contextlib import contextmanager
+from pathlib import Path
+from typing import NamedTuple, TypeVar
+
+import click
+
+from configurator.catalog import Catalog, ContentProblems, load
+from configurator.catalog.suggest import what_to_write
+from configurator.kernel.resolve import full_choices, resolve
+from configurator.kernel.shapes import Door, Family, Position
+from configurator.kernel.travel import closed_position, open_position, position_at
+from configurator.site import NotASite
+
+Thing = TypeVar("Thing")
+
+
+class Configuration(NamedTuple):
+    """One family on one door with a pick for each of its choices."""
+
+    door: Door
+    family: Family
+    choices: dict[str, str]
+
+
+@contextmanager
+def plain_errors() -> Iterator[None]:
+    """Turn what may be wrong with a showroom's folders into plain lines on stderr and exit code 1."""
+    try:
+        yield
+    except ContentProblems as found:
+        for problem in found.problems:
+            click.echo(str(problem), err=True)
+        raise click.exceptions.Exit(1) from None
+    except NotASite as error:
+        raise click.ClickException(str(error)) from None
+
+
+def catalog(content: Path) -> Catalog:
+    """Return the catalog of a content folder, or end with its problems."""
+    with plain_errors():
+        return load(content)
+
+
+def known(hint: str, written: str, things: dict[str, Thing]) -> Thing:
+    """Return the thing of that id.
+
+    :raises click.BadParameter: with the nearest id, or with those that are known
+    """
+    if not written:
+        raise click.UsageError(f"{hint} is missing; {what_to_write('', things)}")
+    if written not in things:
+        raise click.BadParameter(f"there is no '{written}'; {what_to_write(written, things)}", param_hint=hint)
+    return things[written]
+
+
+def picked(family: Family, written: Sequence[str]) -> dict[str, str]:
+    """Return a pick for every choice of the family: those written as ``choice=option``, else the preset."""
+    choices = {choice["id"]: {option["id"]: option for option in choice["options"]} for choice in family["choices"]}
+    picks: dict[str, str] = {}
+    for text in written:
+        name, equals, option = text.partition("=")
+        if not equals:
+            raise click.BadParameter(f"'{text}' is not of the form choice=option", param_hint="--choice")
+        options = known("--choice", name.strip(), choices)
+        picks[name.strip()] = known(f"--choice {name.strip()}", option.strip(), options)["id"]
+    return full_choices(family, picks)
+
+
+def configuration(found: Catalog, door: str, family: str, choices: Sequence[str]) -> Configuration:
+    """Return the configuration that the options of a command name."""
+    wanted = known("--family", family, found.families)
+    return Configuration(known("--door", door, found.doors), wanted, picked(wanted, choices))
+
+
+def place(asked: Configuration, at: str) -> Position:
+    """Return the position ``open``, ``closed`` or a share of the way from open to closed."""
+    numbers = resolve(asked.family, asked.choices)
+    if at == "open":
+        return open_position(numbers)
+    if at == "closed":
+        return closed_position(numbers)
+    return position_at(numbers, float(at))
+
+
+class At(click.ParamType):
+    """``open``, ``closed`` or a share from 0 to 1, kept as text."""
+
+    name = "position"
+
+    def convert(self, value: str, param: click.Parameter | None, ctx: click.Context | None) -> str:
+        """Return the text unchanged when it names a position."""
+        if value in ("open", "closed"):
+            return value
+        try:
+            share = float(value)
+        except ValueError:
+            share = -1.0
+        if not 0 <= share <= 1:
+            self.fail(f"'{value}' is not a position; open, closed or a share such as 0.35 is expected", param, ctx)
+        return value

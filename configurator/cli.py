@@ -1,0 +1,159 @@
+"""The commands: each says whom to call."""
+
+import shutil
+from pathlib import Path
+
+import click
+
+from configurator import asked, local, paper, report
+from configurator.places import CONTENT
+from configurator.site import build as build_site
+from configurator.site import serve as serve_site
+
+FOLDER = click.Path(path_type=Path, file_okay=False)
+PRESENT = click.Path(path_type=Path, file_okay=False, exists=True)
+
+with_door = click.option("--door", metavar="ID", default="", help="A door of the content.")
+with_family = click.option("--family", metavar="ID", default="", help="A family of the content.")
+with_content = click.option(
+    "--content", type=PRESENT, default=CONTENT, help="The content [the starter content]."
+)
+with_port = click.option("--port", type=click.IntRange(0, 65535), default=8000, show_default=True, help="0: any free.")
+with_choices = click.option("--choice", "choices", metavar="K=V", multiple=True, help="A pick; may be repeated.")
+with_units = click.option(
+    "--units", type=click.Choice(["in", "mm"]), default="in", show_default=True, help="Units of lengths in words."
+)
+
+
+@click.group(name="astragal", context_settings={"help_option_names": ["-h", "--help"]})
+@click.version_option(package_name="astragal")
+def main() -> None:
+    """Coverings for glazed doors: from YAML to drawings, figures and a site."""
+
+
+@main.command()
+@click.argument("content", type=PRESENT, default=CONTENT)
+@click.argument("out", type=FOLDER, default="site")
+def build(content: Path, out: Path) -> None:
+    """Build the site of CONTENT [the starter content] into OUT [./site].
+
+    Example: astragal build my-showroom public
+    """
+    with asked.plain_errors():
+        build_site(content, out)
+    click.echo(f"Built {out}: open {out / 'index.html'}, or put the folder on any web space.")
+
+
+@main.command()
+@click.argument("content", type=PRESENT, default=CONTENT)
+def check(content: Path) -> None:
+    """Check CONTENT [the starter content] and list every problem.
+
+    Example: astragal check my-showroom
+    """
+    found = asked.catalog(content)
+    counts = f"{len(found.doors)} doors, {len(found.handles)} handles, {len(found.families)} families"
+    click.echo(f"{content}: {counts}, {len(found.pages)} pages: no problem found.")
+
+
+@main.command()
+@click.argument("content", type=PRESENT, default=CONTENT)
+@with_port
+def serve(content: Path, port: int) -> None:
+    """Build CONTENT [the starter content], serve it on 127.0.0.1 and build again when it changes.
+
+    Example: astragal serve my-showroom --port 8080
+    """
+    with asked.plain_errors():
+        serve_site(content, local.HOST, port)
+
+
+@main.command()
+@click.option("--open", "show", is_flag=True, help="Serve it and open a browser.")
+@with_port
+def demo(show: bool, port: int) -> None:
+    """Build the demo showroom from the starter content into ./site_demo.
+
+    Example: astragal demo --open
+    """
+    out = Path("site_demo")
+    with asked.plain_errors():
+        build_site(CONTENT, out)
+    click.echo(f"Built {out}: open {out / 'index.html'}.")
+    if show:
+        local.show(out, port)
+
+
+@main.command()
+@with_door
+@with_family
+@with_choices
+@click.option("--at", type=asked.At(), help="With --json: the pieces at this position as well.")
+@click.option("--json", "as_json", is_flag=True, help="One JSON object: lengths in mm, shares 0 to 1.")
+@click.option("--all", "everything", is_flag=True, help="With --csv: every family on every door.")
+@click.option("--csv", "as_csv", is_flag=True, help="With --all: a table.")
+@with_units
+@with_content
+def fit(
+    door: str,
+    family: str,
+    choices: tuple[str, ...],
+    at: str | None,
+    as_json: bool,
+    everything: bool,
+    as_csv: bool,
+    units: str,
+    content: Path,
+) -> None:
+    """Print every figure, verdict and caution for one family on one door, or a table of all of them.
+
+    \b
+    Examples: astragal fit --door garden-pair --family cellular --choice lift=motor
+              astragal fit --all --csv > fits.csv
+    """
+    if everything != as_csv:
+        raise click.UsageError("--all and --csv go together.")
+    catalog = asked.catalog(content)
+    if everything:
+        click.echo(report.as_csv(catalog), nl=False)
+        return
+    wanted = asked.configuration(catalog, door, family, choices)
+    told = report.as_json(catalog, wanted, at, units) if as_json else report.as_text(catalog, wanted, units)
+    click.echo(told)
+
+
+@main.command()
+@with_door
+@with_family
+@with_choices
+@click.option("--view", type=click.Choice(list(paper.VIEWS)), default="elevation", show_default=True)
+@click.option("--at", type=asked.At(), default="closed", show_default=True, help="open, closed or a share.")
+@click.option(
+    "-o", "--out", type=click.Path(path_type=Path, dir_okay=False), required=True, help=".svg or .png"
+)
+@with_units
+@with_content
+def draw(
+    door: str, family: str, choices: tuple[str, ...], view: str, at: str, out: Path, units: str, content: Path
+) -> None:
+    """Draw one view of one family on one door.
+
+    Example: astragal draw --door garden-pair --family cellular --view section --at 0.35 -o section.svg
+    """
+    catalog = asked.catalog(content)
+    wanted = asked.configuration(catalog, door, family, choices)
+    paper.write(paper.drawn(catalog, wanted, view, at, units), out)
+    click.echo(f"Drew {out}.")
+
+
+@main.command()
+@click.argument("folder", metavar="DIR", type=FOLDER)
+def new(folder: Path) -> None:
+    """Start a showroom of your own in DIR from the starter content.
+
+    Example: astragal new my-showroom
+    """
+    if folder.exists() and any(folder.iterdir()):
+        raise click.ClickException(f"{folder} is not empty; name a new folder.")
+    shutil.copytree(CONTENT, folder, dirs_exist_ok=True)
+    click.echo(f"Started {folder}. Change its YAML files, then: astragal serve {folder}")

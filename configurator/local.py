@@ -1,0 +1,56 @@
+"""Showing a folder in a browser on this machine, and to nobody else."""
+
+import os
+import sys
+import webbrowser
+from contextlib import suppress
+from functools import partial
+from http.server import SimpleHTTPRequestHandler, ThreadingHTTPServer
+from pathlib import Path
+
+import click
+
+HOST = "127.0.0.1"
+
+
+class QuietHandler(SimpleHTTPRequestHandler):
+    """Serves files without a line for each request, and says 404 as the site does."""
+
+    protocol_version = "HTTP/1.1"
+
+    def log_message(self, format: str, *args: object) -> None:  # noqa: A002 - the base class names it so
+        """Say nothing."""
+
+
+def folder_server(folder: Path, port: int) -> ThreadingHTTPServer:
+    """Return a server for a folder, not yet running; port 0 takes any free one.
+
+    :raises OSError: when the port is taken
+    """
+    return ThreadingHTTPServer((HOST, port), partial(QuietHandler, directory=str(folder)))
+
+
+def address_of(server: ThreadingHTTPServer) -> str:
+    """Return the address at which the server answers."""
+    return f"http://{HOST}:{server.server_address[1]}/"
+
+
+def open_browser(address: str) -> None:
+    """Open the browser of the desktop, where there is a desktop."""
+    if sys.platform == "darwin" or os.environ.get("DISPLAY") or os.environ.get("WAYLAND_DISPLAY"):
+        webbrowser.open(address)
+
+
+def show(folder: Path, port: int) -> None:
+    """Serve a folder and open the browser on it, until interrupted.
+
+    :raises click.ClickException: when the port is taken
+    """
+    try:
+        server = folder_server(folder, port)
+    except OSError as error:
+        raise click.ClickException(f"port {port} is taken ({error.strerror}); name another with --port") from None
+    click.echo(f"Serving {folder} at {address_of(server)} - Ctrl-C ends it.")
+    open_browser(address_of(server))
+    with server, suppress(KeyboardInterrupt):
+        server.serve_forever()

@@ -1,0 +1,43 @@
+"""One drawing on its way to a file."""
+
+from pathlib import Path
+
+import click
+
+from configurator.asked import Configuration, place
+from configurator.catalog import Catalog
+from configurator.drawing.png import to_png
+from configurator.drawing.svg import to_svg
+from configurator.kernel.answer import ask
+from configurator.kernel.shapes import Drawing
+from configurator.kernel.views.elevation import elevation
+from configurator.kernel.views.plan import plan
+from configurator.kernel.views.section import section
+from configurator.kernel.views.sheet import sheet
+
+VIEWS = {"elevation": elevation, "section": section, "plan": plan, "sheet": sheet}
+PNG_WIDTH = 1600
+
+
+def drawn(catalog: Catalog, asked: Configuration, view: str, at: str, units: str) -> Drawing:
+    """Return the drawing of a view at a position.
+
+    :raises click.ClickException: with the plain reason where the family cannot go on the door
+    """
+    refusal = ask(*asked, catalog.household)["refusal"]
+    if refusal:
+        raise click.ClickException(refusal)
+    return VIEWS[view](*asked, place(asked, at), catalog.household, units)
+
+
+def write(drawing: Drawing, out: Path) -> None:
+    """Write a drawing as SVG or PNG, by the file's name.
+
+    :raises click.BadParameter: when the name ends otherwise
+    """
+    if out.suffix == ".svg":
+        out.write_text(to_svg(drawing), encoding="utf-8")
+    elif out.suffix == ".png":
+        out.write_bytes(to_png(drawing, PNG_WIDTH))
+    else:
+        raise click.BadParameter(f"'{out}' ends neither in .svg nor in .png", param_hint="--out")

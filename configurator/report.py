@@ -1,0 +1,141 @@
+"""One answer of the kernel as a terminal shows it, as JSON and as a row of a table."""
+
+import csv
+import io
+import json
+from collections.abc import Iterable
+from itertools import product
+from textwrap import fill
+
+from configurator.asked import Configuration, place
+from configurator.catalog import Catalog
+from configurator.kernel.answer import ask
+from configurator.kernel.say import say_value, say_working
+from configurator.kernel.scene import answer_pieces
+from configurator.kernel.shapes import Caution, Figure, Piece, Verdict
+
+WIDTH = 100
+OTHER_UNITS = {"in": "mm", "mm": "in"}
+PIECE_KEYS = ("kind", "x0", "x1", "y0", "y1", "z0", "z1", "view", "light")
+
+
+def wrapped(text: str, indent: int) -> str:
+    """Return a paragraph set in by ``indent``."""
+    return fill(text, WIDTH, initial_indent=" " * indent, subsequent_indent=" " * indent)
+
+
+def title(asked: Configuration) -> str:
+    """Return the family, the door and the choices as people name them."""
+    lines = [f"{asked.family['name']} on {asked.door['name']}"]
+    for choice in asked.family["choices"]:
+        names = {option["id"]: option["name"] for option in choice["options"]}
+        lines.append(f"  {choice['name']}: {names[asked.choices[choice['id']]]}")
+    return "\n".join(lines)
+
+
+def figure_lines(figure: Figure, units: str) -> str:
+    """Return a figure in the units asked for, lengths in the other as well, and its working below."""
+    said = say_value(figure["value"], figure["unit"], units)
+    if figure["unit"] == "mm":
+        said = f"{said:<14} {say_value(figure['value'], 'mm', OTHER_UNITS[units])}"
+    return f"  {figure['name']:<44} {said}".rstrip() + "\n" + wrapped(say_working(figure, units), 6)
+
+
+def between(verdict: Verdict) -> str:
+    """Return the positions between which a verdict holds, or nothing where it clears."""
+    if verdict["start"] == verdict["end"] == 0:
+        return ""
+    return f", {verdict['moves']} from {verdict['start']:.2f} to {verdict['end']:.2f}"
+
+
+def verdict_lines(verdict: Verdict) -> str:
+    """Return a verdict with its positions, its reason and what would fix it."""
+    lines = [f"  {verdict['name']}: {verdict['state']}{between(verdict)}", wrapped(verdict["why"], 6)]
+    lines.extend(wrapped(f"- {fix}", 6) for fix in verdict["fixes"])
+    return "\n".join(lines)
+
+
+def caution_lines(caution: Caution) -> str:
+    """Return a caution with its source."""
+    return wrapped(f"{caution['text']} ({caution['source']})", 2)
+
+
+def as_text(catalog: Catalog, asked: Configuration, units: str) -> str:
+    """Return every figure, verdict and caution, or the plain reason why there are none."""
+    answer = ask(*asked, catalog.household)
+    if answer["refusal"]:
+        return f"{title(asked)}\n\n{wrapped(answer['refusal'], 0)}"
+    parts = [title(asked)]
+    parts.append("Figures\n" + "\n".join(figure_lines(figure, units) for figure in answer["figures"].values()))
+    parts.append("Verdicts\n" + "\n".join(verdict_lines(verdict) for verdict in answer["verdicts"].values()))
+    if answer["cautions"]:
+        parts.append("Cautions\n" + "\n".join(caution_lines(caution) for caution in answer["cautions"]))
+    return "\n\n".join(parts)
+
+
+def figure_json(figure: Figure, units: str) -> dict[str, object]:
+    """Return a figure: its value in mm, as a share, in degrees or as a count, and its working in words."""
+    return {
+        "value": figure["value"],
+        "unit": figure["unit"],
+        "name": figure["name"],
+        "working": say_working(figure, units),
+    }
+
+
+def verdict_json(verdict: Verdict) -> dict[str, object]:
+    """Return a verdict; ``from`` and ``to`` are positions on the leg that ``moves`` names, absent where it clears."""
+    told: dict[str, object] = {"state": verdict["state"], "name": verdict["name"], "why": verdict["why"]}
+    if verdict["state"] != "clears":
+        told |= {"moves": verdict["moves"], "from": verdict["start"], "to": verdict["end"], "fixes": verdict["fixes"]}
+    return told
+
+
+def piece_json(piece: Piece) -> dict[str, object]:
+    """Return a piece's kind, box and optical numbers."""
+    return {key: value for key, value in piece.items() if key in PIECE_KEYS}
+
+
+def pieces_json(asked: Configuration, at: str | None) -> dict[str, list[dict[str, object]]]:
+    """Return the door's pieces and the covering's at open, at closed and, where asked for, at one more position."""
+    states = {"open": "open", "closed": "closed"} | ({"at": at} if at else {})
+    scenes = {state: answer_pieces(*asked, place(asked, where)) for state, where in states.items()}
+    told = {"door": [piece_json(piece) for piece in scenes["open"]["door"]]}
+    return told | {state: [piece_json(piece) for piece in held["covering"]] for state, held in scenes.items()}
+
+
+def as_json(catalog: Catalog, asked: Configuration, at: str | None, units: str) -> str:
+    """Return one JSON object: lengths in mm, shares 0 to 1; ``refusal`` is empty where the family fits."""
+    answer = ask(*asked, catalog.household)
+    told = {
+        "door": asked.door["id"],
+        "family": asked.family["id"],
+        "choices": asked.choices,
+        "refusal": answer["refusal"],
+        "figures": {name: figure_json(figure, units) for name, figure in answer["figures"].items()},
+        "verdicts": {name: verdict_json(verdict) for name, verdict in answer["verdicts"].items()},
+        "cautions": answer["cautions"],
+        "pieces": {} if answer["refusal"] else pieces_json(asked, at),
+    }
+    return json.dumps(told, indent=2, ensure_ascii=False)
+
+
+def names_of(groups: Iterable[Iterable[str]]) -> list[str]:
+    """Return every name once, in the order in which it first turns up."""
+    return list(dict.fromkeys(name for group in groups for name in group))
+
+
+def as_csv(catalog: Catalog) -> str:
+    """Return a row for every family on every door: lengths in mm, shares 0 to 1, verdicts by their state."""
+    pairs = product(catalog.doors.values(), catalog.families.values())
+    answers = [ask(door, family, {}, catalog.household) for door, family in pairs if not family["retired"]]
+    figures = names_of(answer["figures"] for answer in answers)
+    verdicts = names_of(answer["verdicts"] for answer in answers)
+    text = io.StringIO()
+    table = csv.writer(text, lineterminator="\n")
+    table.writerow(["door", "family", "refusal", *figures, *verdicts])
+    for answer in answers:
+        values = [round(answer["figures"][name]["value"], 3) if name in answer["figures"] else "" for name in figures]
+        states = [answer["verdicts"][name]["state"] if name in answer["verdicts"] else "" for name in verdicts]
+        table.writerow([answer["door"], answer["family"], answer["refusal"], *values, *states])
+    return text.getvalue()

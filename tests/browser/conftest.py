@@ -1,0 +1,84 @@
+"""A real browser on the built demo, which fails a test that logs, throws or calls out."""
+
+import shutil
+from collections.abc import Callable, Iterator
+from pathlib import Path
+from threading import Thread
+from typing import Any
+
+import pytest
+from playwright.sync_api import Browser, BrowserContext, Page, sync_playwright
+
+from configurator.local import address_of, folder_server
+
+FLAGS = [
+    "--no-sandbox",
+    "--disable-gpu",
+    "--disable-quic",
+    "--no-first-run",
+    "--disable-background-networking",
+    "--disable-component-update",
+    "--disable-sync",
+]
+TIMEOUT_MS = 15_000
+
+OpenContext = Callable[..., BrowserContext]
+
+
+@pytest.fixture(scope="session")
+def origin(demo: Path) -> Iterator[str]:
+    """The address, ending in a slash, at which the built demo is served."""
+    server = folder_server(demo, 0)
+    thread = Thread(target=server.serve_forever, daemon=True)
+    thread.start()
+    yield address_of(server)
+    server.shutdown()
+    server.server_close()
+    thread.join()
+
+
+@pytest.fixture(scope="session")
+def browser() -> Iterator[Browser]:
+    """Debian's Chromium where there is one, else the one that Playwright has installed."""
+    with sync_playwright() as playwright:
+        running = playwright.chromium.launch(executable_path=shutil.which("chromium"), args=FLAGS)
+        yield running
+        running.close()
+
+
+def watch(context: BrowserContext, origin: str, complaints: list[str]) -> None:
+    """Note everything that a calm page does not do."""
+    homes = (origin, "file://", "data:", "blob:", "about:")
+
+    def note_request(url: str) -> None:
+        if not url.startswith(homes):
+            complaints.append(f"request leaves the origin: {url}")
+
+    context.on("request", lambda request: note_request(request.url))
+    context.on("console", lambda message: complaints.append(f"console {message.type}: {message.text}"))
+    context.on("weberror", lambda error: complaints.append(f"uncaught: {error.error}"))
+
+
+@pytest.fixture
+def open_context(browser: Browser, origin: str) -> Iterator[OpenContext]:
+    """A function that opens a browser context with Playwright's options, watched until the test ends."""
+    complaints: list[str] = []
+    opened: list[BrowserContext] = []
+
+    def open_one(**options: Any) -> BrowserContext:
+        context = browser.new_context(base_url=origin, **options)
+        context.set_default_timeout(TIMEOUT_MS)
+        watch(context, origin, complaints)
+        opened.append(context)
+        return context
+
+    yield open_one
+    for context in opened:
+        context.close()
+    assert complaints == []
+
+
+@pytest.fixture
+def page(open_context: OpenContext) -> Page:
+    """A page 1440 px wide; ``page.goto("try.html")`` opens the built demo."""
+    return open_context(viewport={"width": 1440, "height": 900}).new_page()

@@ -1,0 +1,30 @@
+"""What every test may use: the starter content, the demo site built from it, and where caches go."""
+
+from pathlib import Path
+
+import hypothesis
+import pytest
+from hypothesis.configuration import set_hypothesis_home_dir
+
+from configurator.catalog import Catalog, load
+from configurator.places import CONTENT
+from configurator.site import build
+
+set_hypothesis_home_dir(Path(__file__).parent / ".cache" / "hypothesis")
+# A slow machine is no failure, and a failure that only one machine's memory can repeat is no help.
+hypothesis.settings.register_profile("project", deadline=None, database=None, print_blob=True)
+hypothesis.settings.load_profile("project")
+
+
+@pytest.fixture(scope="session")
+def catalog() -> Catalog:
+    """The starter content, read."""
+    return load(CONTENT)
+
+
+@pytest.fixture(scope="session")
+def demo(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """A folder with the site of the starter content, built for this run."""
+    folder = tmp_path_factory.mktemp("demo") / "site"
+    build(CONTENT, folder)
+    return folder
