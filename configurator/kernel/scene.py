@@ -4,6 +4,7 @@ from configurator.kernel.door.hardware import handle_pieces
 from configurator.kernel.door.leaf import leaf_pieces, leaf_width
 from configurator.kernel.door.opening import across_pair, has_passive, opening_pieces
 from configurator.kernel.mount import mounted
+from configurator.kernel.mount.cutout import without_cutout
 from configurator.kernel.pieces import mirrored
 from configurator.kernel.resolve import resolve
 from configurator.kernel.sampling import covering_pieces
@@ -60,22 +61,7 @@ def passive_covering(door: Door, mechanism: str, numbers: dict[str, float], size
     """Return the second leaf's covering, ordered to the active one's size; without a handle it needs no cut-out."""
     if door["passive_handle"] or size["cutout"]["x1"] == 0:
         return covering_pieces(mechanism, numbers, size, place)
-    plain: Size = {
-        "refusal": size["refusal"],
-        "mount": size["mount"],
-        "x0": size["x0"],
-        "x1": size["x1"],
-        "y0": size["y0"],
-        "y1": size["y1"],
-        "z0": size["z0"],
-        "spacer": size["spacer"],
-        "exact_width": size["exact_width"],
-        "exact_height": size["exact_height"],
-        "limits": size["limits"],
-        "cutout": {"x0": 0.0, "x1": 0.0, "y0": 0.0, "y1": 0.0},
-        "cassette": size["cassette"],
-    }
-    return covering_pieces(mechanism, numbers, plain, place)
+    return covering_pieces(mechanism, numbers, without_cutout(size), place)
 
 
 def size_of(door: Door, family: Family, choices: dict[str, str]) -> Size:

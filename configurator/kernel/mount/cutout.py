@@ -22,3 +22,22 @@ def cutout_box(numbers: dict[str, float], size: Size, handle: list[Piece]) -> Bo
     if x0 - clear >= size["x1"]:
         return none
     return {"x0": max(x0 - clear, size["x0"]), "x1": size["x1"], "y0": y0 - clear, "y1": y1 + clear}
+
+
+def without_cutout(size: Size) -> Size:
+    """Return the same size for a leaf that has nothing to cut out for."""
+    return {
+        "refusal": size["refusal"],
+        "mount": size["mount"],
+        "x0": size["x0"],
+        "x1": size["x1"],
+        "y0": size["y0"],
+        "y1": size["y1"],
+        "z0": size["z0"],
+        "spacer": size["spacer"],
+        "exact_width": size["exact_width"],
+        "exact_height": size["exact_height"],
+        "limits": size["limits"],
+        "cutout": {"x0": 0.0, "x1": 0.0, "y0": 0.0, "y1": 0.0},
+        "cassette": size["cassette"],
+    }

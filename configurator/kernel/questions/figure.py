@@ -1,6 +1,6 @@
 """How a figure and a verdict are put together."""
 
-from configurator.kernel.shapes import Figure, Verdict
+from configurator.kernel.shapes import Caution, Figure, Verdict
 
 
 def figure(
@@ -36,3 +36,8 @@ def verdict(
         "why": why,
         "fixes": fixes,
     }
+
+
+def caution(key: str, text: str, source: str) -> Caution:
+    """Return a caution with the rule that it names."""
+    return {"id": key, "text": text, "source": source}

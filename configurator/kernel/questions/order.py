@@ -41,14 +41,14 @@ def order_figures(door: Door, numbers: dict[str, float], size: Size) -> list[Fig
 
 
 def overlap_figure(key: str, name: str, value: float, across: str) -> Figure:
-    """Return how far the covering reaches past an edge of the glass or of the opening."""
+    """Return how far the covering reaches past an edge of the glass or opening, or falls short of it."""
     return figure(
         key,
-        name,
-        value,
+        name if value >= 0 else name + ", short of it by",
+        abs(value),
         "mm",
         "the covering's edge against that of the " + across,
-        "from the edge of the " + across + " to the edge of the covering: {value}",
+        "edge of the covering past the edge of the " + across + ": {value}",
         {"value": [value, "mm"]},
     )
 
