@@ -19,6 +19,6 @@ def reply(figures: list[Figure], verdicts: list[Verdict], cautions: list[Caution
     return {"figures": figures, "verdicts": verdicts, "cautions": cautions}
 
 
-def standing_verdict(id: str, name: str, state: str, why: str, fixes: list[str]) -> Verdict:
+def standing_verdict(key: str, name: str, state: str, why: str, fixes: list[str]) -> Verdict:
     """Return a verdict that holds wherever the covering stands."""
-    return verdict(id, name, state, "", 0.0, 0.0, why, fixes)
+    return verdict(key, name, state, "", 0.0, 0.0, why, fixes)

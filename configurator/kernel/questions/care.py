@@ -1,0 +1,48 @@
+"""What the covering asks of the house around it: its weight, the heat at the glass, wiring, weather."""
+
+from configurator.kernel.questions.figure import caution, figure
+from configurator.kernel.questions.reply import Reply, reply
+from configurator.kernel.shapes import Caution, Door, Figure, Size
+
+# Cloth that lets less light through than this is spoken of as dark or room-darkening; no source.
+DARK_LIGHT = 0.1
+
+
+def mass_figure(numbers: dict[str, float], size: Size) -> Figure:
+    """Return the covering's mass from its area."""
+    width = size["x1"] - size["x0"]
+    height = size["y1"] - size["y0"]
+    return figure(
+        "covering_mass",
+        "mass of the covering, about",
+        width * height / 1000000 * numbers["cloth_mass"],
+        "kg",
+        "ordered width times ordered height times the mass of a square metre, which is {per} kg",
+        "{width} x {height} x {per} kg/m2",
+        {"width": [width, "mm"], "height": [height, "mm"], "per": [numbers["cloth_mass"], "count"]},
+    )
+
+
+def care_cautions(door: Door, numbers: dict[str, float], size: Size) -> list[Caution]:
+    """Return what to see to before fixing the covering."""
+    practice = "common practice"
+    cautions: list[Caution] = []
+    over = size["mount"] == "over-opening"
+    if over:
+        text = "It hangs over a doorway: fix it into framing that carries its mass and the pull of a hand. "
+        cautions.append(caution("weight", text + "Have a licensed tradesperson judge the wall.", practice))
+    if not over and numbers["cloth_light"] <= DARK_LIGHT:
+        text = "A dark or room-darkening covering close to the glass lets the sun heat the pane, which can crack it. "
+        cautions.append(caution("hot_glass", text + "Ask the glazier about this glass before ordering.", practice))
+    if not over and numbers["wired"] > 0:
+        text = "The motor's lead crosses the hinge and moves with the leaf: it must be made to flex. "
+        cautions.append(caution("wired_leaf", text + "A licensed electrician connects it, to local code.", practice))
+    if not over and door["swing"] == "out":
+        text = "The leaf carries the covering out into sun, rain and wind whenever it stands open."
+        cautions.append(caution("weather", text, practice))
+    return cautions
+
+
+def care_answers(door: Door, numbers: dict[str, float], size: Size) -> Reply:
+    """Answer what the covering weighs and what to see to around it; all cautions defer to the trades concerned."""
+    return reply([mass_figure(numbers, size)], [], care_cautions(door, numbers, size))

@@ -1,0 +1,64 @@
+"""Is a child safe? What cords and loops the chosen lift leaves."""
+
+from configurator.kernel.questions.figure import caution, figure
+from configurator.kernel.questions.reply import Reply, reply, standing_verdict
+from configurator.kernel.shapes import Caution, Figure, Verdict
+
+# 87 FR 73144: an accessible operating cord longer than 8 in is held hazardous.
+CORD_MOST = 203.2
+CHILD_RULE = "87 FR 73144 (16 CFR part 1260, 28 Nov 2022; a court later set the rule aside: from memory)"
+CORDLESS_FIRST = ["a cordless lift", "a wand", "a motor"]
+
+
+def cord_figure(key: str, name: str, length: float) -> Figure:
+    """Return the length of a cord or loop, as the chosen lift has it."""
+    return figure(
+        key,
+        name,
+        length,
+        "mm",
+        "as the chosen lift has it; an accessible cord longer than 8 in is held hazardous",
+        "{length} against {most}",
+        {"length": [length, "mm"], "most": [CORD_MOST, "mm"]},
+    )
+
+
+def child_why(numbers: dict[str, float]) -> str:
+    """Return in words which cord or loop is left."""
+    if numbers["loop_length"] > 0 and numbers["loop_retained"] > 0:
+        return "A loop is left. It is safe only while its tension device stays fixed to the door or wall."
+    if numbers["loop_length"] > 0:
+        return "A free loop is left, in which a child can be caught."
+    if numbers["cord_length"] > CORD_MOST:
+        return "A free cord longer than 8 in is left, in which a child can be caught."
+    return "A free cord of 8 in or less is left."
+
+
+def child_verdict(numbers: dict[str, float]) -> Verdict:
+    """Return ``clears`` where no cord or loop is left, ``blocked`` where a free one can catch a child."""
+    name = "child safety"
+    if numbers["cord_length"] == 0 and numbers["loop_length"] == 0:
+        return standing_verdict("child_safety", name, "clears", "No cord and no loop is left within reach.", [])
+    free_loop = numbers["loop_length"] > 0 and numbers["loop_retained"] == 0
+    state = "blocked" if free_loop or numbers["cord_length"] > CORD_MOST else "caution"
+    return standing_verdict("child_safety", name, state, child_why(numbers), CORDLESS_FIRST)
+
+
+def child_caution(numbers: dict[str, float]) -> Caution:
+    """Return the caution that goes with any cord or loop."""
+    text = child_why(numbers) + " Children of 8 years and younger have been strangled by cords and loops."
+    text = text + " Choose a cordless lift where children live or visit; fit and keep every safety device."
+    return caution("child_safety", text + " Local law decides.", CHILD_RULE)
+
+
+def child_answers(numbers: dict[str, float]) -> Reply:
+    """Answer which cords and loops the chosen lift leaves, and what goes with them; cordless is offered first."""
+    figures: list[Figure] = []
+    cautions: list[Caution] = []
+    if numbers["cord_length"] > 0:
+        figures.append(cord_figure("cord_length", "longest free cord", numbers["cord_length"]))
+    if numbers["loop_length"] > 0:
+        figures.append(cord_figure("loop_length", "height of the loop", numbers["loop_length"]))
+    if len(figures) > 0:
+        cautions.append(child_caution(numbers))
+    return reply(figures, [child_verdict(numbers)], cautions)

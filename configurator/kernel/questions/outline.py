@@ -1,0 +1,84 @@
+"""The reach of a turning leaf, of its hardware and of its covering, by kind of piece."""
+
+from typing import TypedDict
+
+from configurator.kernel.door.hardware import handle_pieces
+from configurator.kernel.door.leaf import leaf_pieces
+from configurator.kernel.door.opening import astragal_piece, has_passive
+from configurator.kernel.sampling import Sample
+from configurator.kernel.shapes import Door, Piece
+
+TOUCH_WORDS: dict[str, str] = {
+    "": "nothing",
+    "stile": "the leaf's own edge",
+    "rail": "the leaf's own edge",
+    "bead": "the glazing bead",
+    "muntin": "a muntin",
+    "astragal": "the astragal",
+    "plate": "the handle's plate",
+    "neck": "the handle",
+    "grip": "the handle",
+    "thumb-turn": "the thumb-turn",
+    "headrail": "the headrail",
+    "cassette": "the cassette",
+    "roll": "the roll",
+    "bottom-rail": "the bottom rail",
+    "upper-rail": "the upper rail",
+    "rod": "the rod",
+    "louver": "a louver",
+    "frame": "the frame",
+    "fold": "a fold",
+}
+
+
+class Outer(TypedDict):
+    """The reach of all pieces of one kind over the travel: along the leaf, and out of its face."""
+
+    kind: str
+    x0: float
+    x1: float
+    z1: float
+
+
+def touch_words(kind: str) -> str:
+    """Return a kind of piece in plain words; any cloth is the covering."""
+    return TOUCH_WORDS.get(kind, "the covering")
+
+
+def widen(kinds: dict[str, Outer], pieces: list[Piece]) -> None:
+    """Widen ``kinds`` (by kind of piece) so that it bounds the given pieces too."""
+    for piece in pieces:
+        kind = piece["kind"]
+        if kind in kinds:
+            known = kinds[kind]
+            known["x0"] = min(known["x0"], piece["x0"])
+            known["x1"] = max(known["x1"], piece["x1"])
+            known["z1"] = max(known["z1"], piece["z1"])
+        else:
+            kinds[kind] = {"kind": kind, "x0": piece["x0"], "x1": piece["x1"], "z1": piece["z1"]}
+
+
+def own_outline(door: Door) -> list[Outer]:
+    """Return the reach of the leaf, its handle and its astragal, without any covering."""
+    kinds: dict[str, Outer] = {}
+    widen(kinds, [piece for piece in leaf_pieces(door) if piece["kind"] != "hinge"])
+    widen(kinds, handle_pieces(door))
+    if has_passive(door) and door["astragal_width"] > 0:
+        widen(kinds, [astragal_piece(door)])
+    return list(kinds.values())
+
+
+def covering_outline(samples: list[Sample]) -> list[Outer]:
+    """Return the covering's reach over its whole travel."""
+    kinds: dict[str, Outer] = {}
+    for sample in samples:
+        widen(kinds, sample["pieces"])
+    return list(kinds.values())
+
+
+def deepest(outers: list[Outer]) -> float:
+    """Return the farthest reach out of the leaf's face, at least 0."""
+    most = 0.0
+    for outer in outers:
+        most = max(most, outer["z1"])
+    return most

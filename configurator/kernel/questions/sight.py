@@ -1,0 +1,105 @@
+"""Who sees me? Which band of the glass must be covered against a given observer."""
+
+from configurator.kernel.door.leaf import glass_box
+from configurator.kernel.numbers import clamp
+from configurator.kernel.questions.figure import figure
+from configurator.kernel.questions.reply import Reply, reply, standing_verdict
+from configurator.kernel.sampling import lowest_edge
+from configurator.kernel.shapes import Door, Figure, Household, Piece, Verdict
+
+
+def sight_crossing(household: Household, height: float) -> float:
+    """Return the height at which the line from the observer's eye to a height on the person crosses the glass.
+
+    eye + (height - eye) x outside / (outside + inside), with the distances of both from the glass.
+    """
+    eye = household["outside_level"] + household["outside_eye"]
+    total = household["outside_distance"] + household["person_distance"]
+    if total <= 0:
+        return eye
+    return eye + (height - eye) * household["outside_distance"] / total
+
+
+def sight_band(door: Door, household: Household) -> list[float]:
+    """Return ``[low, high]`` of the glass through which the person is seen, from the floor to the top of the head.
+
+    Empty (both the same) where the lines pass above or below the glass.
+    """
+    glass = glass_box(door)
+    low = clamp(sight_crossing(household, 0.0), glass["y0"], glass["y1"])
+    high = clamp(sight_crossing(household, household["person_height"]), glass["y0"], glass["y1"])
+    return [low, high]
+
+
+def sight_figure(household: Household, key: str, name: str, value: float, height: float) -> Figure:
+    """Return one edge of the band with its working."""
+    return figure(
+        key,
+        name,
+        value,
+        "mm",
+        "the straight line from the observer's eye to the person, where it crosses the glass, above the floor; "
+        "held within the glass",
+        "{eye} + ({height} - {eye}) x {outside} / ({outside} + {inside})",
+        {
+            "eye": [household["outside_level"] + household["outside_eye"], "mm"],
+            "height": [height, "mm"],
+            "outside": [household["outside_distance"], "mm"],
+            "inside": [household["person_distance"], "mm"],
+        },
+    )
+
+
+def rail_share_figure(key: str, name: str, start: float, end: float, edge: float) -> Figure:
+    """Return how far an edge must travel from ``start`` towards ``end`` to stand at ``edge``."""
+    return figure(
+        key,
+        name,
+        clamp((start - edge) / (start - end), 0.0, 1.0),
+        "share",
+        "the edge's way to the band as a share of its whole way; 1 where even its whole way falls short",
+        "({start} - {edge}) / ({start} - {end})",
+        {"start": [start, "mm"], "edge": [edge, "mm"], "end": [end, "mm"]},
+    )
+
+
+def upper_edge(pieces: list[Piece], missing: float) -> float:
+    """Return the top of the upper rail, or ``missing`` where there is none."""
+    for piece in pieces:
+        if piece["kind"] == "upper-rail":
+            return piece["y1"]
+    return missing
+
+
+def sight_verdict(band: list[float]) -> Verdict:
+    """Return whether the person is seen at all through bare glass."""
+    name = "being seen from outside"
+    if band[1] > band[0]:
+        why = "Through bare glass the person is seen; the band between these heights must be covered."
+        return standing_verdict("sight", name, "caution", why, ["cover the band, with cloth that lets no view through"])
+    return standing_verdict("sight", name, "clears", "The lines of sight miss the glass; nothing need be covered.", [])
+
+
+def sight_answers(
+    door: Door, household: Household, raised: list[Piece], down: list[Piece], let_down: list[Piece]
+) -> Reply:
+    """Answer which band of the glass must be covered, and where the rails then stand.
+
+    ``raised`` and ``down`` are the pieces with the lower rail up and down, the upper rail up;
+    ``let_down`` those with the lower rail down and the upper rail let down to it. No share is given for a
+    rail that does not travel, or where nothing need be covered.
+    """
+    band = sight_band(door, household)
+    figures = [
+        sight_figure(household, "sight_low", "seen from outside: from", band[0], 0.0),
+        sight_figure(household, "sight_high", "seen from outside: up to", band[1], household["person_height"]),
+    ]
+    start = lowest_edge(raised)
+    end = lowest_edge(down)
+    if band[1] > band[0] and start - end > 1.0:
+        figures.append(rail_share_figure("sight_lower", "lower rail at", start, end, band[0]))
+    top = upper_edge(down, 0.0)
+    foot = upper_edge(let_down, 0.0)
+    if band[1] > band[0] and top - foot > 1.0:
+        figures.append(rail_share_figure("sight_upper", "or, from below, upper rail at", top, foot, band[1]))
+    return reply(figures, [sight_verdict(band)], [])

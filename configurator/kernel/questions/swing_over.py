@@ -1,0 +1,131 @@
+"""The turn of a leaf behind a covering that hangs over the opening and stays on the wall."""
+
+from configurator.kernel.door.leaf import leaf_box, leaf_width
+from configurator.kernel.questions.figure import figure
+from configurator.kernel.questions.outline import own_outline, touch_words
+from configurator.kernel.questions.reply import Reply, reply, standing_verdict
+from configurator.kernel.questions.swing_figures import in_swing_figures, width_figure
+from configurator.kernel.questions.turning import (
+    HALF_TURN,
+    LEAST_TURN,
+    RIGHT_ANGLE,
+    Touch,
+    earlier,
+    first_touch,
+    latch_stop,
+    leaf_front,
+    turn_to_piece,
+)
+from configurator.kernel.sampling import Sample, lowest_edge
+from configurator.kernel.shapes import Door, Figure, Piece, Verdict
+
+
+def met_on_wall(door: Door, pieces: list[Piece]) -> Touch:
+    """Return which piece an in-swing leaf first meets, and when; what hangs above its top edge is passed under."""
+    first: Touch = {"angle": HALF_TURN, "kind": ""}
+    for piece in pieces:
+        if piece["y0"] < leaf_box(door)["y1"]:
+            turn = turn_to_piece(piece, door["hinge_pin_out"], leaf_width(door))
+            if turn < first["angle"]:
+                first = {"angle": turn, "kind": piece["kind"]}
+    return first
+
+
+def over_verdict(own: Touch, stack: Touch) -> Verdict:
+    """Return whether an in-swing leaf opens while the covering is open."""
+    name = "opening the leaf"
+    if stack["angle"] >= min(own["angle"], RIGHT_ANGLE):
+        why = "While the covering is open, the leaf opens as far as without it, or at least to a right angle."
+        return standing_verdict("swing", name, "clears", why, [])
+    why = "Even while the covering is open, the leaf meets " + touch_words(stack["kind"]) + " on its way."
+    state = "blocked" if stack["angle"] < LEAST_TURN else "guide by hand"
+    fixes = ["fixed higher above the opening, or further to the side", "a covering on the leaf itself"]
+    return standing_verdict("swing", name, state, why, fixes)
+
+
+def closed_from(door: Door, samples: list[Sample]) -> float:
+    """Return how far the covering may be closed while an in-swing leaf still opens to a right angle."""
+    last = 0.0
+    for sample in samples:
+        if sample["leg"] == 0:
+            if met_on_wall(door, sample["pieces"])["angle"] < RIGHT_ANGLE:
+                return last
+            last = sample["at"]
+    return 1.0
+
+
+def closed_verdict(door: Door, samples: list[Sample]) -> Verdict:
+    """Return whether the leaf opens while a covering over the opening is closed."""
+    name = "opening the leaf behind the closed covering"
+    if door["swing"] == "out":
+        why = "The leaf opens outwards, away from the covering."
+        return standing_verdict("opens_covered", name, "clears", why, [])
+    why = "The leaf opens into the room, where the closed covering hangs: open the covering first."
+    blocked = standing_verdict("opens_covered", name, "blocked", why, ["a covering on the leaf itself"])
+    blocked["moves"] = "lower"
+    blocked["start"] = closed_from(door, samples)
+    blocked["end"] = 1.0
+    return blocked
+
+
+def raised_figure(door: Door, pieces: list[Piece]) -> Figure:
+    """Return the air between the leaf's top edge and the open covering."""
+    low = lowest_edge(pieces)
+    top = leaf_box(door)["y1"]
+    return figure(
+        "raised_over_leaf",
+        "air between the leaf's top and the open covering",
+        max(0.0, low - top),
+        "mm",
+        "the open covering's lowest edge less the leaf's top edge; nothing where it hangs lower or stands to the side",
+        "{low} - {top}, not less than nothing",
+        {"low": [low, "mm"], "top": [top, "mm"]},
+    )
+
+
+def over_in_swing(door: Door, samples: list[Sample]) -> Reply:
+    """Answer for a covering on the wall in front of an in-swing leaf."""
+    own = first_touch(own_outline(door), door["hinge_pin_out"], door["wall_gap"])
+    stack = met_on_wall(door, samples[0]["pieces"])
+    figures = in_swing_figures(door, own, earlier(own, stack))
+    figures.append(raised_figure(door, samples[0]["pieces"]))
+    return reply(figures, [over_verdict(own, stack), closed_verdict(door, samples)], [])
+
+
+def doorway_left(door: Door, pieces: list[Piece]) -> list[float]:
+    """Return the span of the doorway that side stacks on the wall leave free, the out-swing leaf at 90 degrees."""
+    start = leaf_front(door)
+    end = leaf_width(door) - latch_stop(door)
+    middle = (start + end) / 2
+    leaf = leaf_box(door)
+    for piece in pieces:
+        # What only hangs from above is a matter of headroom, not of width.
+        if piece["y0"] < (leaf["y0"] + leaf["y1"]) / 2:
+            if (piece["x0"] + piece["x1"]) / 2 < middle:
+                start = max(start, piece["x1"])
+            else:
+                end = min(end, piece["x0"])
+    return [start, end]
+
+
+def over_out_swing(door: Door, samples: list[Sample]) -> Reply:
+    """Answer for a covering on the wall, the leaf opening away from it."""
+    span = doorway_left(door, samples[0]["pieces"])
+    figures = [
+        width_figure(door, "clear_width_bare", "clear width without the covering", RIGHT_ANGLE, leaf_front(door)),
+        figure(
+            "clear_width_covered",
+            "clear width with the covering open",
+            max(0.0, span[1] - span[0]),
+            "mm",
+            "what the open leaf and the covering's side stack leave of the doorway; of a pair the active leaf alone",
+            "{end} - {start}",
+            {"end": [span[1], "mm"], "start": [span[0], "mm"]},
+        ),
+    ]
+    why = "The leaf opens outwards, away from the covering."
+    return reply(
+        figures,
+        [standing_verdict("swing", "opening the leaf", "clears", why, []), closed_verdict(door, samples)],
+        [],
+    )
