@@ -3,7 +3,8 @@
 Each vane is fixed by one edge to the back sheer and by the other to the front sheer. Turning the
 roll a little lifts the front sheer, which levels the vanes (tilt 0) and carries the sheers apart;
 let down again the vanes hang closed between them (tilt 90). Rolling, they always hang closed.
-The vanes are fixed to the cloth, so they travel with the bottom rail and wind on at the top.
+The vanes are fixed to the cloth, so they travel with the bottom rail and wind on at the top. The
+bottom rail turns with them, so it always reaches from sheer to sheer.
 """
 
 import math
@@ -95,6 +96,6 @@ def vane_roll(numbers: dict[str, float], size: Size, place: Position) -> list[Pi
         pieces.extend(hung_vanes(numbers, cloth, low, top, back + sheer, place["tilt"]))
     pieces.append(hung("sheer", front, front + sheer, numbers["sheer_view"], numbers["sheer_light"]))
     middle = (back + front + sheer) / 2
-    half = numbers["rail_depth"] / 2
+    half = max(numbers["rail_depth"], front + sheer - back) / 2
     pieces.append(solid("bottom-rail", cloth[0], cloth[1], bottom, low, middle - half, middle + half))
     return pieces
