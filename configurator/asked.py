@@ -34,7 +34,7 @@ def plain_errors() -> Iterator[None]:
         for problem in found.problems:
             click.echo(str(problem), err=True)
         raise click.exceptions.Exit(1) from None
-    except NotASite as error:
+    except (NotASite, FileExistsError) as error:
         raise click.ClickException(str(error)) from None
 
 

@@ -1,11 +1,11 @@
 """The commands: each says whom to call."""
 
-import shutil
 from pathlib import Path
 
 import click
 
 from configurator import asked, local, paper, report
+from configurator.catalog.starter import copy_starter
 from configurator.places import CONTENT
 from configurator.site import build as build_site
 from configurator.site import serve as serve_site
@@ -15,9 +15,7 @@ PRESENT = click.Path(path_type=Path, file_okay=False, exists=True)
 
 with_door = click.option("--door", metavar="ID", default="", help="A door of the content.")
 with_family = click.option("--family", metavar="ID", default="", help="A family of the content.")
-with_content = click.option(
-    "--content", type=PRESENT, default=CONTENT, help="The content [the starter content]."
-)
+with_content = click.option("--content", type=PRESENT, default=CONTENT, help="The content [the starter content].")
 with_port = click.option("--port", type=click.IntRange(0, 65535), default=8000, show_default=True, help="0: any free.")
 with_choices = click.option("--choice", "choices", metavar="K=V", multiple=True, help="A pick; may be repeated.")
 with_units = click.option(
@@ -88,7 +86,7 @@ def demo(show: bool, port: int) -> None:
 @with_door
 @with_family
 @with_choices
-@click.option("--at", type=asked.At(), help="With --json: the pieces at this position as well.")
+@click.option("--at", type=asked.At(), help="One more position: open, closed or a share.")
 @click.option("--json", "as_json", is_flag=True, help="One JSON object: lengths in mm, shares 0 to 1.")
 @click.option("--all", "everything", is_flag=True, help="With --csv: every family on every door.")
 @click.option("--csv", "as_csv", is_flag=True, help="With --all: a table.")
@@ -118,7 +116,7 @@ def fit(
         click.echo(report.as_csv(catalog), nl=False)
         return
     wanted = asked.configuration(catalog, door, family, choices)
-    told = report.as_json(catalog, wanted, at, units) if as_json else report.as_text(catalog, wanted, units)
+    told = report.as_json(catalog, wanted, at, units) if as_json else report.as_text(catalog, wanted, at, units)
     click.echo(told)
 
 
@@ -128,9 +126,7 @@ def fit(
 @with_choices
 @click.option("--view", type=click.Choice(list(paper.VIEWS)), default="elevation", show_default=True)
 @click.option("--at", type=asked.At(), default="closed", show_default=True, help="open, closed or a share.")
-@click.option(
-    "-o", "--out", type=click.Path(path_type=Path, dir_okay=False), required=True, help=".svg or .png"
-)
+@click.option("-o", "--out", type=click.Path(path_type=Path, dir_okay=False), required=True, help=".svg or .png")
 @with_units
 @with_content
 def draw(
@@ -153,7 +149,6 @@ def new(folder: Path) -> None:
 
     Example: astragal new my-showroom
     """
-    if folder.exists() and any(folder.iterdir()):
-        raise click.ClickException(f"{folder} is not empty; name a new folder.")
-    shutil.copytree(CONTENT, folder, dirs_exist_ok=True)
+    with asked.plain_errors():
+        copy_starter(folder)
     click.echo(f"Started {folder}. Change its YAML files, then: astragal serve {folder}")

@@ -10,11 +10,15 @@ from textwrap import fill
 from configurator.asked import Configuration, place
 from configurator.catalog import Catalog
 from configurator.kernel.answer import ask
+from configurator.kernel.questions.glass import glass_shares
+from configurator.kernel.resolve import resolve
+from configurator.kernel.sampling import covering_pieces
 from configurator.kernel.say import say_value, say_working
-from configurator.kernel.scene import answer_pieces
+from configurator.kernel.scene import answer_pieces, size_of
 from configurator.kernel.shapes import Caution, Figure, Piece, Verdict
 
 WIDTH = 100
+NAME_WIDTH = 44
 OTHER_UNITS = {"in": "mm", "mm": "in"}
 PIECE_KEYS = ("kind", "x0", "x1", "y0", "y1", "z0", "z1", "view", "light")
 
@@ -33,12 +37,16 @@ def title(asked: Configuration) -> str:
     return "\n".join(lines)
 
 
+def said(value: float, unit: str, units: str) -> str:
+    """Return a value in the units asked for, lengths and areas in the others as well."""
+    text = say_value(value, unit, units)
+    return f"{text:<14} {say_value(value, unit, OTHER_UNITS[units])}" if unit in ("mm", "mm2") else text
+
+
 def figure_lines(figure: Figure, units: str) -> str:
-    """Return a figure in the units asked for, lengths in the other as well, and its working below."""
-    said = say_value(figure["value"], figure["unit"], units)
-    if figure["unit"] == "mm":
-        said = f"{said:<14} {say_value(figure['value'], 'mm', OTHER_UNITS[units])}"
-    return f"  {figure['name']:<44} {said}".rstrip() + "\n" + wrapped(say_working(figure, units), 6)
+    """Return a figure with its working below."""
+    value = said(figure["value"], figure["unit"], units)
+    return f"  {figure['name']:<{NAME_WIDTH}} {value}\n{wrapped(say_working(figure, units), 6)}"
 
 
 def between(verdict: Verdict) -> str:
@@ -60,12 +68,32 @@ def caution_lines(caution: Caution) -> str:
     return wrapped(f"{caution['text']} ({caution['source']})", 2)
 
 
-def as_text(catalog: Catalog, asked: Configuration, units: str) -> str:
+def at_lines(asked: Configuration, at: str, units: str) -> str:
+    """Return what is seen, and how deep the covering is, at one position."""
+    size = size_of(*asked)
+    numbers = resolve(asked.family, asked.choices)
+    pieces = covering_pieces(asked.family["mechanism"], numbers, size, place(asked, at))
+    shares = glass_shares(asked.door, size["mount"] == "over-opening", pieces)
+    depth = max(piece["z1"] for piece in pieces)
+    return "\n".join(
+        [
+            f"At {at}",
+            f"  {'visible glass':<{NAME_WIDTH}} {say_value(shares['visible'], 'share', units)}",
+            f"  {'view':<{NAME_WIDTH}} {say_value(shares['view'], 'share', units)}",
+            f"  {'light':<{NAME_WIDTH}} {say_value(shares['light'], 'share', units)}",
+            f"  {'projection':<{NAME_WIDTH}} {said(depth, 'mm', units)}",
+        ]
+    )
+
+
+def as_text(catalog: Catalog, asked: Configuration, at: str | None, units: str) -> str:
     """Return every figure, verdict and caution, or the plain reason why there are none."""
     answer = ask(*asked, catalog.household)
     if answer["refusal"]:
         return f"{title(asked)}\n\n{wrapped(answer['refusal'], 0)}"
     parts = [title(asked)]
+    if at:
+        parts.append(at_lines(asked, at, units))
     parts.append("Figures\n" + "\n".join(figure_lines(figure, units) for figure in answer["figures"].values()))
     parts.append("Verdicts\n" + "\n".join(verdict_lines(verdict) for verdict in answer["verdicts"].values()))
     if answer["cautions"]:

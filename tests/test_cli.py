@@ -1,0 +1,210 @@
+"""The commands, as someone at a terminal meets them."""
+
+import csv
+import json
+from collections.abc import Callable
+from io import StringIO
+from pathlib import Path
+from xml.etree import ElementTree
+
+import pytest
+from click.testing import CliRunner, Result
+from PIL import Image
+
+from configurator.catalog import Catalog
+from configurator.cli import main
+from configurator.kernel.answer import ask
+from configurator.places import CONTENT
+
+FIGURES = {
+    "order_width",
+    "order_height",
+    "stack_height",
+    "stack_over_glass",
+    "visible_glass_open",
+    "visible_glass_closed",
+    "view_open",
+    "view_closed",
+    "light_open",
+    "light_closed",
+    "projection_open",
+    "projection_closed",
+    "projection_most",
+    "handle_gap",
+}
+PIECE = {"kind", "x0", "x1", "y0", "y1", "z0", "z1", "view", "light"}
+
+Run = Callable[..., Result]
+
+
+@pytest.fixture
+def run(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Run:
+    """A function that runs ``astragal`` with arguments in an empty folder."""
+    monkeypatch.chdir(tmp_path)
+    return lambda *arguments: CliRunner().invoke(main, [str(argument) for argument in arguments])
+
+
+@pytest.fixture(scope="module")
+def fitting(catalog: Catalog) -> list[str]:
+    """Options that name a family and a door on which it goes."""
+    return next(
+        ["--door", door["id"], "--family", family["id"]]
+        for door in catalog.doors.values()
+        for family in catalog.families.values()
+        if not ask(door, family, {}, catalog.household)["refusal"]
+    )
+
+
+@pytest.mark.parametrize("command", ["build", "check", "serve", "demo", "fit", "draw", "new"])
+def test_help_gives_an_example(run: Run, command: str) -> None:
+    told = run(command, "--help")
+    assert told.exit_code == 0
+    assert f"astragal {command}" in told.output.split("Example")[1]
+
+
+def test_check_counts_what_it_found_in_one_line(run: Run, catalog: Catalog) -> None:
+    told = run("check")
+    assert told.exit_code == 0
+    assert f"{len(catalog.doors)} doors" in told.stdout
+    assert told.stdout.count("\n") == 1
+
+
+def test_check_lists_every_problem_with_its_place(run: Run, tmp_path: Path) -> None:
+    run("new", "mine")
+    door, family = next(Path("mine/doors").glob("*.yaml")), next(Path("mine/families").glob("*.yaml"))
+    for file in (door, family):
+        file.write_text(file.read_text() + "colour_of_the_sky: blue\n")
+    told = run("check", "mine")
+    assert told.exit_code == 1
+    assert told.stdout == ""
+    places = [line.split(": ")[0].rsplit(":", 2)[0] for line in told.stderr.splitlines()]
+    assert {Path(place).name for place in places} == {door.name, family.name}
+
+
+def test_new_starts_a_showroom_that_checks_and_never_overwrites(run: Run) -> None:
+    assert run("new", "mine").exit_code == 0
+    assert run("check", "mine").exit_code == 0
+    Path("mine/showroom.yaml").write_text("my own work")
+    told = run("new", "mine")
+    assert told.exit_code == 1
+    assert "not empty" in told.stderr
+    assert Path("mine/showroom.yaml").read_text() == "my own work"
+
+
+def test_build_leaves_a_folder_alone_that_is_no_site(run: Run) -> None:
+    Path("letters").mkdir()
+    Path("letters/dear.txt").write_text("keep me")
+    told = run("build", CONTENT, "letters")
+    assert told.exit_code == 1
+    assert "letters" in told.stderr
+    assert [file.name for file in Path("letters").iterdir()] == ["dear.txt"]
+
+
+def test_fit_as_json_has_every_promised_key(run: Run, fitting: list[str]) -> None:
+    told = json.loads(run("fit", *fitting, "--json", "--at", "0.5").stdout)
+    assert {"door", "family", "choices", "figures", "verdicts", "cautions", "pieces"} <= set(told)
+    assert set(told["figures"]) >= FIGURES
+    assert all({"value", "unit", "name", "working"} == set(figure) for figure in told["figures"].values())
+    assert told["verdicts"]["pass_through"]["state"] in ("clears", "guide by hand", "blocked")
+    assert set(told["pieces"]) == {"door", "open", "closed", "at"}
+    assert all(set(piece) == PIECE for pieces in told["pieces"].values() for piece in pieces)
+
+
+def test_a_verdict_that_does_not_clear_says_where(run: Run, catalog: Catalog) -> None:
+    for door in catalog.doors:
+        for family in catalog.families:
+            for verdict in json.loads(run("fit", "--door", door, "--family", family, "--json").stdout)[
+                "verdicts"
+            ].values():
+                if verdict["state"] != "clears":
+                    assert 0 <= verdict["from"] <= verdict["to"] <= 1
+                    assert verdict["why"]
+                    return
+    pytest.fail("every family clears every door of the starter content, which cannot be")
+
+
+def test_fit_tells_every_figure_with_its_working(run: Run, catalog: Catalog, fitting: list[str]) -> None:
+    told = run("fit", *fitting, "--units", "mm").stdout
+    answer = ask(catalog.doors[fitting[1]], catalog.families[fitting[3]], {}, catalog.household)
+    for figure in answer["figures"].values():
+        assert figure["name"] in told
+    width = answer["figures"]["order_width"]["value"]
+    assert f"{width:g} mm" in told
+    words = " ".join(told.split())
+    for caution in answer["cautions"]:
+        assert " ".join(caution["text"].split()) in words
+
+
+def test_fit_tells_a_position_of_its_own(run: Run, fitting: list[str]) -> None:
+    assert "At 0.25" in run("fit", *fitting, "--at", "0.25").stdout
+
+
+def test_a_family_that_cannot_go_on_a_door_says_why_and_gives_no_numbers(run: Run, catalog: Catalog) -> None:
+    for door in catalog.doors.values():
+        for family in catalog.families.values():
+            refusal = ask(door, family, {}, catalog.household)["refusal"]
+            if refusal:
+                wanted = ["--door", door["id"], "--family", family["id"]]
+                told = " ".join(run("fit", *wanted).stdout.split())
+                assert refusal in told
+                assert "Figures" not in told
+                assert json.loads(run("fit", *wanted, "--json").stdout)["figures"] == {}
+                assert refusal in run("draw", *wanted, "-o", "no.svg").stderr
+                return
+    pytest.fail("every family goes on every door of the starter content, which cannot be")
+
+
+def test_the_table_has_a_row_for_every_family_on_every_door(run: Run, catalog: Catalog) -> None:
+    rows = list(csv.DictReader(StringIO(run("fit", "--all", "--csv").stdout)))
+    offered = [family for family, numbers in catalog.families.items() if not numbers["retired"]]
+    assert [(row["door"], row["family"]) for row in rows] == [(d, f) for d in catalog.doors for f in offered]
+    for row in rows:
+        assert bool(row["refusal"]) != bool(row["order_width"])
+
+
+@pytest.mark.parametrize(
+    ("option", "slip"), [("--door", "door"), ("--family", "family"), ("--choice", "choice"), ("--choice", "option")]
+)
+def test_an_unknown_word_brings_the_nearest_one(
+    run: Run, catalog: Catalog, fitting: list[str], option: str, slip: str
+) -> None:
+    choice = catalog.families[fitting[3]]["choices"][0]
+    right = {"door": fitting[1], "family": fitting[3], "choice": choice["id"], "option": choice["options"][0]["id"]}
+    wrong = right | {slip: right[slip] + "x"}
+    arguments = ["--door", wrong["door"], "--family", wrong["family"]]
+    told = run("fit", *arguments, "--choice", f"{wrong['choice']}={wrong['option']}")
+    assert told.exit_code == 2
+    assert option in told.stderr
+    assert f"did you mean '{right[slip]}'?" in told.stderr
+
+
+@pytest.mark.parametrize("at", ["1.5", "-0.1", "half", "nan"])
+def test_a_position_outside_the_travel_is_refused(run: Run, fitting: list[str], at: str) -> None:
+    assert run("fit", *fitting, f"--at={at}").exit_code == 2
+
+
+@pytest.mark.parametrize("view", ["elevation", "section", "plan", "sheet"])
+def test_draw_writes_an_svg_with_a_title(run: Run, fitting: list[str], view: str) -> None:
+    assert run("draw", *fitting, "--view", view, "--at", "0.35", "-o", "drawn.svg").exit_code == 0
+    drawing = ElementTree.parse("drawn.svg").getroot()
+    assert drawing.find("{http://www.w3.org/2000/svg}title") is not None
+
+
+def test_open_and_closed_are_drawn_apart(run: Run, catalog: Catalog, fitting: list[str]) -> None:
+    moving = next(f for f in catalog.families.values() if f["mechanism"] == "accordion")
+    wanted = [*fitting[:2], "--family", moving["id"]]
+    run("draw", *wanted, "--at", "open", "-o", "open.svg")
+    run("draw", *wanted, "--at", "closed", "-o", "closed.svg")
+    assert Path("open.svg").read_text() != Path("closed.svg").read_text()
+
+
+def test_draw_writes_a_png(run: Run, fitting: list[str]) -> None:
+    assert run("draw", *fitting, "-o", "drawn.png").exit_code == 0
+    with Image.open("drawn.png") as picture:
+        assert picture.format == "PNG"
+
+
+def test_draw_refuses_other_files(run: Run, fitting: list[str]) -> None:
+    told = run("draw", *fitting, "-o", "drawn.pdf")
+    assert told.exit_code == 2
+    assert ".svg" in told.stderr
