@@ -1,0 +1,43 @@
+"""What a family file must be beyond its schema: its mechanism, its choices and their names."""
+
+import re
+
+from configurator.catalog.family_numbers import check_needed, takes_of
+from configurator.catalog.located import ContentFile, KeyPath, dotted
+from configurator.catalog.schema.family import ChoiceFile, FamilyFile
+from configurator.catalog.suggest import what_to_write
+from configurator.kernel.mechanisms import MECHANISMS
+
+ID = re.compile(r"[a-z0-9]+(-[a-z0-9]+)*")
+ID_EXPECTED = "small letters, digits and single hyphens are expected, because links are made of it"
+
+
+def cross_check_family(file: ContentFile, family: FamilyFile) -> bool:
+    """Note what does not fit together; return whether the mechanism is known."""
+    for name, choice in family.choices.items():
+        check_choice(file, name, choice)
+    if family.mechanism not in MECHANISMS:
+        words = f"mechanism is '{family.mechanism}', which does not exist; "
+        file.at_value(("mechanism",), words + what_to_write(family.mechanism, MECHANISMS))
+        return False
+    check_needed(file, takes_of(family.mechanism), family)
+    return True
+
+
+def check_choice(file: ContentFile, name: str, choice: ChoiceFile) -> None:
+    """Check a choice: names that can stand in a link, and a preset that is on offer."""
+    path: KeyPath = ("choices", name, "options")
+    check_id(file, ("choices", name))
+    for option in choice.options:
+        check_id(file, (*path, option))
+    if not choice.options:
+        file.at_value(path, f"{dotted(path)} is empty; at least one option is expected")
+    elif next(iter(choice.options.values())).retired:
+        first = (*path, next(iter(choice.options)))
+        file.at_key(first, f"{dotted(first)} is the preset, being the first, and is retired; move another one up")
+
+
+def check_id(file: ContentFile, path: KeyPath) -> None:
+    """Check the last key of a path as an id."""
+    if not ID.fullmatch(str(path[-1])):
+        file.at_key(path, f"'{path[-1]}' cannot be an id; {ID_EXPECTED}")

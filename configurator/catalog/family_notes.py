@@ -1,0 +1,69 @@
+"""A family file as words and numbers for its pages."""
+
+from collections.abc import Mapping
+
+from configurator.catalog.family_numbers import takes_of
+from configurator.catalog.located import KeyPath, dotted
+from configurator.catalog.measures import Measure, measures
+from configurator.catalog.notes import ChoiceNotes, FamilyNotes, OptionNotes
+from configurator.catalog.schema.family import ChoiceFile, FamilyFile
+from configurator.catalog.sources import PRESET, Source
+from configurator.kernel.shapes import Family
+
+
+def choice_notes(ident: str, choice: ChoiceFile) -> ChoiceNotes:
+    """Return a choice's words."""
+    options = {
+        name: OptionNotes(name, option.name, option.note, option.retired, option.swatch, option.price_band)
+        for name, option in choice.options.items()
+    }
+    return ChoiceNotes(ident, choice.name, choice.note, options)
+
+
+def family_measures(file: FamilyFile, family: Family, sources: Mapping[KeyPath, Source]) -> list[Measure]:
+    """Return the family's numbers, its options' and its cassettes'; mechanism presets are marked as assumed."""
+    takes = takes_of(file.mechanism)
+    found: list[Measure] = []
+
+    def add(path: KeyPath, numbers: Mapping[str, float], given: Mapping[str, object]) -> None:
+        for name, value in numbers.items():
+            assumed = name not in given
+            source = PRESET if assumed else sources.get((*path, name), file.source)
+            unit, meaning = str(takes[name][0]), str(takes[name][2])
+            found.append(Measure(dotted((*path, name)), meaning, value, unit, source, assumed))
+
+    add(("numbers",), family["numbers"], file.numbers)
+    for choice in family["choices"]:
+        for option in choice["options"]:
+            path = ("choices", choice["id"], "options", option["id"], "numbers")
+            add(path, option["numbers"], option["numbers"])
+    for index, cassette in enumerate(file.cassettes):
+        inside = {path[2:]: source for path, source in sources.items() if path[:2] == ("cassettes", index)}
+        for measure in measures(cassette, file.source, inside):
+            found.append(Measure(f"cassettes.{index + 1}.{measure.path}", *tail(measure)))
+    return found
+
+
+def tail(measure: Measure) -> tuple[str, float, str, Source, bool]:
+    """Return a measure without its path."""
+    return measure.name, measure.value, measure.unit, measure.source, measure.assumed
+
+
+def family_notes(file: FamilyFile, family: Family, sources: Mapping[KeyPath, Source]) -> FamilyNotes:
+    """Return the family's words and numbers."""
+    return FamilyNotes(
+        id=family["id"],
+        name=file.name,
+        summary=file.summary,
+        source=file.source,
+        retired=file.retired,
+        mechanism=file.mechanism,
+        description=file.description,
+        moves=file.moves,
+        good_at=file.good_at,
+        bad_at=file.bad_at,
+        care=file.care,
+        safety=file.safety,
+        choices={name: choice_notes(name, choice) for name, choice in file.choices.items()},
+        measures=family_measures(file, family, sources),
+    )

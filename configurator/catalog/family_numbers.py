@@ -1,0 +1,59 @@
+"""A family's numbers against what its mechanism takes."""
+
+from collections.abc import Mapping
+
+from configurator.catalog.fields import Number
+from configurator.catalog.located import ContentFile, KeyPath, dotted
+from configurator.catalog.schema.family import FamilyFile
+from configurator.catalog.suggest import what_to_write
+from configurator.kernel.mechanisms import MECHANISMS
+from configurator.kernel.mechanisms.common import COMMON_TAKES
+
+# What a number of each unit can sensibly be; the mechanisms' own limits are far inside.
+LIMITS = {
+    "length": (0.0, 10000.0),
+    "share": (0.0, 1.0),
+    "count": (0.0, 1000.0),
+    "degree": (-180.0, 180.0),
+    "switch": (0.0, 1.0),
+    "mass": (0.0, 50.0),
+}
+
+
+def takes_of(mechanism: str) -> dict[str, list[str | float | None]]:
+    """Return the numbers a mechanism takes: name to unit, preset (None: needed) and meaning."""
+    return {**COMMON_TAKES, **MECHANISMS[mechanism]["takes"]}
+
+
+def read_numbers(
+    file: ContentFile, takes: Mapping[str, list[str | float | None]], written: Mapping[str, object], path: KeyPath
+) -> dict[str, float]:
+    """Return the numbers under a path; what is unknown or unreadable is noted."""
+    numbers: dict[str, float] = {}
+    for name, value in written.items():
+        here = (*path, name)
+        if name not in takes:
+            file.at_key(here, f"unknown number '{name}'; {what_to_write(name, takes)}")
+            continue
+        unit = str(takes[name][0])
+        low, high = LIMITS[unit]
+        try:
+            numbers[name] = float(Number(unit, low, high, f"a {unit}").checked(value))
+        except ValueError as slip:
+            file.at_value(here, f"{dotted(here)} {slip}")
+    return numbers
+
+
+def always_given(family: FamilyFile, name: str) -> bool:
+    """Return whether a number is there whatever the client picks."""
+    if name in family.numbers:
+        return True
+    return any(all(name in option.numbers for option in choice.options.values()) for choice in family.choices.values())
+
+
+def check_needed(file: ContentFile, takes: Mapping[str, list[str | float | None]], family: FamilyFile) -> None:
+    """Note the numbers that the mechanism needs and the family does not give."""
+    for name, (unit, preset, meaning) in takes.items():
+        if preset is None and not always_given(family, name) and ("numbers", name) not in file.keys:
+            words = f"numbers.{name} is missing: {meaning}; a {unit} is expected here or in each option of one choice"
+            file.at_key(("numbers",), words)

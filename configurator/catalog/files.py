@@ -1,0 +1,35 @@
+"""Which files a content folder holds."""
+
+import re
+from pathlib import Path
+
+from configurator.catalog.problem import Problem
+
+ID = re.compile(r"[a-z0-9]+(-[a-z0-9]+)*")
+
+
+def shown(path: Path) -> str:
+    """Return a path as problems show it."""
+    return path.as_posix()
+
+
+def yaml_files(folder: Path, kind: str, problems: list[Problem]) -> dict[str, Path]:
+    """Return the YAML files of one kind by id (the name without its ending), in the order of their names."""
+    place = folder / kind
+    found: dict[str, Path] = {}
+    for path in sorted(place.glob("*.y*ml")):
+        if path.suffix != ".yaml":
+            problems.append(Problem(shown(path), 1, 1, f"the file is not read; name it {path.stem}.yaml"))
+        elif not ID.fullmatch(path.stem):
+            words = f"'{path.stem}' cannot be an id; name the file in small letters, digits and single hyphens"
+            problems.append(Problem(shown(path), 1, 1, words))
+        else:
+            found[path.stem] = path
+    if not found:
+        problems.append(Problem(shown(place), 0, 0, "there is no file here; at least one .yaml file is expected"))
+    return found
+
+
+def page_files(folder: Path) -> list[Path]:
+    """Return the Markdown pages of the content, in the order of their names."""
+    return sorted((folder / "pages").glob("*.md"))

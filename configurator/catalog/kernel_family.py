@@ -1,0 +1,39 @@
+"""A family file as the kernel's flat family."""
+
+from configurator.catalog.family_numbers import read_numbers, takes_of
+from configurator.catalog.located import ContentFile
+from configurator.catalog.schema.family import CassetteFile, ChoiceFile, FamilyFile
+from configurator.kernel.shapes import Cassette, Choice, Family, Option
+
+
+def kernel_family(file: ContentFile, ident: str, family: FamilyFile) -> Family:
+    """Return the kernel's family, each number of its mechanism filled in; slips in numbers are noted."""
+    takes = takes_of(family.mechanism)
+    presets = {name: float(take[1]) for name, take in takes.items() if take[1] is not None}
+    given = read_numbers(file, takes, family.numbers, ("numbers",))
+    return {
+        "id": ident,
+        "name": family.name,
+        "mechanism": family.mechanism,
+        "retired": family.retired,
+        "numbers": {**presets, **given},
+        "cassettes": [kernel_cassette(cassette) for cassette in family.cassettes],
+        "choices": [kernel_choice(file, takes, name, choice) for name, choice in family.choices.items()],
+    }
+
+
+def kernel_cassette(cassette: CassetteFile) -> Cassette:
+    """Return the kernel's cassette."""
+    return {"name": cassette.name, "roll": cassette.roll, "height": cassette.height, "depth": cassette.depth}
+
+
+def kernel_choice(
+    file: ContentFile, takes: dict[str, list[str | float | None]], ident: str, choice: ChoiceFile
+) -> Choice:
+    """Return the kernel's choice."""
+    options: list[Option] = []
+    for name, option in choice.options.items():
+        path = ("choices", ident, "options", name, "numbers")
+        numbers = read_numbers(file, takes, option.numbers, path)
+        options.append({"id": name, "name": option.name, "retired": option.retired, "numbers": numbers})
+    return {"id": ident, "name": choice.name, "options": options}

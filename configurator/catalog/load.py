@@ -1,0 +1,168 @@
+"""A content folder, read and checked whole."""
+
+from dataclasses import dataclass
+from pathlib import Path
+from typing import TypeVar
+
+from pydantic import BaseModel
+
+from configurator.catalog.check import check
+from configurator.catalog.cross_door import cross_check_door
+from configurator.catalog.cross_family import cross_check_family
+from configurator.catalog.cross_handle import cross_check_handle
+from configurator.catalog.family_notes import family_notes
+from configurator.catalog.files import page_files, shown, yaml_files
+from configurator.catalog.kernel_door import kernel_door
+from configurator.catalog.kernel_family import kernel_family
+from configurator.catalog.kernel_handle import kernel_handle
+from configurator.catalog.located import ContentFile, KeyPath, read_content
+from configurator.catalog.measures import measures
+from configurator.catalog.notes import DoorNotes, FamilyNotes, HandleNotes
+from configurator.catalog.problem import ContentProblems, Problem
+from configurator.catalog.schema.door import DoorFile
+from configurator.catalog.schema.family import FamilyFile
+from configurator.catalog.schema.handle import HandleFile
+from configurator.catalog.schema.showroom import Showroom
+from configurator.catalog.sources import Source, lift_sources
+from configurator.catalog.theme import check_theme
+from configurator.kernel.shapes import Door, Family, Handle, Household
+
+Model = TypeVar("Model", bound=BaseModel)
+Sources = dict[KeyPath, Source]
+
+
+@dataclass(frozen=True)
+class Catalog:
+    """Everything a showroom's content says, keyed by file name; kernel shapes beside the words for pages."""
+
+    folder: Path
+    showroom: Showroom
+    household: Household
+    handles: dict[str, Handle]
+    doors: dict[str, Door]
+    families: dict[str, Family]
+    handle_notes: dict[str, HandleNotes]
+    door_notes: dict[str, DoorNotes]
+    family_notes: dict[str, FamilyNotes]
+    pages: list[Path]
+
+
+def load(folder: Path) -> Catalog:
+    """Read a content folder; raises ContentProblems with every problem of every file."""
+    loading = _Loading(folder)
+    if not folder.is_dir():
+        raise ContentProblems([Problem(shown(folder), 0, 0, "there is no such folder")])
+    catalog = loading.catalog()
+    if catalog is None or loading.problems:
+        raise ContentProblems(loading.problems)
+    return catalog
+
+
+class _Loading:
+    """One run over a folder, gathering problems as it goes."""
+
+    def __init__(self, folder: Path) -> None:
+        self.folder = folder
+        self.problems: list[Problem] = []
+
+    def catalog(self) -> Catalog | None:
+        showroom = self.showroom()
+        handles, handle_notes = self.handles()
+        doors, door_notes = self.doors(handles)
+        families, notes = self.families()
+        if showroom is None:
+            return None
+        return Catalog(
+            folder=self.folder,
+            showroom=showroom,
+            household=household_of(showroom),
+            handles={name: handle for name, handle in handles.items() if handle},
+            doors=doors,
+            families=families,
+            handle_notes=handle_notes,
+            door_notes=door_notes,
+            family_notes=notes,
+            pages=page_files(self.folder),
+        )
+
+    def read(self, path: Path, schema: type[Model]) -> tuple[ContentFile, Model | None, Sources]:
+        file = read_content(path, shown(path))
+        if file.problems and not file.data:
+            return file, None, {}
+        sources = lift_sources(file)
+        return file, check(file, schema), sources
+
+    def showroom(self) -> Showroom | None:
+        file, showroom, _ = self.read(self.folder / "showroom.yaml", Showroom)
+        if showroom:
+            check_theme(file, showroom, self.folder)
+        self.problems.extend(file.problems)
+        return showroom
+
+    def handles(self) -> tuple[dict[str, Handle | None], dict[str, HandleNotes]]:
+        """Return the handles, None for those whose file is unsound, so that doors may still name them."""
+        handles: dict[str, Handle | None] = {}
+        notes: dict[str, HandleNotes] = {}
+        for ident, path in yaml_files(self.folder, "handles", self.problems).items():
+            file, handle, sources = self.read(path, HandleFile)
+            handles[ident] = None
+            if handle:
+                cross_check_handle(file, handle)
+                handles[ident] = kernel_handle(ident, handle)
+                numbers = measures(handle, handle.source, sources)
+                notes[ident] = HandleNotes(ident, handle.name, handle.summary, handle.source, numbers)
+            self.problems.extend(file.problems)
+        return handles, notes
+
+    def doors(self, handles: dict[str, Handle | None]) -> tuple[dict[str, Door], dict[str, DoorNotes]]:
+        doors: dict[str, Door] = {}
+        notes: dict[str, DoorNotes] = {}
+        for ident, path in yaml_files(self.folder, "doors", self.problems).items():
+            file, door, sources = self.read(path, DoorFile)
+            if door:
+                cross_check_door(file, door, handles)
+                handle = handles.get(door.handle.preset)
+                if handle:
+                    doors[ident] = kernel_door(ident, door, handle)
+                notes[ident] = door_notes(ident, door, sources)
+            self.problems.extend(file.problems)
+        return doors, notes
+
+    def families(self) -> tuple[dict[str, Family], dict[str, FamilyNotes]]:
+        families: dict[str, Family] = {}
+        notes: dict[str, FamilyNotes] = {}
+        for ident, path in yaml_files(self.folder, "families", self.problems).items():
+            file, family, sources = self.read(path, FamilyFile)
+            if family and cross_check_family(file, family):
+                families[ident] = kernel_family(file, ident, family)
+                notes[ident] = family_notes(family, families[ident], sources)
+            self.problems.extend(file.problems)
+        return families, notes
+
+
+def household_of(showroom: Showroom) -> Household:
+    """Return the kernel's household."""
+    home = showroom.household
+    return {
+        "shoulder_height": home.shoulder_height,
+        "person_height": home.person_height,
+        "person_distance": home.person_distance,
+        "outside_eye": home.outside_eye,
+        "outside_distance": home.outside_distance,
+        "outside_level": home.outside_level,
+    }
+
+
+def door_notes(ident: str, door: DoorFile, sources: Sources) -> DoorNotes:
+    """Return a door's words and numbers."""
+    return DoorNotes(
+        id=ident,
+        name=door.name,
+        summary=door.summary,
+        description=door.description,
+        source=door.source,
+        measured=door.measured,
+        glass_type=door.glass.type,
+        handle=door.handle.preset,
+        measures=measures(door, door.source, sources),
+    )

@@ -1,0 +1,154 @@
+"""YAML with the line and column of every key and value.
+
+Scalars stay the text that was written: the schema says what each one means, so ``no`` may
+be the id of an option and ``6'8"`` a length, without YAML's own guesses in between.
+"""
+
+from dataclasses import dataclass, field
+from pathlib import Path
+
+import yaml
+
+from configurator.catalog.problem import Problem
+from configurator.catalog.syntax import syntax_problem
+
+KeyPath = tuple[str | int, ...]
+Spot = tuple[int, int]
+
+# The C parser is several times quicker; a PyYAML built without it has only the other.
+LOADER = getattr(yaml, "CSafeLoader", yaml.SafeLoader)
+DEEPEST = 12
+
+
+@dataclass
+class ContentFile:
+    """One file of content: its data (mappings, lists, texts) and where each part stands."""
+
+    name: str
+    data: dict[str, object] = field(default_factory=dict)
+    keys: dict[KeyPath, Spot] = field(default_factory=dict)
+    values: dict[KeyPath, Spot] = field(default_factory=dict)
+    problems: list[Problem] = field(default_factory=list)
+
+    def at_value(self, path: KeyPath, message: str) -> None:
+        """Note a problem with the value at a path, or with the nearest part around it."""
+        self._note(self.values, path, message)
+
+    def at_key(self, path: KeyPath, message: str) -> None:
+        """Note a problem with the key at a path, or with the nearest key around it."""
+        self._note(self.keys, path, message)
+
+    def _note(self, spots: dict[KeyPath, Spot], path: KeyPath, message: str) -> None:
+        around = path
+        while around and around not in spots:
+            around = around[:-1]
+        line, column = spots.get(around, (1, 1))
+        self.problems.append(Problem(self.name, line, column, message))
+
+    def written(self, path: KeyPath) -> str:
+        """Return the text that was written at a path, or nothing where there is none."""
+        here: object = self.data
+        for step in path:
+            if isinstance(here, dict):
+                here = here.get(step)
+            elif isinstance(here, list) and isinstance(step, int):
+                here = here[step]
+        return here if isinstance(here, str) else ""
+
+
+def dotted(path: KeyPath) -> str:
+    """Return a path as people say it: ``hinges.heights.2`` (lists count from 1)."""
+    return ".".join(str(step + 1) if isinstance(step, int) else step for step in path)
+
+
+def spot(node: yaml.Node) -> Spot:
+    """Return the line and column, from 1, at which a node starts."""
+    return (node.start_mark.line + 1, node.start_mark.column + 1)
+
+
+def read_text(path: Path, file: ContentFile) -> str | None:
+    """Return a file's text, or None with the problem noted."""
+    try:
+        return path.read_bytes().decode("utf-8-sig")
+    except UnicodeDecodeError as slip:
+        line = slip.object[: slip.start].count(b"\n") + 1
+        column = slip.start - (slip.object.rfind(b"\n", 0, slip.start) + 1) + 1
+        file.problems.append(Problem(file.name, line, column, "the file is not in UTF-8; save it as UTF-8"))
+    except OSError as slip:
+        file.at_value((), f"the file cannot be read: {slip.strerror}")
+    return None
+
+
+def read_content(path: Path, name: str) -> ContentFile:
+    """Read one file; whatever is wrong with it as YAML is among its problems, under ``name``."""
+    file = ContentFile(name)
+    text = read_text(path, file)
+    if text is None:
+        return file
+    try:
+        root = yaml.compose(text, Loader=LOADER)
+    except yaml.YAMLError as slip:
+        file.problems.append(syntax_problem(name, text, slip))
+        return file
+    if root is None:
+        file.at_value((), "the file is empty; a mapping of keys and values is expected")
+    elif not isinstance(root, yaml.MappingNode):
+        file.at_value((), "the file is no mapping; it must consist of lines such as 'name: Garden door'")
+    else:
+        data = _Walk(file).data_of(root, ())
+        file.data = data if isinstance(data, dict) else {}
+    return file
+
+
+class _Walk:
+    """Turns YAML nodes into data, noting where each stands and what may not be."""
+
+    def __init__(self, file: ContentFile) -> None:
+        self.file = file
+        self.seen: set[int] = set()
+
+    def data_of(self, node: yaml.Node, path: KeyPath) -> object:
+        self.file.values[path] = spot(node)
+        if id(node) in self.seen:
+            self.file.at_value(path, "anchors and aliases (& and *) are not used here; write the value out")
+            return None
+        self.seen.add(id(node))
+        if len(path) > DEEPEST:
+            self.file.at_value(path, f"this is nested more than {DEEPEST} deep; nothing in the content is")
+            return None
+        if isinstance(node, yaml.MappingNode):
+            return self.mapping(node, path)
+        if isinstance(node, yaml.SequenceNode):
+            return [self.data_of(item, (*path, index)) for index, item in enumerate(node.value)]
+        return self.scalar(node, path)
+
+    def scalar(self, node: yaml.Node, path: KeyPath) -> str | None:
+        text = str(node.value).strip()
+        if text:
+            return text
+        self.file.at_value(path, f"{dotted(path)} is empty; write a value or take the line out")
+        return None
+
+    def mapping(self, node: yaml.MappingNode, path: KeyPath) -> dict[str, object]:
+        data: dict[str, object] = {}
+        for key_node, value_node in node.value:
+            if not isinstance(key_node, yaml.ScalarNode):
+                line, column = spot(key_node)
+                self.file.problems.append(Problem(self.file.name, line, column, "a key must be a plain word"))
+                continue
+            self.entry(data, key_node, value_node, path)
+        return data
+
+    def entry(self, data: dict[str, object], key_node: yaml.ScalarNode, value_node: yaml.Node, path: KeyPath) -> None:
+        key = str(key_node.value)
+        here = (*path, key)
+        if here in self.file.keys:
+            line, column = spot(key_node)
+            first = self.file.keys[here][0]
+            words = f"key '{key}' is here twice, first in line {first}; keep one"
+            self.file.problems.append(Problem(self.file.name, line, column, words))
+            return
+        self.file.keys[here] = spot(key_node)
+        value = self.data_of(value_node, here)
+        if value is not None:
+            data[key] = value

@@ -1,0 +1,74 @@
+"""The words that go with doors, handles and families, for pages to show; figures come from the kernel."""
+
+from dataclasses import dataclass
+
+from configurator.catalog.measures import Measure
+from configurator.catalog.sources import Source
+
+
+@dataclass(frozen=True)
+class HandleNotes:
+    """A handle in words."""
+
+    id: str
+    name: str
+    summary: str
+    source: Source
+    measures: list[Measure]
+
+
+@dataclass(frozen=True)
+class DoorNotes:
+    """A door in words. ``measured`` is ``site visit`` or ``preset``; ``handle`` is the handle's id."""
+
+    id: str
+    name: str
+    summary: str
+    description: list[str]
+    source: Source
+    measured: str
+    glass_type: str
+    handle: str
+    measures: list[Measure]
+
+
+@dataclass(frozen=True)
+class OptionNotes:
+    """An option in words; ``swatch`` is ``#rrggbb`` or empty."""
+
+    id: str
+    name: str
+    note: str
+    retired: bool
+    swatch: str
+    price_band: str
+
+
+@dataclass(frozen=True)
+class ChoiceNotes:
+    """A choice in words, with its options by id."""
+
+    id: str
+    name: str
+    note: str
+    options: dict[str, OptionNotes]
+
+
+@dataclass(frozen=True)
+class FamilyNotes:
+    """A family in words; each text is a list of paragraphs or points."""
+
+    id: str
+    name: str
+    summary: str
+    source: Source
+    retired: bool
+    mechanism: str
+    description: list[str]
+    moves: list[str]
+    good_at: list[str]
+    bad_at: list[str]
+    care: list[str]
+    safety: list[str]
+    choices: dict[str, ChoiceNotes]
+    measures: list[Measure]

@@ -1,0 +1,58 @@
+"""A family file: one kind of covering that a showroom offers, its choices and the words for its pages.
+
+``numbers`` are named as the mechanism takes them (``configurator.kernel.mechanisms``); an option's
+``numbers`` set any of them anew. Which names there are depends on the mechanism, so the
+catalog checks them after this schema.
+"""
+
+from typing import Annotated
+
+from configurator.catalog.fields import Hex, Number
+from configurator.catalog.schema.base import Line, Name, Prose, Section, SourceMark, YesNo
+
+
+class CassetteFile(Section):
+    """A cassette size: the largest roll it takes (its diameter) and its own section."""
+
+    name: Name
+    roll: Annotated[float, Number("length", 10, 300, "a roll diameter")]
+    height: Annotated[float, Number("length", 10, 300, "a cassette height")]
+    depth: Annotated[float, Number("length", 10, 300, "a cassette depth")]
+
+
+class OptionFile(Section):
+    """One thing a client may pick. A retired option stays readable in old links but is not offered."""
+
+    name: Name
+    note: Line = ""
+    retired: YesNo = False
+    swatch: Annotated[str, Hex()] = ""
+    price_band: Line = ""
+    numbers: dict[str, object] = {}
+
+
+class ChoiceFile(Section):
+    """What the client may pick; the first option is the preset."""
+
+    name: Name
+    note: Line = ""
+    options: dict[str, OptionFile]
+
+
+class FamilyFile(Section):
+    """The whole file."""
+
+    name: Name
+    summary: Line
+    source: SourceMark
+    mechanism: Name
+    retired: YesNo = False
+    description: Prose
+    moves: Prose
+    good_at: Prose
+    bad_at: Prose
+    care: Prose
+    safety: Prose
+    numbers: dict[str, object]
+    cassettes: list[CassetteFile] = []
+    choices: dict[str, ChoiceFile]

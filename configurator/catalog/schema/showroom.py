@@ -1,0 +1,88 @@
+"""``showroom.yaml``: who shows the coverings, how to reach them, and the face of the site."""
+
+from typing import Annotated
+
+from configurator.catalog.fields import Hex, Number
+from configurator.catalog.schema.base import Line, Name, OneOf, Section, SourceMark
+
+# Stacks of generic families (CSS Fonts Level 4), so that no face has to be fetched or named.
+TYPEFACES = {
+    "serif": "ui-serif, serif",
+    "sans": "ui-sans-serif, system-ui, sans-serif",
+    "rounded": "ui-rounded, ui-sans-serif, system-ui, sans-serif",
+    "mono": "ui-monospace, monospace",
+}
+
+Face = Annotated[str, OneOf(tuple(TYPEFACES))]
+
+
+class Hours(Section):
+    """One line of opening hours, as it should be read."""
+
+    days: Line
+    time: Line
+
+
+class Contact(Section):
+    """How to reach the showroom; ``address`` is a list of lines."""
+
+    telephone: Line
+    mail: Line
+    address: list[Line]
+    hours: list[Hours]
+
+
+class HouseholdFile(Section):
+    """Who lives behind the door and who looks in, until a client says otherwise.
+
+    ``outside_level`` is the observer's ground against the finished floor; lower is negative.
+    """
+
+    shoulder_height: Annotated[float, Number("length", 600, 2000, "a shoulder height")]
+    person_height: Annotated[float, Number("length", 600, 2300, "a person's height")]
+    person_distance: Annotated[float, Number("length", 0, 20000, "a distance")]
+    outside_eye: Annotated[float, Number("length", 600, 2300, "an eye height")]
+    outside_distance: Annotated[float, Number("length", 100, 100000, "a distance")]
+    outside_level: Annotated[float, Number("length", -20000, 20000, "a level")]
+
+
+class Colours(Section):
+    """Paper and ink, one warm and one cool accent. All must be readable on the paper."""
+
+    paper: Annotated[str, Hex()]
+    ink: Annotated[str, Hex()]
+    warm: Annotated[str, Hex()]
+    cool: Annotated[str, Hex()]
+
+
+class Typefaces(Section):
+    """Which stack of the reader's own typefaces each kind of text takes."""
+
+    text: Face = "serif"
+    headings: Face = "serif"
+    figures: Face = "sans"
+
+
+class Theme(Section):
+    """``colours`` by day and ``dark`` by night; ``logo`` is a file in the content folder."""
+
+    name: Name
+    colours: Colours
+    dark: Colours
+    typefaces: Typefaces = Typefaces()
+    corner_radius: Annotated[float, Number("radius", 0, 40, "a corner radius")] = 0.0
+    logo: Line = ""
+
+
+class Showroom(Section):
+    """The whole file. ``public_address`` is where the site will stand, when that is known."""
+
+    name: Name
+    strapline: Line
+    source: SourceMark
+    contact: Contact
+    public_address: Line = ""
+    units: Annotated[str, OneOf(("in", "mm"))]
+    order_step: Annotated[float, Number("length", 0.5, 50, "an order step")]
+    household: HouseholdFile
+    theme: Theme

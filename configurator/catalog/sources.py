@@ -1,0 +1,66 @@
+"""Where each number comes from: the file's own mark, or one written beside the number."""
+
+import re
+from dataclasses import dataclass
+
+from configurator.catalog.located import ContentFile, KeyPath, dotted
+from configurator.catalog.suggest import what_to_write
+
+EXPECTED = "invented, common practice or 'published — <where>' is expected"
+
+
+@dataclass(frozen=True)
+class Source:
+    """``mark`` is ``invented``, ``common practice`` or ``published`` (then ``where`` names the publication)."""
+
+    mark: str
+    where: str = ""
+
+    def __str__(self) -> str:
+        return f"{self.mark} — {self.where}" if self.where else self.mark
+
+
+# What a number is when nobody measured it and the schema's own preset stands in.
+PRESET = Source("common practice")
+
+
+def read_source(text: str) -> Source:
+    """Return a written source; raises ValueError with what is expected."""
+    if text in ("invented", "common practice"):
+        return Source(text)
+    published = re.fullmatch(r"published\s*(?:—|–|-|:)\s*(\S.*)", text, re.DOTALL)
+    if not published:
+        raise ValueError(EXPECTED)
+    return Source("published", published[1])
+
+
+def lift_sources(file: ContentFile) -> dict[KeyPath, Source]:
+    """Replace each ``{value: …, source: …}`` in the data by its value; return the sources by path."""
+    sources: dict[KeyPath, Source] = {}
+    file.data = {key: _lifted(file, sources, value, (key,)) for key, value in file.data.items()}
+    return sources
+
+
+def _lifted(file: ContentFile, sources: dict[KeyPath, Source], value: object, path: KeyPath) -> object:
+    if isinstance(value, list):
+        return [_lifted(file, sources, item, (*path, index)) for index, item in enumerate(value)]
+    if not isinstance(value, dict):
+        return value
+    if not isinstance(value.get("value"), str):
+        return {key: _lifted(file, sources, item, (*path, key)) for key, item in value.items()}
+    for key in value:
+        if key not in ("value", "source"):
+            file.at_key((*path, key), f"unknown key '{key}'; {what_to_write(key, ['value', 'source'])}")
+    _note_source(file, sources, value.get("source"), path)
+    file.values[path] = file.values[(*path, "value")]
+    return value["value"]
+
+
+def _note_source(file: ContentFile, sources: dict[KeyPath, Source], written: object, path: KeyPath) -> None:
+    if not isinstance(written, str):
+        file.at_value((*path, "source"), f"{dotted(path)} has no source beside its value; {EXPECTED}")
+        return
+    try:
+        sources[path] = read_source(written)
+    except ValueError as slip:
+        file.at_value((*path, "source"), f"{dotted(path)}.source is '{written}'; {slip}")

@@ -1,0 +1,21 @@
+"""Words that help after a slip of the pen."""
+
+from collections.abc import Iterable
+from difflib import get_close_matches
+
+
+def one_of(known: Iterable[str]) -> str:
+    """Return ``a, b or c``."""
+    words = list(known)
+    if len(words) < 2:
+        return "".join(words)
+    return f"{', '.join(words[:-1])} or {words[-1]}"
+
+
+def what_to_write(written: str, known: Iterable[str]) -> str:
+    """Return ``did you mean 'a'?`` where a known word is near, else the list of those that are known."""
+    words = list(known)
+    near = get_close_matches(written.lower(), words, n=1, cutoff=0.6)
+    if near:
+        return f"did you mean '{near[0]}'?"
+    return f"known here: {', '.join(words)}" if words else "none is known here"

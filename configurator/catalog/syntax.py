@@ -1,0 +1,53 @@
+"""What a YAML parser says, in words that help to put it right."""
+
+import re
+
+import yaml
+
+from configurator.catalog.problem import Problem
+
+# The parser's own words to what a writer can do about it.
+ADVICE = {
+    "mapping values are not allowed": "a ':' stands where none is expected; check the indentation, "
+    "or put text that holds ': ' in quotes",
+    "could not find expected ':'": "a key without its ':'; write 'key: value'",
+    "did not find expected key": "this line does not fit the lines above it; check its indentation and quotes",
+    "did not find expected '-' indicator": "this line does not fit the list above it; check its indentation",
+    "did not find expected ',' or ']'": "a list in [ ] is not closed, or lacks a comma",
+    "did not find expected ',' or '}'": "a mapping in { } is not closed, or lacks a comma",
+    "unexpected end of stream": "a quotation mark is opened and not closed",
+    "undefined alias": "anchors and aliases (& and *) are not used here; write the value out",
+    "expected a single document": "the file holds a second document; take the line '---' out",
+    "cannot start any token": "this sign may not stand here; put the text in quotes",
+}
+
+
+def advice(said: str) -> str:
+    """Return advice for the parser's words, or those words where there is none."""
+    for key, words in ADVICE.items():
+        if key in said:
+            return words
+    return f"the file is not sound YAML here: {said}"
+
+
+def syntax_problem(name: str, text: str, slip: yaml.YAMLError) -> Problem:
+    """Return the problem that stopped the parser, at its line and column."""
+    mark = getattr(slip, "problem_mark", None)
+    if mark is None:
+        return unprintable_problem(name, text)
+    lines = text.split("\n")
+    line = lines[mark.line] if mark.line < len(lines) else ""
+    tab = re.match(r" *\t", line)
+    if tab:
+        return Problem(name, mark.line + 1, tab.end(), "the line is indented with a tab; use spaces")
+    said = f"{getattr(slip, 'context', '') or ''} {getattr(slip, 'problem', '') or ''}".strip()
+    return Problem(name, mark.line + 1, mark.column + 1, advice(said))
+
+
+def unprintable_problem(name: str, text: str) -> Problem:
+    """Return the problem of a file with a sign that no YAML may hold."""
+    found = re.search(r"[^\t\n\r\x20-\x7e\x85\xa0-\ud7ff\ue000-\ufffd\U00010000-\U0010ffff]", text)
+    start = found.start() if found else 0
+    line = text.count("\n", 0, start) + 1
+    column = start - (text.rfind("\n", 0, start) + 1) + 1
+    return Problem(name, line, column, "an unprintable sign stands here; take it out")

@@ -1,0 +1,85 @@
+"""Numbers other than lengths, as people write them.
+
+Each reader takes the written text and raises ValueError with what to write instead.
+"""
+
+import re
+from collections.abc import Callable
+
+from configurator.catalog.lengths import EXPECTED as LENGTH_EXPECTED
+from configurator.catalog.lengths import read_length
+
+PLAIN = r"[-−]?\d{0,6}(?:\.\d{1,9})?"
+
+EXPECTED = {
+    "length": LENGTH_EXPECTED,
+    "share": "a share from 0 to 1, or one such as 35 %, is expected",
+    "count": "a number such as 3 or 2.5 is expected",
+    "degree": "an angle such as 45 deg is expected",
+    "switch": "yes or no is expected",
+    "mass": "a mass by area such as 0.3 kg/m2 is expected",
+    "u-value": "a U-value such as 1.1 W/m2K is expected",
+    "radius": "a radius such as 4 px is expected",
+}
+
+
+def with_unit(text: str, unit: str, kind: str) -> float:
+    """Return the number before a unit; ``unit`` is a pattern."""
+    found = re.fullmatch(rf"({PLAIN})\s*(?:{unit})", text.strip(), re.IGNORECASE)
+    if not found or not re.search(r"\d", found[1]):
+        raise ValueError(EXPECTED[kind])
+    return float(found[1].replace("−", "-"))
+
+
+def read_share(text: str) -> float:
+    """Return ``0.35`` or ``35 %`` as a share."""
+    if text.strip().endswith("%"):
+        return with_unit(text, "%", "share") / 100
+    return with_unit(text, "", "share")
+
+
+def read_count(text: str) -> float:
+    """Return a plain number, whole or decimal."""
+    return with_unit(text, "", "count")
+
+
+def read_degree(text: str) -> float:
+    """Return ``45 deg``, ``45 degrees`` or ``45°`` in degrees."""
+    return with_unit(text, "deg|degrees?|°", "degree")
+
+
+def read_switch(text: str) -> float:
+    """Return ``yes`` as 1 and ``no`` as 0."""
+    switches = {"yes": 1.0, "no": 0.0}
+    if text.strip().lower() not in switches:
+        raise ValueError(EXPECTED["switch"])
+    return switches[text.strip().lower()]
+
+
+def read_mass(text: str) -> float:
+    """Return ``0.3 kg/m2`` in kilograms a square metre."""
+    return with_unit(text, "kg/m2|kg/m²", "mass")
+
+
+def read_u_value(text: str) -> float:
+    """Return ``1.1 W/m2K`` in watts a square metre and kelvin."""
+    return with_unit(text, r"W/\(?(?:m2|m²) ?K\)?", "u-value")
+
+
+def read_radius(text: str) -> float:
+    """Return ``4 px`` in CSS pixels."""
+    return with_unit(text, "px", "radius")
+
+
+READERS: dict[str, Callable[[str], float]] = {
+    "length": read_length,
+    "share": read_share,
+    "count": read_count,
+    "degree": read_degree,
+    "switch": read_switch,
+    "mass": read_mass,
+    "u-value": read_u_value,
+    "radius": read_radius,
+}
+
+SPELLED = {"share": "", "count": "", "degree": " deg", "mass": " kg/m2", "u-value": " W/m2K", "radius": " px"}
