@@ -1,0 +1,96 @@
+"""What every page is made from: the catalog, the answers already worked out, and the site's own frame."""
+
+from pathlib import Path
+from typing import Any
+
+from configurator.catalog import Catalog
+from configurator.catalog.schema.showroom import Showroom
+from configurator.kernel.shapes import Answer, Door, Family
+from configurator.site import schema
+from configurator.site.answers import Answers
+from configurator.site.sitepage import SitePage, way_up
+from configurator.site.themes import check_theme_name, template_folders
+
+MENU = (
+    ("coverings/index.html", "Coverings", "coverings/"),
+    ("doors/index.html", "Doors", "doors/"),
+    ("measure.html", "Measuring", "measure.html"),
+    ("guides/index.html", "Guides", "guides/"),
+    ("try.html", "Your door", "try.html"),
+)
+OWN_CARD = "cards/showroom.png"
+
+
+class House:
+    """The showroom with everything that its pages share. Retired families get no pages."""
+
+    def __init__(self, catalog: Catalog, content: Path, answers: Answers) -> None:
+        check_theme_name(catalog.showroom.theme.name)
+        self.catalog = catalog
+        self.content = content
+        self.answers = answers
+        self.guides: list[SitePage] = []
+        self.doors: list[Door] = list(catalog.doors.values())
+        self.families: list[Family] = [family for family in catalog.families.values() if not family["retired"]]
+
+    @property
+    def showroom(self) -> Showroom:
+        """The showroom's own file."""
+        return self.catalog.showroom
+
+    @property
+    def units(self) -> str:
+        """``in`` or ``mm``."""
+        return self.showroom.units
+
+    @property
+    def address(self) -> str:
+        """The public address with a closing slash, or nothing while it is not known."""
+        written = self.showroom.public_address
+        return written.rstrip("/") + "/" if written else ""
+
+    @property
+    def templates(self) -> list[Path]:
+        """The template folders, in the order of precedence."""
+        return template_folders(self.showroom.theme.name)
+
+    def answer(self, door: Door, family: Family) -> Answer:
+        """Return the answer for a family with its preset choices on a door."""
+        return self.answers.ask(door, family, self.catalog.household)
+
+    def head(self, page: SitePage) -> dict[str, Any]:
+        """Return what a page says of itself to browsers and search engines."""
+        card = page.card or OWN_CARD
+        crumbs = schema.breadcrumbs(page.crumbs, page.title, page.url, self.address)
+        name = self.showroom.name
+        return {
+            "title": name if page.url == "index.html" else f"{page.title} · {name}",
+            "description": page.description,
+            "canonical": self.address + page.url if self.address and page.listed else "",
+            "card": (self.address or way_up(page.url)) + card,
+            "listed": page.listed,
+            "schema": schema.script_text([*page.schema, crumbs]),
+        }
+
+    def menu(self, url: str) -> list[dict[str, Any]]:
+        """Return the main menu as it stands on a page."""
+        return [
+            {
+                "url": to,
+                "name": name,
+                "lead": to == "try.html",
+                "here": "page" if url == to else "true" if url.startswith(under) else "",
+            }
+            for to, name, under in MENU
+        ]
+
+    def common(self, page: SitePage) -> dict[str, Any]:
+        """Return what every template is given."""
+        return {
+            "root": way_up(page.url),
+            "head": self.head(page),
+            "kind": page.template.removesuffix(".html"),
+            "trail": page.crumbs,
+            "showroom": self.showroom,
+            "menu": self.menu(page.url),
+        }

@@ -1,0 +1,1 @@
+"""The kinds of page: each file prepares what one template is given."""

@@ -1,0 +1,97 @@
+"""The MkDocs plugin: gives MkDocs the showroom's pages, files and template context."""
+
+from pathlib import Path
+from typing import Any
+
+import jinja2
+from mkdocs.config import config_options
+from mkdocs.config.base import Config
+from mkdocs.config.defaults import MkDocsConfig
+from mkdocs.plugins import BasePlugin
+from mkdocs.structure.files import File, Files
+from mkdocs.structure.nav import Navigation
+from mkdocs.structure.pages import Page
+
+from configurator.catalog import load
+from configurator.site.answers import Answers
+from configurator.site.assets import asset_files
+from configurator.site.fences import draw_fences
+from configurator.site.guides import guide_page
+from configurator.site.house import House
+from configurator.site.pages import site_pages
+from configurator.site.sitemap import sitemap
+from configurator.site.sitepage import SitePage, WrittenPage, site_file
+from configurator.site.words import add_words
+
+
+class PluginOptions(Config):
+    """What ``mkdocs.yml`` may say when MkDocs itself is run: where the content lies."""
+
+    content = config_options.Dir(exists=True, default="content")
+
+
+class AstragalPlugin(BasePlugin[PluginOptions]):
+    """Writes a page for every family, every door and every family on every door."""
+
+    house: House | None = None
+
+    @classmethod
+    def for_house(cls, house: House) -> "AstragalPlugin":
+        """Return a plugin that works on content already read."""
+        plugin = cls()
+        plugin.house = house
+        return plugin
+
+    def known_house(self) -> House:
+        """Return the house whose content has been read."""
+        if self.house is None:
+            raise RuntimeError("the content is read in on_config, which has not run")
+        return self.house
+
+    def on_config(self, config: MkDocsConfig) -> MkDocsConfig:
+        """Read the content, take the showroom's theme and leave the sitemap to us."""
+        if self.house is None:
+            content = Path(self.config.content)
+            self.house = House(load(content), content, Answers())
+        config.theme.dirs[:0] = [str(folder) for folder in self.house.templates]
+        config.theme.static_templates = set()
+        config.use_directory_urls = False
+        return config
+
+    def on_files(self, files: Files, *, config: MkDocsConfig) -> Files:
+        """Add the generated pages and the assets."""
+        house = self.known_house()
+        house.guides = [guide_page(file) for file in files.documentation_pages()]
+        pages = site_pages(house)
+        for page in pages:
+            files.append(site_file(page, config))
+        for path, content in asset_files(house).items():
+            files.append(File.generated(config, path, content=content))
+        if house.address:
+            files.append(File.generated(config, "sitemap.xml", content=sitemap(house, pages)))
+        return files
+
+    def on_env(self, env: jinja2.Environment, *, config: MkDocsConfig, files: Files) -> jinja2.Environment:
+        """Set the templates' manners: escaped, strict about names, without stray white space."""
+        env.autoescape = True
+        env.undefined = jinja2.StrictUndefined
+        env.trim_blocks = True
+        env.lstrip_blocks = True
+        add_words(env, self.known_house())
+        return env
+
+    def on_page_markdown(self, markdown: str, *, page: Page, config: MkDocsConfig, files: Files) -> str:
+        """Draw the drawings that a guide asks for."""
+        if isinstance(page, WrittenPage):
+            return markdown
+        return draw_fences(markdown, page.file.src_uri, self.known_house())
+
+    def on_page_context(
+        self, context: dict[str, Any], *, page: Page, config: MkDocsConfig, nav: Navigation
+    ) -> dict[str, Any]:
+        """Give a page's template what its kind of page needs."""
+        house = self.known_house()
+        shown: SitePage = page.site_page if isinstance(page, WrittenPage) else guide_page(page.file, page)
+        context.update(house.common(shown))
+        context.update(shown.given())
+        return context

@@ -1,0 +1,40 @@
+"""Structured data after schema.org, as JSON-LD."""
+
+import json
+from typing import Any
+
+from configurator.site.sitepage import Crumb
+
+Thing = dict[str, Any]
+
+
+def breadcrumbs(crumbs: list[Crumb], title: str, url: str, address: str) -> Thing:
+    """Return the BreadcrumbList of a page; addresses only when the public one is known."""
+    trail = [*crumbs, Crumb(title, url)]
+    items: list[Thing] = []
+    for place, crumb in enumerate(trail, 1):
+        item: Thing = {"@type": "ListItem", "position": place, "name": crumb.name}
+        if address:
+            item["item"] = address + crumb.url
+        items.append(item)
+    return {"@type": "BreadcrumbList", "itemListElement": items}
+
+
+def product(name: str, description: str, category: str, seller: str, url: str, image: str) -> Thing:
+    """Return a Product; ``url`` and ``image`` may be empty when the public address is not known."""
+    thing: Thing = {
+        "@type": "Product",
+        "name": name,
+        "description": description,
+        "category": category,
+        "brand": {"@type": "Brand", "name": seller},
+    }
+    if url:
+        thing |= {"url": url, "image": image}
+    return thing
+
+
+def script_text(things: list[Thing]) -> str:
+    """Return JSON-LD that cannot end the script element it stands in."""
+    graph = {"@context": "https://schema.org", "@graph": things}
+    return json.dumps(graph, ensure_ascii=False, separators=(",", ":")).replace("<", "\\u003c")

@@ -1,0 +1,49 @@
+"""Filters that templates use: lengths, shares and other values in the showroom's units."""
+
+import re
+from collections.abc import Callable
+from typing import Any
+
+import jinja2
+from markupsafe import Markup
+
+from configurator.kernel.say import say_length, say_value, say_working
+from configurator.kernel.shapes import Figure
+
+
+def dial(telephone: str) -> str:
+    """Return a telephone number as a ``tel:`` address wants it."""
+    return re.sub(r"[^+0-9]", "", telephone)
+
+
+def percent(share: float) -> str:
+    """Return a share as a whole percentage, with a narrow no-break space before the sign."""
+    return f"{share * 100:.0f}\u202f%"
+
+
+def raw(html: str) -> Markup:
+    """Mark HTML or SVG that the project itself has made as ready for the page."""
+    return Markup(html)  # noqa: S704 - never content: text from YAML stays escaped
+
+
+def add_words(env: jinja2.Environment, units: str) -> None:
+    """Give a template environment the filters, in the showroom's units (``in`` or ``mm``)."""
+
+    def said(figure: Figure) -> str:
+        return say_value(figure["value"], figure["unit"], units)
+
+    def length(mm: float) -> str:
+        return say_length(mm, units)
+
+    def working(figure: Figure) -> str:
+        return say_working(figure, units)
+
+    filters: dict[str, Callable[..., Any]] = {
+        "dial": dial,
+        "percent": percent,
+        "raw": raw,
+        "said": said,
+        "length": length,
+        "working": working,
+    }
+    env.filters.update(filters)

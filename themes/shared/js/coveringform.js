@@ -1,0 +1,96 @@
+// Its covering: one family, and its choices with the reason beside each that the door rules out.
+
+function familyCards(app) {
+  const cards = Object.values(app.catalog.families).map((family) => {
+    const input = element("input", { type: "radio", name: "family", value: family.id, onchange: () => app.pickFamily(family.id) });
+    const verdict = element("span", { class: "card-verdict" });
+    const label = element("label", { class: "card" }, input, element("span", {}, family.name), verdict);
+    return { family, input, verdict, label };
+  });
+  return {
+    node: element("div", { class: "cards family-cards" }, cards.map((card) => card.label)),
+    update(configuration) {
+      for (const card of cards) {
+        card.input.checked = card.family.id === configuration.family;
+        card.label.hidden = card.family.retired && !card.input.checked;
+      }
+    },
+    // A verdict for each family on this door, worked out in the quiet after the drawing has been shown.
+    judge(configuration) {
+      for (const card of cards) {
+        if (card.family.retired) continue;
+        app.whenQuiet(`family ${card.family.id}`, () => {
+          const own = card.family.id === configuration.family;
+          const answer = app.ask.answer(own ? configuration : { ...configuration, family: card.family.id, choices: {} });
+          const state = answer.refusal === "" ? answer.verdicts.pass_through.state : "does not fit";
+          setChildren(card.verdict, [verdictNode(state, "Handle")]);
+        });
+      }
+    },
+  };
+}
+
+function optionRow(app, choice, option) {
+  const id = `option-${choice.id}-${option.id}`;
+  const why = element("span", { class: "why", id: `${id}-why` });
+  const input = element("input", {
+    type: "radio", name: `choice-${choice.id}`, value: option.id, id, "aria-describedby": why.id,
+    onchange: () => app.pickOption(choice.id, option.id),
+  });
+  const colour = app.catalog.swatches?.[app.family().id]?.[choice.id]?.[option.id];
+  const swatch = colour ? element("span", { class: "chip", style: `--swatch:${colour}`, "aria-hidden": "true" }) : null;
+  const label = element("label", { for: id }, input, swatch, element("span", { class: "option-name" }, option.name), why);
+  return { choice, option, input, label, why };
+}
+
+function createCoveringForm(app) {
+  const cards = familyCards(app);
+  const chosen = element("strong");
+  const choices = element("div", { class: "choice-sets" });
+  const gone = element("p", { class: "gone", hidden: true });
+  const node = element("section", { class: "panel", "aria-labelledby": "panel-covering" },
+    element("h2", { id: "panel-covering" }, "Its covering"),
+    element("details", { class: "chooser" },
+      element("summary", {}, element("span", { class: "label" }, "Covering"), chosen),
+      element("fieldset", { class: "plain-set" }, element("legend", { class: "unseen" }, "Covering"), cards.node)),
+    gone, choices);
+  let rows = [];
+  let built = "";
+
+  function build(family) {
+    if (built === family.id) return;
+    built = family.id;
+    rows = [];
+    setChildren(choices, family.choices.map((choice) => {
+      const own = choice.options.map((option) => optionRow(app, choice, option));
+      rows.push(...own);
+      return element("fieldset", { class: "options" }, element("legend", {}, choice.name), own.map((row) => row.label));
+    }));
+  }
+
+  function showRow(row, configuration, ruledOut) {
+    const picked = Astragal.kernel.full_choices(app.family(), configuration.choices)[row.choice.id];
+    const reason = ruledOut[row.choice.id]?.[row.option.id] ?? "";
+    row.input.checked = picked === row.option.id;
+    row.input.disabled = reason !== "";
+    row.label.classList.toggle("no", reason !== "");
+    row.label.hidden = row.option.retired && !row.input.checked;
+    setText(row.why, reason || (row.option.retired ? "No longer offered." : ""));
+  }
+
+  return {
+    node,
+    update(state) {
+      const configuration = currentOf(state);
+      const family = app.family();
+      build(family);
+      cards.update(configuration);
+      setText(chosen, family.name);
+      gone.hidden = !family.retired;
+      setText(gone, family.retired ? `${family.name} is no longer offered. It is shown as it was.` : "");
+      const ruledOut = app.ask.ruledOut(configuration);
+      rows.forEach((row) => showRow(row, configuration, ruledOut));
+      cards.judge(configuration);
+    },
+  };
+}

@@ -1,0 +1,84 @@
+// The travel as sliders: one a moving part, with where it meets the handle marked on it.
+
+// The stretch of a leg on which the covering and the handle meet, or null.
+function meeting(answer, leg) {
+  const verdict = answer.verdicts.pass_through;
+  if (!verdict || verdict.state === "clears" || verdict.moves !== leg.moves) return null;
+  return { from: Math.min(verdict.start, verdict.end), to: Math.max(verdict.start, verdict.end), state: verdict.state };
+}
+
+function meetingMark(span) {
+  if (!span) return null;
+  const words = span.state === "blocked" ? "Blocked by the handle here" : "Guide by hand past the handle here";
+  const middle = (span.from + span.to) / 2;
+  const style = `--from:${span.from};--to:${span.to}`;
+  const side = middle > 0.66 ? "to-left" : middle < 0.34 ? "to-right" : "centred";
+  return element("div", { class: `meeting ${span.state.replaceAll(" ", "-")} ${side}`, style },
+    element("span", { class: "meeting-band", "aria-hidden": "true" }),
+    element("span", { class: "meeting-words" }, verdictShape(span.state), words));
+}
+
+function sliderRow(app, leg) {
+  const name = partName(app.family(), leg.moves);
+  const input = element("input", {
+    type: "range", min: "0", max: "100", step: "1", id: `travel-${leg.moves}`,
+    oninput: () => app.move(leg.moves, valueAlong(leg, input.valueAsNumber / 100), "replace"),
+    onchange: () => app.settle(null),
+  });
+  const output = element("output", { for: input.id });
+  const mark = element("div", { class: "meeting-place" });
+  const node = element("div", { class: "slider" },
+    element("label", { for: input.id }, name), output,
+    element("div", { class: "track" }, input, mark));
+  return { leg, input, output, mark, node };
+}
+
+function createTravel(app) {
+  const rows = element("div", { class: "slider-rows" });
+  const openButton = element("button", { type: "button", class: "end", onclick: () => app.goTo("open") }, "Open");
+  const closedButton = element("button", { type: "button", class: "end", onclick: () => app.goTo("closed") }, "Closed");
+  const still = element("p", { class: "still" }, "Nothing moves: the cloth is held between two rods.");
+  const node = element("div", { class: "travel-bar", role: "group", "aria-label": "Move the covering" },
+    element("div", { class: "ends" }, openButton, closedButton), rows, still);
+  let sliders = [];
+  let built = "";
+
+  function build(legs) {
+    const key = JSON.stringify([app.family().id, legs]);
+    if (key === built) return;
+    built = key;
+    sliders = legs.map((leg) => sliderRow(app, leg));
+    rows.replaceChildren(...sliders.map((row) => row.node));
+    still.hidden = legs.length > 0;
+    openButton.hidden = closedButton.hidden = legs.length === 0;
+  }
+
+  function showPlace(configuration) {
+    for (const { leg, input, output } of sliders) {
+      const words = sayPart(app.family(), leg, configuration.place);
+      const share = String(Math.round(shareAlong(leg, configuration.place) * 100));
+      if (input.value !== share) input.value = share;
+      input.setAttribute("aria-valuetext", words);
+      setText(output, words);
+    }
+    const { open, closed } = app.ends();
+    openButton.setAttribute("aria-pressed", String(samePlace(configuration.place, open)));
+    closedButton.setAttribute("aria-pressed", String(samePlace(configuration.place, closed)));
+  }
+
+  return {
+    node,
+    update(state, still_) {
+      const configuration = currentOf(state);
+      if (still_) {
+        build(app.legs());
+        const answer = app.ask.answer(configuration);
+        for (const row of sliders) setChildren(row.mark, [meetingMark(meeting(answer, row.leg))]);
+      }
+      showPlace(configuration);
+    },
+    focus(moves) {
+      sliders.find((row) => row.leg.moves === moves)?.input.focus({ preventScroll: true });
+    },
+  };
+}
