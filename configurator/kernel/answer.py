@@ -3,6 +3,7 @@
 from configurator.kernel.door.hardware import handle_pieces
 from configurator.kernel.mount import mounted
 from configurator.kernel.mount.on_leaf import part_heights
+from configurator.kernel.questions.cloth import cloth_figures
 from configurator.kernel.questions.glass import glass_figures
 from configurator.kernel.questions.light_gap import light_gap_figures
 from configurator.kernel.questions.louvers import louver_figures
@@ -31,6 +32,7 @@ def replies(door: Door, mechanism: str, numbers: dict[str, float], size: Size, h
     plain.extend(glass_figures(door, whole, raised, down))
     plain.extend(projection_figures(raised, down, samples))
     plain.extend(light_gap_figures(door, numbers, size))
+    plain.extend(cloth_figures(numbers, size))
     plain.extend(louver_figures(door, mechanism, numbers, size))
     return [reply(plain, [], []), pass_reply(door, mechanism, numbers, size, samples, handle)]
 

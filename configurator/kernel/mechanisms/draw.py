@@ -7,7 +7,8 @@ evenly. At ``lower`` 0 they stand stacked at the side, at 1 they are drawn acros
 """
 
 from configurator.kernel.mechanisms.blades import upright_blade
-from configurator.kernel.mechanisms.common import headrail
+from configurator.kernel.mechanisms.common import COMMON_TAKES, headrail
+from configurator.kernel.mechanisms.gather import GATHER_TAKES
 from configurator.kernel.numbers import blend, step_up
 from configurator.kernel.pieces import box, mirrored, solid
 from configurator.kernel.shapes import Piece, Position, Size
@@ -24,6 +25,13 @@ DRAW_TAKES: dict[str, list[str | float | None]] = {
     "panel_count": ["count", 0.0, "flat panels to each side; 0 for pleated cloth or vanes"],
     "panel_overlap": ["length", 50.0, "overlap of two flat panels when drawn across"],
     "panel_thickness": ["length", 2.0, "thickness of a flat panel"],
+    "fullness": GATHER_TAKES["fullness"],
+    "bolt_width": GATHER_TAKES["bolt_width"],
+    "side_allowance": GATHER_TAKES["side_allowance"],
+    "cut_allowance": GATHER_TAKES["cut_allowance"],
+    "pattern_repeat": GATHER_TAKES["pattern_repeat"],
+    "draws_aside": ["switch", 1.0, COMMON_TAKES["draws_aside"][2]],
+    "over_opening": ["switch", 1.0, COMMON_TAKES["over_opening"][2]],
     "layer_depth": ["length", 15.0, "distance between the tracks of two flat panels"],
 }
 

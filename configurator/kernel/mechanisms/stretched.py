@@ -1,12 +1,17 @@
 """Fabric gathered between two rods; nothing moves."""
 
+from configurator.kernel.mechanisms.gather import GATHER_TAKES
 from configurator.kernel.pieces import box, solid
 from configurator.kernel.shapes import Piece, Position, Size
 
 STRETCHED_TAKES: dict[str, list[str | float | None]] = {
     "rod_diameter": ["length", None, "diameter of each rod"],
     "rod_stand_off": ["length", None, "from the mounting plane to the rod's centre"],
-    "fullness": ["count", None, "width of cloth for each width of panel"],
+    "fullness": ["count", None, GATHER_TAKES["fullness"][2]],
+    "bolt_width": GATHER_TAKES["bolt_width"],
+    "side_allowance": GATHER_TAKES["side_allowance"],
+    "cut_allowance": GATHER_TAKES["cut_allowance"],
+    "pattern_repeat": GATHER_TAKES["pattern_repeat"],
     "gather_depth": ["length", None, "depth of the gathered cloth between the rods"],
     "ruffle": ["length", 0.0, "height of the gathered header above the top rod; 0 for none"],
 }

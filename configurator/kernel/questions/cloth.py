@@ -1,0 +1,77 @@
+"""How much cloth the workroom cuts for a gathered panel.
+
+Widths = (finished width x fullness + returns and hems) / bolt width, up to whole widths; each is cut
+to the finished height and its allowance, up to whole pattern repeats. The rule is that of
+public workroom pages; the worked examples stand in the reference tests.
+"""
+
+from configurator.kernel.numbers import step_up
+from configurator.kernel.questions.figure import figure
+from configurator.kernel.shapes import Figure, Size
+
+
+def cloth_widths(width: float, fullness: float, allowance: float, bolt: float) -> float:
+    """Return how many bolt widths a gathered panel takes."""
+    return step_up((width * fullness + allowance) / bolt, 1.0)
+
+
+def cloth_cut(height: float, allowance: float, repeat: float) -> float:
+    """Return the length at which each width is cut."""
+    cut = height + allowance
+    if repeat > 0:
+        return step_up(cut, repeat)
+    return cut
+
+
+def cloth_figures(numbers: dict[str, float], size: Size) -> list[Figure]:
+    """Return widths, cut length and total of cloth; nothing where nothing is gathered."""
+    figures: list[Figure] = []
+    if numbers.get("fullness", 0.0) == 0:
+        return figures
+    width = size["x1"] - size["x0"]
+    height = size["y1"] - size["y0"]
+    widths = cloth_widths(width, numbers["fullness"], numbers["side_allowance"], numbers["bolt_width"])
+    cut = cloth_cut(height, numbers["cut_allowance"], numbers["pattern_repeat"])
+    figures.append(
+        figure(
+            "cloth_widths",
+            "widths of cloth",
+            widths,
+            "count",
+            "gathered width and allowances by the bolt, up to whole widths",
+            "({width} x {fullness} + {allowance}) / {bolt}",
+            {
+                "width": [width, "mm"],
+                "fullness": [numbers["fullness"], "count"],
+                "allowance": [numbers["side_allowance"], "mm"],
+                "bolt": [numbers["bolt_width"], "mm"],
+            },
+        )
+    )
+    figures.append(
+        figure(
+            "cloth_cut",
+            "cut length of each width",
+            cut,
+            "mm",
+            "finished height and allowances, up to whole pattern repeats",
+            "{height} + {allowance}, in repeats of {repeat}" if numbers["pattern_repeat"] > 0 else "{height} + {allowance}",
+            {
+                "height": [height, "mm"],
+                "allowance": [numbers["cut_allowance"], "mm"],
+                "repeat": [numbers["pattern_repeat"], "mm"],
+            },
+        )
+    )
+    figures.append(
+        figure(
+            "cloth_total",
+            "cloth in all",
+            widths * cut,
+            "mm",
+            "every width at its cut length",
+            "{widths} x {cut}",
+            {"widths": [widths, "count"], "cut": [cut, "mm"]},
+        )
+    )
+    return figures
