@@ -1,7 +1,7 @@
 """Everything the kernel tells of one family with its choices on one door."""
 
 from configurator.kernel.door.hardware import handle_pieces
-from configurator.kernel.mount import mounted
+from configurator.kernel.mount.mounted import mounted
 from configurator.kernel.mount.on_leaf import part_heights
 from configurator.kernel.questions.cloth import cloth_figures
 from configurator.kernel.questions.glass import glass_figures

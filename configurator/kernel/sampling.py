@@ -3,6 +3,7 @@
 from typing import TypedDict
 
 from configurator.kernel.mechanisms import MECHANISMS
+from configurator.kernel.mount.hold_down import HOLD_DOWN_KIND, hold_down_pieces
 from configurator.kernel.numbers import clamp
 from configurator.kernel.shapes import Leg, Piece, Position, Size
 from configurator.kernel.travel import along, coarse, legs, open_position
@@ -19,15 +20,18 @@ class Sample(TypedDict):
 
 
 def covering_pieces(mechanism: str, numbers: dict[str, float], size: Size, place: Position) -> list[Piece]:
-    """Return the covering's pieces at a position, for a leaf hung on the left."""
-    return MECHANISMS[mechanism]["pieces"](numbers, size, place)
+    """Return the covering's pieces at a position, its hold-downs included, for a leaf hung on the left."""
+    pieces = MECHANISMS[mechanism]["pieces"](numbers, size, place)
+    pieces.extend(hold_down_pieces(numbers, size))
+    return pieces
 
 
 def lowest_edge(pieces: list[Piece]) -> float:
-    """Return the lowest y of the pieces."""
+    """Return the lowest y of the pieces that hang; hold-downs stay behind on the leaf."""
     low = pieces[0]["y0"]
     for piece in pieces:
-        low = min(low, piece["y0"])
+        if piece["kind"] != HOLD_DOWN_KIND:
+            low = min(low, piece["y0"])
     return low
 
 

@@ -1,14 +1,1 @@
 """Where a covering sits: its size, its mounting plane and what limited it."""
-
-from configurator.kernel.mount.on_leaf import on_leaf
-from configurator.kernel.mount.over_opening import over_opening
-from configurator.kernel.shapes import Cassette, Door, Piece, Size
-
-
-def mounted(
-    door: Door, mechanism: str, numbers: dict[str, float], cassettes: list[Cassette], handle: list[Piece]
-) -> Size:
-    """Return how a covering sits on this door, in the mount that its numbers ask for."""
-    if numbers["over_opening"] > 0:
-        return over_opening(door, mechanism, numbers, cassettes, handle)
-    return on_leaf(door, mechanism, numbers, cassettes, handle)

@@ -53,5 +53,9 @@ def set_upright(door: Door, numbers: dict[str, float], cassettes: list[Cassette]
     size["exact_height"] = top - bottom
     size["y1"] = top
     size["y0"] = top - step_down(top - bottom, numbers["order_step"])
+    top_by = "wanted" if top < limit_top(door, numbers) else "top edge"
+    foot_by = "wanted" if bottom > limit_bottom(door, numbers) else "bottom edge"
+    size["limits"].append({"side": "top", "by": top_by, "overlap": top - glass_box(door)["y1"]})
+    size["limits"].append({"side": "bottom", "by": foot_by, "overlap": glass_box(door)["y0"] - size["y0"]})
     if wants_cassette and cassette["roll"] == 0:
         size["refusal"] = "The rolled-up cloth is thicker than the largest cassette takes; an open roll may serve."

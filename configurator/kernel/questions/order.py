@@ -6,6 +6,14 @@ from configurator.kernel.questions.figure import figure
 from configurator.kernel.shapes import Door, Figure, Size
 
 
+def limit_words(size: Size, side: str) -> str:
+    """Return in words what held one side of the covering."""
+    for limit in size["limits"]:
+        if limit["side"] == side and limit["by"] != "wanted":
+            return "held by the " + limit["by"]
+    return "as wanted"
+
+
 def order_figures(door: Door, numbers: dict[str, float], size: Size) -> list[Figure]:
     """Return the ordered width and height, the overlaps and the spacer."""
     step = numbers["order_step"]
@@ -19,8 +27,13 @@ def order_figures(door: Door, numbers: dict[str, float], size: Size) -> list[Fig
             size["x1"] - size["x0"],
             "mm",
             "the " + across + " and the overlap on either side, down to the order step",
-            "{exact} between its limits, down to steps of {step}",
-            {"exact": [size["exact_width"], "mm"], "step": [step, "mm"]},
+            "{exact} between hinge side ({hinge}) and latch side ({latch}), down to steps of {step}",
+            {
+                "exact": [size["exact_width"], "mm"],
+                "hinge": [limit_words(size, "hinge"), "text"],
+                "latch": [limit_words(size, "latch"), "text"],
+                "step": [step, "mm"],
+            },
         ),
         figure(
             "order_height",
@@ -28,8 +41,12 @@ def order_figures(door: Door, numbers: dict[str, float], size: Size) -> list[Fig
             size["y1"] - size["y0"],
             "mm",
             "from the top edge to the lower edge when down, down to the order step",
-            "{exact} between its limits, down to steps of {step}",
-            {"exact": [size["exact_height"], "mm"], "step": [step, "mm"]},
+            "{exact} from the top ({top}) down, down to steps of {step}",
+            {
+                "exact": [size["exact_height"], "mm"],
+                "top": [limit_words(size, "top"), "text"],
+                "step": [step, "mm"],
+            },
         ),
         overlap_figure("overlap_hinge", "overlap on the hinge side", area["x0"] - size["x0"], across),
         overlap_figure("overlap_latch", "overlap on the latch side", size["x1"] - area["x1"], across),
