@@ -6,6 +6,7 @@ from configurator.kernel.mount.on_leaf import part_heights
 from configurator.kernel.questions.cloth import cloth_figures
 from configurator.kernel.questions.glass import glass_figures
 from configurator.kernel.questions.light_gap import light_gap_figures
+from configurator.kernel.questions.living import living_replies
 from configurator.kernel.questions.louvers import louver_figures
 from configurator.kernel.questions.order import order_figures
 from configurator.kernel.questions.passing import pass_reply
@@ -13,18 +14,25 @@ from configurator.kernel.questions.projection import projection_figures
 from configurator.kernel.questions.reply import Reply, reply
 from configurator.kernel.questions.stack import stack_figures
 from configurator.kernel.resolve import full_choices, resolve
-from configurator.kernel.sampling import covering_pieces, travel_samples
+from configurator.kernel.sampling import FINE_STEPS, covering_pieces, travel_samples
 from configurator.kernel.scene import size_of
-from configurator.kernel.shapes import Answer, Caution, Door, Family, Figure, Household, Size, Verdict
+from configurator.kernel.shapes import Answer, Cassette, Caution, Door, Family, Figure, Household, Size, Verdict
 from configurator.kernel.travel import closed_position, legs, open_position
 
 
-def replies(door: Door, mechanism: str, numbers: dict[str, float], size: Size, household: Household) -> list[Reply]:
+def replies(
+    door: Door,
+    mechanism: str,
+    numbers: dict[str, float],
+    cassettes: list[Cassette],
+    size: Size,
+    household: Household,
+) -> list[Reply]:
     """Return the reply of every question, in the order in which they are read."""
     handle = handle_pieces(door)
     raised = covering_pieces(mechanism, numbers, size, open_position(numbers))
     down = covering_pieces(mechanism, numbers, size, closed_position(numbers))
-    samples = travel_samples(mechanism, numbers, size, part_heights(handle))
+    samples = travel_samples(mechanism, numbers, size, part_heights(handle), FINE_STEPS)
     whole = size["mount"] == "over-opening"
     plain: list[Figure] = []
     plain.extend(order_figures(door, numbers, size))
@@ -34,7 +42,9 @@ def replies(door: Door, mechanism: str, numbers: dict[str, float], size: Size, h
     plain.extend(light_gap_figures(door, numbers, size))
     plain.extend(cloth_figures(numbers, size))
     plain.extend(louver_figures(door, mechanism, numbers, size))
-    return [reply(plain, [], []), pass_reply(door, mechanism, numbers, size, samples, handle)]
+    answers = [reply(plain, [], []), pass_reply(door, mechanism, numbers, size, samples, handle)]
+    answers.extend(living_replies(door, mechanism, numbers, cassettes, size, household, samples))
+    return answers
 
 
 def ask(door: Door, family: Family, choices: dict[str, str], household: Household) -> Answer:
@@ -46,7 +56,7 @@ def ask(door: Door, family: Family, choices: dict[str, str], household: Househol
     verdicts: dict[str, Verdict] = {}
     cautions: list[Caution] = []
     if size["refusal"] == "":
-        for part in replies(door, mechanism, numbers, size, household):
+        for part in replies(door, mechanism, numbers, family["cassettes"], size, household):
             for figure in part["figures"]:
                 figures[figure["id"]] = figure
             for verdict in part["verdicts"]:

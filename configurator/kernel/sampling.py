@@ -8,7 +8,9 @@ from configurator.kernel.numbers import clamp
 from configurator.kernel.shapes import Leg, Piece, Position, Size
 from configurator.kernel.travel import along, coarse, legs, open_position
 
-STEPS = 12
+# Enough that nothing of the travel is missed, few enough for a fit to stay quick.
+FINE_STEPS = 12
+ROUGH_STEPS = 4
 
 
 class Sample(TypedDict):
@@ -35,9 +37,9 @@ def lowest_edge(pieces: list[Piece]) -> float:
     return low
 
 
-def steps_of(leg: Leg, open_edge: float, size: Size, heights: list[float]) -> list[float]:
+def steps_of(leg: Leg, steps: int, open_edge: float, size: Size, heights: list[float]) -> list[float]:
     """Return the shares at which a leg is sampled: evenly, and where the lower edge is at each of ``heights``."""
-    shares = [i / STEPS for i in range(STEPS + 1)]
+    shares = [i / steps for i in range(steps + 1)]
     drop = open_edge - size["y0"]
     if leg["moves"] != "tilt" and drop > 0:
         top = open_edge if leg["moves"] == "lower" else size["y1"]
@@ -46,16 +48,19 @@ def steps_of(leg: Leg, open_edge: float, size: Size, heights: list[float]) -> li
     return sorted(shares)
 
 
-def travel_samples(mechanism: str, numbers: dict[str, float], size: Size, heights: list[float]) -> list[Sample]:
-    """Return the covering at every step of its travel; one sample where nothing moves.
+def travel_samples(
+    mechanism: str, numbers: dict[str, float], size: Size, heights: list[float], steps: int
+) -> list[Sample]:
+    """Return the covering at every one of ``steps`` along each leg of its travel; one sample where nothing moves.
 
     ``heights`` are those of the handle's parts, so that no narrow part slips between two steps.
     """
     stretches = legs(numbers)
     rest = covering_pieces(mechanism, numbers, size, coarse(open_position(numbers)))
+    edge = lowest_edge(rest)
     samples: list[Sample] = []
     for i in range(len(stretches)):
-        for at in steps_of(stretches[i], lowest_edge(rest), size, heights):
+        for at in steps_of(stretches[i], steps, edge, size, heights):
             place = coarse(along(stretches[i], at))
             samples.append({"leg": i, "at": at, "pieces": covering_pieces(mechanism, numbers, size, place)})
     if len(samples) == 0:

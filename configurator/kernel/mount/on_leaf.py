@@ -7,7 +7,7 @@ from configurator.kernel.mount.sideways import latch_limit, set_sideways
 from configurator.kernel.mount.spacer import spacer_thickness, stand_off_needed
 from configurator.kernel.mount.upright import limit_bottom, set_upright
 from configurator.kernel.numbers import step_up
-from configurator.kernel.sampling import Sample, travel_samples
+from configurator.kernel.sampling import ROUGH_STEPS, Sample, travel_samples
 from configurator.kernel.shapes import Cassette, Door, Piece, Size
 
 
@@ -66,7 +66,7 @@ def on_leaf(
     size = first_try(door, numbers, cassettes)
     if size["refusal"] != "":
         return size
-    samples = travel_samples(mechanism, numbers, size, part_heights(handle))
+    samples = travel_samples(mechanism, numbers, size, part_heights(handle), ROUGH_STEPS)
     set_spacer(door, numbers, samples, size)
     set_foot(door, numbers, size)
     set_sideways(door, numbers, samples, handle, size)

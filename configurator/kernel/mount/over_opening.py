@@ -6,7 +6,7 @@ from configurator.kernel.mount.blank import blank_size
 from configurator.kernel.mount.cassette import cassette_for, has_roll
 from configurator.kernel.mount.on_leaf import part_heights, refusal_for
 from configurator.kernel.numbers import step_down, step_up
-from configurator.kernel.sampling import covering_pieces, lowest_edge, travel_samples
+from configurator.kernel.sampling import ROUGH_STEPS, covering_pieces, lowest_edge, travel_samples
 from configurator.kernel.shapes import Cassette, Door, Piece, Size
 from configurator.kernel.travel import coarse, open_position
 
@@ -61,7 +61,7 @@ def set_bracket(door: Door, mechanism: str, numbers: dict[str, float], handle: l
     back = 1000.0
     for part in handle:
         front = max(front, part["z1"])
-    for sample in travel_samples(mechanism, numbers, size, part_heights(handle)):
+    for sample in travel_samples(mechanism, numbers, size, part_heights(handle), ROUGH_STEPS):
         for part in handle:
             for piece in sample["pieces"]:
                 if piece["y0"] < part["y1"] and piece["y1"] > part["y0"]:

@@ -29,20 +29,29 @@ class Meeting(TypedDict):
     part: Piece
 
 
-def air_between(piece: Piece, part: Piece) -> list[float]:
-    """Return the air between two boxes along x, y and z (negative: they overlap along that axis)."""
-    return [
-        max(part["x0"] - piece["x1"], piece["x0"] - part["x1"]),
-        max(part["y0"] - piece["y1"], piece["y0"] - part["y1"]),
-        max(part["z0"] - piece["z1"], piece["z0"] - part["z1"]),
-    ]
+def air_across(piece: Piece, part: Piece) -> float:
+    """Return the air between two boxes along x (negative: they overlap along it)."""
+    return max(part["x0"] - piece["x1"], piece["x0"] - part["x1"])
 
 
-def way_past(piece: Piece, part: Piece, air: list[float]) -> str:
+def air_up(piece: Piece, part: Piece) -> float:
+    """Return the air between two boxes along y."""
+    return max(part["y0"] - piece["y1"], piece["y0"] - part["y1"])
+
+
+def air_out(piece: Piece, part: Piece) -> float:
+    """Return the air between two boxes along z."""
+    return max(part["z0"] - piece["z1"], piece["z0"] - part["z1"])
+
+
+def way_past(piece: Piece, part: Piece) -> str:
     """Return in words how a piece passes a part, by the axis with the most air."""
-    if air[0] >= air[1] and air[0] >= air[2]:
+    across = air_across(piece, part)
+    up = air_up(piece, part)
+    out = air_out(piece, part)
+    if across >= up and across >= out:
         return "beside"
-    if air[1] >= air[2]:
+    if up >= out:
         return "above or below"
     return "behind" if part["z0"] - piece["z1"] >= piece["z0"] - part["z1"] else "in front"
 
@@ -52,8 +61,9 @@ def least_air(pieces: list[Piece], handle: list[Piece]) -> float:
     least = 1e9
     for piece in pieces:
         for part in handle:
-            air = air_between(piece, part)
-            least = min(least, max(air[0], air[1], air[2]))
+            up = air_up(piece, part)
+            if up < least:
+                least = min(least, max(up, air_across(piece, part), air_out(piece, part)))
     return least
 
 
@@ -63,15 +73,16 @@ def tightest(samples: list[Sample], handle: list[Piece]) -> Meeting:
     for sample in samples:
         for piece in sample["pieces"]:
             for part in handle:
-                air = air_between(piece, part)
-                most = max(air[0], air[1], air[2])
-                if most < best["air"]:
-                    best["air"] = most
-                    best["leg"] = sample["leg"]
-                    best["at"] = sample["at"]
-                    best["way"] = way_past(piece, part, air)
-                    best["piece"] = piece
-                    best["part"] = part
+                up = air_up(piece, part)
+                if up < best["air"]:
+                    air = max(up, air_across(piece, part), air_out(piece, part))
+                    if air < best["air"]:
+                        best["air"] = air
+                        best["leg"] = sample["leg"]
+                        best["at"] = sample["at"]
+                        best["piece"] = piece
+                        best["part"] = part
+    best["way"] = way_past(best["piece"], best["part"])
     return best
 
 
