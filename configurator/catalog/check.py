@@ -1,7 +1,7 @@
 """A content file against its schema: what pydantic finds, in the project's own words."""
 
 from collections.abc import Mapping
-from typing import Any, TypeVar, get_args
+from typing import Any, TypeVar, get_args, get_origin
 
 from pydantic import BaseModel, ValidationError
 from pydantic.fields import FieldInfo
@@ -9,7 +9,7 @@ from pydantic_core import ErrorDetails
 
 from configurator.catalog.fields import Field, kind_of
 from configurator.catalog.located import ContentFile, KeyPath, dotted
-from configurator.catalog.suggest import what_to_write
+from configurator.catalog.suggest import nearest, what_to_write
 
 Model = TypeVar("Model", bound=BaseModel)
 
@@ -19,9 +19,18 @@ def check(file: ContentFile, schema: type[Model]) -> Model | None:
     try:
         return schema.model_validate(file.data)
     except ValidationError as found:
-        for error in found.errors(include_url=False):
-            note(file, schema, error)
+        errors = found.errors(include_url=False)
+        meant = {meant_by(schema, error["loc"]) for error in errors if error["type"] == "extra_forbidden"}
+        for error in errors:
+            # A key that is missing only because it is misspelt is told of once, at the slip.
+            if error["type"] != "missing" or error["loc"] not in meant:
+                note(file, schema, error)
         return None
+
+
+def meant_by(schema: type[BaseModel], path: KeyPath) -> KeyPath:
+    """Return the path that an unknown key was probably meant to be."""
+    return (*path[:-1], nearest(str(path[-1]), schema_at(schema, path[:-1]).model_fields) or "")
 
 
 def note(file: ContentFile, schema: type[BaseModel], error: ErrorDetails) -> None:
@@ -78,23 +87,15 @@ def expected_at(schema: type[BaseModel], path: KeyPath) -> str:
         if isinstance(marker, Field):
             return marker.expected
     inner = inner_schema(field.annotation) if field else None
-    if inner:
-        return f"a mapping with {', '.join(inner.model_fields)} is expected"
-    return "a list is expected" if wants_list(field) else "a mapping is expected"
+    within = f" with {', '.join(inner.model_fields)}" if inner else ""
+    container = get_origin(field.annotation) if field and path[-1] in schema_fields(schema, path) else None
+    if container is list:
+        return f"a list{' of mappings' + within if within else ' in [ ]'} is expected"
+    if container is dict and within:
+        return f"a mapping from ids to mappings{within} is expected"
+    return f"a mapping{within} is expected"
 
 
-def wants_list(field: FieldInfo | None) -> bool:
-    """Return whether a field holds a list."""
-    return getattr(field.annotation if field else None, "__origin__", None) is list
-
-
-def nested(model: BaseModel, path: KeyPath = ()) -> Mapping[KeyPath, tuple[BaseModel, str]]:
-    """Return every marked field of a model by its path: the model that holds it and its name there."""
-    found: dict[KeyPath, tuple[BaseModel, str]] = {}
-    for name in type(model).model_fields:
-        value = getattr(model, name)
-        if isinstance(value, BaseModel):
-            found.update(nested(value, (*path, name)))
-        else:
-            found[(*path, name)] = (model, name)
-    return found
+def schema_fields(schema: type[BaseModel], path: KeyPath) -> Mapping[str, FieldInfo]:
+    """Return the fields among which the last step of a path is one, unless it is an item or an id."""
+    return schema_at(schema, path[:-1]).model_fields

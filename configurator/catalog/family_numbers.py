@@ -5,7 +5,7 @@ from collections.abc import Mapping
 from configurator.catalog.fields import Number
 from configurator.catalog.located import ContentFile, KeyPath, dotted
 from configurator.catalog.schema.family import FamilyFile
-from configurator.catalog.suggest import what_to_write
+from configurator.catalog.suggest import nearest, what_to_write
 from configurator.kernel.mechanisms import MECHANISMS
 from configurator.kernel.mechanisms.common import COMMON_TAKES
 
@@ -44,6 +44,13 @@ def read_numbers(
     return numbers
 
 
+def all_numbers(family: FamilyFile) -> list[dict[str, object]]:
+    """Return the family's numbers and those of each option."""
+    return [family.numbers] + [
+        option.numbers for choice in family.choices.values() for option in choice.options.values()
+    ]
+
+
 def always_given(family: FamilyFile, name: str) -> bool:
     """Return whether a number is there whatever the client picks."""
     if name in family.numbers:
@@ -53,7 +60,8 @@ def always_given(family: FamilyFile, name: str) -> bool:
 
 def check_needed(file: ContentFile, takes: Mapping[str, list[str | float | None]], family: FamilyFile) -> None:
     """Note the numbers that the mechanism needs and the family does not give."""
+    misspelt = {nearest(name, takes) for numbers in all_numbers(family) for name in numbers if name not in takes}
     for name, (unit, preset, meaning) in takes.items():
-        if preset is None and not always_given(family, name) and ("numbers", name) not in file.keys:
+        if preset is None and not always_given(family, name) and name not in misspelt:
             words = f"numbers.{name} is missing: {meaning}; a {unit} is expected here or in each option of one choice"
             file.at_key(("numbers",), words)

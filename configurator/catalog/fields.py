@@ -4,6 +4,7 @@ Each marker reads what was written into what the program needs, or raises ValueE
 sentence that goes on after the value's path: ``is 0 mm; a glass width … is expected``.
 """
 
+import re
 from abc import ABC, abstractmethod
 from dataclasses import dataclass
 from typing import Any
@@ -23,7 +24,8 @@ def kind_of(written: object) -> str:
         return "a mapping"
     if isinstance(written, list):
         return "a list"
-    return str(written) if str(written)[:1].isdigit() else f"'{written}'"
+    text = str(written)
+    return text if text.lstrip("-.")[:1].isdigit() else f"'{text}'"
 
 
 class Field(ABC):
@@ -103,10 +105,28 @@ class Text(Field):
 
     @property
     def expected(self) -> str:
-        return f"{self.what} in words is expected"
+        return f"{self.what} is expected"
 
     def read(self, text: str) -> str:
         return " ".join(text.split())
+
+
+@dataclass(frozen=True)
+class Like(Field):
+    """A text of a certain form, of which ``example`` is one."""
+
+    pattern: str
+    what: str
+    example: str
+
+    @property
+    def expected(self) -> str:
+        return f"{self.what} such as {self.example} is expected"
+
+    def read(self, text: str) -> str:
+        if not re.fullmatch(self.pattern, text):
+            raise ValueError(self.expected)
+        return text
 
 
 @dataclass(frozen=True)

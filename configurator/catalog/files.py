@@ -17,7 +17,7 @@ def yaml_files(folder: Path, kind: str, problems: list[Problem]) -> dict[str, Pa
     """Return the YAML files of one kind by id (the name without its ending), in the order of their names."""
     place = folder / kind
     found: dict[str, Path] = {}
-    for path in sorted(place.glob("*.y*ml")):
+    for path in sorted(place.glob("[!.]*.y*ml")):
         if path.suffix != ".yaml":
             problems.append(Problem(shown(path), 1, 1, f"the file is not read; name it {path.stem}.yaml"))
         elif not ID.fullmatch(path.stem):

@@ -1,6 +1,6 @@
 """A door file as the kernel's flat door."""
 
-from configurator.catalog.schema.door import DoorFile, Pair, Stop
+from configurator.catalog.schema.door import DoorFile, Hinges, Pair, Stop
 from configurator.kernel.shapes import Door, Handle
 
 # Where a leaf's hinges usually are: 7 in below its top, 11 in above its bottom (common practice, no source).
@@ -8,31 +8,29 @@ HINGE_BELOW_TOP = 177.8
 HINGE_ABOVE_BOTTOM = 279.4
 
 
-def hinge_heights(door: DoorFile) -> list[float]:
-    """Return the measured hinge heights, or the usual three."""
-    if door.hinges.heights:
-        return sorted(door.hinges.heights)
+def usual_heights(door: DoorFile) -> list[float]:
+    """Return the heights of the usual three hinges."""
     low = door.gaps.floor + HINGE_ABOVE_BOTTOM
     high = door.gaps.floor + door.leaf.height - HINGE_BELOW_TOP
     return [low, (low + high) / 2, high]
 
 
-def joint(door: DoorFile) -> tuple[float, float, float]:
-    """Return meeting gap, astragal width and projection; all 0 where there is one leaf."""
-    if door.layout not in ("pair", "fixed-pair"):
-        return 0.0, 0.0, 0.0
-    pair = door.pair or Pair()
-    return pair.meeting_gap, pair.astragal.width, pair.astragal.projection
-
-
-def stop_lap(door: DoorFile) -> float:
-    """Return how far the stop laps the room face: only where the leaf swings out."""
-    return (door.stop or Stop()).lap if door.swing == "out" else 0.0
+def filled(door: DoorFile) -> DoorFile:
+    """Return the door with presets for what depends on its layout, its swing and its height."""
+    hinges = Hinges.model_construct(
+        _fields_set=door.hinges.model_fields_set,
+        side=door.hinges.side,
+        heights=sorted(door.hinges.heights) or usual_heights(door),
+        pin=door.hinges.pin,
+    )
+    stop = door.stop or Stop() if door.swing == "out" else None
+    pair = door.pair or Pair() if door.layout in ("pair", "fixed-pair") else None
+    return door.model_copy(update={"hinges": hinges, "stop": stop, "pair": pair})
 
 
 def kernel_door(ident: str, door: DoorFile, handle: Handle) -> Door:
-    """Return the kernel's door, whose leaf is the sum of its measured parts."""
-    meeting_gap, astragal_width, astragal_projection = joint(door)
+    """Return the kernel's door, whose leaf is the sum of its measured parts; ``door`` is :func:`filled`."""
+    pair = door.pair
     return {
         "id": ident,
         "name": door.name,
@@ -54,7 +52,7 @@ def kernel_door(ident: str, door: DoorFile, handle: Handle) -> Door:
         "muntin_width": door.muntins.width,
         "muntin_projection": door.muntins.projection,
         "hinge_pin_out": door.hinges.pin,
-        "hinge_heights": hinge_heights(door),
+        "hinge_heights": door.hinges.heights,
         "floor_gap": door.gaps.floor,
         "wall_gap": door.gaps.wall,
         "head_gap": door.gaps.head,
@@ -62,10 +60,10 @@ def kernel_door(ident: str, door: DoorFile, handle: Handle) -> Door:
         "reveal": door.room.reveal,
         "casing_width": door.room.casing.width,
         "casing_projection": door.room.casing.projection,
-        "stop_lap": stop_lap(door),
-        "meeting_gap": meeting_gap,
-        "astragal_width": astragal_width,
-        "astragal_projection": astragal_projection,
+        "stop_lap": door.stop.lap if door.stop else 0.0,
+        "meeting_gap": pair.meeting_gap if pair else 0.0,
+        "astragal_width": pair.astragal.width if pair else 0.0,
+        "astragal_projection": pair.astragal.projection if pair else 0.0,
         "sidelight_width": door.sidelight.width if door.sidelight else 0.0,
         "sidelight_glass_width": door.sidelight.glass if door.sidelight else 0.0,
         "backset": door.handle.backset,

@@ -66,8 +66,6 @@ def magnitude(text: str) -> Fraction:
     imperial = FEET_AND_INCHES.fullmatch(text)
     if imperial and (imperial[1] or imperial[2]):
         return imperial_mm(imperial[1], imperial[2])
-    if BARE.fullmatch(text):
-        raise ValueError(f"a length needs its unit: write {text} in or {text} mm")
     if COMMA.fullmatch(text):
         raise ValueError(f"a decimal point is expected: write {text.replace(',', '.')}")
     raise ValueError(EXPECTED)
@@ -81,6 +79,8 @@ def read_length(text: str) -> float:
     Raises ValueError with what to write instead.
     """
     spelled = plain(text)
+    if BARE.fullmatch(spelled.lstrip("- ")):
+        raise ValueError(f"a length needs its unit: write {spelled} in or {spelled} mm")
     if spelled.startswith("-"):
         return -float(magnitude(spelled[1:].lstrip()))
     return float(magnitude(spelled))

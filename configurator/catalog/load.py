@@ -12,7 +12,7 @@ from configurator.catalog.cross_family import cross_check_family
 from configurator.catalog.cross_handle import cross_check_handle
 from configurator.catalog.family_notes import family_notes
 from configurator.catalog.files import page_files, shown, yaml_files
-from configurator.catalog.kernel_door import kernel_door
+from configurator.catalog.kernel_door import filled, kernel_door
 from configurator.catalog.kernel_family import kernel_family
 from configurator.catalog.kernel_handle import kernel_handle
 from configurator.catalog.located import ContentFile, KeyPath, read_content
@@ -121,6 +121,7 @@ class _Loading:
             file, door, sources = self.read(path, DoorFile)
             if door:
                 cross_check_door(file, door, handles)
+                door = filled(door)
                 handle = handles.get(door.handle.preset)
                 if handle:
                     doors[ident] = kernel_door(ident, door, handle)

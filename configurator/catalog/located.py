@@ -74,6 +74,8 @@ def read_text(path: Path, file: ContentFile) -> str | None:
         line = slip.object[: slip.start].count(b"\n") + 1
         column = slip.start - (slip.object.rfind(b"\n", 0, slip.start) + 1) + 1
         file.problems.append(Problem(file.name, line, column, "the file is not in UTF-8; save it as UTF-8"))
+    except FileNotFoundError:
+        file.at_value((), "there is no such file, but the content needs it")
     except OSError as slip:
         file.at_value((), f"the file cannot be read: {slip.strerror}")
     return None

@@ -12,10 +12,16 @@ def one_of(known: Iterable[str]) -> str:
     return f"{', '.join(words[:-1])} or {words[-1]}"
 
 
+def nearest(written: str, known: Iterable[str]) -> str | None:
+    """Return the known word that was probably meant, if one is near."""
+    near = get_close_matches(written.lower(), list(known), n=1, cutoff=0.6)
+    return near[0] if near else None
+
+
 def what_to_write(written: str, known: Iterable[str]) -> str:
     """Return ``did you mean 'a'?`` where a known word is near, else the list of those that are known."""
     words = list(known)
-    near = get_close_matches(written.lower(), words, n=1, cutoff=0.6)
+    near = nearest(written, words)
     if near:
-        return f"did you mean '{near[0]}'?"
+        return f"did you mean '{near}'?"
     return f"known here: {', '.join(words)}" if words else "none is known here"

@@ -15,6 +15,7 @@ ADVICE = {
     "did not find expected '-' indicator": "this line does not fit the list above it; check its indentation",
     "did not find expected ',' or ']'": "a list in [ ] is not closed, or lacks a comma",
     "did not find expected ',' or '}'": "a mapping in { } is not closed, or lacks a comma",
+    "did not find expected node content": "a value is expected here, or a bracket before this is not closed",
     "unexpected end of stream": "a quotation mark is opened and not closed",
     "undefined alias": "anchors and aliases (& and *) are not used here; write the value out",
     "expected a single document": "the file holds a second document; take the line '---' out",
@@ -35,12 +36,16 @@ def syntax_problem(name: str, text: str, slip: yaml.YAMLError) -> Problem:
     mark = getattr(slip, "problem_mark", None)
     if mark is None:
         return unprintable_problem(name, text)
+    context = str(getattr(slip, "context", None) or "")
+    # What is not closed is best shown where it opens, not where the parser gave up.
+    if context.startswith(("while parsing a flow", "while scanning a quoted")):
+        mark = getattr(slip, "context_mark", None) or mark
     lines = text.split("\n")
     line = lines[mark.line] if mark.line < len(lines) else ""
     tab = re.match(r" *\t", line)
     if tab:
         return Problem(name, mark.line + 1, tab.end(), "the line is indented with a tab; use spaces")
-    said = f"{getattr(slip, 'context', '') or ''} {getattr(slip, 'problem', '') or ''}".strip()
+    said = f"{context} {getattr(slip, 'problem', '') or ''}".strip()
     return Problem(name, mark.line + 1, mark.column + 1, advice(said))
 
 

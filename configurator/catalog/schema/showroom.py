@@ -2,7 +2,7 @@
 
 from typing import Annotated
 
-from configurator.catalog.fields import Hex, Number
+from configurator.catalog.fields import Hex, Like, Number
 from configurator.catalog.schema.base import Line, Name, OneOf, Section, SourceMark
 
 # Stacks of generic families (CSS Fonts Level 4), so that no face has to be fetched or named.
@@ -27,7 +27,7 @@ class Contact(Section):
     """How to reach the showroom; ``address`` is a list of lines."""
 
     telephone: Line
-    mail: Line
+    mail: Annotated[str, Like(r"[^\s@]+@[^\s@]+", "a mail address", "hello@showroom.example")]
     address: list[Line]
     hours: list[Hours]
 
@@ -81,7 +81,7 @@ class Showroom(Section):
     strapline: Line
     source: SourceMark
     contact: Contact
-    public_address: Line = ""
+    public_address: Annotated[str, Like(r"https?://[^\s/]+(/\S*)?", "an address", "https://showroom.example/")] = ""
     units: Annotated[str, OneOf(("in", "mm"))]
     order_step: Annotated[float, Number("length", 0.5, 50, "an order step")]
     household: HouseholdFile
