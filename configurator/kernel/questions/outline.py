@@ -26,7 +26,11 @@ TOUCH_WORDS: dict[str, str] = {
     "upper-rail": "the upper rail",
     "rod": "the rod",
     "louver": "a louver",
+    "slat": "a slat",
     "frame": "the frame",
+    "panel-stile": "the panel",
+    "panel-rail": "the panel",
+    "bracket": "a bracket",
     "fold": "a fold",
 }
 
