@@ -12,7 +12,7 @@ from configurator.catalog.suggest import what_to_write
 from configurator.kernel.resolve import full_choices, resolve
 from configurator.kernel.shapes import Door, Family, Position
 from configurator.kernel.travel import closed_position, open_position, position_at
-from configurator.site import NotASite
+from configurator.site.build import NotASite
 
 Thing = TypeVar("Thing")
 
@@ -85,7 +85,7 @@ def place(asked: Configuration, at: str) -> Position:
     return position_at(numbers, float(at))
 
 
-class At(click.ParamType):
+class At(click.ParamType[str]):
     """``open``, ``closed`` or a share from 0 to 1, kept as text."""
 
     name = "position"

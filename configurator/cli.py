@@ -18,9 +18,7 @@ with_family = click.option("--family", metavar="ID", default="", help="A family 
 with_content = click.option("--content", type=PRESENT, default=CONTENT, help="The content [the starter content].")
 with_port = click.option("--port", type=click.IntRange(0, 65535), default=8000, show_default=True, help="0: any free.")
 with_choices = click.option("--choice", "choices", metavar="K=V", multiple=True, help="A pick; may be repeated.")
-with_units = click.option(
-    "--units", type=click.Choice(["in", "mm"]), default="in", show_default=True, help="Units of lengths in words."
-)
+with_units = click.option("--units", type=click.Choice(["in", "mm"]), help="Lengths in words [the showroom's units].")
 
 
 @click.group(name="astragal", context_settings={"help_option_names": ["-h", "--help"]})
@@ -100,7 +98,7 @@ def fit(
     as_json: bool,
     everything: bool,
     as_csv: bool,
-    units: str,
+    units: str | None,
     content: Path,
 ) -> None:
     """Print every figure, verdict and caution for one family on one door, or a table of all of them.
@@ -116,8 +114,8 @@ def fit(
         click.echo(report.as_csv(catalog), nl=False)
         return
     wanted = asked.configuration(catalog, door, family, choices)
-    told = report.as_json(catalog, wanted, at, units) if as_json else report.as_text(catalog, wanted, at, units)
-    click.echo(told)
+    tell = report.as_json if as_json else report.as_text
+    click.echo(tell(catalog, wanted, at, units or catalog.showroom.units))
 
 
 @main.command()
@@ -130,7 +128,7 @@ def fit(
 @with_units
 @with_content
 def draw(
-    door: str, family: str, choices: tuple[str, ...], view: str, at: str, out: Path, units: str, content: Path
+    door: str, family: str, choices: tuple[str, ...], view: str, at: str, out: Path, units: str | None, content: Path
 ) -> None:
     """Draw one view of one family on one door.
 
@@ -138,7 +136,7 @@ def draw(
     """
     catalog = asked.catalog(content)
     wanted = asked.configuration(catalog, door, family, choices)
-    paper.write(paper.drawn(catalog, wanted, view, at, units), out)
+    paper.write(paper.drawn(catalog, wanted, view, at, units or catalog.showroom.units), out)
     click.echo(f"Drew {out}.")
 
 

@@ -10,11 +10,9 @@ from textwrap import fill
 from configurator.asked import Configuration, place
 from configurator.catalog import Catalog
 from configurator.kernel.answer import ask
-from configurator.kernel.questions.glass import glass_shares
-from configurator.kernel.resolve import resolve
-from configurator.kernel.sampling import covering_pieces
+from configurator.kernel.moment import moment
 from configurator.kernel.say import say_value, say_working
-from configurator.kernel.scene import answer_pieces, size_of
+from configurator.kernel.scene import answer_pieces
 from configurator.kernel.shapes import Caution, Figure, Piece, Verdict
 
 WIDTH = 100
@@ -68,24 +66,6 @@ def caution_lines(caution: Caution) -> str:
     return wrapped(f"{caution['text']} ({caution['source']})", 2)
 
 
-def at_lines(asked: Configuration, at: str, units: str) -> str:
-    """Return what is seen, and how deep the covering is, at one position."""
-    size = size_of(*asked)
-    numbers = resolve(asked.family, asked.choices)
-    pieces = covering_pieces(asked.family["mechanism"], numbers, size, place(asked, at))
-    shares = glass_shares(asked.door, size["mount"] == "over-opening", pieces)
-    depth = max(piece["z1"] for piece in pieces)
-    return "\n".join(
-        [
-            f"At {at}",
-            f"  {'visible glass':<{NAME_WIDTH}} {say_value(shares['visible'], 'share', units)}",
-            f"  {'view':<{NAME_WIDTH}} {say_value(shares['view'], 'share', units)}",
-            f"  {'light':<{NAME_WIDTH}} {say_value(shares['light'], 'share', units)}",
-            f"  {'projection':<{NAME_WIDTH}} {said(depth, 'mm', units)}",
-        ]
-    )
-
-
 def as_text(catalog: Catalog, asked: Configuration, at: str | None, units: str) -> str:
     """Return every figure, verdict and caution, or the plain reason why there are none."""
     answer = ask(*asked, catalog.household)
@@ -93,7 +73,8 @@ def as_text(catalog: Catalog, asked: Configuration, at: str | None, units: str) 
         return f"{title(asked)}\n\n{wrapped(answer['refusal'], 0)}"
     parts = [title(asked)]
     if at:
-        parts.append(at_lines(asked, at, units))
+        figures = moment(*asked, place(asked, at))
+        parts.append(f"At {at}\n" + "\n".join(figure_lines(figure, units) for figure in figures))
     parts.append("Figures\n" + "\n".join(figure_lines(figure, units) for figure in answer["figures"].values()))
     parts.append("Verdicts\n" + "\n".join(verdict_lines(verdict) for verdict in answer["verdicts"].values()))
     if answer["cautions"]:
