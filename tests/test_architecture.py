@@ -12,7 +12,7 @@ ROOT = Path(__file__).resolve().parent.parent
 PACKAGE = ROOT / "configurator"
 MAY_IMPORT = {
     "kernel": set(),
-    "catalog": {"kernel"},
+    "catalog": {"kernel", "places"},
     "drawing": {"kernel"},
     "browser": {"catalog", "kernel"},
     "site": {"browser", "catalog", "drawing", "kernel", "places"},
