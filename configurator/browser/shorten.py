@@ -1,7 +1,8 @@
-"""Short names for what only one function sees: a third of the script's size.
+"""Less to send: short names, and nothing that no page can reach.
 
 Within one outer function every name that it or a function in it sets gets a short name of its
-own, so nothing can come to mean something else.
+own, so nothing can come to mean something else. The functions and constants that all files
+share get names with an underscore before them, which no local name has.
 """
 
 import ast
@@ -10,6 +11,7 @@ import string
 from collections.abc import Iterator
 from itertools import product
 
+from configurator.browser.dialect import defined
 from configurator.browser.dialect.words import RESERVED
 
 
@@ -52,3 +54,34 @@ def short_names(taken: set[str]) -> Iterator[str]:
             name = "".join(letters)
             if name not in taken and name not in RESERVED and not keyword.iskeyword(name):
                 yield name
+
+
+def reached(statements: list[ast.stmt], entries: list[str]) -> list[ast.stmt]:
+    """Return the statements that define what the entries need, in their order."""
+    uses = {name: names_in(statement) for statement in statements for name in defined(statement)}
+    wanted: set[str] = set()
+    waiting = list(entries)
+    while len(waiting) > 0:
+        name = waiting.pop()
+        if name in uses and name not in wanted:
+            wanted.add(name)
+            waiting.extend(uses[name])
+    return [statement for statement in statements if wanted.intersection(defined(statement))]
+
+
+def names_in(statement: ast.stmt) -> set[str]:
+    """Return every name that a statement mentions."""
+    return {node.id for node in ast.walk(statement) if isinstance(node, ast.Name)}
+
+
+def shorten_shared(tree: ast.Module) -> dict[str, str]:
+    """Give short names to all that the files share; return the short name of each."""
+    names = [name for statement in tree.body for name in defined(statement)]
+    short = {name: f"_{letters}" for name, letters in zip(names, short_names(set()), strict=False)}
+    for node in ast.walk(tree):
+        if isinstance(node, ast.Name):
+            node.id = short.get(node.id, node.id)
+    for statement in tree.body:
+        if isinstance(statement, ast.FunctionDef):
+            statement.name = short[statement.name]
+    return short

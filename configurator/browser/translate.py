@@ -5,7 +5,7 @@ out; after it, what PScript adds for general Python but the dialect rules out.
 """
 
 import ast
-import re
+from collections.abc import Iterable
 from functools import lru_cache
 from pathlib import Path
 
@@ -13,17 +13,13 @@ from pscript.parser3 import Parser3
 from rjsmin import jsmin  # type: ignore[import-untyped]
 
 from configurator.browser.dialect import Slip, defined, slips
-from configurator.browser.shorten import shorten
+from configurator.browser.shorten import reached, shorten, shorten_shared
 from configurator.browser.stdlib import helpers
+from configurator.browser.tidy import tidied
 
 PACKAGE = Path(__file__).parent.parent
 MATH_NAMES = {"pi": "Math.PI", "e": "Math.E", "inf": "Infinity", "isfinite": "isFinite", "isnan": "isNaN"}
 MATH_NAMES["fabs"] = "Math.abs"
-
-# PScript's way of making sure that a loop's subject is a list.
-ITERABLE = re.compile(
-    r'if \(\(typeof (\w+) === "object"\) && \(!Array\.isArray\(\1\)\)\) \{ ?\1 = Object\.keys\(\1\);\}'
-)
 
 
 class NotPortableError(Exception):
@@ -36,21 +32,21 @@ class NotPortableError(Exception):
 
 def kernel_sources() -> dict[str, str]:
     """Return every portable file, its path from the repository's root mapped to its source."""
-    paths = sorted((PACKAGE / "kernel").rglob("*.py"))
-    paths.append(PACKAGE / "browser" / "link.py")
+    paths = sorted((PACKAGE / "kernel").rglob("*.py")) + sorted((PACKAGE / "browser" / "link").rglob("*.py"))
     return {path.relative_to(PACKAGE.parent).as_posix(): path.read_text(encoding="utf-8") for path in paths}
 
 
-def kernel_js() -> str:
+def kernel_js(entries: Iterable[str] | None = None) -> str:
     """Return the script that sets ``Astragal.kernel`` to the kernel's functions.
 
-    Raises :class:`NotPortableError` when a file leaves the dialect.
+    With ``entries``, only the functions of these names are let out, and nothing is in the
+    script that they do not need. Raises :class:`NotPortableError` when a file leaves the dialect.
     """
-    return translate(tuple(kernel_sources().items()))
+    return translate(tuple(kernel_sources().items()), None if entries is None else frozenset(entries))
 
 
 @lru_cache(maxsize=8)
-def translate(sources: tuple[tuple[str, str], ...]) -> str:
+def translate(sources: tuple[tuple[str, str], ...], entries: frozenset[str] | None = None) -> str:
     """Return portable files, given as path and source, as one minified script."""
     found = slips(dict(sources))
     if len(found) > 0:
@@ -59,9 +55,13 @@ def translate(sources: tuple[tuple[str, str], ...]) -> str:
     tree = ast.Module(body=[], type_ignores=[])
     for path in in_order(trees):
         tree.body.extend(Plain().visit(trees[path]).body)
+    functions = [node.name for node in tree.body if isinstance(node, ast.FunctionDef)]
+    let_out = sorted(functions if entries is None else entries.intersection(functions))
+    tree.body = reached(tree.body, let_out)
+    short = shorten_shared(tree)
     parser = PortableParser(ast.unparse(ast.fix_missing_locations(tree)), docstrings=False, inline_stdlib=False)
-    names = [node.name for node in tree.body if isinstance(node, ast.FunctionDef)]
-    return wrapped(tidied(parser.dump()), helpers(parser._std_functions, parser._std_methods), names)
+    library = helpers(parser._std_functions, parser._std_methods)
+    return wrapped(tidied(parser.dump()), library, {name: short[name] for name in let_out})
 
 
 def in_order(trees: dict[str, ast.Module]) -> list[str]:
@@ -160,15 +160,9 @@ def is_table(statement: ast.stmt) -> bool:
     return any(is_table_name(name) for name in defined(statement))
 
 
-def tidied(script: str) -> str:
-    """Return PScript's output without what plain functions on lists do not need."""
-    script = ITERABLE.sub(r"\1 = _each(\1);", script)
-    script = re.sub(r"function (flx_\w+|list_comprehension) \(", "function (", script)
-    return script.replace(").bind(this);", ");")
-
-
-def wrapped(script: str, library: str, names: list[str]) -> str:
-    """Return the script in a scope of its own, minified, with the named functions let out."""
-    inside = f'"use strict";\n{library}\n{script}\nreturn {{{",".join(sorted(names))}}};'
+def wrapped(script: str, library: str, let_out: dict[str, str]) -> str:
+    """Return the script in a scope of its own, minified, with functions let out under their full names."""
+    names = ",".join(f"{name}:{short}" for name, short in let_out.items())
+    inside = f'"use strict";\n{library}\n{script}\nreturn {{{names}}};'
     small = jsmin(f"var Astragal=Astragal||{{}};\nAstragal.kernel=(function(){{\n{inside}\n}})();\n")
     return f"{small.strip()}\n"

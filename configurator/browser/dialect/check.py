@@ -6,7 +6,7 @@ from pathlib import Path
 from typing import NamedTuple
 
 from configurator.browser.dialect.guess import Types, part
-from configurator.browser.dialect.words import ALLOWED, BUILTINS, IMPORTS, INSTEAD, MATH, METHODS, RESERVED
+from configurator.browser.dialect.words import ALLOWED, BUILTINS, IMPORTS, INSTEAD, MATH, METHODS, PORTABLE, RESERVED
 
 
 class Slip(NamedTuple):
@@ -201,7 +201,7 @@ class Check(ast.NodeVisitor):
     def visit_ImportFrom(self, node: ast.ImportFrom) -> None:
         """Allow names from the kernel and for annotations."""
         module = node.module or ""
-        if node.level > 0 or not (module in IMPORTS[1:] or module.split(".")[:2] == ["configurator", "kernel"]):
+        if node.level > 0 or not (module in IMPORTS or module.startswith(PORTABLE)):
             self.slip(node, f"import from {module or '.'}; the kernel knows only math, typing and itself")
         for alias in node.names:
             if alias.name == "*" or alias.asname is not None:

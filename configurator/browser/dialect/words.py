@@ -20,7 +20,8 @@ METHODS = words(
     "append copy endswith extend find get insert items join keys lower pop replace split startswith strip upper values"
 )
 MATH = words("acos asin atan atan2 ceil cos e exp fabs floor hypot inf isfinite isnan log pi pow sin sqrt tan")
-IMPORTS = ("math", "typing", "collections.abc")
+IMPORTS = ("typing", "collections.abc")
+PORTABLE = ("configurator.kernel", "configurator.browser.link")
 
 ALLOWED: tuple[type[ast.AST], ...] = (
     *(ast.Module, ast.Import, ast.ImportFrom, ast.ClassDef, ast.FunctionDef, ast.arguments, ast.arg, ast.alias),
