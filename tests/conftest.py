@@ -8,7 +8,6 @@ from hypothesis.configuration import set_hypothesis_home_dir
 
 from configurator.catalog import Catalog, load
 from configurator.places import CONTENT
-from configurator.site import build
 
 set_hypothesis_home_dir(Path(__file__).parent / ".cache" / "hypothesis")
 # A slow machine is no failure, and a failure that only one machine's memory can repeat is no help.
@@ -25,6 +24,9 @@ def catalog() -> Catalog:
 @pytest.fixture(scope="session")
 def demo(tmp_path_factory: pytest.TempPathFactory) -> Path:
     """A folder with the site of the starter content, built for this run."""
+    # Imported here, so that a kernel's test runs while the site is being rebuilt.
+    from configurator.site import build
+
     folder = tmp_path_factory.mktemp("demo") / "site"
     build(CONTENT, folder)
     return folder
