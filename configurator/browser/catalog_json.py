@@ -1,0 +1,58 @@
+"""The catalog as the page needs it: one JSON object, the same text for the same content."""
+
+import json
+from typing import Any
+
+from configurator.browser.link.shapes import Stock
+from configurator.catalog import Catalog
+
+
+class PageCatalog(Stock):
+    """What the page works with.
+
+    ``doors``, ``handles`` and ``families`` are the kernel's, by id in the catalog's order, retired
+    ones among them. ``swatches`` gives ``#rrggbb`` by family, choice and option where there is one.
+    """
+
+    showroom: str
+    swatches: dict[str, dict[str, dict[str, str]]]
+
+
+def page_catalog(catalog: Catalog) -> PageCatalog:
+    """Return the part of the catalog that the page works with."""
+    return {
+        "showroom": catalog.showroom.name,
+        "units": catalog.showroom.units,
+        "household": catalog.household,
+        "doors": catalog.doors,
+        "handles": catalog.handles,
+        "families": catalog.families,
+        "swatches": swatches(catalog),
+    }
+
+
+def swatches(catalog: Catalog) -> dict[str, dict[str, dict[str, str]]]:
+    """Return the colours of options that have one."""
+    found: dict[str, dict[str, dict[str, str]]] = {}
+    for family, notes in catalog.family_notes.items():
+        for choice, words in notes.choices.items():
+            colours = {option: each.swatch for option, each in words.options.items() if each.swatch}
+            if colours:
+                found.setdefault(family, {})[choice] = colours
+    return found
+
+
+def catalog_json(catalog: Catalog) -> str:
+    """Return the page's catalog as JSON text."""
+    return json.dumps(compact(page_catalog(catalog)), ensure_ascii=False, separators=(",", ":"))
+
+
+def compact(value: Any) -> Any:
+    """Return the same data with whole numbers written without a decimal point."""
+    if isinstance(value, dict):
+        return {name: compact(part) for name, part in value.items()}
+    if isinstance(value, list):
+        return [compact(part) for part in value]
+    if isinstance(value, float) and value.is_integer():
+        return int(value)
+    return value
