@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
+from errno import EADDRINUSE
 from pathlib import Path
 from typing import NamedTuple, TypeVar
 
@@ -27,15 +28,16 @@ class Configuration(NamedTuple):
 
 @contextmanager
 def plain_errors() -> Iterator[None]:
-    """Turn what may be wrong with a showroom's folders into plain lines on stderr and exit code 1."""
+    """Turn what may be wrong with content, folders, files and ports into plain lines on stderr and exit code 1."""
     try:
         yield
     except ContentProblems as found:
         for problem in found.problems:
             click.echo(str(problem), err=True)
         raise click.exceptions.Exit(1) from None
-    except (NotASite, FileExistsError) as error:
-        raise click.ClickException(str(error)) from None
+    except (NotASite, OSError) as error:
+        taken = isinstance(error, OSError) and error.errno == EADDRINUSE
+        raise click.ClickException("that port is taken; name another with --port" if taken else str(error)) from None
 
 
 def catalog(content: Path) -> Catalog:

@@ -75,9 +75,9 @@ def demo(show: bool, port: int) -> None:
     out = Path("site_demo")
     with asked.plain_errors():
         build_site(CONTENT, out)
-    click.echo(f"Built {out}: open {out / 'index.html'}.")
-    if show:
-        local.show(out, port)
+        click.echo(f"Built {out}: open {out / 'index.html'}.")
+        if show:
+            local.show(out, port)
 
 
 @main.command()
@@ -136,7 +136,8 @@ def draw(
     """
     catalog = asked.catalog(content)
     wanted = asked.configuration(catalog, door, family, choices)
-    paper.write(paper.drawn(catalog, wanted, view, at, units or catalog.showroom.units), out)
+    with asked.plain_errors():
+        paper.write(paper.drawn(catalog, wanted, view, at, units or catalog.showroom.units), out)
     click.echo(f"Drew {out}.")
 
 

@@ -14,7 +14,7 @@ HOST = "127.0.0.1"
 
 
 class QuietHandler(SimpleHTTPRequestHandler):
-    """Serves files without a line for each request, and says 404 as the site does."""
+    """Serves files without a line for each request."""
 
     protocol_version = "HTTP/1.1"
 
@@ -44,12 +44,9 @@ def open_browser(address: str) -> None:
 def show(folder: Path, port: int) -> None:
     """Serve a folder and open the browser on it, until interrupted.
 
-    :raises click.ClickException: when the port is taken
+    :raises OSError: when the port is taken
     """
-    try:
-        server = folder_server(folder, port)
-    except OSError as error:
-        raise click.ClickException(f"port {port} is taken ({error.strerror}); name another with --port") from None
+    server = folder_server(folder, port)
     click.echo(f"Serving {folder} at {address_of(server)} - Ctrl-C ends it.")
     open_browser(address_of(server))
     with server, suppress(KeyboardInterrupt):

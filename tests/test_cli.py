@@ -14,6 +14,7 @@ from PIL import Image
 from configurator.catalog import Catalog
 from configurator.cli import main
 from configurator.kernel.answer import ask
+from configurator.local import folder_server
 from configurator.places import CONTENT
 
 FIGURES = {
@@ -208,3 +209,11 @@ def test_draw_refuses_other_files(run: Run, fitting: list[str]) -> None:
     told = run("draw", *fitting, "-o", "drawn.pdf")
     assert told.exit_code == 2
     assert ".svg" in told.stderr
+
+
+def test_a_taken_port_is_said_plainly(run: Run, tmp_path: Path) -> None:
+    with folder_server(tmp_path, 0) as server:
+        told = run("demo", "--open", "--port", server.server_address[1])
+    assert told.exit_code == 1
+    assert "--port" in told.stderr
+    assert "Traceback" not in told.output
