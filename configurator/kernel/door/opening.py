@@ -40,12 +40,24 @@ def sidelight_spans(door: Door) -> list[list[float]]:
     return [[left, left + door["sidelight_glass_width"]], [right, right + door["sidelight_glass_width"]]]
 
 
+def sidelight_panes(door: Door, x0: float, x1: float) -> list[Piece]:
+    """Return the glass of one sidelight, divided into the same rows as the leaf's so that the bars run through."""
+    pane = -door["glass_recess"]
+    rows = lites_up(door)
+    pieces: list[Piece] = []
+    for i in range(len(rows)):
+        pieces.append(box("door", "glass", x0, x1, rows[i][0], rows[i][1], pane - 4.0, pane, 1.0, 1.0))
+        if i > 0:
+            front = door["muntin_projection"]
+            pieces.append(box("door", "muntin", x0, x1, rows[i - 1][1], rows[i][0], pane, front, 0.0, 0.0))
+    return pieces
+
+
 def sidelight_pieces(door: Door) -> list[Piece]:
     """Return both sidelights as glass in a frame."""
     leaf = leaf_box(door)
     glass = glass_box(door)
     back = -door["leaf_thickness"]
-    pane = -door["glass_recess"]
     pieces: list[Piece] = []
     spans = sidelight_spans(door)
     for i in range(len(spans)):
@@ -57,7 +69,7 @@ def sidelight_pieces(door: Door) -> list[Piece]:
         pieces.append(box("door", "stile", g1, x1, leaf["y0"], leaf["y1"], back, 0.0, 0.0, 0.0))
         pieces.append(box("door", "rail", g0, g1, leaf["y0"], glass["y0"], back, 0.0, 0.0, 0.0))
         pieces.append(box("door", "rail", g0, g1, glass["y1"], leaf["y1"], back, 0.0, 0.0, 0.0))
-        pieces.append(box("door", "glass", g0, g1, glass["y0"], glass["y1"], pane - 4.0, pane, 1.0, 1.0))
+        pieces.extend(sidelight_panes(door, g0, g1))
     return pieces
 
 
