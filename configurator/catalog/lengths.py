@@ -14,7 +14,7 @@ EXPECTED = "a length such as 22 1/2 in, 6'8\" or 571 mm is expected"
 NUMBER = r"\d{1,6}[ -]+\d{1,4}/\d{1,4}|\d{1,4}/\d{1,4}|\d{0,6}\.\d{1,9}|\d{1,6}\.?"
 INCH = r"(?:inches|inch|in\.?|\")"
 FOOT = r"(?:feet|foot|ft\.?|')"
-FEET_AND_INCHES = re.compile(rf"(?:({NUMBER}) ?{FOOT})?[ -]*(?:({NUMBER}) ?{INCH})?")
+FEET_AND_INCHES = re.compile(rf"(?:({NUMBER}) ?{FOOT}(?:[ -]*(?=[\d.])|$))?(?:({NUMBER}) ?{INCH})?")
 METRIC = re.compile(rf"({NUMBER}) ?(mm|cm|m)")
 BARE = re.compile(rf"({NUMBER})")
 COMMA = re.compile(r"\d+,\d+ ?\D*")

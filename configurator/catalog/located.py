@@ -18,6 +18,7 @@ Spot = tuple[int, int]
 # The C parser is several times quicker; a PyYAML built without it has only the other.
 LOADER = getattr(yaml, "CSafeLoader", yaml.SafeLoader)
 DEEPEST = 12
+TOO_DEEP = f"this is nested more than {DEEPEST} deep; nothing in the content is"
 
 
 @dataclass
@@ -92,6 +93,9 @@ def read_content(path: Path, name: str) -> ContentFile:
     except yaml.YAMLError as slip:
         file.problems.append(syntax_problem(name, text, slip))
         return file
+    except RecursionError:
+        file.at_value((), TOO_DEEP)
+        return file
     if root is None:
         file.at_value((), "the file is empty; a mapping of keys and values is expected")
     elif not isinstance(root, yaml.MappingNode):
@@ -116,7 +120,7 @@ class _Walk:
             return None
         self.seen.add(id(node))
         if len(path) > DEEPEST:
-            self.file.at_value(path, f"this is nested more than {DEEPEST} deep; nothing in the content is")
+            self.file.at_value(path, TOO_DEEP)
             return None
         if isinstance(node, yaml.MappingNode):
             return self.mapping(node, path)

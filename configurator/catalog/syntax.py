@@ -19,6 +19,7 @@ ADVICE = {
     "unexpected end of stream": "a quotation mark is opened and not closed",
     "undefined alias": "anchors and aliases (& and *) are not used here; write the value out",
     "expected a single document": "the file holds a second document; take the line '---' out",
+    "exceeded maximum nesting depth": "this is nested far too deep; nothing in the content is",
     "cannot start any token": "this sign may not stand here; put the text in quotes",
 }
 

@@ -1,0 +1,521 @@
+"""What a showroom is told when its content is wrong: the place, the fault, and what to write."""
+
+from pathlib import Path
+from typing import NamedTuple
+
+import pytest
+
+from configurator.catalog import ContentProblems, Problem, load
+
+GARDEN = "doors/garden-pair.yaml"
+LEVER = "handles/lever.yaml"
+CELLS = "families/cells.yaml"
+ROOM = "showroom.yaml"
+
+HANDLE_LINES = """\
+handle:
+  preset: lever
+  backset: {value: 2 3/8 in, source: common practice}
+"""
+
+LIFT_LINES = """\
+options:
+      cordless: {name: Cordless}
+      motor: {name: Motor, numbers: {hand_away: yes}}
+"""
+
+
+class Fault(NamedTuple):
+    """In which file what stands instead of a sound passage, and what is reported after the file's name."""
+
+    file: str
+    sound: str
+    put: str
+    report: str
+
+
+def spoil(content: Path, name: str, sound: str, put: str) -> None:
+    """Replace a passage of a sound file."""
+    path = content / name
+    text = path.read_text(encoding="utf-8")
+    assert sound in text, f"{sound!r} is not in {name}"
+    path.write_text(text.replace(sound, put, 1), encoding="utf-8")
+
+
+def problems_of(content: Path) -> list[Problem]:
+    """Return what is wrong with a folder, which may be nothing."""
+    try:
+        load(content)
+    except ContentProblems as found:
+        return found.problems
+    return []
+
+
+def told(content: Path) -> list[str]:
+    """Return what loading the folder reports."""
+    return [str(problem) for problem in problems_of(content)]
+
+
+FAULTS = {
+    "a length below its limits": Fault(
+        GARDEN,
+        "width: 22 in",
+        "width: 0 mm",
+        "11:10: glass.width is 0 mm; a glass width between 100 mm and 1500 mm is expected",
+    ),
+    "limits in the units that were written": Fault(
+        GARDEN,
+        "width: 22 in",
+        "width: 0 in",
+        "11:10: glass.width is 0 in; a glass width between 4 in and 59 in is expected",
+    ),
+    "a length without a unit": Fault(
+        GARDEN,
+        "width: 22 in",
+        "width: 22",
+        "11:10: glass.width is 22; a length needs its unit: write 22 in or 22 mm",
+    ),
+    "a negative level without a unit": Fault(
+        ROOM,
+        "outside_level: -6 in",
+        "outside_level: -6",
+        "17:18: household.outside_level is -6; a length needs its unit: write -6 in or -6 mm",
+    ),
+    "a decimal comma": Fault(
+        GARDEN,
+        "width: 22 in",
+        "width: 57,1 cm",
+        "11:10: glass.width is 57,1 cm; a decimal point is expected: write 57.1 cm",
+    ),
+    "a word for a length": Fault(
+        GARDEN,
+        "width: 22 in",
+        "width: wide",
+        "11:10: glass.width is 'wide'; a length such as 22 1/2 in, 6'8\" or 571 mm is expected",
+    ),
+    "a fraction over one": Fault(
+        GARDEN,
+        "width: 22 in",
+        "width: 22 3/2 in",
+        "11:10: glass.width is 22 3/2 in; 3/2 is no fraction that a tape shows; a length such as 22 1/2 in, 6'8\" "
+        "or 571 mm is expected",
+    ),
+    "too many inches after feet": Fault(
+        GARDEN,
+        "height: 6'8\"",
+        "height: 6'80\"",
+        "9:11: leaf.height is 6'80\"; inches after feet stay below 12; a length such as 6'8\" is expected",
+    ),
+    "a list for a length": Fault(
+        GARDEN,
+        "width: 22 in",
+        "width: [22 in]",
+        "11:10: glass.width is a list; a length such as 22 1/2 in, 6'8\" or 571 mm is expected",
+    ),
+    "a mapping for a length": Fault(
+        GARDEN,
+        "width: 22 in",
+        "width: {a: 22 in}",
+        "11:10: glass.width is a mapping; a length such as 22 1/2 in, 6'8\" or 571 mm is expected",
+    ),
+    "an empty value": Fault(
+        GARDEN,
+        "width: 22 in",
+        "width:",
+        "11:9: glass.width is empty; write a value or take the line out",
+    ),
+    "a misspelt section": Fault(
+        GARDEN,
+        "glass:\n",
+        "glas:\n",
+        "10:1: unknown key 'glas'; did you mean 'glass'?",
+    ),
+    "a misspelt key": Fault(
+        GARDEN,
+        "width: 22 in",
+        "widht: 22 in",
+        "11:3: unknown key 'widht'; did you mean 'width'?",
+    ),
+    "a missing key": Fault(
+        GARDEN,
+        "  width: 22 in\n",
+        "",
+        "10:1: glass.width is missing; a length such as 22 1/2 in, 6'8\" or 571 mm is expected",
+    ),
+    "a missing section": Fault(
+        GARDEN,
+        HANDLE_LINES,
+        "",
+        "1:1: handle is missing; a mapping with preset, backset, height, passive is expected",
+    ),
+    "a text for a section": Fault(
+        GARDEN,
+        HANDLE_LINES,
+        "handle: lever\n",
+        "18:9: handle is 'lever'; a mapping with preset, backset, height, passive is expected",
+    ),
+    "parts wider than the leaf": Fault(
+        GARDEN,
+        "width: 36 in",
+        "width: 34 in",
+        "8:10: leaf.width is 34 in, but hinge stile 6 1/2 in + bead 1/2 in + glass 22 in + bead 1/2 in + latch "
+        "stile 6 1/2 in = 36 in; they must agree within 1/8 in (3 mm)",
+    ),
+    "parts higher than the leaf": Fault(
+        GARDEN,
+        "height: 6'8\"",
+        "height: 6'7\"",
+        "9:11: leaf.height is 79 in, but top rail 6 in + bead 1/2 in + glass 64 in + bead 1/2 in + bottom rail 9 "
+        "in = 80 in; they must agree within 1/8 in (3 mm)",
+    ),
+    "a word that is nearly right": Fault(
+        GARDEN,
+        "swing: in",
+        "swing: inn",
+        "6:8: swing is 'inn'; in or out is expected; did you mean 'in'?",
+    ),
+    "a word that is not known": Fault(
+        GARDEN,
+        "swing: in",
+        "swing: sideways",
+        "6:8: swing is 'sideways'; in or out is expected",
+    ),
+    "a stop on an in-swing leaf": Fault(
+        GARDEN,
+        "swing: in",
+        "swing: in\nstop: {lap: 1 in}",
+        "7:1: stop has no meaning for an in-swing leaf, whose stop is on the other face; take it out",
+    ),
+    "a handle that is nearly one": Fault(
+        GARDEN,
+        "preset: lever",
+        "preset: levre",
+        "19:11: handle.preset is 'levre', but there is no such handle; did you mean 'lever'?",
+    ),
+    "a handle that does not exist": Fault(
+        GARDEN,
+        "preset: lever",
+        "preset: gong",
+        "19:11: handle.preset is 'gong', but there is no such handle; known here: lever",
+    ),
+    "a joint on a single leaf": Fault(
+        GARDEN,
+        "layout: pair",
+        "layout: single",
+        "17:1: pair has no meaning for the layout single; take it out",
+    ),
+    "no source": Fault(
+        GARDEN,
+        "source: invented\n",
+        "",
+        "1:1: source is missing; invented, common practice or 'published — <where>' is expected",
+    ),
+    "a source without its publication": Fault(
+        GARDEN,
+        "source: invented",
+        "source: published",
+        "3:9: source is 'published'; invented, common practice or 'published — <where>' is expected",
+    ),
+    "a number's unknown source": Fault(
+        GARDEN,
+        "source: common practice",
+        "source: hearsay",
+        "20:38: handle.backset.source is 'hearsay'; invented, common practice or 'published — <where>' is expected",
+    ),
+    "one hinge height without a list": Fault(
+        GARDEN,
+        "hinges: {side: left}",
+        "hinges: {side: left, heights: 10 in}",
+        "16:31: hinges.heights is 10 in; a list in [ ] is expected",
+    ),
+    "a hinge above the leaf": Fault(
+        GARDEN,
+        "hinges: {side: left}",
+        "hinges: {side: left, heights: [10 in, 90 in]}",
+        "16:39: hinges.heights.2 is not on the leaf",
+    ),
+    "half a muntin column": Fault(
+        GARDEN,
+        "swing: in",
+        "swing: in\nmuntins: {columns: 2.5, rows: 5}",
+        "7:20: muntins.columns is 2.5; lites across, a whole number between 1 and 12, is expected",
+    ),
+    "muntins without a width": Fault(
+        GARDEN,
+        "swing: in",
+        "swing: in\nmuntins: {columns: 3, rows: 5}",
+        "7:1: muntins.width is missing; a length such as 7/8 in or 22 mm is expected",
+    ),
+    "a ceiling below the door": Fault(
+        GARDEN,
+        "swing: in",
+        "swing: in\nroom: {ceiling: 6 ft}",
+        "7:17: room.ceiling is lower than the leaf's top edge with the gap above it",
+    ),
+    "a key twice": Fault(
+        GARDEN,
+        "swing: in",
+        "swing: in\nroom: {ceiling: 7 ft, ceiling: 8 ft}",
+        "7:23: key 'ceiling' is here twice, first in line 7; keep one",
+    ),
+    "a colon in a text": Fault(
+        GARDEN,
+        "summary: Two leaves.",
+        "summary: Two leaves: one works.",
+        "2:20: a ':' stands where none is expected; check the indentation, or put text that holds ': ' in quotes",
+    ),
+    "a tab": Fault(
+        GARDEN,
+        "  width: 22 in",
+        "\twidth: 22 in",
+        "11:1: the line is indented with a tab; use spaces",
+    ),
+    "a crooked indentation": Fault(
+        GARDEN,
+        "  height: 64 in",
+        " height: 64 in",
+        "12:2: this line does not fit the lines above it; check its indentation and quotes",
+    ),
+    "an alias": Fault(
+        GARDEN,
+        "width: 22 in",
+        "width: *w",
+        "11:10: anchors and aliases (& and *) are not used here; write the value out",
+    ),
+    "a bracket left open": Fault(
+        GARDEN,
+        "hinges: {side: left}",
+        "hinges: {side: left",
+        "16:9: a mapping in { } is not closed, or lacks a comma",
+    ),
+    "an unprintable sign": Fault(
+        GARDEN,
+        "Two leaves.",
+        "Two \x01 leaves.",
+        "2:14: an unprintable sign stands here; take it out",
+    ),
+    "a second document": Fault(
+        GARDEN,
+        "pair: {meeting_gap: 1/8 in}",
+        "pair: {meeting_gap: 1/8 in}\n---\na: b",
+        "18:1: the file holds a second document; take the line '---' out",
+    ),
+    "a list as a key": Fault(
+        GARDEN,
+        "width: 22 in",
+        "width: 22 in\n  ? [a, b]\n  : 3",
+        "12:5: a key must be a plain word",
+    ),
+    "another handle's grip": Fault(
+        LEVER,
+        "grip: {length: 4 1/2 in, height: 3/4 in}",
+        "grip: {length: 4 1/2 in, diameter: 2 in, height: 1 in}",
+        "5:26: grip.diameter has no meaning for a lever, which has length or height",
+    ),
+    "a gap deeper than the handle": Fault(
+        LEVER,
+        "gap: 1 3/8 in",
+        "gap: 2 1/2 in",
+        "6:6: gap is 2 1/2 in, but the whole projection is 2 1/4 in; the free gap must be less",
+    ),
+    "a plate thicker than the gap": Fault(
+        LEVER,
+        "gap: 1 3/8 in",
+        "gap: 1/4 in",
+        "8:47: plate.thickness is 3/8 in, but the free gap is 1/4 in; the plate must not reach the grip",
+    ),
+    "a mechanism that is nearly one": Fault(
+        CELLS,
+        "mechanism: accordion",
+        "mechanism: accordian",
+        "4:12: mechanism is 'accordian', which does not exist; did you mean 'accordion'?",
+    ),
+    "a number that the mechanism needs": Fault(
+        CELLS,
+        "  pitch: 3/4 in\n",
+        "",
+        "11:1: numbers.pitch is missing: height of one cell or pleat when fully drawn out; a length is expected "
+        "here or in each option of one choice",
+    ),
+    "a number that only one option gives": Fault(
+        CELLS,
+        "cloth_view: 0, cloth_light: 0.01",
+        "cloth_view: 0",
+        "11:1: numbers.cloth_light is missing: how much of the light comes through the cloth, slat or vane "
+        "material; a share is expected here or in each option of one choice",
+    ),
+    "a number that is nearly one": Fault(
+        CELLS,
+        "  pitch: 3/4 in\n",
+        "  pich: 3/4 in\n",
+        "16:3: unknown number 'pich'; did you mean 'pitch'?",
+    ),
+    "an option's number that is nearly one": Fault(
+        CELLS,
+        "cloth_light: 45 %",
+        "cloth_lihgt: 45 %",
+        "23:70: unknown number 'cloth_lihgt'; did you mean 'cloth_light'?",
+    ),
+    "a share over one": Fault(
+        CELLS,
+        "cloth_light: 45 %",
+        "cloth_light: 45",
+        "23:83: choices.fabric.options.snow.numbers.cloth_light is 45; a share between 0 and 1 is expected",
+    ),
+    "a number for yes or no": Fault(
+        CELLS,
+        "hand_away: yes",
+        "hand_away: 1",
+        "29:49: choices.lift.options.motor.numbers.hand_away is 1; yes or no is expected",
+    ),
+    "a retired preset": Fault(
+        CELLS,
+        "snow: {name: Snow,",
+        "snow: {name: Snow, retired: yes,",
+        "23:7: choices.fabric.options.snow is the preset, being the first, and is retired; move another one up",
+    ),
+    "an id that no link can hold": Fault(
+        CELLS,
+        "snow: {",
+        "Snow White: {",
+        "23:7: 'Snow White' cannot be an id; small letters, digits and single hyphens are expected, because links "
+        "are made of it",
+    ),
+    "a colour's name": Fault(
+        CELLS,
+        "swatch: '#f4f4f0'",
+        "swatch: white",
+        "23:34: choices.fabric.options.snow.swatch is 'white'; a colour such as '#1f2a33' (in quotes) is expected",
+    ),
+    "a choice of nothing": Fault(
+        CELLS,
+        LIFT_LINES,
+        "options: {}\n",
+        "27:14: choices.lift.options is empty; at least one option is expected",
+    ),
+    "a cassette without a unit": Fault(
+        CELLS,
+        "numbers:\n  head",
+        "cassettes: [{name: Small, roll: 60, height: 3 in, depth: 3 in}]\nnumbers:\n  head",
+        "11:33: cassettes.1.roll is 60; a length needs its unit: write 60 in or 60 mm",
+    ),
+    "a colour too pale to read": Fault(
+        ROOM,
+        "warm: '#803010'",
+        "warm: '#ffc0a0'",
+        "20:53: theme.colours.warm is #ffc0a0, with a contrast of 1.58 : 1 on the paper #ffffff; at least 4.5 : 1 "
+        "is needed; the nearest colour that passes is '#926e5c'",
+    ),
+    "a logo that is not there": Fault(
+        ROOM,
+        "  name: sheet",
+        "  name: sheet\n  logo: lost.svg",
+        "20:9: theme.logo is 'lost.svg', but there is no such file in the content folder",
+    ),
+    "a mail address without its sign": Fault(
+        ROOM,
+        "hello@test.example",
+        "hello at test.example",
+        "6:9: contact.mail is 'hello at test.example'; a mail address such as hello@showroom.example is expected",
+    ),
+    "hours without a list": Fault(
+        ROOM,
+        "hours: [{days: Monday, time: 9 to 5}]",
+        "hours: Monday",
+        "8:10: contact.hours is 'Monday'; a list of mappings with days, time is expected",
+    ),
+    "hours without a time": Fault(
+        ROOM,
+        "hours: [{days: Monday, time: 9 to 5}]",
+        "hours: [{days: Monday}]",
+        "8:3: contact.hours.1.time is missing; a line of text is expected",
+    ),
+}
+
+
+@pytest.mark.parametrize("fault", FAULTS.values(), ids=FAULTS.keys())
+def test_a_fault_is_reported_once_at_its_place_with_what_to_write(content: Path, fault: Fault) -> None:
+    spoil(content, fault.file, fault.sound, fault.put)
+    assert told(content) == [f"content/{fault.file}:{fault.report}"]
+
+
+WHOLE_FILES = {
+    "empty": (b"", "1:1: the file is empty; a mapping of keys and values is expected"),
+    "only a remark": (b"# later\n", "1:1: the file is empty; a mapping of keys and values is expected"),
+    "a list": (b"- a\n- b\n", "1:1: the file is no mapping; it must consist of lines such as 'name: Garden door'"),
+    "words": (b"hello", "1:1: the file is no mapping; it must consist of lines such as 'name: Garden door'"),
+    "another encoding": ("name: T\nsummary: Tür".encode("latin-1"), "2:11: the file is not in UTF-8; save it as UTF-8"),
+    "brackets without end": (b"[" * 900, "2:1: a value is expected here, or a bracket before this is not closed"),
+}
+
+
+@pytest.mark.parametrize("case", WHOLE_FILES.values(), ids=WHOLE_FILES.keys())
+def test_a_file_that_is_no_mapping_is_reported_as_a_whole(content: Path, case: tuple[bytes, str]) -> None:
+    data, report = case
+    (content / CELLS).write_bytes(data)
+    assert told(content) == [f"content/{CELLS}:{report}"]
+
+
+def test_problems_of_all_files_are_listed_at_once_in_order(content: Path) -> None:
+    spoil(content, ROOM, "units: in", "units: yards")
+    spoil(content, GARDEN, "width: 22 in", "width: 22")
+    spoil(content, GARDEN, "swing: in", "swing: up")
+    spoil(content, CELLS, "  pitch: 3/4 in", "  pitch: tall")
+    spoil(content, LEVER, "neck: 3/4 in", "neck: 3/4")
+    places = [report.split(": ")[0] for report in told(content)]
+    assert places == [
+        "content/doors/garden-pair.yaml:6:8",
+        "content/doors/garden-pair.yaml:11:10",
+        "content/families/cells.yaml:16:10",
+        "content/handles/lever.yaml:9:7",
+        "content/showroom.yaml:9:8",
+    ]
+
+
+def test_a_door_is_not_blamed_for_its_handles_faulty_file(content: Path) -> None:
+    spoil(content, LEVER, "neck: 3/4 in", "neck: none")
+    (report,) = told(content)
+    assert report.startswith("content/handles/lever.yaml:9:7: neck is 'none'")
+
+
+def test_a_missing_folder_is_named() -> None:
+    assert told(Path("nowhere")) == ["nowhere: there is no such folder"]
+
+
+def test_missing_parts_of_a_folder_are_named(content: Path) -> None:
+    (content / ROOM).unlink()
+    (content / CELLS).unlink()
+    assert told(content) == [
+        "content/families: there is no file here; at least one .yaml file is expected",
+        "content/showroom.yaml:1:1: there is no such file, but the content needs it",
+    ]
+
+
+def test_a_file_with_another_ending_is_not_passed_over_in_silence(content: Path) -> None:
+    (content / GARDEN).rename(content / "doors/garden-pair.yml")
+    (content / LEVER).rename(content / "handles/My Lever.yaml")
+    reports = told(content)
+    assert "content/doors/garden-pair.yml:1:1: the file is not read; name it garden-pair.yaml" in reports
+    assert (
+        "content/handles/My Lever.yaml:1:1: 'My Lever' cannot be an id; "
+        "name the file in small letters, digits and single hyphens"
+    ) in reports
+
+
+@pytest.mark.parametrize("name", [GARDEN, LEVER, CELLS, ROOM])
+def test_no_spoiled_line_ever_ends_in_a_traceback(content: Path, name: str) -> None:
+    """Each line is in turn dropped, emptied, doubled and turned into what it should not be."""
+    path = content / name
+    sound = path.read_text(encoding="utf-8").splitlines()
+    for index, line in enumerate(sound):
+        key = line.split(":")[0]
+        for put in (
+            [],
+            [f"{key}:"],
+            [line, line],
+            [f"{key}: [a, {{b: c}}]"],
+            [f"{key}: {{value: [1]}}"],
+            [f"{key}: -1"],
+        ):
+            path.write_text("\n".join([*sound[:index], *put, *sound[index + 1 :]]), encoding="utf-8")
+            assert all(problem.line > 0 and problem.column > 0 for problem in problems_of(content))
