@@ -65,7 +65,6 @@ NO_LENGTHS = [
     "inf mm",
     "nan mm",
     "-- 6 in",
-    "٣ mm",
 ]
 
 
