@@ -1,7 +1,7 @@
 """The questions about living with it: opening the leaf, the way out, reach, children, care, sight, the pair."""
 
 from configurator.kernel.door.opening import has_passive
-from configurator.kernel.mount import mounted
+from configurator.kernel.mount.mounted import mounted
 from configurator.kernel.questions.care import care_answers
 from configurator.kernel.questions.child import child_answers
 from configurator.kernel.questions.pair import pair_answers
@@ -11,8 +11,8 @@ from configurator.kernel.questions.sight import sight_answers
 from configurator.kernel.questions.swing import swing_answers
 from configurator.kernel.questions.way_out import way_out_answers
 from configurator.kernel.sampling import Sample, covering_pieces
-from configurator.kernel.shapes import Cassette, Door, Figure, Household, Size
-from configurator.kernel.travel import closed_position, open_position, position, position_at
+from configurator.kernel.shapes import Cassette, Door, Figure, Household, Piece, Position, Size
+from configurator.kernel.travel import closed_position, coarse, open_position, position, position_at
 
 
 def figure_value(figures: list[Figure], key: str) -> float:
@@ -42,10 +42,14 @@ def living_replies(
     samples: list[Sample],
 ) -> list[Reply]:
     """Return the replies of these questions, in the order in which they are read."""
-    raised = covering_pieces(mechanism, numbers, size, open_position(numbers))
-    half = covering_pieces(mechanism, numbers, size, position_at(numbers, 0.5))
-    down = covering_pieces(mechanism, numbers, size, closed_position(numbers))
-    let_down = covering_pieces(mechanism, numbers, size, position(1.0, numbers["upper_moves"], numbers["tilt_closed"]))
+
+    def rough(place: Position) -> list[Piece]:
+        return covering_pieces(mechanism, numbers, size, coarse(place))
+
+    raised = rough(open_position(numbers))
+    half = rough(position_at(numbers, 0.5))
+    down = rough(closed_position(numbers))
+    let_down = rough(position(1.0, numbers["upper_moves"], numbers["tilt_closed"]))
     swing = swing_answers(door, size, samples)
     bare = figure_value(swing["figures"], "clear_width_bare")
     covered = figure_value(swing["figures"], "clear_width_covered")

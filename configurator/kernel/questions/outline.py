@@ -3,7 +3,7 @@
 from typing import TypedDict
 
 from configurator.kernel.door.hardware import handle_pieces
-from configurator.kernel.door.leaf import leaf_pieces
+from configurator.kernel.door.leaf import bead_box, leaf_width
 from configurator.kernel.door.opening import astragal_piece, has_passive
 from configurator.kernel.sampling import Sample
 from configurator.kernel.shapes import Door, Piece
@@ -11,9 +11,7 @@ from configurator.kernel.shapes import Door, Piece
 TOUCH_WORDS: dict[str, str] = {
     "": "nothing",
     "stile": "the leaf's own edge",
-    "rail": "the leaf's own edge",
     "bead": "the glazing bead",
-    "muntin": "a muntin",
     "astragal": "the astragal",
     "plate": "the handle's plate",
     "neck": "the handle",
@@ -65,7 +63,10 @@ def widen(kinds: dict[str, Outer], pieces: list[Piece]) -> None:
 def own_outline(door: Door) -> list[Outer]:
     """Return the reach of the leaf, its handle and its astragal, without any covering."""
     kinds: dict[str, Outer] = {}
-    widen(kinds, [piece for piece in leaf_pieces(door) if piece["kind"] != "hinge"])
+    width = leaf_width(door)
+    bead = bead_box(door)
+    kinds["stile"] = {"kind": "stile", "x0": 0.0, "x1": width, "z1": 0.0}
+    kinds["bead"] = {"kind": "bead", "x0": bead["x0"], "x1": bead["x1"], "z1": door["bead_projection"]}
     widen(kinds, handle_pieces(door))
     if has_passive(door) and door["astragal_width"] > 0:
         widen(kinds, [astragal_piece(door)])

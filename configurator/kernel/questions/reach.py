@@ -10,8 +10,8 @@ from configurator.kernel.shapes import Caution, Door, Figure, Household, Piece, 
 REACH_LOW = 381.0
 REACH_HIGH = 1219.2
 REACH_RULE = "2010 ADA Standards 308.2.1, 308.3.1"
-# A raised hand grips about a third of the body's height above the shoulder: common practice, no source.
-ARM_SHARE = 1.0 / 3.0
+# A raised hand grips about 0.38 of the body's height above the shoulder: common practice, no source.
+ARM_SHARE = 0.38
 
 
 def nothing_to_work(numbers: dict[str, float]) -> bool:
@@ -58,7 +58,7 @@ def hand_figure(numbers: dict[str, float], key: str, name: str, height: float) -
 
 
 def overhead(household: Household) -> float:
-    """Return how high the household's shortest reach goes overhead: the shoulder and a third of the body."""
+    """Return how high a standing person of the household grips overhead: the shoulder and an arm."""
     return household["shoulder_height"] + household["person_height"] * ARM_SHARE
 
 

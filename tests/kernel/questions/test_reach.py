@@ -41,7 +41,7 @@ def test_a_rail_raised_above_48_in_is_cautioned_with_its_rule() -> None:
 
 
 def test_a_small_household_cannot_reach_a_raised_rail() -> None:
-    assert verdict_of(reach(person_height=1500.0), "reach")["state"] == "blocked"
+    assert verdict_of(reach(person_height=1450.0), "reach")["state"] == "blocked"
 
 
 def test_a_wand_brings_the_hand_down_and_keeps_it_there() -> None:
