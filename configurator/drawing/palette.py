@@ -1,0 +1,47 @@
+"""The style of drawings outside a page: that of ``drawing.css`` with its custom properties put in."""
+
+import re
+from functools import cache
+from pathlib import Path
+
+from configurator.kernel.shapes import Drawing
+
+STYLE_SHEET = Path(__file__).with_name("drawing.css")
+# Line weights and letters on paper, mm: see DEVELOPERS.md.
+PAPER_WEIGHTS = {"cut": 0.5, "seen": 0.25, "hair": 0.13}
+PAPER_LETTERS = 2.8
+# A drawing without letters is taken to fill this much paper, mm.
+PAPER_ACROSS = 180.0
+
+
+@cache
+def colours() -> dict[str, str]:
+    """Return the default colours by name, as ``#rrggbb``."""
+    first_block = STYLE_SHEET.read_text(encoding="utf-8").split("}", 1)[0]
+    return dict(re.findall(r"--([a-z-]+): (#[0-9a-f]{6});", first_block))
+
+
+def paper_scale(drawing: Drawing) -> float:
+    """Return how many model millimetres one millimetre of paper stands for, going by the letters."""
+    for mark in drawing["marks"]:
+        if mark["shape"] == "text":
+            return mark["points"][2] / PAPER_LETTERS
+    return max(drawing["width"], drawing["height"]) / PAPER_ACROSS
+
+
+def standalone_style(drawing: Drawing) -> str:
+    """Return style rules without custom properties, with line weights in the drawing's own millimetres."""
+    scale = paper_scale(drawing)
+    values = colours() | {name: f"{weight * scale:.2f}" for name, weight in PAPER_WEIGHTS.items()}
+    rules = STYLE_SHEET.read_text(encoding="utf-8").split("}", 1)[1].split("@media print")[0]
+    rules = re.sub(r"/\*.*?\*/", "", rules, flags=re.DOTALL)
+    rules = re.sub(r"var\(--([a-z-]+)\)", lambda found: values[found[1]], rules)
+    rules = rules.replace("vector-effect: non-scaling-stroke;", "")
+    rules = re.sub(r"stroke-dasharray: ([0-9. ]+)", lambda found: dashes(found[1], scale), rules)
+    return re.sub(r"\s*([{};:,])\s+", r"\1", rules).strip()
+
+
+def dashes(pattern: str, scale: float) -> str:
+    """Return a dash pattern given in screen pixels as one in the drawing's millimetres."""
+    lengths = [float(length) * PAPER_WEIGHTS["seen"] * scale for length in pattern.split()]
+    return "stroke-dasharray: " + " ".join(f"{length:.2f}" for length in lengths)

@@ -1,0 +1,159 @@
+"""A quiet garden behind the glass, cut to each lite, so that what a covering hides shows."""
+
+import math
+
+from configurator.kernel.shapes import Mark, Piece
+from configurator.kernel.views.marks import make_mark, rectangle
+
+# The far edge of the lawn, about where a standing person's eye puts it, mm above the floor.
+HORIZON = 1180.0
+# [offset from the middle in leaf widths, crown centre above the floor, crown radius, foot above the floor]
+TREES = [
+    [0.2, 1555.0, 205.0, 1075.0],
+    [-0.24, 1345.0, 88.0, 1150.0],
+    [-0.98, 1500.0, 180.0, 1090.0],
+    [-1.22, 1330.0, 84.0, 1150.0],
+    [0.86, 1340.0, 92.0, 1150.0],
+    [1.2, 1500.0, 185.0, 1090.0],
+]
+# [middle above the floor, half width, half height] of the stepping stones, near to far
+STONES = [
+    [330.0, 130.0, 30.0],
+    [500.0, 104.0, 23.0],
+    [645.0, 83.0, 17.0],
+    [768.0, 66.0, 13.0],
+    [872.0, 52.0, 10.0],
+    [958.0, 41.0, 7.5],
+    [1028.0, 31.0, 5.5],
+]
+
+
+def clip_half(points: list[float], axis: int, limit: float, keep: float) -> list[float]:
+    """Return the polygon's part where ``keep * (coordinate - limit)`` is not negative."""
+    result: list[float] = []
+    count = len(points)
+    if count == 0:
+        return result
+    last_x = points[count - 2]
+    last_y = points[count - 1]
+    last_in = keep * (points[count - 2 + axis] - limit)
+    for i in range(0, count, 2):
+        x = points[i]
+        y = points[i + 1]
+        inside = keep * (points[i + axis] - limit)
+        if (inside < 0 and last_in > 0) or (inside > 0 and last_in < 0):
+            share = last_in / (last_in - inside)
+            result.append(last_x + (x - last_x) * share)
+            result.append(last_y + (y - last_y) * share)
+        if inside >= 0:
+            result.append(x)
+            result.append(y)
+        last_x = x
+        last_y = y
+        last_in = inside
+    return result
+
+
+def clip_box(points: list[float], x0: float, y0: float, x1: float, y1: float) -> list[float]:
+    """Return the polygon's part within a rectangle."""
+    part = clip_half(points, 0, x0, 1.0)
+    part = clip_half(part, 0, x1, -1.0)
+    part = clip_half(part, 1, y0, 1.0)
+    return clip_half(part, 1, y1, -1.0)
+
+
+def bounds(points: list[float]) -> list[float]:
+    """Return ``[x0, y0, x1, y1]`` of a flat list of points."""
+    x0 = points[0]
+    x1 = points[0]
+    y0 = points[1]
+    y1 = points[1]
+    for i in range(2, len(points), 2):
+        x0 = min(x0, points[i])
+        x1 = max(x1, points[i])
+        y0 = min(y0, points[i + 1])
+        y1 = max(y1, points[i + 1])
+    return [x0, y0, x1, y1]
+
+
+def oval(x: float, y: float, across: float, up: float, corners: int) -> list[float]:
+    """Return the outline of an ellipse, with ``corners`` corners."""
+    points: list[float] = []
+    for i in range(corners):
+        angle = math.pi * 2 * i / corners
+        points.append(x + across * math.cos(angle))
+        points.append(y + up * math.sin(angle))
+    return points
+
+
+def crown(x: float, y: float, radius: float) -> list[float]:
+    """Return the outline of a tree's crown: round, a little lobed."""
+    points: list[float] = []
+    for i in range(36):
+        angle = math.pi * 2 * i / 36
+        reach = radius * (0.94 + 0.045 * math.sin(5 * angle + 0.6) + 0.03 * math.sin(8 * angle))
+        points.append(x + reach * 0.86 * math.cos(angle))
+        points.append(y + reach * math.sin(angle))
+    return points
+
+
+def ridge(x0: float, x1: float, base: float, swell: float, stretch: float, foot: float) -> list[float]:
+    """Return a rolling skyline from x0 to x1, closed down to ``foot``; all on the paper."""
+    points: list[float] = [x0, foot]
+    for i in range(17):
+        x = x0 + (x1 - x0) * i / 16
+        points.append(x)
+        points.append(base - swell * (math.sin(x / stretch) + 0.5 * math.sin(x / stretch * 2.3 + 1.0)))
+    points.append(x1)
+    points.append(foot)
+    return points
+
+
+def garden_shapes(middle: float, pace: float, x0: float, x1: float) -> list[list[Mark]]:
+    """Return the garden in layers from far to near; ``middle`` is the middle of the active glass."""
+    far = [make_mark("polygon", "hill", ridge(x0, x1, -HORIZON - 75, 34.0, 330.0, -HORIZON + 20))]
+    hedge = [make_mark("polygon", "tree", ridge(x0, x1, -HORIZON - 6, 10.0, 61.0, -HORIZON + 45))]
+    lawn = [make_mark("polygon", "lawn", [x0, -HORIZON + 30, x1, -HORIZON + 30, x1, 100.0, x0, 100.0])]
+    stones: list[Mark] = []
+    for i in range(len(STONES)):
+        stone = STONES[i]
+        drift = middle - 70 + 150 * math.sin(stone[0] / 330) * (1 - stone[0] / 1500)
+        stones.append(make_mark("polygon", "path-stone", oval(drift, -stone[0], stone[1], stone[2], 20)))
+    trunks: list[Mark] = []
+    crowns: list[Mark] = []
+    for tree in TREES:
+        x = middle + tree[0] * pace
+        half = tree[2] * 0.07
+        foot = -tree[3]
+        crown = -tree[1]
+        trunks.append(
+            make_mark(
+                "polygon", "trunk", [x - half * 1.5, foot, x - half, crown, x + half, crown, x + half * 1.5, foot]
+            )
+        )
+        crowns.append(make_mark("polygon", "tree", oval(x, crown, tree[2] * 0.86, tree[2], 18)))
+    return [far, hedge, lawn, stones, trunks, crowns]
+
+
+def garden_marks(lites: list[Piece], middle: float, pace: float) -> list[Mark]:
+    """Return the garden as seen through the given pieces of glass."""
+    marks: list[Mark] = []
+    if len(lites) == 0:
+        return marks
+    x0 = lites[0]["x0"]
+    x1 = lites[0]["x1"]
+    for lite in lites:
+        x0 = min(x0, lite["x0"])
+        x1 = max(x1, lite["x1"])
+        marks.append(rectangle("sky", lite["x0"], -lite["y1"], lite["x1"], -lite["y0"], 1.0))
+    for layer in garden_shapes(middle, pace, x0, x1):
+        for shape in layer:
+            outer = bounds(shape["points"])
+            for lite in lites:
+                apart = outer[2] <= lite["x0"] or outer[0] >= lite["x1"]
+                if apart or outer[3] <= -lite["y1"] or outer[1] >= -lite["y0"]:
+                    continue
+                part = clip_box(shape["points"], lite["x0"], -lite["y1"], lite["x1"], -lite["y0"])
+                if len(part) > 4:
+                    marks.append(make_mark("polygon", shape["role"], part))
+    return marks

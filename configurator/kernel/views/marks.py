@@ -1,0 +1,107 @@
+"""How marks are made. Paper runs x to the right and y down, in true millimetres."""
+
+import math
+
+from configurator.kernel.shapes import Mark
+
+# Widths of letters in parts of their size, a little wide: no font is at hand here.
+LETTER_WIDTH = 0.57
+NARROW_WIDTH = 0.29
+NARROW_LETTERS = " .,:;/ijltfI'()"
+
+
+def make_mark(shape: str, role: str, points: list[float]) -> Mark:
+    """Return a mark without words that hides what lies under its fill."""
+    return {"shape": shape, "role": role, "points": points, "fade": 1.0, "text": "", "anchor": "start", "turn": 0.0}
+
+
+def faded(shape: str, role: str, points: list[float], fade: float) -> Mark:
+    """Return a mark whose fill hides only the given share of what lies under it."""
+    return {"shape": shape, "role": role, "points": points, "fade": fade, "text": "", "anchor": "start", "turn": 0.0}
+
+
+def stroke(role: str, x0: float, y0: float, x1: float, y1: float) -> Mark:
+    """Return a straight line."""
+    return make_mark("line", role, [x0, y0, x1, y1])
+
+
+def rectangle(role: str, x0: float, y0: float, x1: float, y1: float, fade: float) -> Mark:
+    """Return a filled rectangle."""
+    return faded("polygon", role, [x0, y0, x1, y0, x1, y1, x0, y1], fade)
+
+
+def letters(role: str, x: float, y: float, size: float, text: str, anchor: str, turn: float) -> Mark:
+    """Return words standing on the base line at (x, y); ``turn`` is clockwise in degrees."""
+    return {
+        "shape": "text",
+        "role": role,
+        "points": [x, y, size],
+        "fade": 1.0,
+        "text": text,
+        "anchor": anchor,
+        "turn": turn,
+    }
+
+
+def text_width(text: str, size: float) -> float:
+    """Return about how wide the words run."""
+    width = 0.0
+    for letter in text:
+        width += NARROW_WIDTH if letter in NARROW_LETTERS else LETTER_WIDTH
+    return width * size
+
+
+def shifted(marks: list[Mark], dx: float, dy: float) -> list[Mark]:
+    """Return the marks moved over the paper."""
+    result: list[Mark] = []
+    for item in marks:
+        points: list[float] = []
+        count = 2 if item["shape"] == "text" or item["shape"] == "circle" else len(item["points"])
+        for i in range(len(item["points"])):
+            value = item["points"][i]
+            if i >= count:
+                points.append(value)
+            elif i % 2 == 0:
+                points.append(value + dx)
+            else:
+                points.append(value + dy)
+        result.append(
+            {
+                "shape": item["shape"],
+                "role": item["role"],
+                "points": points,
+                "fade": item["fade"],
+                "text": item["text"],
+                "anchor": item["anchor"],
+                "turn": item["turn"],
+            }
+        )
+    return result
+
+
+def rounded(x0: float, y0: float, x1: float, y1: float) -> list[float]:
+    """Return the outline of a bar with half-round ends along its longer side."""
+    radius = min(x1 - x0, y1 - y0) / 2
+    points: list[float] = []
+    centres = [[x1 - radius, y1 - radius], [x0 + radius, y1 - radius], [x0 + radius, y0 + radius]]
+    centres.append([x1 - radius, y0 + radius])
+    for corner in range(4):
+        for step in range(4):
+            angle = (corner + step / 3) * math.pi / 2
+            points.append(centres[corner][0] + radius * math.cos(angle))
+            points.append(centres[corner][1] + radius * math.sin(angle))
+    return points
+
+
+def hatching(role: str, x0: float, y0: float, x1: float, y1: float, spacing: float) -> list[Mark]:
+    """Return 45 degree lines that fill a rectangle, ended at its edges."""
+    result: list[Mark] = []
+    width = x1 - x0
+    height = y1 - y0
+    offset = spacing / 2
+    while offset < width + height:
+        start = max(0.0, offset - height)
+        end = min(width, offset)
+        result.append(stroke(role, x0 + start, y0 + offset - start, x0 + end, y0 + offset - end))
+        offset = offset + spacing
+    return result

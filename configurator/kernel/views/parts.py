@@ -1,0 +1,106 @@
+"""Runs of equal parts: how many of their lines a drawing can show, and where they fall."""
+
+import math
+
+from configurator.kernel.shapes import Mark, Piece
+from configurator.kernel.views.marks import faded, make_mark, rectangle, stroke
+
+# Lines closer than this, in parts of the letter size, would run together into a blot.
+LINES_APART = 0.16
+# Parts narrower than this, in parts of the letter size, would fill up with a heavy outline.
+HEAVY_FROM = 0.6
+# Thinner than this, mm, a part is a sheet that the cut shows as one heavy line.
+SHEET = 2.0
+
+
+def cut_weight(across: float, up: float, size: float) -> str:
+    """Return the line weight, with a leading space, for a cut part of the given size."""
+    thin = min(across, up)
+    if thin >= SHEET and thin < size * HEAVY_FROM:
+        return " seen"
+    return " cut"
+
+
+def shown_every(piece: Piece, size: float) -> int:
+    """Return how many of a run's units one drawn unit stands for, so that lines keep apart."""
+    if piece["count"] <= 1 or piece["pitch"] <= 0:
+        return 1
+    return max(1, math.ceil(size * LINES_APART / piece["pitch"]))
+
+
+def unit_edges(piece: Piece, size: float) -> list[float]:
+    """Return the inner edges of a run's drawn units, as distances from its low or left end."""
+    every = shown_every(piece, size)
+    edges: list[float] = []
+    unit = every
+    while unit < piece["count"]:
+        edges.append(unit * piece["pitch"])
+        unit = unit + every
+    return edges
+
+
+def outline_cut(piece: Piece, role: str, along: float) -> Mark:
+    """Return one unit of a section outline (z, y), lifted by ``along``, on the paper."""
+    points: list[float] = []
+    for point in piece["outline"]:
+        points.append(point[0])
+        points.append(-point[1] - along)
+    return faded("polygon", role, points, 1.0)
+
+
+def outline_plan(piece: Piece, role: str, along: float) -> Mark:
+    """Return one unit of a plan outline (x, z), moved right by ``along``, on the paper."""
+    points: list[float] = []
+    for point in piece["outline"]:
+        points.append(point[0] + along)
+        points.append(point[1])
+    return faded("polygon", role, points, 1.0)
+
+
+def cut_marks(piece: Piece, axis: str, role: str, size: float) -> list[Mark]:
+    """Return a piece as a section (axis x) or a plan (axis y) cuts it: its outline, repeated, or its box."""
+    marks: list[Mark] = []
+    if piece["axis"] != axis or len(piece["outline"]) == 0:
+        if axis == "x":
+            marks.append(rectangle(role, piece["z0"], -piece["y1"], piece["z1"], -piece["y0"], 1.0))
+        else:
+            marks.append(rectangle(role, piece["x0"], piece["z0"], piece["x1"], piece["z1"], 1.0))
+        return marks
+    every = shown_every(piece, size)
+    if every > 1:
+        return blurred_run(piece, axis, role, size)
+    for unit in range(int(piece["count"])):
+        along = unit * piece["pitch"]
+        marks.append(outline_cut(piece, role, along) if axis == "x" else outline_plan(piece, role, along))
+    return marks
+
+
+def blurred_run(piece: Piece, axis: str, role: str, size: float) -> list[Mark]:
+    """Return a run too tight to draw unit by unit as its outer box with lines as close as can be told apart."""
+    marks: list[Mark] = []
+    z0 = piece["z0"]
+    z1 = piece["z1"]
+    if axis == "x":
+        marks.append(rectangle(role, z0, -piece["y1"], z1, -piece["y0"], 1.0))
+    else:
+        marks.append(rectangle(role, piece["x0"], z0, piece["x1"], z1, 1.0))
+    for edge in unit_edges(piece, size):
+        if axis == "x":
+            y = -piece["y0"] - edge
+            marks.append(stroke("hair", z0, y, z1, y))
+        else:
+            marks.append(stroke("hair", piece["x0"] + edge, z0, piece["x0"] + edge, z1))
+    return marks
+
+
+def front_lines(piece: Piece, size: float) -> list[Mark]:
+    """Return the lines that tell a run's units apart in an elevation."""
+    marks: list[Mark] = []
+    for edge in unit_edges(piece, size):
+        if piece["axis"] == "x":
+            y = -piece["y0"] - edge
+            marks.append(make_mark("line", "hair", [piece["x0"], y, piece["x1"], y]))
+        else:
+            x = piece["x0"] + edge
+            marks.append(make_mark("line", "hair", [x, -piece["y1"], x, -piece["y0"]]))
+    return marks

@@ -1,0 +1,113 @@
+"""Titles and descriptions in plain words, for those who read a drawing and those who have it read to them."""
+
+from configurator.kernel.say import decimals, say_length, say_value
+from configurator.kernel.shapes import Answer, Position
+
+VIEW_WORDS = {
+    "elevation": "elevation from the room",
+    "section": "vertical section through the glass",
+    "plan": "plan at the height of the handle",
+    "sheet": "elevation, section and plan",
+    "detail-head": "section of the head, enlarged",
+    "detail-handle": "plan at the handle, enlarged",
+}
+
+
+def place_words(answer: Answer, place: Position) -> str:
+    """Return a position in words: what is raised, lowered, tilted and by how much."""
+    words = "in place"
+    for leg in answer["legs"]:
+        if leg["moves"] == "lower":
+            if place["lower"] <= 0:
+                words = "raised"
+            elif place["lower"] < 1:
+                words = decimals(place["lower"] * 100, 0) + " % down"
+            else:
+                words = "lowered"
+        if leg["moves"] == "upper" and place["upper"] > 0:
+            words = words + ", top " + decimals(place["upper"] * 100, 0) + " % down"
+        if leg["moves"] == "tilt" and place["lower"] >= 1:
+            words = tilt_words(answer, place["tilt"], words)
+    return words
+
+
+def tilt_words(answer: Answer, tilt: float, words: str) -> str:
+    """Return the words for a tilt, put behind those for a travel if there are any."""
+    said = "tilted " + say_value(tilt, "deg", "mm")
+    if tilt == answer["closed"]["tilt"]:
+        said = "closed"
+    elif tilt == 0:
+        said = "level"
+    if words == "in place":
+        return said
+    return words + ", " + said
+
+
+def covering_words(names: dict[str, str]) -> str:
+    """Return what is drawn: the covering, where it stands, and on which door."""
+    if names["place"] == "":
+        return names["family"] + " on " + names["door"]
+    return names["family"] + ", " + names["place"] + ", on " + names["door"]
+
+
+def title_words(view: str, names: dict[str, str]) -> str:
+    """Return a drawing's title."""
+    return covering_words(names) + ": " + VIEW_WORDS[view]
+
+
+def figure_words(answer: Answer, name: str, before: str, after: str, units: str) -> str:
+    """Return one sentence about a figure; nothing where the answer has no such figure."""
+    if name not in answer["figures"]:
+        return ""
+    found = answer["figures"][name]
+    return " " + before + say_value(found["value"], found["unit"], units) + after
+
+
+def stack_words(answer: Answer, units: str) -> str:
+    """Return how high the stack is and what it hides."""
+    if "stack_height" not in answer["figures"]:
+        return ""
+    height = answer["figures"]["stack_height"]["value"]
+    if height <= 0:
+        return ""
+    words = "the stack is " + say_length(height, units) + " high"
+    if "stack_over_glass" in answer["figures"]:
+        over = answer["figures"]["stack_over_glass"]["value"]
+        if over > 0:
+            return words + " and hides " + say_length(over, units) + " of the glass"
+        return words + " and leaves the glass clear"
+    return words
+
+
+def verdict_words(answer: Answer) -> str:
+    """Return whether it passes the handle."""
+    if "pass_through" not in answer["verdicts"]:
+        return ""
+    state = answer["verdicts"]["pass_through"]["state"]
+    if state == "clears":
+        return " It clears the handle."
+    if state == "blocked":
+        return " The handle blocks it."
+    return " It is guided past the handle by hand."
+
+
+def desc_words(view: str, names: dict[str, str], answer: Answer, units: str) -> str:
+    """Return a drawing's description: what it shows, and the figures that it is drawn for."""
+    if answer["refusal"] != "":
+        return names["door"] + " alone: " + names["family"] + " cannot go on it. " + answer["refusal"]
+    words = covering_words(names)
+    stack = stack_words(answer, units)
+    if stack != "" and answer["open"]["lower"] <= 0:
+        raised = names["place"] == "raised"
+        words = words + ": " + (stack if raised else "when raised, " + stack) + "."
+    else:
+        words = words + "."
+    if view == "elevation" or view == "sheet":
+        words = words + figure_words(answer, "visible_glass_open", "Open, ", " of the glass stays visible.", units)
+        words = words + figure_words(answer, "visible_glass_closed", "Closed, ", " does.", units)
+    if view != "elevation":
+        words = words + figure_words(answer, "projection_most", "It stands ", " off the leaf at most.", units)
+    if view == "plan" or view == "detail-handle" or view == "sheet":
+        words = words + figure_words(answer, "handle_gap", "Behind the handle ", " is free.", units)
+        words = words + verdict_words(answer)
+    return words
