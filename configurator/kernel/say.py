@@ -109,7 +109,7 @@ def say_term(value: float | str, unit: str, units: str) -> str:
 def say_working(figure: Figure, units: str) -> str:
     """Return a figure's working in one line: the rule, the numbers put in, the result."""
     working = figure["working"]
-    text = working["template"]
+    text = working["rule"] + ": " + working["template"]
     for name, term in working["terms"].items():
         text = text.replace("{" + name + "}", say_term(term[0], str(term[1]), units))
-    return working["rule"] + ": " + text + " = " + say_value(figure["value"], figure["unit"], units)
+    return text + " = " + say_value(figure["value"], figure["unit"], units)

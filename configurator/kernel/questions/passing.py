@@ -18,7 +18,7 @@ BISECTIONS = 14
 class Meeting(TypedDict):
     """The tightest place: the air there (negative: in the way), where on which leg, between what.
 
-    ``way`` is how the piece passes the part there: ``beside``, ``above or below``, ``behind`` or ``in front``.
+    ``way`` is how the piece passes the part there: ``beside``, ``above or below``, ``behind`` or ``in front of``.
     """
 
     air: float
@@ -53,7 +53,7 @@ def way_past(piece: Piece, part: Piece) -> str:
         return "beside"
     if up >= out:
         return "above or below"
-    return "behind" if part["z0"] - piece["z1"] >= piece["z0"] - part["z1"] else "in front"
+    return "behind" if part["z0"] - piece["z1"] >= piece["z0"] - part["z1"] else "in front of"
 
 
 def least_air(pieces: list[Piece], handle: list[Piece]) -> float:
