@@ -14,17 +14,13 @@ from configurator.kernel.shapes import Piece
 FLAT_BLADE = [[-1.0, -1.0], [1.0, -1.0], [1.0, 1.0], [-1.0, 1.0]]
 LENS_BLADE = [
     [-1.0, 0.0],
-    [-0.75, -0.6],
-    [-0.35, -0.95],
+    [-0.6, -0.8],
     [0.0, -1.0],
-    [0.35, -0.95],
-    [0.75, -0.6],
+    [0.6, -0.8],
     [1.0, 0.0],
-    [0.75, 0.6],
-    [0.35, 0.95],
+    [0.6, 0.8],
     [0.0, 1.0],
-    [-0.35, 0.95],
-    [-0.75, 0.6],
+    [-0.6, 0.8],
 ]
 
 
@@ -76,12 +72,32 @@ def level_blade(
     light: float,
 ) -> Piece:
     """Return a horizontal blade from ``x0`` to ``x1`` about the centre line at ``y``, ``z``."""
+    return level_blades(kind, corners, [[x0, x1, y]], z, width, thickness, tilt, view, light)[0]
+
+
+def level_blades(
+    kind: str,
+    corners: list[list[float]],
+    spans: list[list[float]],
+    z: float,
+    width: float,
+    thickness: float,
+    tilt: float,
+    view: float,
+    light: float,
+) -> list[Piece]:
+    """Return equal horizontal blades, one for each of the ``[x0, x1, y]`` spans, all at one tilt."""
     turn = blade_radians(tilt)
     dy = blade_broad(width, thickness, tilt) / 2
     dz = blade_deep(width, thickness, tilt) / 2
-    piece = box("covering", kind, x0, x1, y - dy, y + dy, z - dz, z + dz, view, light)
-    piece["outline"] = blade_outline(corners, z, y, math.cos(turn), -math.sin(turn), width, thickness)
-    return piece
+    cut = blade_outline(corners, z, 0.0, math.cos(turn), -math.sin(turn), width, thickness)
+    blades: list[Piece] = []
+    for span in spans:
+        y = span[2]
+        blade = box("covering", kind, span[0], span[1], y - dy, y + dy, z - dz, z + dz, view, light)
+        blade["outline"] = [[point[0], point[1] + y] for point in cut]
+        blades.append(blade)
+    return blades
 
 
 def upright_blade(

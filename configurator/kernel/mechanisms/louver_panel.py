@@ -6,7 +6,7 @@ a divider rail half-way, and the louvers, spread evenly so that the end ones can
 whose sweep meets the cut-out is made short, and a small frame closes the panel round it.
 """
 
-from configurator.kernel.mechanisms.blades import LENS_BLADE, blade_deep, blade_sweep, level_blade, spread_centres
+from configurator.kernel.mechanisms.blades import LENS_BLADE, blade_deep, blade_sweep, level_blades, spread_centres
 from configurator.kernel.numbers import overlap
 from configurator.kernel.pieces import box, solid
 from configurator.kernel.shapes import Box, Piece, Position, Size
@@ -52,17 +52,15 @@ def louver_rows(numbers: dict[str, float], size: Size) -> list[list[list[float]]
     """Return for each bay its louvers as ``[y, x1]``, lowest first: centre height and latch-side end."""
     light = panel_light(numbers, size)
     hole = size["cutout"]
-    small = numbers["notch_frame"]
-    half = louver_swing(numbers) / 2
+    sweep = louver_swing(numbers)
+    low = hole["y0"] - numbers["notch_frame"] - sweep / 2
+    high = hole["y1"] + numbers["notch_frame"] + sweep / 2
+    whole = light["x1"]
+    short = min(whole, hole["x0"] - numbers["notch_frame"]) if hole["x1"] > hole["x0"] else whole
     rows: list[list[list[float]]] = []
     for bay in louver_bays(numbers, light):
-        row: list[list[float]] = []
-        for y in spread_centres(bay[0], bay[1], numbers["louver_pitch"], louver_swing(numbers)):
-            end = light["x1"]
-            if hole["x1"] > hole["x0"] and overlap(y - half, y + half, hole["y0"] - small, hole["y1"] + small) > 0:
-                end = min(end, hole["x0"] - small)
-            row.append([y, end])
-        rows.append(row)
+        centres = spread_centres(bay[0], bay[1], numbers["louver_pitch"], sweep)
+        rows.append([[y, short if y > low and y < high else whole] for y in centres])
     return rows
 
 
@@ -114,8 +112,8 @@ def panel_frame(numbers: dict[str, float], size: Size) -> list[Piece]:
     return parts
 
 
-def notch_bars(numbers: dict[str, float], size: Size) -> list[Piece]:
-    """Return the small frame round the cut-out; its bars reach to the next whole louver."""
+def notch_bars(numbers: dict[str, float], size: Size, rows: list[list[list[float]]]) -> list[Piece]:
+    """Return the small frame round the cut-out; its bars reach to the next whole louver of the rows."""
     hole = size["cutout"]
     light = panel_light(numbers, size)
     x0 = hole["x0"] - numbers["notch_frame"]
@@ -126,7 +124,6 @@ def notch_bars(numbers: dict[str, float], size: Size) -> list[Piece]:
     z1 = z0 + numbers["panel_depth"]
     bars: list[Piece] = []
     bays = louver_bays(numbers, light)
-    rows = louver_rows(numbers, size)
     for i in range(len(bays)):
         low = bays[i][0]
         high = bays[i][1]
@@ -147,14 +144,12 @@ def notch_bars(numbers: dict[str, float], size: Size) -> list[Piece]:
     return bars
 
 
-def louver_piece(numbers: dict[str, float], size: Size, x0: float, louver: list[float], tilt: float) -> Piece:
-    """Return one louver about the middle of the panel's thickness."""
-    return level_blade(
+def louver_pieces(numbers: dict[str, float], size: Size, x0: float, row: list[list[float]], tilt: float) -> list[Piece]:
+    """Return the louvers of a bay about the middle of the panel's thickness, each from ``x0`` to its end."""
+    return level_blades(
         "louver",
         LENS_BLADE,
-        x0,
-        louver[1],
-        louver[0],
+        [[x0, one[1], one[0]] for one in row if one[1] > x0],
         size["z0"] + numbers["panel_depth"] / 2,
         numbers["louver_width"],
         numbers["louver_thickness"],
@@ -187,14 +182,15 @@ def louver_bounds(numbers: dict[str, float], size: Size, x0: float, row: list[li
 
 def louver_panel(numbers: dict[str, float], size: Size, place: Position) -> list[Piece]:
     """Return the frame, the panel with its cut-out and every louver at its tilt."""
+    rows = louver_rows(numbers, size)
     pieces: list[Piece] = []
     for part in panel_frame(numbers, size):
         pieces.extend(without_hole(part, size["cutout"]))
-    pieces.extend(notch_bars(numbers, size))
+    pieces.extend(notch_bars(numbers, size, rows))
     x0 = panel_light(numbers, size)["x0"]
-    for row in louver_rows(numbers, size):
+    for row in rows:
         if place["coarse"]:
             pieces.extend(louver_bounds(numbers, size, x0, row, place["tilt"]))
         else:
-            pieces.extend([louver_piece(numbers, size, x0, one, place["tilt"]) for one in row if one[1] > x0])
+            pieces.extend(louver_pieces(numbers, size, x0, row, place["tilt"]))
     return pieces

@@ -10,6 +10,7 @@ from configurator.kernel.mechanisms.blades import (
     blade_sweep,
     level_blade,
     spread_centres,
+    spread_count,
 )
 from configurator.kernel.mechanisms.common import headrail, lower_edge, moving_rail
 from configurator.kernel.numbers import clamp
@@ -23,18 +24,23 @@ SLATTED_TAKES: dict[str, list[str | float | None]] = {
 }
 
 
+def slat_drop(numbers: dict[str, float], size: Size) -> float:
+    """Return the height between the rails when fully down."""
+    return size["y1"] - size["y0"] - numbers["headrail_height"] - numbers["rail_height"]
+
+
 def slat_homes(numbers: dict[str, float], size: Size) -> list[float]:
     """Return the heights of the slats when fully down, lowest first."""
     low = size["y0"] + numbers["rail_height"]
-    high = size["y1"] - numbers["headrail_height"]
     sweep = blade_sweep(numbers["slat_width"], numbers["slat_thickness"])
-    return spread_centres(low, high, numbers["slat_pitch"], sweep)
+    return spread_centres(low, low + slat_drop(numbers, size), numbers["slat_pitch"], sweep)
 
 
 def slat_stack(numbers: dict[str, float], size: Size) -> float:
     """Return the height when raised: headrail, every slat flat on the next, bottom rail."""
-    slats = len(slat_homes(numbers, size)) * numbers["slat_thickness"]
-    return numbers["headrail_height"] + slats + numbers["rail_height"]
+    sweep = blade_sweep(numbers["slat_width"], numbers["slat_thickness"])
+    slats = spread_count(slat_drop(numbers, size), numbers["slat_pitch"], sweep)
+    return numbers["headrail_height"] + slats * numbers["slat_thickness"] + numbers["rail_height"]
 
 
 def slat_pile(numbers: dict[str, float], size: Size, count: int, bottom: float) -> Piece:
