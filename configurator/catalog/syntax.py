@@ -17,6 +17,12 @@ ADVICE = {
     "did not find expected ',' or '}'": "a mapping in { } is not closed, or lacks a comma",
     "did not find expected node content": "a value is expected here, or a bracket before this is not closed",
     "unexpected end of stream": "a quotation mark is opened and not closed",
+    "expected <document start>": "this line does not fit the lines above it; check its indentation and quotes",
+    "block sequence entries are not allowed": "a list's '-' stands where none is expected; check the indentation",
+    "found unexpected ':'": "a ':' stands where none is expected; put the text in quotes",
+    "while scanning a block scalar": "a text of several lines begins on the line after its | or >",
+    "while scanning an alias": "a '*' begins no text; put the text in quotes",
+    "while scanning an anchor": "a '&' begins no text; put the text in quotes",
     "undefined alias": "anchors and aliases (& and *) are not used here; write the value out",
     "expected a single document": "the file holds a second document; take the line '---' out",
     "exceeded maximum nesting depth": "this is nested far too deep; nothing in the content is",
@@ -38,8 +44,8 @@ def syntax_problem(name: str, text: str, slip: yaml.YAMLError) -> Problem:
     if mark is None:
         return unprintable_problem(name, text)
     context = str(getattr(slip, "context", None) or "")
-    # What is not closed is best shown where it opens, not where the parser gave up.
-    if context.startswith(("while parsing a flow", "while scanning a quoted")):
+    # What is not closed or finished is best shown where it begins, not where the parser gave up.
+    if context.startswith(("while parsing a flow", "while scanning")):
         mark = getattr(slip, "context_mark", None) or mark
     lines = text.split("\n")
     line = lines[mark.line] if mark.line < len(lines) else ""

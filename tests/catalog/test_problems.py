@@ -4,8 +4,13 @@ from pathlib import Path
 from typing import NamedTuple
 
 import pytest
+from hypothesis import given
+from hypothesis import strategies as st
 
 from configurator.catalog import ContentProblems, Problem, load
+from configurator.catalog.check import check
+from configurator.catalog.located import read_content
+from configurator.catalog.schema.door import DoorFile
 
 GARDEN = "doors/garden-pair.yaml"
 LEVER = "handles/lever.yaml"
@@ -444,6 +449,13 @@ WHOLE_FILES = {
     "only a remark": (b"# later\n", "1:1: the file is empty; a mapping of keys and values is expected"),
     "a list": (b"- a\n- b\n", "1:1: the file is no mapping; it must consist of lines such as 'name: Garden door'"),
     "words": (b"hello", "1:1: the file is no mapping; it must consist of lines such as 'name: Garden door'"),
+    "a text begun too early": (
+        b"care: | Dust it.\n",
+        "1:7: a text of several lines begins on the line after its | or >",
+    ),
+    "a star in front": (b"name: *\n", "1:7: a '*' begins no text; put the text in quotes"),
+    "an ampersand in front": (b"name: & Sons\n", "1:7: a '&' begins no text; put the text in quotes"),
+    "a lost line": (b"name: T\nand more\nsummary: T\n", "2:1: a key without its ':'; write 'key: value'"),
     "another encoding": ("name: T\nsummary: Tür".encode("latin-1"), "2:11: the file is not in UTF-8; save it as UTF-8"),
     "brackets without end": (b"[" * 900, "2:1: a value is expected here, or a bracket before this is not closed"),
 }
@@ -454,6 +466,16 @@ def test_a_file_that_is_no_mapping_is_reported_as_a_whole(content: Path, case: t
     data, report = case
     (content / CELLS).write_bytes(data)
     assert told(content) == [f"content/{CELLS}:{report}"]
+
+
+@given(st.one_of(st.binary(max_size=60), st.text("ab: \n\t-[]{}'\"#&*|>?,%@`!½\x00", max_size=60).map(str.encode)))
+def test_no_file_whatever_its_bytes_ends_in_a_traceback(tmp_path_factory: pytest.TempPathFactory, data: bytes) -> None:
+    path = tmp_path_factory.getbasetemp() / "any.yaml"
+    path.write_bytes(data)
+    file = read_content(path, "any.yaml")
+    check(file, DoorFile)
+    assert file.problems
+    assert all(problem.line > 0 and problem.column > 0 for problem in file.problems)
 
 
 def test_problems_of_all_files_are_listed_at_once_in_order(content: Path) -> None:
