@@ -55,11 +55,12 @@ def layered_svg(drawings: list[Drawing], classes: list[str], prefix: str = "", b
 def base_svg(drawing: Drawing, name: str) -> str:
     """Return an SVG without size that only holds the drawing's marks as a group for others to use."""
     paper = canvas(drawing, f"{name}-")
+    look = paper.attribs["class"]
     paper.elements.clear()
     paper.attribs.clear()
     paper.attribs.update({"width": "0", "height": "0", "aria-hidden": "true"})
     held = Defs(debug=False)
     # A style rule cannot reach into what is used, unless all of its selector lies within.
-    held.add(group(drawing["marks"], Pen(drawing), id_=name, class_="marks"))
+    held.add(group(drawing["marks"], Pen(drawing), id_=name, class_=look))
     paper.add(held)
     return str(paper.tostring())

@@ -1,4 +1,4 @@
-"""Kernel answers and drawings, each worked out once for as long as what went in stays the same."""
+"""Kernel answers and pictures, each worked out once for as long as what went in stays the same."""
 
 import hashlib
 import json
@@ -6,10 +6,9 @@ from collections.abc import Callable
 from typing import TypeVar, cast
 
 from configurator.kernel.answer import ask, ruled_out
-from configurator.kernel.shapes import Answer, Door, Drawing, Family, Household, Position
+from configurator.kernel.shapes import Answer, Door, Family, Household
 
 Kept = TypeVar("Kept")
-View = Callable[[Door, Family, dict[str, str], Position, Household, str], Drawing]
 
 
 class Answers:
@@ -29,20 +28,6 @@ class Answers:
         """Return everything the kernel tells of a family, with its preset choices, on a door."""
         return self.once(lambda: ask(door, family, {}, household), "ask", door, family, household)
 
-    def ruled_out(self, door: Door, family: Family, household: Household) -> dict[str, dict[str, str]]:
+    def ruled_out(self, door: Door, family: Family) -> dict[str, dict[str, str]]:
         """Return the options that the door rules out, with the reason: choice id to option id to reason."""
-        return self.once(lambda: ruled_out(door, family, {}, household), "ruled out", door, family, household)
-
-    def drawing(
-        self, view: View, door: Door, family: Family, place: Position, household: Household, units: str
-    ) -> Drawing:
-        """Return a view of a family, with its preset choices, at a position."""
-        return self.once(
-            lambda: view(door, family, {}, place, household, units),
-            view.__name__,
-            door,
-            family,
-            place,
-            household,
-            units,
-        )
+        return self.once(lambda: ruled_out(door, family, {}), "ruled out", door, family)

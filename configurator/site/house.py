@@ -1,8 +1,12 @@
 """What every page is made from: the catalog, the answers already worked out, and the site's own frame."""
 
+from functools import cached_property
 from pathlib import Path
 from typing import Any
 
+from configurator.browser.link import encode
+from configurator.browser.link.shapes import Stock
+from configurator.browser.link.state import fresh_configuration, fresh_state
 from configurator.catalog import Catalog
 from configurator.catalog.schema.showroom import Showroom
 from configurator.kernel.shapes import Answer, Door, Family
@@ -18,6 +22,11 @@ MENU = (
     ("guides/index.html", "Guides", "guides/"),
     ("try.html", "Your door", "try.html"),
 )
+SMALL_MENU = (
+    {"url": "guides/safety-for-children.html", "name": "Safety for children"},
+    {"url": "imprint.html", "name": "Imprint"},
+    {"url": "privacy.html", "name": "Privacy"},
+)
 OWN_CARD = "cards/showroom.png"
 
 
@@ -29,7 +38,7 @@ class House:
         self.catalog = catalog
         self.content = content
         self.answers = answers
-        self.guides: list[SitePage] = []
+        self.markdown: dict[str, SitePage] = {}
         self.doors: list[Door] = list(catalog.doors.values())
         self.families: list[Family] = [family for family in catalog.families.values() if not family["retired"]]
 
@@ -50,6 +59,11 @@ class House:
         return written.rstrip("/") + "/" if written else ""
 
     @property
+    def guides(self) -> list[SitePage]:
+        """The guides among the Markdown pages, by their names."""
+        return [page for page in self.markdown.values() if page.url.startswith("guides/")]
+
+    @property
     def templates(self) -> list[Path]:
         """The template folders, in the order of precedence."""
         return template_folders(self.showroom.theme.name)
@@ -57,6 +71,31 @@ class House:
     def answer(self, door: Door, family: Family) -> Answer:
         """Return the answer for a family with its preset choices on a door."""
         return self.answers.ask(door, family, self.catalog.household)
+
+    def door_name(self, door: Door) -> str:
+        """Return a door's name as it stands in the middle of a sentence."""
+        return f"the {door['name'][0].lower()}{door['name'][1:]}"
+
+    def try_url(self, door: Door, family: Family | None) -> str:
+        """Return the address of the configurator with a door, and with a family closed on it."""
+        stock = self.stock
+        chosen = family or self.families[0]
+        state = fresh_state(stock)
+        state["configurations"] = [fresh_configuration(stock, door["id"], chosen["id"])]
+        state["configurations"][0]["place"] = self.answer(door, chosen)["closed"]
+        return f"try.html#{encode(state, stock)}"
+
+    @cached_property
+    def stock(self) -> Stock:
+        """What links to the configurator refer to."""
+        catalog = self.catalog
+        return {
+            "units": self.units,
+            "household": catalog.household,
+            "doors": catalog.doors,
+            "handles": catalog.handles,
+            "families": catalog.families,
+        }
 
     def head(self, page: SitePage) -> dict[str, Any]:
         """Return what a page says of itself to browsers and search engines."""
@@ -93,4 +132,6 @@ class House:
             "trail": page.crumbs,
             "showroom": self.showroom,
             "menu": self.menu(page.url),
+            "small_menu": SMALL_MENU,
+            "logo": None,
         }

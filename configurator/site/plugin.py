@@ -16,11 +16,11 @@ from configurator.catalog import load
 from configurator.site.answers import Answers
 from configurator.site.assets import asset_files
 from configurator.site.fences import draw_fences
-from configurator.site.guides import guide_page
+from configurator.site.guides import markdown_page, place_markdown
 from configurator.site.house import House
 from configurator.site.pages import site_pages
 from configurator.site.sitemap import sitemap
-from configurator.site.sitepage import SitePage, WrittenPage, site_file
+from configurator.site.sitepage import WrittenPage, site_file
 from configurator.site.words import add_words
 
 
@@ -61,14 +61,17 @@ class AstragalPlugin(BasePlugin[PluginOptions]):
     def on_files(self, files: Files, *, config: MkDocsConfig) -> Files:
         """Add the generated pages and the assets."""
         house = self.known_house()
-        house.guides = [guide_page(file) for file in files.documentation_pages()]
+        for file in files.documentation_pages():
+            place_markdown(file)
+            house.markdown[file.src_uri] = markdown_page(file)
         pages = site_pages(house)
         for page in pages:
             files.append(site_file(page, config))
         for path, content in asset_files(house).items():
             files.append(File.generated(config, path, content=content))
+        listed = [page.url for page in [*pages, *house.markdown.values()] if page.listed]
         if house.address:
-            files.append(File.generated(config, "sitemap.xml", content=sitemap(house, pages)))
+            files.append(File.generated(config, "sitemap.xml", content=sitemap(house.address, listed)))
         return files
 
     def on_env(self, env: jinja2.Environment, *, config: MkDocsConfig, files: Files) -> jinja2.Environment:
@@ -77,7 +80,7 @@ class AstragalPlugin(BasePlugin[PluginOptions]):
         env.undefined = jinja2.StrictUndefined
         env.trim_blocks = True
         env.lstrip_blocks = True
-        add_words(env, self.known_house())
+        add_words(env, self.known_house().units)
         return env
 
     def on_page_markdown(self, markdown: str, *, page: Page, config: MkDocsConfig, files: Files) -> str:
@@ -91,7 +94,7 @@ class AstragalPlugin(BasePlugin[PluginOptions]):
     ) -> dict[str, Any]:
         """Give a page's template what its kind of page needs."""
         house = self.known_house()
-        shown: SitePage = page.site_page if isinstance(page, WrittenPage) else guide_page(page.file, page)
+        shown = page.site_page if isinstance(page, WrittenPage) else house.markdown[page.file.src_uri]
         context.update(house.common(shown))
         context.update(shown.given())
         return context

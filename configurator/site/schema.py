@@ -3,6 +3,7 @@
 import json
 from typing import Any
 
+from configurator.catalog.schema.showroom import Showroom
 from configurator.site.sitepage import Crumb
 
 Thing = dict[str, Any]
@@ -31,6 +32,21 @@ def product(name: str, description: str, category: str, seller: str, url: str, i
     }
     if url:
         thing |= {"url": url, "image": image}
+    return thing
+
+
+def business(showroom: Showroom, address: str) -> Thing:
+    """Return the showroom as a LocalBusiness; hours stay in the words of the page."""
+    thing: Thing = {
+        "@type": "LocalBusiness",
+        "name": showroom.name,
+        "description": showroom.strapline,
+        "telephone": showroom.contact.telephone,
+        "email": showroom.contact.mail,
+        "address": {"@type": "PostalAddress", "streetAddress": ", ".join(showroom.contact.address)},
+    }
+    if address:
+        thing["url"] = address
     return thing
 
 

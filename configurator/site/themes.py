@@ -5,7 +5,7 @@ from pathlib import Path
 import yaml
 
 from configurator.catalog import ContentProblems, Problem
-from configurator.catalog.schema.showroom import TYPEFACES, Colours, Theme
+from configurator.catalog.schema.showroom import Colours, Theme
 from configurator.catalog.suggest import what_to_write
 from configurator.places import THEMES
 from configurator.site.palette import Tokens, own_tokens, readable
@@ -30,7 +30,7 @@ def template_folders(theme: str) -> list[Path]:
 
 
 def theme_tokens(theme: str) -> dict[str, Tokens]:
-    """Return a theme's design tokens: ``common``, ``light`` and ``dark``, each custom property by name."""
+    """Return a theme's design tokens: ``common``, ``faces``, ``light`` and ``dark``, each by name."""
     tokens: dict[str, Tokens] = yaml.safe_load((THEMES / theme / "tokens.yaml").read_text(encoding="utf-8"))
     return tokens
 
@@ -45,9 +45,9 @@ def all_tokens(theme: Theme) -> dict[str, Tokens]:
     """Return every custom property of the site: ``common``, ``light`` and ``dark``."""
     tokens = theme_tokens(theme.name)
     faces = {
-        "face-text": TYPEFACES[theme.typefaces.text],
-        "face-display": TYPEFACES[theme.typefaces.headings],
-        "face-figures": TYPEFACES[theme.typefaces.figures],
+        "face-text": tokens["faces"][theme.typefaces.text],
+        "face-display": tokens["faces"][theme.typefaces.headings],
+        "face-figures": tokens["faces"][theme.typefaces.figures],
     }
     return {
         "common": tokens["common"] | faces | {"radius": f"{theme.corner_radius:g}px"},

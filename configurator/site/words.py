@@ -21,6 +21,11 @@ def percent(share: float) -> str:
     return f"{share * 100:.0f}\u202f%"
 
 
+def sentence(words: str) -> str:
+    """Return words with a capital at their start."""
+    return words[:1].upper() + words[1:]
+
+
 def raw(html: str) -> Markup:
     """Mark HTML or SVG that the project itself has made as ready for the page."""
     return Markup(html)  # noqa: S704 - never content: text from YAML stays escaped
@@ -36,14 +41,15 @@ def add_words(env: jinja2.Environment, units: str) -> None:
         return say_length(mm, units)
 
     def working(figure: Figure) -> str:
-        return say_working(figure, units)
+        return say_working(figure, units).removeprefix(f"{figure['working']['rule']}: ")
 
     filters: dict[str, Callable[..., Any]] = {
         "dial": dial,
         "percent": percent,
         "raw": raw,
+        "sentence": sentence,
         "said": said,
-        "length": length,
+        "tape": length,
         "working": working,
     }
     env.filters.update(filters)

@@ -1,0 +1,49 @@
+"""One family on one door as a line of a comparison."""
+
+from typing import Any
+
+from configurator.kernel.shapes import Door, Family
+from configurator.site.house import House
+
+NO_FIT = "does not fit"
+# The best first; the place in this list is what a table sorts by.
+STATES = ("clears", "guide by hand", "blocked", NO_FIT)
+COLUMNS = (
+    ("visible_glass_open", "Clear glass when open"),
+    ("stack_height", "Stack"),
+    ("stack_over_glass", "Stack over the glass"),
+    ("projection_most", "Stands out at most"),
+    ("light_closed", "Light when closed"),
+)
+
+Line = dict[str, Any]
+
+
+def fitted_url(door: Door, family: Family) -> str:
+    """Return the address of the page of a family on a door."""
+    return f"doors/{door['id']}/{family['id']}.html"
+
+
+def compared(house: House, door: Door, family: Family) -> Line:
+    """Return a family's figures and verdict on a door; a refusal stands in place of the figures."""
+    answer = house.answer(door, family)
+    state = answer["verdicts"]["pass_through"]["state"] if answer["refusal"] == "" else NO_FIT
+    return {
+        "family": family["id"],
+        "door": door["id"],
+        "url": fitted_url(door, family),
+        "state": state,
+        "rank": STATES.index(state),
+        "refusal": answer["refusal"],
+        "figures": answer["figures"],
+    }
+
+
+def best_first(lines: list[Line]) -> list[Line]:
+    """Return the lines by verdict, then by how much glass stays clear when open."""
+    return sorted(lines, key=lambda line: (line["rank"], -clear_glass(line), line["name"]))
+
+
+def clear_glass(line: Line) -> float:
+    """Return the visible glass when open, 0 where the family does not fit."""
+    return 0.0 if line["refusal"] else float(line["figures"]["visible_glass_open"]["value"])

@@ -1,0 +1,72 @@
+"""One door, with every covering on it compared."""
+
+from configurator.drawing.svg import to_inline_svg
+from configurator.kernel.say import say_length
+from configurator.kernel.shapes import Door, Family
+from configurator.site.compare import COLUMNS, NO_FIT, STATES, Line, best_first, compared
+from configurator.site.house import House
+from configurator.site.kinds.measure import DOOR_GROUPS
+from configurator.site.pictures import Window, door_base, family_window, measured_door, open_and_closed, whole_door
+from configurator.site.sitepage import Given
+
+BASE = "door-behind"
+WORDS = {
+    "clears": "the handle on all of its way",
+    "guide by hand": "past the handle",
+    "blocked": "by the handle as the door is now",
+    NO_FIT: "on this door",
+}
+
+
+def tile(house: House, door: Door, family: Family, window: Window) -> Given:
+    """Return a family on the door: its drawing open and closed, its figures and its verdict."""
+    line = compared(house, door, family)
+    if line["refusal"]:
+        svg = to_inline_svg(whole_door(house, door, window), f"{family['id']}-")
+    else:
+        svg = open_and_closed(house, door, family, window, BASE)
+    return {**line, "name": family["name"], "svg": svg}
+
+
+def measures(house: House, door: Door) -> list[Given]:
+    """Return what the tape finds on the door, in the order and under the names of the measuring guide."""
+    assumed = {measure.path for measure in house.catalog.door_notes[door["id"]].measures if measure.assumed}
+    numbers = {**door, **{f"handle.{name}": value for name, value in door["handle"].items()}}
+    return [
+        {
+            "name": field.name,
+            "text": say_length(float(numbers[field.id]), house.units),
+            "assumed": field.path in assumed,
+        }
+        for group in DOOR_GROUPS
+        for field in group.fields
+        if numbers[field.id]
+    ]
+
+
+def by_state(lines: list[Line]) -> list[Given]:
+    """Return the lines under their verdicts, the best verdict first."""
+    groups = [{"state": state, "families": [line for line in lines if line["state"] == state]} for state in STATES]
+    return [group for group in groups if group["families"]]
+
+
+def door_page(house: House, door: Door) -> Given:
+    """Return what the page of a door shows."""
+    notes = house.catalog.door_notes[door["id"]]
+    fitting = [family for family in house.families if house.answer(door, family)["refusal"] == ""]
+    window = family_window(house, door, fitting)
+    families = best_first([tile(house, door, family, window) for family in house.families])
+    return {
+        "name": notes.name,
+        "summary": notes.summary,
+        "description": notes.description,
+        "source": str(notes.source),
+        "shared_svg": door_base(door, window, BASE),
+        "families": families,
+        "words": WORDS,
+        "groups": by_state(families),
+        "columns": [{"id": ident, "name": name} for ident, name in COLUMNS],
+        "svg": to_inline_svg(measured_door(house, door), "measured-"),
+        "measures": measures(house, door),
+        "try_url": house.try_url(door, None),
+    }

@@ -1,0 +1,42 @@
+"""All doors, drawn to one scale."""
+
+from configurator.drawing.svg import to_inline_svg
+from configurator.kernel.shapes import Door
+from configurator.site.house import House
+from configurator.site.pictures import Window, door_frame, leaf_size, whole_door, window_of
+from configurator.site.sitepage import Given
+
+OPENS = {"in": "into the room", "out": "out of the room"}
+
+
+def centred(windows: list[Window], own: Window) -> Window:
+    """Return a window as wide and high as the largest, with the own one in its middle, on the floor."""
+    across = max(x1 - x0 for x0, _, x1, _ in windows)
+    top = min(y0 for _, y0, _, _ in windows)
+    middle = (own[0] + own[2]) / 2
+    return (middle - across / 2, top, middle + across / 2, 0.0)
+
+
+def item(house: House, door: Door, window: Window) -> Given:
+    """Return a door as a tile."""
+    notes = house.catalog.door_notes[door["id"]]
+    width, height = leaf_size(door)
+    return {
+        "name": notes.name,
+        "summary": notes.summary,
+        "url": f"doors/{door['id']}.html",
+        "svg": to_inline_svg(whole_door(house, door, window), f"{door['id']}-"),
+        "leaf_width": width,
+        "leaf_height": height,
+        "glass_width": door["glass_width"],
+        "glass_height": door["glass_height"],
+        "opens": OPENS[door["swing"]],
+        "handle": house.catalog.handle_notes[notes.handle].name,
+    }
+
+
+def doors(house: House) -> Given:
+    """Return what the page of all doors shows."""
+    windows = {door["id"]: window_of(door_frame(door)) for door in house.doors}
+    every = list(windows.values())
+    return {"doors": [item(house, door, centred(every, windows[door["id"]])) for door in house.doors]}

@@ -1,0 +1,78 @@
+"""One kind of covering: what it is, how it moves, what may be chosen, and how it fits each door."""
+
+from configurator.catalog.notes import ChoiceNotes
+from configurator.drawing.layers import layered_svg
+from configurator.kernel.shapes import Door, Family
+from configurator.kernel.views.words import place_words
+from configurator.site.compare import compared
+from configurator.site.house import House
+from configurator.site.kinds.home import first_single
+from configurator.site.pictures import bare, family_window, share_position
+from configurator.site.sitepage import Given
+
+STEPS = 12
+FIRST = 5
+
+
+def mover(house: House, door: Door, family: Family) -> Given:
+    """Return the drawing that a reader moves from open to closed, one frame a step, with each step in words."""
+    window = family_window(house, door, [family])
+    answer = house.answer(door, family)
+    places = [share_position(family, step / STEPS) for step in range(STEPS + 1)]
+    drawings = [bare(house, door, family, place, window) for place in places]
+    classes = ["frame now" if step == FIRST else "frame" for step in range(STEPS + 1)]
+    return {
+        "svg": layered_svg(drawings, classes, "mover-"),
+        "words": [place_words(answer, place) for place in places],
+        "first": FIRST,
+        "last": STEPS,
+    }
+
+
+def choice_lines(family: Family, notes: dict[str, ChoiceNotes]) -> list[Given]:
+    """Return the choices with what is offered of each."""
+    return [
+        {
+            "name": choice["name"],
+            "options": [
+                {
+                    "name": option["name"],
+                    "words": notes[choice["id"]].options[option["id"]].note,
+                    "swatch": swatch_url(family["id"], choice["id"], option["id"])
+                    if notes[choice["id"]].options[option["id"]].swatch
+                    else "",
+                }
+                for option in choice["options"]
+                if not option["retired"]
+            ],
+        }
+        for choice in family["choices"]
+    ]
+
+
+def swatch_url(family: str, choice: str, option: str) -> str:
+    """Return the address of a swatch."""
+    return f"swatches/{family}-{choice}-{option}.png"
+
+
+def family_page(house: House, family: Family) -> Given:
+    """Return what the page of a family shows."""
+    notes = house.catalog.family_notes[family["id"]]
+    fits = [door for door in house.doors if house.answer(door, family)["refusal"] == ""]
+    single = first_single(house)
+    shown = single if single in fits or not fits else fits[0]
+    return {
+        "name": notes.name,
+        "summary": notes.summary,
+        "description": [*notes.description, *notes.moves],
+        "good_at": notes.good_at,
+        "bad_at": notes.bad_at,
+        "care": notes.care,
+        "safety": notes.safety,
+        "source": str(notes.source),
+        "mover": mover(house, shown, family) if fits else None,
+        "door_name": house.door_name(shown),
+        "choices": choice_lines(family, notes.choices),
+        "doors": [{**compared(house, door, family), "name": door["name"]} for door in house.doors],
+        "try_url": house.try_url(shown, family),
+    }

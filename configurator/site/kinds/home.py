@@ -1,0 +1,50 @@
+"""The first page."""
+
+from configurator.drawing.svg import to_inline_svg
+from configurator.kernel.shapes import Door, Family
+from configurator.site.house import House
+from configurator.site.pictures import bare, family_window, share_position
+from configurator.site.sitepage import Given
+
+HALF = 0.5
+SHOWN = 6
+
+
+def first_pair(house: House) -> Door:
+    """Return the door that stands for all: a pair where there is one."""
+    return next((door for door in house.doors if door["layout"] == "pair"), house.doors[0])
+
+
+def first_single(house: House) -> Door:
+    """Return the single door on which families are shown side by side."""
+    return next((door for door in house.doors if door["layout"] == "single"), house.doors[0])
+
+
+def fitting(house: House, door: Door) -> list[Family]:
+    """Return the families that go on a door."""
+    return [family for family in house.families if house.answer(door, family)["refusal"] == ""]
+
+
+def tile(house: House, door: Door, family: Family) -> Given:
+    """Return a family as a small drawing half way down, with its summary."""
+    window = family_window(house, door, [])
+    drawing = bare(house, door, family, share_position(family, HALF), window)
+    return {
+        "svg": to_inline_svg(drawing, f"{family['id']}-"),
+        "name": family["name"],
+        "url": f"coverings/{family['id']}.html",
+        "summary": house.catalog.family_notes[family["id"]].summary,
+    }
+
+
+def home(house: House) -> Given:
+    """Return what the first page shows."""
+    pair, single = first_pair(house), first_single(house)
+    hung = fitting(house, pair)[0]
+    window = family_window(house, pair, [hung])
+    return {
+        "hero": to_inline_svg(bare(house, pair, hung, share_position(hung, HALF), window), "hero-"),
+        "hero_words": f"{hung['name']} on {pair['name']}",
+        "families": [tile(house, single, family) for family in fitting(house, single)[:SHOWN]],
+        "doors": house.doors,
+    }

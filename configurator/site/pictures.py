@@ -1,0 +1,162 @@
+"""The drawings of the pages: bare ones to compare at a glance, and finished sheets to read."""
+
+from collections.abc import Callable
+
+from configurator.drawing.layers import base_svg, layered_svg
+from configurator.drawing.svg import to_inline_svg
+from configurator.kernel.door.leaf import leaf_box
+from configurator.kernel.mount.blank import blank_size
+from configurator.kernel.resolve import resolve
+from configurator.kernel.scene import door_scene, leaf_spans, scene
+from configurator.kernel.shapes import Answer, Door, Drawing, Family, Position, Scene
+from configurator.kernel.travel import closed_position, open_position, position_at
+from configurator.kernel.views.elevation import blank_drawing, covering_front, door_front, elevation_of
+from configurator.kernel.views.layout import Layout, layout
+from configurator.kernel.views.words import place_words
+from configurator.site.house import House
+
+View = Callable[[Scene, Door, Answer, str, dict[str, str]], Drawing]
+MARGIN = 90.0
+Window = tuple[float, float, float, float]
+
+
+def finished_svg(house: House, view: View, door: Door, family: Family, place: Position, prefix: str) -> str:
+    """Return a finished view with all its notes, as an SVG for a page."""
+    answer = house.answer(door, family)
+    names = {"family": family["name"], "door": door["name"], "place": place_words(answer, place)}
+
+    def made() -> str:
+        return to_inline_svg(view(scene(door, family, {}, place), door, answer, house.units, names), prefix)
+
+    return house.answers.once(made, view.__name__, door, family, place, house.units, prefix)
+
+
+def blank_answer(door: Door) -> Answer:
+    """Return an answer that tells of no covering."""
+    place: Position = {"lower": 0.0, "upper": 0.0, "tilt": 0.0, "coarse": False}
+    return {
+        "door": door["id"],
+        "family": "",
+        "choices": {},
+        "refusal": "",
+        "size": blank_size("on-leaf"),
+        "figures": {},
+        "verdicts": {},
+        "cautions": [],
+        "legs": [],
+        "open": place,
+        "closed": place,
+    }
+
+
+def door_alone(door: Door) -> Scene:
+    """Return a door without a covering."""
+    return {"door": door_scene(door), "covering": [], "leaf_x": leaf_spans(door)}
+
+
+def door_frame(door: Door) -> Layout:
+    """Return the layout of a door without a covering."""
+    return layout(door_alone(door), door, blank_answer(door))
+
+
+def door_names(door: Door) -> dict[str, str]:
+    """Return the words for a door alone."""
+    return {"family": "Door", "door": door["name"], "place": ""}
+
+
+def measured_door(house: House, door: Door) -> Drawing:
+    """Return the door's elevation with its own dimensions."""
+    view = elevation_of(door_alone(door), door, blank_answer(door), house.units, door_names(door))
+    view["title"] = door["name"]
+    view["desc"] = house.catalog.door_notes[door["id"]].summary
+    return view
+
+
+def window_of(frame: Layout) -> Window:
+    """Return the window that just holds an opening and its covering."""
+    return (frame["out0"] - MARGIN, -frame["top"] - MARGIN, frame["out1"] + MARGIN, 0.0)
+
+
+def around(windows: list[Window]) -> Window:
+    """Return the window that holds them all."""
+    x0, y0, x1, y1 = zip(*windows, strict=True)
+    return (min(x0), min(y0), max(x1), max(y1))
+
+
+def set_window(view: Drawing, window: Window) -> Drawing:
+    """Set what a drawing shows."""
+    x0, y0, x1, y1 = window
+    view["x"], view["y"], view["width"], view["height"] = x0, y0, x1 - x0, y1 - y0
+    return view
+
+
+def family_window(house: House, door: Door, families: list[Family]) -> Window:
+    """Return the window that holds a door with any of the families."""
+    windows = [window_of(door_frame(door))]
+    for family in families:
+        answer = house.answer(door, family)
+        if answer["refusal"] == "":
+            windows.append(window_of(layout(scene(door, family, {}, answer["closed"]), door, answer)))
+    return around(windows)
+
+
+def bare_door(door: Door, window: Window) -> Drawing:
+    """Return what stands still on a door: all but coverings, handles and notes."""
+    view = blank_drawing("elevation", door_names(door), blank_answer(door), "mm")
+    frame = door_frame(door)
+    # The floor line ends with the opening here, because the page draws its own.
+    view["marks"].extend(mark for mark in door_front(door_alone(door), door, frame) if "floor" not in mark["role"])
+    return set_window(view, window)
+
+
+def bare_covering(house: House, door: Door, family: Family, place: Position, window: Window) -> Drawing:
+    """Return a covering at a position with the handles, and nothing of the door behind them."""
+    answer = house.answer(door, family)
+    names = {"family": family["name"], "door": door["name"], "place": ""}
+    view = blank_drawing("elevation", names, answer, house.units)
+    shown = scene(door, family, {}, place)
+    view["marks"].extend(covering_front(shown, door, layout(shown, door, answer)))
+    return set_window(view, window)
+
+
+def with_door(view: Drawing, behind: Drawing) -> Drawing:
+    """Return a covering's drawing with the door's laid behind it."""
+    return {**view, "marks": [*behind["marks"], *view["marks"]]}
+
+
+def bare(house: House, door: Door, family: Family, place: Position, window: Window) -> Drawing:
+    """Return a door with a covering, without dimensions."""
+    return with_door(bare_covering(house, door, family, place, window), bare_door(door, window))
+
+
+def share_position(family: Family, share: float) -> Position:
+    """Return the position a share of the way from open to closed, with the preset choices."""
+    return position_at(resolve(family, {}), share)
+
+
+def open_and_closed(house: House, door: Door, family: Family, window: Window, base: str) -> str:
+    """Return a door with a covering open and closed in one SVG, for a page with the door under ``base``."""
+    numbers = resolve(family, {})
+    places = (open_position(numbers), closed_position(numbers))
+    drawings = [bare_covering(house, door, family, place, window) for place in places]
+    return layered_svg(drawings, ["when-open", "when-closed"], f"{family['id']}-", base)
+
+
+def door_base(door: Door, window: Window, base: str) -> str:
+    """Return the door for all drawings of a page to use."""
+    return base_svg(bare_door(door, window), base)
+
+
+def leaf_size(door: Door) -> tuple[float, float]:
+    """Return a leaf's width and height."""
+    box = leaf_box(door)
+    return box["x1"] - box["x0"], box["y1"] - box["y0"]
+
+
+def whole_door(house: House, door: Door, window: Window) -> Drawing:
+    """Return a door with its handle and without a covering."""
+    view = bare_door(door, window)
+    view["marks"].extend(covering_front(door_alone(door), door, door_frame(door)))
+    view["title"] = door["name"]
+    view["desc"] = house.catalog.door_notes[door["id"]].summary
+    return view
