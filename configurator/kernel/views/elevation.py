@@ -1,13 +1,14 @@
 """The elevation: door and covering as seen from the room."""
 
 from configurator.kernel.say import say_length, say_value
-from configurator.kernel.shapes import Answer, Door, Drawing, Mark, Piece, Scene
+from configurator.kernel.shapes import Answer, Door, Drawing, Family, Household, Mark, Piece, Position, Scene
 from configurator.kernel.views.dimensions import TIER, Notes, blank_notes, dim_across, dim_upright, noted
 from configurator.kernel.views.garden import garden_marks
 from configurator.kernel.views.layout import Layout, active_covering, extent, is_over_opening, latch_is_right, layout
 from configurator.kernel.views.marks import letters, make_mark, rectangle, rounded, stroke
 from configurator.kernel.views.parts import front_lines
 from configurator.kernel.views.roles import held, hides, material
+from configurator.kernel.views.subject import subject
 from configurator.kernel.views.words import desc_words, title_words
 
 # In parts of the letter size: the first dimension line's distance, and room beyond the last.
@@ -89,6 +90,11 @@ def stop_front(door: Door, frame: Layout) -> list[Mark]:
     ]
 
 
+def is_blade(piece: Piece) -> bool:
+    """Return whether a piece is one of many narrow ones, which heavier outlines would turn black."""
+    return piece["kind"] == "louver" or piece["kind"] == "slat" or piece["kind"] == "vane"
+
+
 def covering_front(scene: Scene, door: Door, frame: Layout) -> list[Mark]:
     """Return the covering and the handles, those nearer the room in front of the others."""
     pieces: list[Piece] = []
@@ -101,7 +107,7 @@ def covering_front(scene: Scene, door: Door, frame: Layout) -> list[Mark]:
         if piece["part"] == "handle":
             marks.append(handle_front(door, piece))
         else:
-            weight = " hair" if piece["kind"] == "louver" or piece["kind"] == "slat" else " seen"
+            weight = " hair" if is_blade(piece) else " seen"
             marks.append(front_rect(piece, material(piece) + weight + held(piece), hides(piece)))
             marks.extend(front_lines(piece, frame["size"]))
     return marks
@@ -197,10 +203,12 @@ def handle_cross(notes: Notes, frame: Layout, door: Door) -> None:
 
 
 def visible_words(answer: Answer, units: str) -> str:
-    """Return how much glass stays visible, open and closed."""
-    if "visible_glass_open" not in answer["figures"]:
-        return ""
+    """Return how much glass stays visible, open and closed; of a veil that stays, how much of the view."""
     figures = answer["figures"]
+    if "visible_glass_open" not in figures:
+        return ""
+    if figures["visible_glass_open"]["value"] <= 0:
+        return "view through " + say_value(figures["view_open"]["value"], "share", units)
     opened = say_value(figures["visible_glass_open"]["value"], "share", units)
     shut = say_value(figures["visible_glass_closed"]["value"], "share", units)
     return "visible glass: open " + opened + ", closed " + shut
@@ -267,3 +275,11 @@ def elevation_of(scene: Scene, door: Door, answer: Answer, units: str, names: di
     view["marks"].extend(covering_front(scene, door, frame))
     view["marks"].extend(elevation_notes(scene, door, answer, frame, units))
     return view
+
+
+def elevation(
+    door: Door, family: Family, choices: dict[str, str], place: Position, household: Household, units: str
+) -> Drawing:
+    """Return the elevation of a family with its choices on a door at a position."""
+    given = subject(door, family, choices, place, household)
+    return elevation_of(given["scene"], door, given["answer"], units, given["names"])

@@ -123,15 +123,12 @@ def garden_shapes(middle: float, pace: float, x0: float, x1: float) -> list[list
     crowns: list[Mark] = []
     for tree in TREES:
         x = middle + tree[0] * pace
-        half = tree[2] * 0.07
+        half = tree[2] * 0.045
         foot = -tree[3]
-        crown = -tree[1]
-        trunks.append(
-            make_mark(
-                "polygon", "trunk", [x - half * 1.5, foot, x - half, crown, x + half, crown, x + half * 1.5, foot]
-            )
-        )
-        crowns.append(make_mark("polygon", "tree", oval(x, crown, tree[2] * 0.86, tree[2], 18)))
+        top = -tree[1]
+        trunk = [x - half * 1.6, foot, x - half, top, x + half, top, x + half * 1.6, foot]
+        trunks.append(make_mark("polygon", "trunk", trunk))
+        crowns.append(make_mark("polygon", "tree", crown(x, top, tree[2])))
     return [far, hedge, lawn, stones, trunks, crowns]
 
 

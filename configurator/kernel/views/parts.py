@@ -11,6 +11,15 @@ LINES_APART = 0.16
 HEAVY_FROM = 0.6
 # Thinner than this, mm, a part is a sheet that the cut shows as one heavy line.
 SHEET = 2.0
+# Cloth deeper than this, mm, hangs in gathers, whose lines stand this far apart, in letters.
+GATHER_DEPTH = 6.0
+GATHERS_APART = 0.42
+
+
+def is_gathered(piece: Piece) -> bool:
+    """Return whether a piece is cloth that hangs in gathers."""
+    cloth = piece["kind"] == "fabric" or piece["kind"] == "ruffle"
+    return cloth and len(piece["outline"]) == 0 and piece["z1"] - piece["z0"] > GATHER_DEPTH
 
 
 def cut_weight(across: float, up: float, size: float) -> str:
@@ -96,6 +105,11 @@ def blurred_run(piece: Piece, axis: str, role: str, size: float) -> list[Mark]:
 def front_lines(piece: Piece, size: float) -> list[Mark]:
     """Return the lines that tell a run's units apart in an elevation."""
     marks: list[Mark] = []
+    if is_gathered(piece):
+        count = math.ceil((piece["x1"] - piece["x0"]) / (size * GATHERS_APART))
+        for i in range(1, count):
+            x = piece["x0"] + (piece["x1"] - piece["x0"]) * i / count
+            marks.append(stroke("hair", x, -piece["y1"], x, -piece["y0"]))
     for edge in unit_edges(piece, size):
         if piece["axis"] == "x":
             y = -piece["y0"] - edge

@@ -4,18 +4,17 @@ import math
 
 from configurator.kernel.door.leaf import leaf_width
 from configurator.kernel.say import say_length
-from configurator.kernel.shapes import Answer, Door, Drawing, Mark, Piece, Scene
+from configurator.kernel.shapes import Answer, Door, Drawing, Family, Household, Mark, Piece, Position, Scene
 from configurator.kernel.views.dimensions import Notes, blank_notes, leader, noted
 from configurator.kernel.views.elevation import EDGE_ROOM, blank_drawing, elevation_window
 from configurator.kernel.views.layout import JAMB, WALL_DEPTH, Layout, layout
 from configurator.kernel.views.marks import hatching, letters, make_mark, rectangle
-from configurator.kernel.views.parts import cut_marks, cut_weight
+from configurator.kernel.views.parts import cut_marks, cut_weight, is_gathered
 from configurator.kernel.views.roles import material
 from configurator.kernel.views.section import STOP_DEPTH, WOOD_SPACING, break_line, cut_door_role, cut_role
+from configurator.kernel.views.subject import subject
 
 ARC_STEPS = 24
-# Cloth deeper than this is gathered, and drawn as a wave.
-GATHER_DEPTH = 6.0
 # A side wall shows when it stands within the room for the elevation's dimensions, in letters.
 SIDE_ROOM = 3.4
 
@@ -146,9 +145,17 @@ def leaf_swings(scene: Scene, door: Door) -> list[Mark]:
 
 def door_top(scene: Scene, door: Door, frame: Layout) -> list[Mark]:
     """Return what does not move: the walls, the leaves and their swing."""
-    height = door["handle_height"]
     marks = wall_top(door, frame, True)
     marks.extend(wall_top(door, frame, False))
+    marks.extend(leaf_top(scene, door, frame))
+    marks.extend(leaf_swings(scene, door))
+    return marks
+
+
+def leaf_top(scene: Scene, door: Door, frame: Layout) -> list[Mark]:
+    """Return the leaves, cut and seen below the cut."""
+    height = door["handle_height"]
+    marks: list[Mark] = []
     for piece in scene["door"]:
         if piece["part"] == "door" and piece["kind"] == "rail" and piece["y1"] <= height:
             marks.append(top_rect(piece, "leaf hair"))
@@ -158,7 +165,6 @@ def door_top(scene: Scene, door: Door, frame: Layout) -> list[Mark]:
                 marks.extend(wood_top(piece, frame["size"]))
             else:
                 marks.append(top_rect(piece, cut_door_role(piece, top_weight(piece, frame["size"]))))
-    marks.extend(leaf_swings(scene, door))
     return marks
 
 
@@ -173,12 +179,6 @@ def wave_marks(piece: Piece, size: float) -> list[Mark]:
         points.append(piece["x0"] + (piece["x1"] - piece["x0"]) * i / count)
         points.append(middle + reach * math.sin(i * math.pi / 2))
     return [make_mark("polyline", "seen", points)]
-
-
-def is_gathered(piece: Piece) -> bool:
-    """Return whether a piece is cloth that hangs in gathers."""
-    cloth = piece["kind"] == "fabric" or piece["kind"] == "ruffle"
-    return cloth and len(piece["outline"]) == 0 and piece["z1"] - piece["z0"] > GATHER_DEPTH
 
 
 def from_below(pieces: list[Piece]) -> list[Piece]:
@@ -259,3 +259,11 @@ def plan_of(scene: Scene, door: Door, answer: Answer, units: str, names: dict[st
     view["marks"].extend(covering_top(scene, door, frame))
     view["marks"].extend(plan_notes(scene, door, answer, frame, units))
     return view
+
+
+def plan(
+    door: Door, family: Family, choices: dict[str, str], place: Position, household: Household, units: str
+) -> Drawing:
+    """Return the plan of a family with its choices on a door at a position."""
+    given = subject(door, family, choices, place, household)
+    return plan_of(given["scene"], door, given["answer"], units, given["names"])

@@ -1,7 +1,7 @@
 """The vertical section: cut through the middle of the active leaf's glass, the room on the right."""
 
 from configurator.kernel.say import say_length
-from configurator.kernel.shapes import Answer, Door, Drawing, Mark, Piece, Scene
+from configurator.kernel.shapes import Answer, Door, Drawing, Family, Household, Mark, Piece, Position, Scene
 from configurator.kernel.views.dimensions import TIER, Notes, blank_notes, dim_across, dim_upright, noted
 from configurator.kernel.views.elevation import (
     EDGE_ROOM,
@@ -16,10 +16,14 @@ from configurator.kernel.views.layout import JAMB, WALL_DEPTH, Layout, active_co
 from configurator.kernel.views.marks import hatching, letters, make_mark, rectangle, stroke
 from configurator.kernel.views.parts import cut_marks, cut_weight
 from configurator.kernel.views.roles import held, material
+from configurator.kernel.views.subject import subject
 
 # Hatching of cut wood, in parts of the letter size.
 WOOD_SPACING = 0.34
 STOP_DEPTH = 12.0
+# How much of the wall shows above the casing, and how far above it the projection stands, in letters.
+WALL_ABOVE = 0.5
+PROJECTION_ABOVE = 0.9
 
 
 def side_rect(piece: Piece, role: str) -> Mark:
@@ -55,7 +59,7 @@ def wall_side(door: Door, frame: Layout) -> list[Mark]:
     face = door["reveal"]
     back = min(face - WALL_DEPTH, -door["leaf_thickness"] - STOP_DEPTH)
     head = -frame["head"]
-    break_off = -frame["top"] - frame["size"] * 0.5
+    break_off = -frame["top"] - frame["size"] * WALL_ABOVE
     casing = head - door["casing_width"]
     soffit = head - JAMB
     marks = [rectangle("wall", back, break_off, face, soffit, 1.0)]
@@ -147,7 +151,8 @@ def handle_is_beyond(door: Door, frame: Layout) -> bool:
 
 def cut_role(piece: Piece, weight: str) -> str:
     """Return the classes of a covering's cut part: runs of cloth in a finer line than the rest."""
-    return material(piece) + (" seen" if piece["count"] > 1 else weight) + held(piece)
+    fine = piece["count"] > 1 or piece["kind"] == "vane" or piece["kind"] == "sheer"
+    return material(piece) + (" seen" if fine else weight) + held(piece)
 
 
 def covering_side(scene: Scene, door: Door, answer: Answer, frame: Layout) -> list[Mark]:
@@ -179,8 +184,8 @@ def side_projection(notes: Notes, frame: Layout, answer: Answer, scene: Scene, u
         front = max(front, piece["z1"])
     if front <= 0:
         return
-    top = -frame["top"] - notes["size"] * 0.5
-    y = top - notes["size"] * 0.9
+    top = -frame["top"] - notes["size"] * WALL_ABOVE
+    y = top - notes["size"] * PROJECTION_ABOVE
     dim_across(notes, 0.0, front, y, top, say_length(front, units), "after", "")
 
 
@@ -228,3 +233,11 @@ def section_of(scene: Scene, door: Door, answer: Answer, units: str, names: dict
     view["marks"].extend(covering_side(scene, door, answer, frame))
     view["marks"].extend(section_notes(scene, door, answer, frame, units, True))
     return view
+
+
+def section(
+    door: Door, family: Family, choices: dict[str, str], place: Position, household: Household, units: str
+) -> Drawing:
+    """Return the vertical section of a family with its choices on a door at a position."""
+    given = subject(door, family, choices, place, household)
+    return section_of(given["scene"], door, given["answer"], units, given["names"])

@@ -1,6 +1,6 @@
 """The drawing sheet: elevation, section and plan on shared axes, with a title block, to a usual scale."""
 
-from configurator.kernel.shapes import Answer, Door, Drawing, Mark, Scene
+from configurator.kernel.shapes import Answer, Door, Drawing, Family, Household, Mark, Position, Scene
 from configurator.kernel.views.elevation import (
     blank_drawing,
     covering_front,
@@ -13,6 +13,7 @@ from configurator.kernel.views.layout import Layout, layout
 from configurator.kernel.views.marks import letters, make_mark, shifted, stroke
 from configurator.kernel.views.plan import covering_top, door_top, plan_notes, plan_window
 from configurator.kernel.views.section import covering_side, section_notes, section_still, section_window
+from configurator.kernel.views.subject import subject
 
 # Letters on paper, and what both A4 and Letter have room for within their margins, mm.
 PAPER_LETTERS = 2.8
@@ -170,3 +171,11 @@ def sheet_of(scene: Scene, door: Door, answer: Answer, units: str, names: dict[s
     marks.extend(captions(frame, side["x"] + side_dx, top, top_dy))
     marks.extend(title_block(whole, frame["size"], names, scale_words(scale, units)))
     return view
+
+
+def sheet(
+    door: Door, family: Family, choices: dict[str, str], place: Position, household: Household, units: str
+) -> Drawing:
+    """Return the drawing sheet of a family with its choices on a door at a position."""
+    given = subject(door, family, choices, place, household)
+    return sheet_of(given["scene"], door, given["answer"], units, given["names"])

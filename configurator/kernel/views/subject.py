@@ -1,0 +1,23 @@
+"""What a drawing is drawn from: the scene, the answer and the words for its title."""
+
+from typing import TypedDict
+
+from configurator.kernel.answer import ask
+from configurator.kernel.scene import scene
+from configurator.kernel.shapes import Answer, Door, Family, Household, Position, Scene
+from configurator.kernel.views.words import place_words
+
+
+class Subject(TypedDict):
+    """A scene with all that is known of it; ``names`` has words for ``family``, ``door`` and ``place``."""
+
+    scene: Scene
+    answer: Answer
+    names: dict[str, str]
+
+
+def subject(door: Door, family: Family, choices: dict[str, str], place: Position, household: Household) -> Subject:
+    """Return what the drawings of a family with its choices on a door at a position are drawn from."""
+    answer = ask(door, family, choices, household)
+    names = {"family": family["name"], "door": door["name"], "place": place_words(answer, place)}
+    return {"scene": scene(door, family, choices, place), "answer": answer, "names": names}
