@@ -54,12 +54,18 @@ def clip_half(points: list[float], axis: int, limit: float, keep: float) -> list
     return result
 
 
-def clip_box(points: list[float], x0: float, y0: float, x1: float, y1: float) -> list[float]:
-    """Return the polygon's part within a rectangle."""
-    part = clip_half(points, 0, x0, 1.0)
-    part = clip_half(part, 0, x1, -1.0)
-    part = clip_half(part, 1, y0, 1.0)
-    return clip_half(part, 1, y1, -1.0)
+def clip_box(points: list[float], outer: list[float], x0: float, y0: float, x1: float, y1: float) -> list[float]:
+    """Return the polygon's part within a rectangle; ``outer`` holds the polygon's own bounds."""
+    part = points
+    if outer[0] < x0:
+        part = clip_half(part, 0, x0, 1.0)
+    if outer[2] > x1:
+        part = clip_half(part, 0, x1, -1.0)
+    if outer[1] < y0:
+        part = clip_half(part, 1, y0, 1.0)
+    if outer[3] > y1:
+        part = clip_half(part, 1, y1, -1.0)
+    return part
 
 
 def bounds(points: list[float]) -> list[float]:
@@ -150,7 +156,7 @@ def garden_marks(lites: list[Piece], middle: float, pace: float) -> list[Mark]:
                 apart = outer[2] <= lite["x0"] or outer[0] >= lite["x1"]
                 if apart or outer[3] <= -lite["y1"] or outer[1] >= -lite["y0"]:
                     continue
-                part = clip_box(shape["points"], lite["x0"], -lite["y1"], lite["x1"], -lite["y0"])
+                part = clip_box(shape["points"], outer, lite["x0"], -lite["y1"], lite["x1"], -lite["y0"])
                 if len(part) > 4:
                     marks.append(make_mark("polygon", shape["role"], part))
     return marks

@@ -13,7 +13,7 @@ HEAVY_FROM = 0.6
 SHEET = 2.0
 # Cloth deeper than this, mm, hangs in gathers, whose lines stand this far apart, in letters.
 GATHER_DEPTH = 6.0
-GATHERS_APART = 0.42
+GATHERS_APART = 0.6
 
 
 def is_gathered(piece: Piece) -> bool:

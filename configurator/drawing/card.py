@@ -1,0 +1,117 @@
+"""Link previews, 1200 × 630 px: a drawing on the right, words on the left."""
+
+import io
+from typing import NamedTuple
+
+from PIL import Image, ImageDraw, ImageFont
+
+from configurator.drawing.palette import colours
+from configurator.drawing.png import OVERSAMPLING, Sheet, is_annotation, put, rgb
+from configurator.kernel.shapes import Drawing, Mark
+
+WIDTH, HEIGHT = 1200, 630
+EDGE = 56
+# The drawing's window on the card.
+ACROSS, DOWN = 560, HEIGHT - 2 * EDGE
+# Few colours keep a card small; flat drawings lose nothing by it.
+COLOURS = 48
+TITLE_SIZES = (76, 64, 54, 46)
+TITLE_LINES = 3
+
+
+class Words(NamedTuple):
+    """What a card says: the showroom, the title and a line beneath it."""
+
+    showroom: str
+    title: str
+    line: str
+
+
+class Backdrop:
+    """A drawing that stands behind several cards, painted once."""
+
+    def __init__(self, drawing: Drawing) -> None:
+        self.drawing = drawing
+        self.width = min(ACROSS, int(DOWN * drawing["width"] / drawing["height"]))
+        self.sheet = self._sheet()
+        self._put(self.sheet, drawing["marks"])
+
+    def _sheet(self) -> Sheet:
+        return Sheet(self.drawing, self.width, rgb(colours()["paper"]))
+
+    def _put(self, sheet: Sheet, marks: list[Mark]) -> None:
+        for mark in marks:
+            if not is_annotation(mark):
+                put(sheet, mark)
+
+    def with_marks(self, marks: list[Mark]) -> Image.Image:
+        """Return the drawing with more marks in front of it, at the size of a card."""
+        sheet = self._sheet()
+        sheet.image.paste(self.sheet.image)
+        self._put(sheet, marks)
+        return sheet.image.reduce(OVERSAMPLING)
+
+
+def wrapped(text: str, font: ImageFont.FreeTypeFont, width: int) -> list[str]:
+    """Return the text in lines that fit the width."""
+    lines: list[str] = []
+    for word in text.split():
+        longer = f"{lines[-1]} {word}" if lines else word
+        if lines and font.getlength(longer) <= width:
+            lines[-1] = longer
+        else:
+            lines.append(word)
+    return lines
+
+
+def typeface(size: float) -> ImageFont.FreeTypeFont:
+    """Return the typeface that comes with Pillow, so that no machine lacks it."""
+    font = ImageFont.load_default(size)
+    if not isinstance(font, ImageFont.FreeTypeFont):
+        raise RuntimeError("this Pillow was built without FreeType, which cards need")
+    return font
+
+
+def title_lines(text: str, width: int) -> tuple[list[str], ImageFont.FreeTypeFont]:
+    """Return the title in at most three lines, as large as it goes."""
+    for size in TITLE_SIZES:
+        font = typeface(size)
+        lines = wrapped(text, font, width)
+        if len(lines) <= TITLE_LINES and all(font.getlength(line) <= width for line in lines):
+            break
+    return lines[:TITLE_LINES], font
+
+
+def write(image: Image.Image, words: Words, width: int) -> None:
+    """Write the words on the left of a card."""
+    brush = ImageDraw.Draw(image)
+    palette = {name: rgb(value) for name, value in colours().items()}
+    brush.text((EDGE, EDGE), words.showroom, font=typeface(30), fill=palette["warm"])
+    lines, font = title_lines(words.title, width)
+    step = font.size * 1.12
+    top = HEIGHT / 2 - step * len(lines) / 2 - 24
+    for at, line in enumerate(lines):
+        brush.text((EDGE, top + at * step), line, font=font, fill=palette["ink"])
+    small = typeface(30)
+    for at, line in enumerate(wrapped(words.line, small, width)[:2]):
+        brush.text((EDGE, top + len(lines) * step + 28 + at * 40), line, font=small, fill=palette["ink-soft"])
+
+
+def card(picture: Image.Image, words: Words) -> bytes:
+    """Return a link preview as PNG: the picture stands on the floor line at the right."""
+    palette = colours()
+    image = Image.new("RGB", (WIDTH, HEIGHT), rgb(palette["paper"]))
+    left = WIDTH - EDGE - ACROSS + (ACROSS - picture.width) // 2
+    image.paste(picture, (left, HEIGHT - EDGE - picture.height))
+    brush = ImageDraw.Draw(image)
+    brush.line((WIDTH - EDGE - ACROSS, HEIGHT - EDGE, WIDTH, HEIGHT - EDGE), fill=rgb(palette["ink"]), width=3)
+    write(image, words, WIDTH - 3 * EDGE - ACROSS)
+    return small_png(image)
+
+
+def small_png(image: Image.Image) -> bytes:
+    """Return a picture as PNG with few colours and nothing but pixels in it."""
+    out = io.BytesIO()
+    flat = image.quantize(COLOURS, Image.Quantize.FASTOCTREE, dither=Image.Dither.NONE)
+    flat.save(out, "PNG", optimize=True)
+    return out.getvalue()

@@ -1,0 +1,203 @@
+"""A drawing as a bitmap, through Pillow, in the default colours."""
+
+import io
+import math
+import re
+from functools import cache
+from itertools import pairwise
+from typing import NamedTuple
+
+from PIL import Image, ImageDraw, ImageFont
+
+from configurator.drawing.palette import PAPER_WEIGHTS, STYLE_SHEET, colours, dashes, paper_scale
+from configurator.kernel.shapes import Drawing, Mark
+
+OVERSAMPLING = 3
+# Pillow's own font has no sign for "about equal"; it comes with Pillow, so that no machine lacks it.
+FONT_LACKS = str.maketrans({"\u2248": "~"})
+ANNOTATION = {"dim", "tick", "dim-text", "label", "axis-line", "title"}
+CIRCLE_SIDES = 48
+Colour = tuple[int, int, int]
+Point = tuple[float, float]
+
+
+class Look(NamedTuple):
+    """How a role is drawn: colours of fill and line, the line's weight (``cut``, ``seen``, ``hair``) and its dashes."""
+
+    fill: str
+    line: str
+    weight: str
+    dashes: str
+
+
+def rgb(colour: str) -> Colour:
+    """Return ``#rrggbb`` as three numbers."""
+    return int(colour[1:3], 16), int(colour[3:5], 16), int(colour[5:7], 16)
+
+
+@cache
+def rules() -> list[tuple[frozenset[str], str]]:
+    """Return the style sheet's rules for classes, in order, as the classes needed and the declarations."""
+    text = STYLE_SHEET.read_text(encoding="utf-8").split("@media print")[0]
+    found = re.findall(r"\.drawing-sheet ((?:\.[a-z-]+)+) \{([^}]*)\}", text)
+    return [(frozenset(selector[1:].split(".")), declarations) for selector, declarations in found]
+
+
+@cache
+def look(role: str) -> Look:
+    """Return how the style sheet has marks of a role drawn; a rule for more classes wins, then the later one."""
+    classes = set(role.split())
+    values: dict[str, str] = {}
+    for needed, declarations in sorted(rules(), key=lambda rule: len(rule[0])):
+        if needed <= classes:
+            values.update(re.findall(r"([a-z-]+): ([^;]+);", declarations))
+    named = {name: re.sub(r"var\(--(.+)\)", r"\1", value) for name, value in values.items()}
+    return Look(
+        named.get("fill", "none"),
+        named.get("stroke", "none"),
+        named.get("stroke-width", "hair"),
+        named.get("stroke-dasharray", ""),
+    )
+
+
+class Sheet:
+    """A bitmap with the drawing's window laid over it."""
+
+    def __init__(self, drawing: Drawing, width: int, ground: Colour) -> None:
+        self.across = width * OVERSAMPLING
+        self.pixels = self.across / drawing["width"]
+        self.down = max(1, round(drawing["height"] * self.pixels))
+        self.x = drawing["x"]
+        self.y = drawing["y"]
+        self.scale = paper_scale(drawing)
+        self.image = Image.new("RGB", (self.across, self.down), ground)
+        self.brush = ImageDraw.Draw(self.image)
+
+    def points(self, flat: list[float]) -> list[Point]:
+        """Return flat model coordinates as pixels."""
+        return [
+            ((flat[i] - self.x) * self.pixels, (flat[i + 1] - self.y) * self.pixels) for i in range(0, len(flat), 2)
+        ]
+
+    def width(self, weight: str) -> int:
+        """Return a line weight in pixels."""
+        return max(1, round(PAPER_WEIGHTS[weight] * self.scale * self.pixels))
+
+    def fill(self, points: list[Point], colour: Colour, share: float) -> None:
+        """Fill a polygon, hiding ``share`` of what lies beneath it."""
+        if share >= 1:
+            self.brush.polygon(points, fill=colour)
+        elif share > 0:
+            self._veil(points, colour, share)
+
+    def _veil(self, points: list[Point], colour: Colour, share: float) -> None:
+        left = max(0, int(min(point[0] for point in points)))
+        upper = max(0, int(min(point[1] for point in points)))
+        right = min(self.across, int(max(point[0] for point in points)) + 1)
+        lower = min(self.down, int(max(point[1] for point in points)) + 1)
+        if right <= left or lower <= upper:
+            return
+        mask = Image.new("L", (right - left, lower - upper), 0)
+        inside = [(x - left, y - upper) for x, y in points]
+        ImageDraw.Draw(mask).polygon(inside, fill=round(share * 255))
+        self.image.paste(colour, (left, upper, right, lower), mask)
+
+    def line(self, points: list[Point], colour: Colour, weight: str, pattern: str) -> None:
+        """Draw a line, dashed where a pattern is given."""
+        width = self.width(weight)
+        if pattern:
+            lengths = [float(length) * self.pixels for length in dashes(pattern, self.scale).split(": ")[1].split()]
+            for piece in dashed(points, lengths):
+                self.brush.line(piece, fill=colour, width=width)
+            return
+        self.brush.line(points, fill=colour, width=width, joint="curve")
+        # Pillow ends lines flat; a dot closes the corner where a line begins and ends.
+        if points[0] == points[-1] and width > 2:
+            x, y = points[0]
+            self.brush.ellipse((x - width / 2, y - width / 2, x + width / 2, y + width / 2), fill=colour)
+
+    def text(self, mark: Mark, colour: Colour) -> None:
+        """Write words, turned and anchored as the mark says."""
+        x, y = self.points(mark["points"][:2])[0]
+        words = mark["text"].translate(FONT_LACKS)
+        font = ImageFont.load_default(mark["points"][2] * self.pixels)
+        if mark["turn"] == 0:
+            anchor = {"start": "ls", "middle": "ms", "end": "rs"}[mark["anchor"]]
+            self.brush.text((x, y), words, font=font, fill=colour, anchor=anchor)
+            return
+        width = round(font.getlength(words))
+        rise, fall = font.getmetrics()  # type: ignore[union-attr]
+        strip = Image.new("L", (width, rise + fall), 0)
+        ImageDraw.Draw(strip).text((0, rise), words, font=font, fill=255, anchor="ls")
+        strip = strip.rotate(90, expand=True)
+        before = {"start": width, "middle": width / 2, "end": 0}[mark["anchor"]]
+        self.image.paste(colour, (round(x - rise), round(y - before)), strip)
+
+
+def dashed(points: list[Point], lengths: list[float]) -> list[list[Point]]:
+    """Return the drawn pieces of a line that is broken by a pattern of dashes and gaps."""
+    pieces: list[list[Point]] = []
+    index = 0
+    left = lengths[0]
+    for (x0, y0), (x1, y1) in pairwise(points):
+        whole = ((x1 - x0) ** 2 + (y1 - y0) ** 2) ** 0.5
+        done = 0.0
+        while done < whole:
+            step = min(left, whole - done)
+            if index % 2 == 0:
+                start, end = done / whole, (done + step) / whole
+                ends = [(x0 + (x1 - x0) * share, y0 + (y1 - y0) * share) for share in (start, end)]
+                pieces.append(ends)
+            done += step
+            left -= step
+            if left <= 0:
+                index += 1
+                left = lengths[index % len(lengths)]
+    return pieces
+
+
+def round_points(mark: Mark) -> list[float]:
+    """Return a circle as a polygon."""
+    x, y, radius = mark["points"]
+    flat: list[float] = []
+    for i in range(CIRCLE_SIDES):
+        angle = 2 * math.pi * i / CIRCLE_SIDES
+        flat += [x + radius * math.cos(angle), y + radius * math.sin(angle)]
+    return flat
+
+
+def put(sheet: Sheet, mark: Mark) -> None:
+    """Draw one mark in the default colours."""
+    style = look(mark["role"])
+    palette = colours()
+    if mark["shape"] == "text":
+        sheet.text(mark, rgb(palette[style.fill if style.fill != "none" else "ink"]))
+        return
+    closed = mark["shape"] in ("polygon", "circle")
+    points = sheet.points(round_points(mark) if mark["shape"] == "circle" else mark["points"])
+    if closed and style.fill != "none":
+        sheet.fill(points, rgb(palette[style.fill]), mark["fade"])
+    if style.line != "none":
+        sheet.line([*points, points[0]] if closed else points, rgb(palette[style.line]), style.weight, style.dashes)
+
+
+def is_annotation(mark: Mark) -> bool:
+    """Return whether a mark is a dimension, a word or a centre line."""
+    return not ANNOTATION.isdisjoint(mark["role"].split())
+
+
+def to_image(drawing: Drawing, width_px: int, annotated: bool = True) -> Image.Image:
+    """Return a drawing as a picture ``width_px`` wide, with or without its dimensions and words."""
+    sheet = Sheet(drawing, width_px, rgb(colours()["ground"]))
+    for mark in drawing["marks"]:
+        if annotated or not is_annotation(mark):
+            put(sheet, mark)
+    size = (width_px, max(1, round(sheet.down / OVERSAMPLING)))
+    return sheet.image.resize(size, Image.Resampling.LANCZOS)
+
+
+def to_png(drawing: Drawing, width_px: int, annotated: bool = True) -> bytes:
+    """Return a drawing as a PNG file ``width_px`` wide, with or without its dimensions and words."""
+    out = io.BytesIO()
+    to_image(drawing, width_px, annotated).save(out, "PNG", optimize=True)
+    return out.getvalue()
