@@ -4,7 +4,7 @@ from configurator.kernel.door.hardware import handle_pieces
 from configurator.kernel.mount.mounted import mounted
 from configurator.kernel.mount.on_leaf import part_heights
 from configurator.kernel.questions.cloth import cloth_figures
-from configurator.kernel.questions.glass import glass_figures
+from configurator.kernel.questions.glass import glass_figures, glass_shares
 from configurator.kernel.questions.light_gap import light_gap_figures
 from configurator.kernel.questions.living import living_replies
 from configurator.kernel.questions.louvers import louver_figures
@@ -37,11 +37,13 @@ def replies(
     plain: list[Figure] = []
     plain.extend(order_figures(door, numbers, size))
     plain.extend(stack_figures(door, numbers, size, raised))
-    plain.extend(glass_figures(door, whole, raised, down))
+    raised_shares = glass_shares(door, whole, raised)
+    down_shares = glass_shares(door, whole, down)
+    plain.extend(glass_figures(raised_shares, down_shares))
     plain.extend(projection_figures(raised, down, samples))
     plain.extend(light_gap_figures(door, numbers, size))
     plain.extend(cloth_figures(numbers, size))
-    plain.extend(louver_figures(door, mechanism, numbers, size))
+    plain.extend(louver_figures(door, mechanism, numbers, size, raised_shares, down_shares))
     answers = [reply(plain, [], []), pass_reply(door, mechanism, numbers, size, samples, handle)]
     answers.extend(living_replies(door, mechanism, numbers, cassettes, size, household, samples))
     return answers

@@ -4,7 +4,6 @@ from typing import TypedDict
 
 from configurator.kernel.mechanisms import MECHANISMS
 from configurator.kernel.mount.hold_down import HOLD_DOWN_KIND, hold_down_pieces
-from configurator.kernel.numbers import clamp
 from configurator.kernel.shapes import Leg, Piece, Position, Size
 from configurator.kernel.travel import along, coarse, legs, open_position
 
@@ -37,15 +36,37 @@ def lowest_edge(pieces: list[Piece]) -> float:
     return low
 
 
-def steps_of(leg: Leg, steps: int, open_edge: float, size: Size, heights: list[float]) -> list[float]:
-    """Return the shares at which a leg is sampled: evenly, and where the lower edge is at each of ``heights``."""
-    shares = [i / steps for i in range(steps + 1)]
-    drop = open_edge - size["y0"]
-    if leg["moves"] != "tilt" and drop > 0:
-        top = open_edge if leg["moves"] == "lower" else size["y1"]
-        for height in heights:
-            shares.append(clamp((top - height) / max(top - size["y0"], 1.0), 0.0, 1.0))
+def even_steps(steps: int) -> list[float]:
+    """Return the shares that cut a leg into equal steps, both ends included."""
+    return [i / steps for i in range(steps + 1)]
+
+
+def tilt_steps(leg: Leg) -> list[float]:
+    """Return the shares at which a tilt is sampled: a few, and level, where the blades reach furthest out."""
+    shares = even_steps(ROUGH_STEPS)
+    start = leg["start"]["tilt"]
+    level = start / (start - leg["end"]["tilt"])
+    if level > 0 and level < 1:
+        shares.append(level)
     return sorted(shares)
+
+
+def rail_steps(leg: Leg, steps: int, open_edge: float, size: Size, heights: list[float]) -> list[float]:
+    """Return the shares at which a moving rail is sampled: evenly, and where it is at each of ``heights``."""
+    shares = even_steps(steps)
+    top = open_edge if leg["moves"] == "lower" else size["y1"]
+    way = top - size["y0"]
+    for height in heights:
+        if height < top and height > size["y0"]:
+            shares.append((top - height) / way)
+    return sorted(shares)
+
+
+def steps_of(leg: Leg, steps: int, open_edge: float, size: Size, heights: list[float]) -> list[float]:
+    """Return the shares at which a leg is sampled."""
+    if leg["moves"] == "tilt":
+        return tilt_steps(leg)
+    return rail_steps(leg, steps, open_edge, size, heights)
 
 
 def travel_samples(

@@ -1,7 +1,6 @@
 """The opening: which leaves stand in it, in the active leaf's space with its hinges on the left."""
 
 from configurator.kernel.door.leaf import glass_box, leaf_box, leaf_pieces, leaf_width, lites_across, lites_up
-from configurator.kernel.numbers import overlap
 from configurator.kernel.pieces import box, mirrored, moved
 from configurator.kernel.shapes import Box, Door, Piece
 
@@ -126,7 +125,11 @@ def length_within(spans: list[list[float]], start: float, end: float) -> float:
     """Return how much of ``start`` to ``end`` lies within the spans."""
     total = 0.0
     for span in spans:
-        total += overlap(span[0], span[1], start, end)
+        # Written out rather than called: this runs for every edge of every louver.
+        low = span[0] if span[0] > start else start
+        high = span[1] if span[1] < end else end
+        if high > low:
+            total += high - low
     return total
 
 

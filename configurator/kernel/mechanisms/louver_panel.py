@@ -7,7 +7,6 @@ whose sweep meets the cut-out is made short, and a small frame closes the panel 
 """
 
 from configurator.kernel.mechanisms.blades import LENS_BLADE, blade_deep, blade_sweep, level_blades, spread_centres
-from configurator.kernel.numbers import overlap
 from configurator.kernel.pieces import box, solid
 from configurator.kernel.shapes import Box, Piece, Position, Size
 
@@ -66,9 +65,9 @@ def louver_rows(numbers: dict[str, float], size: Size) -> list[list[list[float]]
 
 def without_hole(piece: Piece, hole: Box) -> list[Piece]:
     """Return what is left of an opaque piece when the cut-out is taken away."""
-    across = overlap(piece["x0"], piece["x1"], hole["x0"], hole["x1"])
-    up = overlap(piece["y0"], piece["y1"], hole["y0"], hole["y1"])
-    if across <= 0 or up <= 0:
+    if piece["x1"] <= hole["x0"] or piece["x0"] >= hole["x1"]:
+        return [piece]
+    if piece["y1"] <= hole["y0"] or piece["y0"] >= hole["y1"]:
         return [piece]
     parts: list[Piece] = []
     low = max(piece["y0"], hole["y0"])

@@ -16,58 +16,65 @@ class Shares(TypedDict):
     area: float
 
 
-def edges_of(pieces: list[Piece], low: str, high: str, start: float, end: float) -> list[float]:
-    """Return the sorted edges of the pieces along one axis, between ``start`` and ``end``, both included."""
-    edges = [start, end]
-    for piece in pieces:
-        for edge in [float_of(piece, low), float_of(piece, high)]:
-            if edge > start and edge < end:
-                edges.append(edge)
-    ordered = sorted(edges)
-    distinct = [ordered[0]]
-    for edge in ordered:
-        if edge > distinct[len(distinct) - 1]:
+def distinct_between(edges: list[float], start: float, end: float) -> list[float]:
+    """Return the distinct edges between ``start`` and ``end`` in order, both ends included."""
+    within = [edge for edge in edges if edge > start and edge < end]
+    distinct = [start]
+    last = start
+    for edge in sorted(within):
+        if edge > last:
             distinct.append(edge)
+            last = edge
+    distinct.append(end)
     return distinct
 
 
-def float_of(piece: Piece, edge: str) -> float:
-    """Return one edge of a piece by its name."""
-    if edge == "x0":
-        return piece["x0"]
-    if edge == "x1":
-        return piece["x1"]
-    if edge == "y0":
-        return piece["y0"]
-    return piece["y1"]
+def side_edges(pieces: list[Piece], left: float, right: float) -> list[float]:
+    """Return where along x, between ``left`` and ``right``, a piece begins or ends."""
+    edges: list[float] = []
+    for piece in pieces:
+        edges.append(piece["x0"])
+        edges.append(piece["x1"])
+    return distinct_between(edges, left, right)
+
+
+def level_edges(pieces: list[Piece], bottom: float, top: float) -> list[float]:
+    """Return where along y, between ``bottom`` and ``top``, a piece begins or ends."""
+    edges: list[float] = []
+    for piece in pieces:
+        edges.append(piece["y0"])
+        edges.append(piece["y1"])
+    return distinct_between(edges, bottom, top)
 
 
 def strip_shares(pieces: list[Piece], rows: list[list[float]]) -> list[float]:
     """Return the heights of uncovered glass, view and light in a strip that all the pieces span."""
     bottom = rows[0][0]
     top = rows[len(rows) - 1][1]
-    edges = edges_of(pieces, "y0", "y1", bottom, top)
+    if len(pieces) == 0:
+        bare = length_within(rows, bottom, top)
+        return [bare, bare, bare]
+    edges = level_edges(pieces, bottom, top)
     waiting = sorted(pieces, key=lambda piece: piece["y0"])
     following = 0
     present: list[Piece] = []
     sums = [0.0, 0.0, 0.0]
     for i in range(len(edges) - 1):
         low = edges[i]
-        high = edges[i + 1]
-        while following < len(waiting) and waiting[following]["y0"] <= low:
-            present.append(waiting[following])
-            following += 1
         present = [piece for piece in present if piece["y1"] > low]
-        clear = length_within(rows, low, high)
-        view = 1.0
-        light = 1.0
+        while following < len(waiting) and waiting[following]["y0"] <= low:
+            if waiting[following]["y1"] > low:
+                present.append(waiting[following])
+            following += 1
+        view = length_within(rows, low, edges[i + 1])
+        light = view
+        if len(present) == 0:
+            sums[0] += view
         for piece in present:
             view = view * piece["view"]
             light = light * piece["light"]
-        if len(present) == 0:
-            sums[0] += clear
-        sums[1] += clear * view
-        sums[2] += clear * light
+        sums[1] += view
+        sums[2] += light
     return sums
 
 
@@ -85,7 +92,7 @@ def glass_shares(door: Door, whole: bool, pieces: list[Piece]) -> Shares:
         right = max(right, span[1])
     height = length_within(rows, rows[0][0], rows[len(rows) - 1][1])
     area = length_within(spans, left, right) * height
-    edges = edges_of(pieces, "x0", "x1", left, right)
+    edges = side_edges(pieces, left, right)
     sums = [0.0, 0.0, 0.0]
     for i in range(len(edges) - 1):
         middle = (edges[i] + edges[i + 1]) / 2
@@ -111,11 +118,11 @@ def share_figure(key: str, name: str, rule: str, share: float, area: float) -> F
     )
 
 
-def glass_figures(door: Door, whole: bool, raised: list[Piece], down: list[Piece]) -> list[Figure]:
+def glass_figures(raised: Shares, down: Shares) -> list[Figure]:
     """Return visible glass, view and light when open and when closed."""
     figures: list[Figure] = []
     for state in ["open", "closed"]:
-        shares = glass_shares(door, whole, raised if state == "open" else down)
+        shares = raised if state == "open" else down
         area = shares["area"]
         figures.append(
             share_figure(

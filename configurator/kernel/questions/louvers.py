@@ -4,14 +4,19 @@ from configurator.kernel.mechanisms.blades import spread_count, spread_pitch
 from configurator.kernel.mechanisms.louver_panel import louver_bays, louver_swing, panel_light
 from configurator.kernel.mount.cutout import without_cutout
 from configurator.kernel.questions.figure import figure
-from configurator.kernel.questions.glass import glass_shares
+from configurator.kernel.questions.glass import Shares, glass_shares
 from configurator.kernel.sampling import covering_pieces
 from configurator.kernel.shapes import Door, Figure, Position, Size
 from configurator.kernel.travel import closed_position, open_position
 
 
-def louver_figures(door: Door, mechanism: str, numbers: dict[str, float], size: Size) -> list[Figure]:
-    """Return count, pitch, sweep and the cut-out's figures; nothing for a family without louvers."""
+def louver_figures(
+    door: Door, mechanism: str, numbers: dict[str, float], size: Size, raised: Shares, down: Shares
+) -> list[Figure]:
+    """Return count, pitch, sweep and the cut-out's figures; nothing for a family without louvers.
+
+    ``raised`` and ``down`` are the shares of the glass when open and when closed.
+    """
     figures: list[Figure] = []
     if numbers.get("louver_width", 0.0) == 0:
         return figures
@@ -49,7 +54,7 @@ def louver_figures(door: Door, mechanism: str, numbers: dict[str, float], size: 
     )
     figures.append(sweep_figure(numbers, sweep))
     if size["cutout"]["x1"] > size["cutout"]["x0"]:
-        figures.extend(cutout_figures(door, mechanism, numbers, size))
+        figures.extend(cutout_figures(door, mechanism, numbers, size, raised, down))
     return figures
 
 
@@ -66,7 +71,9 @@ def sweep_figure(numbers: dict[str, float], sweep: float) -> Figure:
     )
 
 
-def cutout_figures(door: Door, mechanism: str, numbers: dict[str, float], size: Size) -> list[Figure]:
+def cutout_figures(
+    door: Door, mechanism: str, numbers: dict[str, float], size: Size, raised: Shares, down: Shares
+) -> list[Figure]:
     """Return the cut-out's size and place, and its cost against the same panel without one."""
     hole = size["cutout"]
     clear = numbers["cutout_clear"]
@@ -90,29 +97,40 @@ def cutout_figures(door: Door, mechanism: str, numbers: dict[str, float], size: 
             "from {y0} to {y1} above the floor, clearance {clear} included",
             {"y0": [hole["y0"], "mm"], "y1": [hole["y1"], "mm"], "clear": [clear, "mm"]},
         ),
-        cost_figure(door, mechanism, numbers, size, open_position(numbers), "cutout_glass", "glass"),
-        cost_figure(door, mechanism, numbers, size, closed_position(numbers), "cutout_privacy", "privacy"),
+        glass_cost(raised["view"], uncut_shares(door, mechanism, numbers, size, open_position(numbers))["view"]),
+        privacy_cost(
+            down["visible"], uncut_shares(door, mechanism, numbers, size, closed_position(numbers))["visible"]
+        ),
     ]
 
 
-def cost_figure(
-    door: Door, mechanism: str, numbers: dict[str, float], size: Size, place: Position, key: str, name: str
-) -> Figure:
-    """Return a cut-out's cost: view hidden by its frame when open, or glass left bare when closed."""
-    whole = size["mount"] == "over-opening"
-    cut = glass_shares(door, whole, covering_pieces(mechanism, numbers, size, place))
-    plain = glass_shares(door, whole, covering_pieces(mechanism, numbers, without_cutout(size), place))
-    cost = plain["view"] - cut["view"] if name == "glass" else cut["visible"] - plain["visible"]
-    rule = "the view that its frame takes when open" if name == "glass" else "the glass that it leaves bare when closed"
+def uncut_shares(door: Door, mechanism: str, numbers: dict[str, float], size: Size, place: Position) -> Shares:
+    """Return the shares of the glass for the same panel without its cut-out."""
+    pieces = covering_pieces(mechanism, numbers, without_cutout(size), place)
+    return glass_shares(door, size["mount"] == "over-opening", pieces)
+
+
+def glass_cost(cut: float, uncut: float) -> Figure:
+    """Return what of the view the cut-out's frame takes when the louvers are open."""
     return figure(
-        key,
-        "cost of the cut-out in " + name,
-        max(0.0, cost),
+        "cutout_glass",
+        "cost of the cut-out in view",
+        max(0.0, uncut - cut),
         "share",
-        rule,
-        "without the cut-out {plain}, with it {cut}",
-        {
-            "plain": [plain["view"] if name == "glass" else plain["visible"], "share"],
-            "cut": [cut["view"] if name == "glass" else cut["visible"], "share"],
-        },
+        "the view that its frame takes when open",
+        "without the cut-out {uncut}, with it {cut}",
+        {"uncut": [uncut, "share"], "cut": [cut, "share"]},
+    )
+
+
+def privacy_cost(cut: float, uncut: float) -> Figure:
+    """Return the glass that the cut-out leaves bare when the louvers are closed."""
+    return figure(
+        "cutout_privacy",
+        "cost of the cut-out in privacy",
+        max(0.0, cut - uncut),
+        "share",
+        "the glass that it leaves bare when closed",
+        "with the cut-out {cut}, without it {uncut}",
+        {"cut": [cut, "share"], "uncut": [uncut, "share"]},
     )
