@@ -10,10 +10,9 @@ def words(text: str) -> frozenset[str]:
 
 # Words that JavaScript keeps for itself or that the translation needs for its own ends.
 RESERVED = words(
-    "abstract arguments boolean byte case catch char const debugger default delete do double enum eval export extends"
-    " final float function goto implements instanceof int interface let long native new null package private"
-    " protected public self short static super switch synchronized this throw throws transient typeof undefined var"
-    " void volatile window Array Astragal Boolean Error Infinity Math NaN Number Object String"
+    "arguments await case catch const debugger default delete do enum eval export extends function implements"
+    " instanceof interface let new null package private protected public self static super switch this throw typeof"
+    " undefined var void window Array Astragal Boolean Error Infinity Math NaN Number Object String"
 )
 BUILTINS = words("abs all any bool chr dict enumerate float int len list max min ord range reversed sorted str sum zip")
 METHODS = words(

@@ -12,12 +12,12 @@ CHECK_FACTOR = 257
 
 def check_of(text: str) -> str:
     """Return five letters that change with any letter of the text."""
-    return lettered(check_sum(text), 5)
+    return check_digits(check_sum(text), 5)
 
 
 def short_check(text: str) -> str:
     """Return three such letters."""
-    return lettered(check_sum(text), 3)
+    return check_digits(check_sum(text), 3)
 
 
 def check_sum(text: str) -> float:
@@ -29,7 +29,7 @@ def check_sum(text: str) -> float:
     return total
 
 
-def lettered(value: float, count: int) -> str:
+def check_digits(value: float, count: int) -> str:
     """Return the lowest ``count`` digits of a whole number, base thirty."""
     base = len(CHECK_LETTERS)
     text = ""

@@ -1,0 +1,80 @@
+// The browser's side of the parity test: the same questions, the answers flattened the same way.
+
+const CRC_TABLE = Uint32Array.from({ length: 256 }, (_, n) => {
+  for (let bit = 0; bit < 8; bit++) n = n & 1 ? 0xedb88320 ^ (n >>> 1) : n >>> 1;
+  return n;
+});
+
+function crc32(text) {
+  let crc = 0xffffffff;
+  for (const byte of new TextEncoder().encode(text)) crc = CRC_TABLE[(crc ^ byte) & 255] ^ (crc >>> 8);
+  return (crc ^ 0xffffffff) >>> 0;
+}
+
+function flatten(value, words, numbers) {
+  if (typeof value === "number") numbers.push(value);
+  else if (typeof value === "string") words.push(value);
+  else if (Array.isArray(value)) {
+    words.push(`[${value.length}`);
+    for (const part of value) flatten(part, words, numbers);
+  } else if (value !== null && typeof value === "object") {
+    const names = Object.keys(value);
+    words.push(`{${names.join(" ")}`);
+    for (const name of names) flatten(value[name], words, numbers);
+  } else words.push(String(value));
+}
+
+function base64(numbers) {
+  const bytes = new Uint8Array(Float64Array.from(numbers).buffer);
+  let text = "";
+  for (let i = 0; i < bytes.length; i += 8192) text += String.fromCharCode(...bytes.subarray(i, i + 8192));
+  return btoa(text);
+}
+
+function asked(one) {
+  const { kernel, catalog } = Astragal;
+  const { door, choices, place, household, units } = one;
+  const family = catalog.families[one.family];
+  const answer = kernel.ask(door, family, choices, household);
+  const scene = kernel.scene(door, family, choices, place);
+  const names = { family: family.name, door: door.name, place: kernel.place_words(answer, place) };
+  const state = { units, active: 0, household, configurations: [{ door, family: family.id, choices, place }] };
+  const link = kernel.encode(state, catalog);
+  const told = {
+    answer,
+    scene,
+    views: one.views.map((view) => kernel[`${view}_of`](scene, door, answer, units, names)),
+    moment: kernel.moment(door, family, choices, place),
+    said: Object.values(answer.figures).map((figure) => kernel.say_working(figure, units)),
+    link,
+    opened: kernel.decode(link, catalog),
+  };
+  if (one.thorough) {
+    told.ruled_out = kernel.ruled_out(door, family, choices);
+    told.pieces = kernel.answer_pieces(door, family, choices, place);
+  }
+  return told;
+}
+
+// For a batch of values: what the words come to, how many numbers each has, and all the numbers.
+function condensed(values) {
+  const crcs = [];
+  const counts = [];
+  const numbers = [];
+  for (const value of values) {
+    const words = [];
+    const before = numbers.length;
+    flatten(value, words, numbers);
+    crcs.push(crc32(words.join("\n")));
+    counts.push(numbers.length - before);
+  }
+  return [crcs, counts, base64(numbers)];
+}
+
+function askedAll(text) {
+  return condensed(JSON.parse(text).map(asked));
+}
+
+function openedAll(links) {
+  return condensed(links.map((link) => Astragal.kernel.decode(link, Astragal.catalog)));
+}

@@ -1,0 +1,177 @@
+"""Python's side of the parity test, and the search for where two answers part.
+
+One case again, by itself: ``python -m tests.browser.parity SEED NUMBER``.
+"""
+
+import base64
+import json
+import shutil
+import sys
+import zlib
+from collections.abc import Iterator
+from pathlib import Path
+from typing import Any
+
+import numpy as np
+from playwright.sync_api import Browser, Page, sync_playwright
+
+from configurator.browser import catalog_json, kernel_js
+from configurator.browser.catalog_json import page_catalog
+from configurator.browser.link import decode, encode
+from configurator.browser.link.shapes import State
+from configurator.catalog import Catalog, load
+from configurator.kernel.answer import ask, ruled_out
+from configurator.kernel.moment import moment
+from configurator.kernel.say import say_working
+from configurator.kernel.scene import answer_pieces, scene
+from configurator.kernel.views.elevation import elevation_of
+from configurator.kernel.views.plan import plan_of
+from configurator.kernel.views.section import section_of
+from configurator.kernel.views.words import place_words
+from configurator.places import CONTENT
+from tests.cases import Case, seeded_case
+
+CLOSE = 1e-9
+VIEWS = {"elevation": elevation_of, "section": section_of, "plan": plan_of}
+# What the words come to, how many numbers, and the numbers as base64 of doubles.
+Condensed = tuple[list[int], list[int], str]
+
+
+def views_of(number: int, thorough: bool) -> list[str]:
+    """Return which views of a case are drawn: all, or each in its turn."""
+    return list(VIEWS) if thorough else [list(VIEWS)[number % len(VIEWS)]]
+
+
+def asked(case: Case, catalog: Catalog, views: list[str], thorough: bool) -> dict[str, Any]:
+    """Return everything that the kernel tells of a case; ``thorough`` asks for what is slow too."""
+    door, family, choices, place = case["door"], case["family"], case["choices"], case["place"]
+    household, units = case["household"], case["units"]
+    answer = ask(door, family, choices, household)
+    view = scene(door, family, choices, place)
+    names = {"family": family["name"], "door": door["name"], "place": place_words(answer, place)}
+    stock = page_catalog(catalog)
+    link = encode(state_of(case), stock)
+    told: dict[str, Any] = {
+        "answer": answer,
+        "scene": view,
+        "views": [VIEWS[name](view, door, answer, units, names) for name in views],
+        "moment": moment(door, family, choices, place),
+        "said": [say_working(figure, units) for figure in answer["figures"].values()],
+        "link": link,
+        "opened": decode(link, stock),
+    }
+    if thorough:
+        told["ruled_out"] = ruled_out(door, family, choices)
+        told["pieces"] = answer_pieces(door, family, choices, place)
+    return told
+
+
+def state_of(case: Case) -> State:
+    """Return a case as what a link holds."""
+    one = {"door": case["door"], "family": case["family"]["id"], "choices": case["choices"], "place": case["place"]}
+    return {"units": case["units"], "active": 0, "household": case["household"], "configurations": [one]}  # type: ignore[list-item]
+
+
+def sent(case: Case, views: list[str], thorough: bool) -> dict[str, Any]:
+    """Return a case as the browser is given it: its family by id."""
+    return {**case, "family": case["family"]["id"], "views": views, "thorough": thorough}
+
+
+def flatten(value: Any, words: list[str], numbers: list[float]) -> None:
+    """Put a value's words and its numbers into two lists, in order."""
+    if isinstance(value, str):
+        words.append(value)
+    elif isinstance(value, bool) or value is None:
+        words.append({True: "true", False: "false", None: "null"}[value])
+    elif isinstance(value, int | float):
+        numbers.append(value)
+    elif isinstance(value, dict):
+        words.append("{" + " ".join(value))
+        for part in value.values():
+            flatten(part, words, numbers)
+    else:
+        words.append(f"[{len(value)}")
+        for part in value:
+            flatten(part, words, numbers)
+
+
+def condensed(values: list[Any]) -> Condensed:
+    """Return a batch of values as little enough to compare thousands."""
+    crcs, counts, numbers = [], [], []
+    for value in values:
+        words: list[str] = []
+        before = len(numbers)
+        flatten(value, words, numbers)
+        crcs.append(zlib.crc32("\n".join(words).encode()))
+        counts.append(len(numbers) - before)
+    return crcs, counts, base64.b64encode(np.array(numbers, dtype="<f8").tobytes()).decode()
+
+
+def unequal(mine: Condensed, theirs: Condensed) -> list[int]:
+    """Return the places in a batch at which two sides differ by more than 1e-9, relative or absolute."""
+    if mine[1] == theirs[1]:
+        a, b = (np.frombuffer(base64.b64decode(side[2]), dtype="<f8") for side in (mine, theirs))
+        wrong = ~(np.abs(a - b) <= CLOSE * np.maximum(1.0, np.maximum(np.abs(a), np.abs(b))))
+        owners = np.repeat(np.arange(len(mine[1])), mine[1])
+        wrong_cases = set(owners[wrong].tolist())
+    else:
+        wrong_cases = {i for i, (a, b) in enumerate(zip(mine[1], theirs[1], strict=True)) if a != b}
+    wrong_cases.update(i for i, (a, b) in enumerate(zip(mine[0], theirs[0], strict=True)) if a != b)
+    return sorted(wrong_cases)
+
+
+def differences(mine: Any, theirs: Any, path: str = "") -> Iterator[str]:
+    """Yield where two values differ, as readable lines."""
+    if isinstance(mine, dict) and isinstance(theirs, dict):
+        if list(mine) != list(theirs):
+            yield f"{path}: keys {list(mine)} in Python, {list(theirs)} in the browser"
+        for name in mine.keys() & theirs.keys():
+            yield from differences(mine[name], theirs[name], f"{path}.{name}")
+    elif isinstance(mine, list | tuple) and isinstance(theirs, list):
+        if len(mine) != len(theirs):
+            yield f"{path}: {len(mine)} in Python, {len(theirs)} in the browser"
+        for i, (a, b) in enumerate(zip(mine, theirs, strict=False)):
+            yield from differences(a, b, f"{path}[{i}]")
+    elif is_number(mine) and is_number(theirs):
+        if not abs(mine - theirs) <= CLOSE * max(1.0, abs(mine), abs(theirs)):
+            yield f"{path}: {mine!r} in Python, {theirs!r} in the browser"
+    elif mine != theirs:
+        yield f"{path}: {mine!r} in Python, {theirs!r} in the browser"
+
+
+def is_number(value: Any) -> bool:
+    """Return whether a value is a number."""
+    return isinstance(value, int | float) and not isinstance(value, bool)
+
+
+def kernel_page(browser: Browser, catalog: Catalog) -> Page:
+    """Return a page with the translated kernel, the catalog and the browser's side of this test."""
+    page = browser.new_page()
+    page.add_script_tag(content=kernel_js())
+    page.add_script_tag(content=f"Astragal.catalog = {catalog_json(catalog)};")
+    page.add_script_tag(path=Path(__file__).with_name("parity.js"))
+    return page
+
+
+def told_apart(page: Page, case: Case, catalog: Catalog) -> list[str]:
+    """Return where Python and the browser differ on one case."""
+    theirs = page.evaluate("asked", sent(case, list(VIEWS), True))
+    return list(differences(asked(case, catalog, list(VIEWS), True), theirs))
+
+
+def main() -> int:
+    """Ask one case on both sides and print it with its differences."""
+    seed, number = (int(word) for word in sys.argv[1:])
+    catalog = load(CONTENT)
+    case = seeded_case(catalog, seed, number)
+    print(json.dumps(sent(case, list(VIEWS), True)))
+    with sync_playwright() as playwright:
+        browser = playwright.chromium.launch(executable_path=shutil.which("chromium"), args=["--no-sandbox"])
+        found = told_apart(kernel_page(browser, catalog), case, catalog)
+        browser.close()
+    print(*(found or ["Both sides agree."]), sep="\n")
+    return 1 if found else 0
+
+
+if __name__ == "__main__":
+    sys.exit(main())
