@@ -222,16 +222,16 @@ class Check(ast.NodeVisitor):
         outer = self.names
         self.names = {**outer, **{arg.arg: annotation(arg.annotation) for arg in node.args.args}}
         self.named(node, node.name)
-        self._arguments(node.args)
+        self._arguments(node, node.args)
         if node.name[:1].isupper():
             self.slip(node, f"the function name {node.name}; begin with a small letter")
         for statement in node.body:
             self.visit(statement)
         self.names = outer
 
-    def _arguments(self, arguments: ast.arguments) -> None:
+    def _arguments(self, node: ast.AST, arguments: ast.arguments) -> None:
         if arguments.vararg or arguments.kwarg or arguments.kwonlyargs or arguments.posonlyargs:
-            self.slip(arguments.args[0] if arguments.args else arguments, "star arguments; name each argument")
+            self.slip(node, "star arguments; name each argument")
         for arg in arguments.args:
             self.named(arg, arg.arg)
         for default in arguments.defaults:
@@ -243,7 +243,7 @@ class Check(ast.NodeVisitor):
             self.slip(node, "a lambda with defaults; write a function")
         if isinstance(node.body, ast.Tuple | ast.List):
             self.slip(node, "a list as a sort key; sort by one number or string")
-        self._arguments(node.args)
+        self._arguments(node, node.args)
         self.visit(node.body)
 
     def named(self, node: ast.AST, name: str) -> None:
