@@ -14,7 +14,7 @@ EDGE = 56
 # The drawing's window on the card.
 ACROSS, DOWN = 560, HEIGHT - 2 * EDGE
 # Few colours keep a card small; flat drawings lose nothing by it.
-COLOURS = 48
+COLOURS = 16
 TITLE_SIZES = (76, 64, 54, 46)
 TITLE_LINES = 3
 
@@ -113,5 +113,5 @@ def small_png(image: Image.Image) -> bytes:
     """Return a picture as PNG with few colours and nothing but pixels in it."""
     out = io.BytesIO()
     flat = image.quantize(COLOURS, Image.Quantize.FASTOCTREE, dither=Image.Dither.NONE)
-    flat.save(out, "PNG", optimize=True)
+    flat.save(out, "PNG", bits=4, compress_level=9)
     return out.getvalue()

@@ -1,10 +1,72 @@
-"""Several states of one drawing in one SVG: what they share is drawn once, what differs in one group a state."""
+"""Drawings for pages, small: whole millimetres where a screen shows no more, and what two share drawn once."""
+
+from difflib import SequenceMatcher
 
 from svgwrite.base import BaseElement
 from svgwrite.container import Defs, Group, Use
 
+from configurator.drawing.palette import paper_scale
 from configurator.drawing.svg import Pen, canvas, path_element, runs, text_element
 from configurator.kernel.shapes import Drawing, Mark
+
+# From this scale on, a tenth of a millimetre is less than a screen or a printer shows.
+COARSE_SCALE = 10.0
+HANDS_ON = ("focus-", "part-")
+# Fewer marks than this in a row are drawn again rather than referred to.
+WORTH_SHARING = 3
+
+
+class ScreenPen(Pen):
+    """Writes whole millimetres in drawings of a whole door."""
+
+    def __init__(self, drawing: Drawing) -> None:
+        super().__init__(drawing)
+        if paper_scale(drawing) >= COARSE_SCALE:
+            self.decimals = 0
+
+    def number(self, value: float) -> str:
+        """Return a coordinate without needless zeros."""
+        return f"{round(value):d}" if self.decimals == 0 else super().number(value)
+
+    def path(self, mark: Mark) -> str:
+        """Return the path data of a shape, in steps from point to point where they are whole."""
+        if self.decimals or mark["shape"] == "circle":
+            return super().path(mark)
+        whole = [round(value) for value in mark["points"]]
+        steps = [(x - x0, y - y0) for x0, y0, x, y in zip(whole, whole[1:], whole[2:], whole[3:], strict=False)][::2]
+        return f"M{whole[0]} {whole[1]}{written(steps)}" + ("z" if mark["shape"] == "polygon" else "")
+
+
+def written(steps: list[tuple[int, int]]) -> str:
+    """Return steps as relative path data; a letter that repeats and a space before a minus are left out."""
+    text, last = "", ""
+    for dx, dy in steps:
+        if dx == 0 and dy == 0:
+            continue
+        letter, numbers = ("h", [dx]) if dy == 0 else ("v", [dy]) if dx == 0 else ("l", [dx, dy])
+        for at, number in enumerate(numbers):
+            starts = at == 0 and letter != last
+            text += letter if starts else "" if number < 0 else " "
+            text += str(number)
+        last = letter
+    return text
+
+
+def still(drawing: Drawing) -> Drawing:
+    """Return a drawing without the classes by which the configurator takes hold of its marks."""
+    marks: list[Mark] = []
+    for mark in drawing["marks"]:
+        kept = [role for role in mark["role"].split() if not role.startswith(HANDS_ON)]
+        marks.append({**mark, "role": " ".join(kept)})
+    return {**drawing, "marks": marks}
+
+
+def screen_svg(drawing: Drawing, prefix: str = "") -> str:
+    """Return an SVG element for a page; ``prefix`` keeps ids on the page apart."""
+    paper = canvas(drawing, prefix)
+    for element in elements(still(drawing)["marks"], ScreenPen(drawing)):
+        paper.add(element)
+    return str(paper.tostring())
 
 
 def common_start(lists: list[list[Mark]]) -> int:
@@ -17,12 +79,12 @@ def common_start(lists: list[list[Mark]]) -> int:
     return shared
 
 
-def elements(marks: list[Mark], pen: Pen) -> list[BaseElement]:
+def elements(marks: list[Mark], pen: ScreenPen) -> list[BaseElement]:
     """Return marks as SVG elements."""
     return [text_element(run[0], pen) if run[0]["shape"] == "text" else path_element(run, pen) for run in runs(marks)]
 
 
-def group(marks: list[Mark], pen: Pen, **attributes: str) -> Group:
+def group(marks: list[Mark], pen: ScreenPen, **attributes: str) -> Group:
     """Return marks as one group."""
     found = Group(debug=False, **attributes)
     for element in elements(marks, pen):
@@ -36,11 +98,11 @@ def layered_svg(drawings: list[Drawing], classes: list[str], prefix: str = "", b
     Title and description are those of the first. ``base`` names a group on the same page
     (:func:`base_svg`) that is drawn first, and that the drawings leave out.
     """
-    lists = [drawing["marks"] for drawing in drawings]
+    lists = [still(drawing)["marks"] for drawing in drawings]
     start = common_start(lists)
     end = common_start([marks[start:][::-1] for marks in lists])
     paper = canvas(drawings[0], prefix)
-    pen = Pen(drawings[0])
+    pen = ScreenPen(drawings[0])
     if base:
         paper.add(Use(f"#{base}", debug=False))
     for element in elements(lists[0][:start], pen):
@@ -61,6 +123,38 @@ def base_svg(drawing: Drawing, name: str) -> str:
     paper.attribs.update({"width": "0", "height": "0", "aria-hidden": "true"})
     held = Defs(debug=False)
     # A style rule cannot reach into what is used, unless all of its selector lies within.
-    held.add(group(drawing["marks"], Pen(drawing), id_=name, class_=look))
+    held.add(group(drawing["marks"], ScreenPen(drawing), id_=name, class_=look))
     paper.add(held)
     return str(paper.tostring())
+
+
+def mark_key(mark: Mark) -> tuple[object, ...]:
+    """Return a mark as something that can be compared quickly."""
+    return tuple(tuple(value) if isinstance(value, list) else value for value in mark.values())
+
+
+def shared_runs(one: list[Mark], other: list[Mark]) -> list[tuple[int, int, int]]:
+    """Return the stretches that both lists have, as the two starts and the length."""
+    matcher = SequenceMatcher(None, [mark_key(mark) for mark in one], [mark_key(mark) for mark in other], False)
+    return [(match.a, match.b, match.size) for match in matcher.get_matching_blocks() if match.size >= WORTH_SHARING]
+
+
+def twin_svgs(one: Drawing, other: Drawing, prefixes: tuple[str, str]) -> tuple[str, str]:
+    """Return two SVGs for one page: the second refers to the first for what both show."""
+    one, other = still(one), still(other)
+    first, second = canvas(one, prefixes[0]), canvas(other, prefixes[1])
+    pens = (ScreenPen(one), ScreenPen(other))
+    look = first.attribs["class"]
+    at, to = 0, 0
+    for number, (start, end, size) in enumerate([*shared_runs(one["marks"], other["marks"]), (None, None, 0)]):
+        for element in elements(one["marks"][at:start], pens[0]):
+            first.add(element)
+        for element in elements(other["marks"][to:end], pens[1]):
+            second.add(element)
+        if start is None or end is None:
+            break
+        name = f"{prefixes[0]}{number}"
+        first.add(group(one["marks"][start : start + size], pens[0], id_=name, class_=look))
+        second.add(Use(f"#{name}", debug=False))
+        at, to = start + size, end + size
+    return str(first.tostring()), str(second.tostring())

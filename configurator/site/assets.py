@@ -1,6 +1,5 @@
 """The files beside the pages: style, scripts, icons, swatches, cards and pictures."""
 
-from configurator.browser import catalog_json, kernel_js
 from configurator.site.house import House
 from configurator.site.themes import SHARED, style_sheet
 

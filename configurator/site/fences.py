@@ -7,7 +7,7 @@
     at: 0.5
     ```
 
-``view`` is ``elevation``, ``section`` or ``plan``; ``at`` is ``open``, ``closed`` or a share of the way to closed.
+``view`` is one of :data:`VIEWS`; ``at`` is ``open``, ``closed`` or a share of the way to closed.
 """
 
 import re
@@ -20,16 +20,25 @@ from configurator.catalog.suggest import what_to_write
 from configurator.kernel.resolve import resolve
 from configurator.kernel.shapes import Door, Family, Position
 from configurator.kernel.travel import closed_position, open_position, position_at
+from configurator.kernel.views.detail import detail_handle_of, detail_head_of
 from configurator.kernel.views.elevation import elevation_of
 from configurator.kernel.views.plan import plan_of
 from configurator.kernel.views.section import section_of
+from configurator.kernel.views.sheet import sheet_of
 from configurator.kernel.views.words import place_words
 from configurator.site.compare import fitted_url
 from configurator.site.house import House
 from configurator.site.pictures import View, finished_svg
 
 FENCE = re.compile(r"^```drawing\n(.*?)^```$", re.MULTILINE | re.DOTALL)
-VIEWS: dict[str, View] = {"elevation": elevation_of, "section": section_of, "plan": plan_of}
+VIEWS: dict[str, View] = {
+    "elevation": elevation_of,
+    "section": section_of,
+    "plan": plan_of,
+    "detail-head": detail_head_of,
+    "detail-handle": detail_handle_of,
+    "sheet": sheet_of,
+}
 KEYS = ("door", "family", "view", "at")
 
 

@@ -2,16 +2,16 @@
 
 from collections.abc import Callable
 
-from configurator.drawing.layers import base_svg, layered_svg
-from configurator.drawing.svg import to_inline_svg
+from configurator.drawing.layers import base_svg, layered_svg, screen_svg, twin_svgs
 from configurator.kernel.door.leaf import leaf_box
-from configurator.kernel.mount.blank import blank_size
 from configurator.kernel.resolve import resolve
-from configurator.kernel.scene import door_scene, leaf_spans, scene
+from configurator.kernel.scene import scene
 from configurator.kernel.shapes import Answer, Door, Drawing, Family, Position, Scene
 from configurator.kernel.travel import closed_position, open_position, position_at
-from configurator.kernel.views.elevation import blank_drawing, covering_front, door_front, elevation_of
+from configurator.kernel.views.elevation import blank_drawing, covering_front, door_front
 from configurator.kernel.views.layout import Layout, layout
+from configurator.kernel.views.measure import bare_answer, bare_scene
+from configurator.kernel.views.sheet import sheet_of
 from configurator.kernel.views.words import place_words
 from configurator.site.house import House
 
@@ -20,56 +20,42 @@ MARGIN = 90.0
 Window = tuple[float, float, float, float]
 
 
-def finished_svg(house: House, view: View, door: Door, family: Family, place: Position, prefix: str) -> str:
-    """Return a finished view with all its notes, as an SVG for a page."""
+def finished(house: House, view: View, door: Door, family: Family, place: Position) -> Drawing:
+    """Return a finished view with all its notes."""
     answer = house.answer(door, family)
     names = {"family": family["name"], "door": door["name"], "place": place_words(answer, place)}
+    return view(scene(door, family, {}, place), door, answer, house.units, names)
+
+
+def finished_svg(house: House, view: View, door: Door, family: Family, place: Position, prefix: str) -> str:
+    """Return a finished view as an SVG for a page."""
 
     def made() -> str:
-        return to_inline_svg(view(scene(door, family, {}, place), door, answer, house.units, names), prefix)
+        return screen_svg(finished(house, view, door, family, place), prefix)
 
     return house.answers.once(made, view.__name__, door, family, place, house.units, prefix)
 
 
-def blank_answer(door: Door) -> Answer:
-    """Return an answer that tells of no covering."""
-    place: Position = {"lower": 0.0, "upper": 0.0, "tilt": 0.0, "coarse": False}
-    return {
-        "door": door["id"],
-        "family": "",
-        "choices": {},
-        "refusal": "",
-        "size": blank_size("on-leaf"),
-        "figures": {},
-        "verdicts": {},
-        "cautions": [],
-        "legs": [],
-        "open": place,
-        "closed": place,
-    }
+def sheet_svgs(house: House, door: Door, family: Family, places: list[Position]) -> list[str]:
+    """Return the drawing sheets of one or two positions for a page."""
 
+    def made() -> list[str]:
+        sheets = [finished(house, sheet_of, door, family, place) for place in places]
+        if len(sheets) == 1:
+            return [screen_svg(sheets[0], "sheet-")]
+        return list(twin_svgs(sheets[0], sheets[1], ("open-", "closed-")))
 
-def door_alone(door: Door) -> Scene:
-    """Return a door without a covering."""
-    return {"door": door_scene(door), "covering": [], "leaf_x": leaf_spans(door)}
+    return house.answers.once(made, "sheets", door, family, places, house.units)
 
 
 def door_frame(door: Door) -> Layout:
     """Return the layout of a door without a covering."""
-    return layout(door_alone(door), door, blank_answer(door))
+    return layout(bare_scene(door), door, bare_answer())
 
 
 def door_names(door: Door) -> dict[str, str]:
     """Return the words for a door alone."""
     return {"family": "Door", "door": door["name"], "place": ""}
-
-
-def measured_door(house: House, door: Door) -> Drawing:
-    """Return the door's elevation with its own dimensions."""
-    view = elevation_of(door_alone(door), door, blank_answer(door), house.units, door_names(door))
-    view["title"] = door["name"]
-    view["desc"] = house.catalog.door_notes[door["id"]].summary
-    return view
 
 
 def window_of(frame: Layout) -> Window:
@@ -102,10 +88,10 @@ def family_window(house: House, door: Door, families: list[Family]) -> Window:
 
 def bare_door(door: Door, window: Window) -> Drawing:
     """Return what stands still on a door: all but coverings, handles and notes."""
-    view = blank_drawing("elevation", door_names(door), blank_answer(door), "mm")
+    view = blank_drawing("elevation", door_names(door), bare_answer(), "mm")
     frame = door_frame(door)
     # The floor line ends with the opening here, because the page draws its own.
-    view["marks"].extend(mark for mark in door_front(door_alone(door), door, frame) if "floor" not in mark["role"])
+    view["marks"].extend(mark for mark in door_front(bare_scene(door), door, frame) if "floor" not in mark["role"])
     return set_window(view, window)
 
 
@@ -156,7 +142,7 @@ def leaf_size(door: Door) -> tuple[float, float]:
 def whole_door(house: House, door: Door, window: Window) -> Drawing:
     """Return a door with its handle and without a covering."""
     view = bare_door(door, window)
-    view["marks"].extend(covering_front(door_alone(door), door, door_frame(door)))
+    view["marks"].extend(covering_front(bare_scene(door), door, door_frame(door)))
     view["title"] = door["name"]
     view["desc"] = house.catalog.door_notes[door["id"]].summary
     return view

@@ -1,6 +1,6 @@
 """All coverings, to be sifted by what people want."""
 
-from configurator.drawing.svg import to_inline_svg
+from configurator.drawing.layers import screen_svg
 from configurator.kernel.resolve import resolve
 from configurator.kernel.shapes import Door, Family
 from configurator.site.compare import Line, compared
@@ -63,7 +63,7 @@ def item(house: House, door: Door, family: Family) -> Given:
         "name": notes.name,
         "summary": notes.summary,
         "url": f"coverings/{family['id']}.html",
-        "svg": to_inline_svg(drawing, f"{family['id']}-"),
+        "svg": screen_svg(drawing, f"{family['id']}-"),
         "wants": wants(line, family),
         "order": order(line),
         "words": " ".join(said).lower(),

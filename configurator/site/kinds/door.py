@@ -1,15 +1,19 @@
 """One door, with every covering on it compared."""
 
-from configurator.drawing.svg import to_inline_svg
+from configurator.drawing.layers import screen_svg
 from configurator.kernel.say import say_length
 from configurator.kernel.shapes import Door, Family
+from configurator.kernel.views.measure import measure_elevation
 from configurator.site.compare import COLUMNS, NO_FIT, STATES, Line, best_first, compared
+from configurator.site.fields import DOOR_GROUPS
 from configurator.site.house import House
-from configurator.site.kinds.measure import DOOR_GROUPS
-from configurator.site.pictures import Window, door_base, family_window, measured_door, open_and_closed, whole_door
+from configurator.site.kinds.measure import dimensioned
+from configurator.site.pictures import Window, door_base, family_window, open_and_closed, whole_door
 from configurator.site.sitepage import Given
 
 BASE = "door-behind"
+# The dimensions that a door's own drawing shows; the list beside it has all of them.
+SHOWN = ("glass_width", "glass_height", "stile_hinge", "stile_latch", "rail_top", "rail_bottom", "handle_height")
 WORDS = {
     "clears": "the handle on all of its way",
     "guide by hand": "past the handle",
@@ -22,7 +26,7 @@ def tile(house: House, door: Door, family: Family, window: Window) -> Given:
     """Return a family on the door: its drawing open and closed, its figures and its verdict."""
     line = compared(house, door, family)
     if line["refusal"]:
-        svg = to_inline_svg(whole_door(house, door, window), f"{family['id']}-")
+        svg = screen_svg(whole_door(house, door, window), f"{family['id']}-")
     else:
         svg = open_and_closed(house, door, family, window, BASE)
     return {**line, "name": family["name"], "svg": svg}
@@ -66,7 +70,7 @@ def door_page(house: House, door: Door) -> Given:
         "words": WORDS,
         "groups": by_state(families),
         "columns": [{"id": ident, "name": name} for ident, name in COLUMNS],
-        "svg": to_inline_svg(measured_door(house, door), "measured-"),
+        "svg": screen_svg(dimensioned(measure_elevation(door, house.units), SHOWN), "measured-"),
         "measures": measures(house, door),
         "try_url": house.try_url(door, None),
     }

@@ -1,6 +1,6 @@
 """All doors, drawn to one scale."""
 
-from configurator.drawing.svg import to_inline_svg
+from configurator.drawing.layers import screen_svg
 from configurator.kernel.shapes import Door
 from configurator.site.house import House
 from configurator.site.pictures import Window, door_frame, leaf_size, whole_door, window_of
@@ -25,7 +25,7 @@ def item(house: House, door: Door, window: Window) -> Given:
         "name": notes.name,
         "summary": notes.summary,
         "url": f"doors/{door['id']}.html",
-        "svg": to_inline_svg(whole_door(house, door, window), f"{door['id']}-"),
+        "svg": screen_svg(whole_door(house, door, window), f"{door['id']}-"),
         "leaf_width": width,
         "leaf_height": height,
         "glass_width": door["glass_width"],

@@ -1,31 +1,24 @@
 """One family on one door: drawings open and closed, every figure with its working, cautions and sources."""
 
-from configurator.kernel.shapes import Answer, Door, Family, Position
-from configurator.kernel.views.sheet import sheet_of
+from configurator.kernel.shapes import Answer, Door, Family
 from configurator.kernel.views.words import place_words
 from configurator.site.compare import fitted_url
 from configurator.site.house import House
-from configurator.site.pictures import finished_svg
+from configurator.site.pictures import sheet_svgs
 from configurator.site.sitepage import Given
 
 KEY = ("visible_glass_open", "light_closed", "stack_height", "projection_most", "order_width", "order_height")
 
 
-def plate(house: House, door: Door, family: Family, place: Position, name: str) -> Given:
-    """Return a drawing sheet at a position, with its words."""
-    answer = house.answer(door, family)
-    return {
-        "svg": finished_svg(house, sheet_of, door, family, place, f"{name}-"),
-        "words": f"{family['name']} on {house.door_name(door)}, {place_words(answer, place)}.",
-    }
-
-
 def plates(house: House, door: Door, family: Family, answer: Answer) -> list[Given]:
-    """Return the sheets: open and closed, or one where nothing moves."""
-    names = {"open": answer["open"], "closed": answer["closed"]}
+    """Return the sheets, each with its words: open and closed, or one where nothing moves."""
+    places = [answer["open"], answer["closed"]]
     if answer["open"] == answer["closed"]:
-        names = {"closed": answer["closed"]}
-    return [plate(house, door, family, place, name) for name, place in names.items()]
+        places = [answer["closed"]]
+    return [
+        {"svg": svg, "words": f"{family['name']} on {house.door_name(door)}, {place_words(answer, place)}."}
+        for svg, place in zip(sheet_svgs(house, door, family, places), places, strict=True)
+    ]
 
 
 def choices(house: House, door: Door, family: Family, answer: Answer) -> list[Given]:

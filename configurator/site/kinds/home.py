@@ -1,6 +1,6 @@
 """The first page."""
 
-from configurator.drawing.svg import to_inline_svg
+from configurator.drawing.layers import screen_svg
 from configurator.kernel.shapes import Door, Family
 from configurator.site.house import House
 from configurator.site.pictures import bare, family_window, share_position
@@ -16,8 +16,10 @@ def first_pair(house: House) -> Door:
 
 
 def first_single(house: House) -> Door:
-    """Return the single door on which families are shown side by side."""
-    return next((door for door in house.doors if door["layout"] == "single"), house.doors[0])
+    """Return the single door on which families are shown side by side: one whose glass nothing divides."""
+    singles = [door for door in house.doors if door["layout"] == "single"]
+    plain = [door for door in singles if door["muntin_columns"] * door["muntin_rows"] == 1]
+    return [*plain, *singles, *house.doors][0]
 
 
 def fitting(house: House, door: Door) -> list[Family]:
@@ -30,7 +32,7 @@ def tile(house: House, door: Door, family: Family) -> Given:
     window = family_window(house, door, [])
     drawing = bare(house, door, family, share_position(family, HALF), window)
     return {
-        "svg": to_inline_svg(drawing, f"{family['id']}-"),
+        "svg": screen_svg(drawing, f"{family['id']}-"),
         "name": family["name"],
         "url": f"coverings/{family['id']}.html",
         "summary": house.catalog.family_notes[family["id"]].summary,
@@ -43,7 +45,7 @@ def home(house: House) -> Given:
     hung = fitting(house, pair)[0]
     window = family_window(house, pair, [hung])
     return {
-        "hero": to_inline_svg(bare(house, pair, hung, share_position(hung, HALF), window), "hero-"),
+        "hero": screen_svg(bare(house, pair, hung, share_position(hung, HALF), window), "hero-"),
         "hero_words": f"{hung['name']} on {pair['name']}",
         "families": [tile(house, single, family) for family in fitting(house, single)[:SHOWN]],
         "doors": house.doors,
