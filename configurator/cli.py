@@ -74,10 +74,11 @@ def demo(show: bool, port: int) -> None:
     """
     out = Path("site_demo")
     with asked.plain_errors():
+        server = local.folder_server(out, port) if show else None
         build_site(CONTENT, out)
         click.echo(f"Built {out}: open {out / 'index.html'}.")
-        if show:
-            local.show(out, port)
+        if server:
+            local.show(server)
 
 
 @main.command()

@@ -41,13 +41,9 @@ def open_browser(address: str) -> None:
         webbrowser.open(address)
 
 
-def show(folder: Path, port: int) -> None:
-    """Serve a folder and open the browser on it, until interrupted.
-
-    :raises OSError: when the port is taken
-    """
-    server = folder_server(folder, port)
-    click.echo(f"Serving {folder} at {address_of(server)} - Ctrl-C ends it.")
+def show(server: ThreadingHTTPServer) -> None:
+    """Serve and open the browser on it, until interrupted."""
+    click.echo(f"Serving it at {address_of(server)} - Ctrl-C ends it.")
     open_browser(address_of(server))
     with server, suppress(KeyboardInterrupt):
         server.serve_forever()
