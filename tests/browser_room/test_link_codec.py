@@ -1,0 +1,177 @@
+"""Links give back exactly what went in, and whatever happens to one ends in a plain message."""
+
+import random
+import re
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from configurator.browser.catalog_json import page_catalog
+from configurator.browser.link import decode, encode, fresh_state
+from configurator.browser.link.shapes import Configuration, State, Stock
+from configurator.browser.link.spell import read_number, spell_number
+from configurator.catalog import Catalog
+from configurator.kernel.answer import ask
+from tests.links import faults, hurt_links, random_state, resealed
+
+URL_FRAGMENT = re.compile(r"[A-Za-z0-9\-._~!$&'()*+,;=:@/?]*")
+
+
+@pytest.fixture(scope="module")
+def stock(catalog: Catalog) -> Stock:
+    """What links are read against."""
+    return page_catalog(catalog)
+
+
+def simple_state(stock: Stock, door: str, family: str) -> State:
+    """Return one covering on one door, as both come."""
+    state = fresh_state(stock)
+    state["configurations"] = [simple(stock, door, family)]
+    return state
+
+
+def simple(stock: Stock, door: str, family: str) -> Configuration:
+    """Return a covering on a door, as both come."""
+    link = resealed(f"1/in/{door}:{family}/00000000")
+    return decode(link, stock)["state"]["configurations"][0]
+
+
+@given(st.floats(-1e6, 1e6), st.sampled_from(["in", "mm"]))
+def test_any_number_survives_exactly(value: float, units: str) -> None:
+    reading = read_number(spell_number(value, units))
+    assert reading["good"]
+    assert reading["value"] == value
+
+
+@pytest.mark.parametrize(
+    ("mm", "units", "text"),
+    [
+        (22.5 * 25.4, "in", "22.5in"),
+        ((22 + 41 / 64) * 25.4, "in", "22.640625in"),
+        (571.5, "mm", "571.5"),
+        (0.1, "mm", "0.1"),
+        (-3.0, "mm", "-3"),
+        (860.0, "in", "860"),
+    ],
+)
+def test_a_length_is_spelled_as_people_read_it(mm: float, units: str, text: str) -> None:
+    assert spell_number(mm, units) == text
+
+
+@given(st.integers(1, 64 * 120))
+def test_sixty_fourths_of_an_inch_stay_inches(count: int) -> None:
+    assert spell_number(count / 64 * 25.4, "in").endswith("in")
+
+
+def test_states_survive_exactly(catalog: Catalog, stock: Stock) -> None:
+    rng = random.Random(5)
+    for _ in range(300):
+        state = random_state(rng, catalog)
+        link = encode(state, stock)
+        assert decode(link, stock) == {"state": state, "problem": ""}
+        assert URL_FRAGMENT.fullmatch(link)
+
+
+def test_a_preset_makes_a_short_readable_link(stock: Stock) -> None:
+    link = encode(simple_state(stock, "garden-pair", "cellular-shade"), stock)
+    assert re.fullmatch(r"1/in/garden-pair:cellular-shade/\w{8}", link)
+
+
+def test_only_what_differs_is_in_the_link(stock: Stock) -> None:
+    state = simple_state(stock, "garden-pair", "cellular-shade")
+    one = state["configurations"][0]
+    one["door"]["glass_width"] = 22.625 * 25.4
+    one["choices"]["rails"] = "top-down"
+    one["place"]["lower"] = 0.35
+    link = encode(state, stock)
+    assert link.startswith("1/in/garden-pair;glass_width=22.625in:cellular-shade;rails=top-down@0.35/")
+
+
+def test_two_coverings_on_one_door_tell_of_the_door_once(stock: Stock) -> None:
+    state = simple_state(stock, "garden-pair", "cellular-shade")
+    state["configurations"].append(simple(stock, "garden-pair", "roller-shade"))
+    assert encode(state, stock).startswith("1/in/garden-pair:cellular-shade:roller-shade/")
+
+
+def test_no_link_is_a_fresh_start(stock: Stock) -> None:
+    assert decode("", stock) == decode("#", stock) == {"state": fresh_state(stock), "problem": ""}
+
+
+def test_every_way_of_cutting_a_link_short_is_told(catalog: Catalog, stock: Stock) -> None:
+    link = encode(random_state(random.Random(8), catalog), stock)
+    for length in range(1, len(link)):
+        opened = decode("#" + link[:length], stock)
+        assert opened["state"] == fresh_state(stock)
+        assert "link" in opened["problem"] or "address" in opened["problem"]
+
+
+def test_a_newer_link_says_so(stock: Stock) -> None:
+    assert "newer version" in decode("2/xyz/whatever", stock)["problem"]
+
+
+def test_what_the_showroom_no_longer_has_is_named(stock: Stock) -> None:
+    opened = decode(resealed("1/mm/no-such-door;glass_width=600:roller-shade:no-such-shade/00000000"), stock)
+    assert "no-such-door" in opened["problem"]
+    assert "no-such-shade" in opened["problem"]
+    assert [one["family"] for one in opened["state"]["configurations"]] == ["roller-shade"]
+
+
+def test_numbers_that_cannot_be_are_named_and_left_out(stock: Stock) -> None:
+    link = resealed("1/in/garden-pair;glass_width=99999;muntin_rows=2.5;glass_height=60.5in:roller-shade@7/00000000")
+    opened = decode(link, stock)
+    one = opened["state"]["configurations"][0]
+    assert "glass_width" in opened["problem"]
+    assert "muntin_rows" in opened["problem"]
+    assert one["door"]["glass_width"] == stock["doors"]["garden-pair"]["glass_width"]
+    assert one["door"]["glass_height"] == 60.5 * 25.4
+    assert one["place"]["lower"] == 1
+
+
+def test_a_retired_family_and_option_still_open_and_say_so(stock: Stock) -> None:
+    family = stock["families"]["roller-shade"]
+    option = family["choices"][0]["options"][1]
+    old = {**family, "retired": True, "choices": [retiring(choice, option["id"]) for choice in family["choices"]]}
+    later: Stock = {**stock, "families": {**stock["families"], "roller-shade": old}}  # type: ignore[typeddict-item]
+    state = simple_state(stock, "garden-pair", "roller-shade")
+    state["configurations"][0]["choices"][family["choices"][0]["id"]] = option["id"]
+    opened = decode(encode(state, stock), later)
+    assert opened["state"] == state
+    assert f"{family['name']} is no longer offered" in opened["problem"]
+    assert f"{option['name']} is no longer offered" in opened["problem"]
+    assert fresh_state(later)["configurations"][0]["family"] != "roller-shade"
+
+
+def retiring(choice: object, option: str) -> object:
+    """Return a choice with one of its options retired."""
+    options = [{**one, "retired": one["id"] == option} for one in choice["options"]]  # type: ignore[index]
+    return {**choice, "options": options}  # type: ignore[dict-item]
+
+
+def test_a_number_changed_by_the_showroom_is_told(stock: Stock) -> None:
+    state = simple_state(stock, "garden-pair", "roller-shade")
+    door = {**stock["doors"]["garden-pair"], "stile_latch": 123.0}
+    later: Stock = {**stock, "doors": {**stock["doors"], "garden-pair": door}}  # type: ignore[typeddict-item]
+    assert "has changed numbers" in decode(encode(state, stock), later)["problem"]
+
+
+def test_ten_thousand_hurt_links_open_to_something_sound(catalog: Catalog, stock: Stock) -> None:
+    for link in hurt_links(catalog, 11, 10_000):
+        opened = decode(link, stock)
+        assert faults(opened["state"], stock) == [], link
+        fits = link.removeprefix("#") in ("", resealed(link.removeprefix("#")))
+        assert fits or opened["problem"] != "", link
+
+
+def test_the_kernel_answers_whatever_a_link_opens_to(catalog: Catalog, stock: Stock) -> None:
+    for link in hurt_links(catalog, 12, 900):
+        state = decode(link, stock)["state"]
+        for one in state["configurations"] if resealed(link) == link else []:
+            answer = ask(one["door"], stock["families"][one["family"]], one["choices"], state["household"])
+            assert answer["refusal"] != "" or len(answer["figures"]) > 0
+
+
+@given(st.text(max_size=60))
+def test_no_text_at_all_throws(stock: Stock, text: str) -> None:
+    for link in (text, f"1/in/{text}/00000000", resealed(f"1/in/{text}/00000000")):
+        assert faults(decode(link, stock)["state"], stock) == []
