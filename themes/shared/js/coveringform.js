@@ -22,8 +22,9 @@ function familyCards(app) {
         app.whenQuiet(`family ${card.family.id}`, () => {
           const own = card.family.id === configuration.family;
           const answer = app.ask.answer(own ? configuration : { ...configuration, family: card.family.id, choices: {} });
-          const state = answer.refusal === "" ? answer.verdicts.pass_through.state : "does not fit";
-          setChildren(card.verdict, [verdictNode(state, "Handle")]);
+          const state = verdictState(answer);
+          if (card.shown !== state) setChildren(card.verdict, [verdictNode(state, "Handle")]);
+          card.shown = state;
         });
       }
     },
@@ -81,7 +82,7 @@ function createCoveringForm(app) {
   return {
     node,
     update(state) {
-      const configuration = currentOf(state);
+      const configuration = activeOf(state);
       const family = app.family();
       build(family);
       cards.update(configuration);

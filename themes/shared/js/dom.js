@@ -20,8 +20,15 @@ function shape(name, attributes = {}, ...children) {
   return fill(document.createElementNS(SVG_SPACE, name), attributes, children);
 }
 
+// Writing what already stands there would make the browser lay it out again.
+function setAttribute(node, name, value) {
+  if (node.getAttribute(name) !== String(value)) node.setAttribute(name, value);
+}
+
 function setText(node, text) {
-  if (node.textContent !== text) node.textContent = text;
+  if (node.textContent === text) return;
+  if (node.firstChild) node.firstChild.data = text;
+  else node.textContent = text;
 }
 
 // Replacing only what differs keeps the focus and an open working where they are.

@@ -1,118 +1,138 @@
-// Marks to SVG: consecutive marks of one role become one path, as on the static pages.
+// Marks to SVG: the same runs, paths and classes as on the static pages (configurator/drawing/svg.py).
 
-function sameRun(a, b) {
-  return a.role === b.role && a.fade === b.fade;
+function canJoin(mark) {
+  return mark.shape !== "text" && (mark.fade === 0 || mark.fade === 1);
 }
 
 function runsOf(marks) {
   const runs = [];
+  let last = null;
   for (const mark of marks) {
-    const last = runs[runs.length - 1];
-    if (mark.shape !== "text" && last && last.marks[0].shape !== "text" && sameRun(last.marks[0], mark)) {
-      last.marks.push(mark);
-    } else {
-      runs.push({ marks: [mark] });
-    }
+    if (last && canJoin(mark) && last.role === mark.role && last.fade === mark.fade) last.marks.push(mark);
+    else runs.push((last = { role: mark.role, fade: mark.fade, shape: mark.shape, marks: [mark] }));
+    if (!canJoin(mark)) last = null;
   }
   return runs;
 }
 
 function short(value) {
-  return Math.round(value * 100) / 100;
+  return Math.round(value * 10) / 10;
 }
 
-function circlePath([cx, cy, r]) {
-  return `M${short(cx - r)} ${short(cy)}a${short(r)} ${short(r)} 0 1 0 ${short(2 * r)} 0`
-    + `a${short(r)} ${short(r)} 0 1 0 ${short(-2 * r)} 0z`;
+function circlePath([x, y, r]) {
+  return `M${short(x - r)} ${short(y)}a${short(r)} ${short(r)} 0 1 0 ${short(2 * r)} 0a${short(r)} ${short(r)} 0 1 0 ${short(-2 * r)} 0z`;
 }
 
-function markPath(mark) {
-  const p = mark.points;
-  if (mark.shape === "circle") return circlePath(p);
-  let d = `M${short(p[0])} ${short(p[1])}`;
-  for (let i = 2; i < p.length; i += 2) d += `L${short(p[i])} ${short(p[i + 1])}`;
-  return mark.shape === "polygon" ? `${d}z` : d;
+function markPath({ shape, points }) {
+  if (shape === "circle") return circlePath(points);
+  let x = short(points[0]);
+  let y = short(points[1]);
+  let d = `M${x} ${y}`;
+  for (let i = 2; i < points.length; i += 2) {
+    const nextX = short(points[i]);
+    const nextY = short(points[i + 1]);
+    if (nextY !== y) d += nextX === x ? `V${nextY}` : `L${nextX} ${nextY}`;
+    else if (nextX !== x) d += `H${nextX}`;
+    x = nextX;
+    y = nextY;
+  }
+  return shape === "polygon" ? `${d}z` : d;
 }
 
 function runNode(run) {
-  return run.marks[0].shape === "text" ? shape("text") : shape("path");
+  return shape(run.shape === "text" ? "text" : "path");
 }
 
-function dress(node, run) {
-  const mark = run.marks[0];
-  node.setAttribute("class", mark.role);
-  if (mark.fade > 0 || node.style.opacity !== "") node.style.setProperty("--fade", String(mark.fade));
-  if (mark.shape !== "text") {
-    node.setAttribute("d", run.marks.map(markPath).join(""));
-    return;
-  }
-  const [x, y, size] = mark.points;
-  node.setAttribute("x", String(short(x)));
-  node.setAttribute("y", String(short(y)));
-  node.setAttribute("font-size", String(short(size)));
-  node.setAttribute("text-anchor", mark.anchor);
+function dressText(node, mark) {
+  const [x, y, size] = mark.points.map(short);
+  setAttribute(node, "x", x);
+  setAttribute(node, "y", y);
+  setAttribute(node, "font-size", size);
+  setAttribute(node, "text-anchor", mark.anchor);
   if (mark.turn === 0) node.removeAttribute("transform");
-  else node.setAttribute("transform", `rotate(${mark.turn} ${short(x)} ${short(y)})`);
+  else setAttribute(node, "transform", `rotate(${mark.turn} ${x} ${y})`);
   setText(node, mark.text);
 }
 
+function dressPath(node, run) {
+  setAttribute(node, "d", run.marks.map(markPath).join(""));
+  if (run.fade < 1) setAttribute(node, "fill-opacity", Math.round(run.fade * 1000) / 1000);
+  else node.removeAttribute("fill-opacity");
+}
+
+function dress(node, run) {
+  setAttribute(node, "class", run.role);
+  if (run.shape === "text") dressText(node, run.marks[0]);
+  else dressPath(node, run);
+}
+
 function sameMark(a, b) {
-  if (a.shape !== b.shape || a.role !== b.role || a.fade !== b.fade || a.text !== b.text) return false;
-  if (a.anchor !== b.anchor || a.turn !== b.turn || a.points.length !== b.points.length) return false;
+  if (a.shape !== b.shape || a.text !== b.text || a.anchor !== b.anchor || a.turn !== b.turn) return false;
+  if (a.points.length !== b.points.length) return false;
   for (let i = 0; i < a.points.length; i++) if (a.points[i] !== b.points[i]) return false;
   return true;
 }
 
-function sameMarks(a, b) {
-  return a.length === b.length && a.every((mark, i) => sameMark(mark, b[i]));
+function sameRun(a, b) {
+  if (a.role !== b.role || a.fade !== b.fade || a.marks.length !== b.marks.length) return false;
+  return a.marks.every((mark, i) => sameMark(mark, b.marks[i]));
 }
 
-// A layer remembers its runs, so that drawing it again touches only what has moved.
-function createLayer() {
-  const group = shape("g");
+// A layer remembers its runs, so that drawing again touches only what has moved.
+function createLayer(name) {
+  const group = shape("g", { class: name });
   let shown = [];
+
+  function fit(runs) {
+    const same = (run, i) => shown[i] && (run.shape === "text") === (shown[i].shape === "text");
+    const kept = runs.findIndex((run, i) => !same(run, i));
+    const from = kept < 0 ? runs.length : kept;
+    while (group.childNodes.length > from) group.lastChild.remove();
+    shown = shown.slice(0, from);
+    runs.slice(from).forEach((run) => group.append(runNode(run)));
+  }
+
   return {
     group,
     draw(marks) {
       const runs = runsOf(marks);
-      const kinds = (list) => list.map((run) => run.marks[0].shape === "text").join();
-      if (kinds(runs) !== kinds(shown)) {
-        group.replaceChildren(...runs.map(runNode));
-        shown = [];
-      }
+      fit(runs);
       runs.forEach((run, i) => {
-        if (!shown[i] || !sameMarks(run.marks, shown[i].marks)) dress(group.childNodes[i], run);
+        if (!shown[i] || !sameRun(run, shown[i])) dress(group.childNodes[i], run);
       });
       shown = runs;
     },
   };
 }
 
-function drawingNode(drawing, attributes = {}) {
-  const layer = createLayer();
-  layer.draw(drawing.marks);
-  const box = [drawing.x, drawing.y, drawing.width, drawing.height].map(short).join(" ");
-  return shape("svg", { viewBox: box, role: "img", "aria-label": `${drawing.title}. ${drawing.desc}`, ...attributes },
-    layer.group);
+function circleSpan([x, y, r]) {
+  return [x - r, y - r, x + r, y + r];
 }
 
-// The rectangle that marks of a role fill, or null where there is none.
-function extentOf(marks, role) {
+function joined(box) {
+  return [box.x, box.y, box.width, box.height].map(short).join(" ");
+}
+
+function drawingNode(drawing, window = drawing) {
+  const layer = createLayer("drawn");
+  layer.draw(drawing.marks);
+  const words = `${drawing.title}. ${drawing.desc}`;
+  return shape("svg", { class: "drawing-sheet", viewBox: joined(window), role: "img", "aria-label": words }, layer.group);
+}
+
+// The rectangle that the shapes of a role (or all shapes) fill, or null where there is none.
+function extentOf(marks, role = "") {
   let box = null;
   for (const mark of marks) {
-    if (!` ${mark.role} `.includes(` ${role} `) || mark.shape === "text") continue;
-    const span = mark.shape === "circle" ? circleExtent(mark.points) : mark.points;
-    for (let i = 0; i + 1 < span.length; i += 2) {
-      box ??= { x0: span[i], x1: span[i], y0: span[i + 1], y1: span[i + 1] };
-      box.x0 = Math.min(box.x0, span[i]);
-      box.x1 = Math.max(box.x1, span[i]);
-      box.y0 = Math.min(box.y0, span[i + 1]);
-      box.y1 = Math.max(box.y1, span[i + 1]);
+    if (mark.shape === "text" || (role !== "" && !` ${mark.role} `.includes(` ${role} `))) continue;
+    const points = mark.shape === "circle" ? circleSpan(mark.points) : mark.points;
+    for (let i = 0; i + 1 < points.length; i += 2) {
+      box ??= { x0: points[i], x1: points[i], y0: points[i + 1], y1: points[i + 1] };
+      box.x0 = Math.min(box.x0, points[i]);
+      box.x1 = Math.max(box.x1, points[i]);
+      box.y0 = Math.min(box.y0, points[i + 1]);
+      box.y1 = Math.max(box.y1, points[i + 1]);
     }
   }
   return box;
-}
-
-function circleExtent([cx, cy, r]) {
-  return [cx - r, cy - r, cx + r, cy + r];
 }

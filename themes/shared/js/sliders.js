@@ -22,14 +22,14 @@ function sliderRow(app, leg) {
   const name = partName(app.family(), leg.moves);
   const input = element("input", {
     type: "range", min: "0", max: "100", step: "1", id: `travel-${leg.moves}`,
-    oninput: () => app.move(leg.moves, valueAlong(leg, input.valueAsNumber / 100), "replace"),
-    onchange: () => app.settle(null),
+    oninput: () => app.move(leg, valueAlong(leg, input.valueAsNumber / 100), "none"),
+    onchange: () => app.settle(),
   });
   const output = element("output", { for: input.id });
   const mark = element("div", { class: "meeting-place" });
   const node = element("div", { class: "slider" },
-    element("label", { for: input.id }, name), output,
-    element("div", { class: "track" }, input, mark));
+    element("div", { class: "slider-head" }, element("label", { for: input.id }, name), output),
+    element("div", { class: "track" }, element("div", { class: "run" }, input), mark));
   return { leg, input, output, mark, node };
 }
 
@@ -58,19 +58,18 @@ function createTravel(app) {
       const words = sayPart(app.family(), leg, configuration.place);
       const share = String(Math.round(shareAlong(leg, configuration.place) * 100));
       if (input.value !== share) input.value = share;
-      input.setAttribute("aria-valuetext", words);
+      setAttribute(input, "aria-valuetext", words);
       setText(output, words);
     }
-    const { open, closed } = app.ends();
-    openButton.setAttribute("aria-pressed", String(samePlace(configuration.place, open)));
-    closedButton.setAttribute("aria-pressed", String(samePlace(configuration.place, closed)));
+    setAttribute(openButton, "aria-pressed", samePlace(configuration.place, openPlace(app.catalog, configuration)));
+    setAttribute(closedButton, "aria-pressed", samePlace(configuration.place, closedPlace(app.catalog, configuration)));
   }
 
   return {
     node,
-    update(state, still_) {
-      const configuration = currentOf(state);
-      if (still_) {
+    update(state, settled) {
+      const configuration = activeOf(state);
+      if (settled) {
         build(app.legs());
         const answer = app.ask.answer(configuration);
         for (const row of sliders) setChildren(row.mark, [meetingMark(meeting(answer, row.leg))]);

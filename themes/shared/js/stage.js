@@ -2,10 +2,10 @@
 
 const SHEET_GAP = 140;
 const FINGER = 44;
-
-function joined(box) {
-  return [box.x, box.y, box.width, box.height].map(short).join(" ");
-}
+// Letters smaller than this on the screen say nothing: the sheet is then shown without its annotation.
+const LEAST_LETTERS = 7;
+const FOCUS_LETTERS = 13;
+const ANNOTATION = ["dim", "tick", "dim-text", "label", "axis-line", "swing"];
 
 function unionOf(boxes) {
   const x = Math.min(...boxes.map((box) => box.x));
@@ -25,104 +25,125 @@ function arranged({ elevation, section, plan }) {
     section: { dx: elevation.x + elevation.width + SHEET_GAP - section.x, dy: 0 },
     plan: { dx: 0, dy: elevation.y + elevation.height + SHEET_GAP - plan.y },
   };
-  const boxes = {};
-  for (const [view, drawing] of Object.entries({ elevation, section, plan })) {
-    boxes[view] = {
-      x: drawing.x + shifts[view].dx,
-      y: drawing.y + shifts[view].dy,
-      width: drawing.width,
-      height: drawing.height,
-    };
-  }
+  const shift = (box, { dx, dy }) => ({ x: box.x + dx, y: box.y + dy, width: box.width, height: box.height });
+  const boxes = Object.fromEntries(VIEWS.map((view) => [view, shift({ elevation, section, plan }[view], shifts[view])]));
   return { shifts, boxes, whole: unionOf(Object.values(boxes)) };
 }
 
+function bareBox(drawing) {
+  const shapes = drawing.marks.filter((mark) => !mark.role.split(" ").some((role) => ANNOTATION.includes(role)));
+  const { x0, x1, y0, y1 } = extentOf(shapes);
+  return { x: x0 - 30, y: y0 - 30, width: x1 - x0 + 60, height: y1 - y0 + 60 };
+}
+
+// The windows of the views without their annotation, the same at every position.
+function bareWindows(manyDrawings) {
+  return Object.fromEntries(VIEWS.map((view) => [view, unionOf(manyDrawings.map((drawings) => bareBox(drawings[view])))]));
+}
+
 function createStage(app) {
-  const layers = Object.fromEntries(VIEWS.map((view) => [view, createLayer()]));
+  const layersCalled = (name) => Object.fromEntries(VIEWS.map((view) => [view, createLayer(name)]));
+  const still = layersCalled("still");
+  const moving = layersCalled("moving");
+  const focused = layersCalled("in-focus");
+  const under = Object.fromEntries(VIEWS.map((view) => [view, shape("g", {}, still[view].group)]));
+  const groups = Object.fromEntries(VIEWS.map((view) => [view, shape("g", { role: "img" }, moving[view].group, focused[view].group)]));
   const holdLayer = shape("g", { class: "holds" });
-  const groups = Object.fromEntries(VIEWS.map((view) =>
-    [view, shape("g", { role: "img", class: `view-${view}` }, layers[view].group)]));
-  const svg = shape("svg", { class: "stage-sheet drawing-sheet", preserveAspectRatio: "xMidYMid meet" },
-    ...VIEWS.map((view) => groups[view]), holdLayer);
+  // Two sheets, one over the other: a drag leaves the lower one as it was laid out and painted.
+  const lower = shape("svg", { class: "stage-sheet drawing-sheet", "aria-hidden": "true" }, ...VIEWS.map((view) => under[view]));
+  const svg = shape("svg", { class: "stage-sheet moving-sheet drawing-sheet" }, ...VIEWS.map((view) => groups[view]), holdLayer);
+  const node = element("div", { class: "sheet-frame" }, element("div", { class: "sheet-inner" }, lower, svg));
   let shown = null;
-  let holds = [];
+  let marks = null;
   let layout = null;
+  let holds = [];
   let only = "all";
+  let field = "";
+  let far = false;
 
-  function frame() {
-    const box = only === "all" ? layout.whole : layout.boxes[only];
-    svg.setAttribute("viewBox", joined(box));
-    for (const view of VIEWS) groups[view].classList.toggle("put-away", only !== "all" && only !== view);
-    placeHolds();
-  }
+  const boxOf = (sheet) => (only === "all" ? sheet.whole : sheet.boxes[only]);
+  const millimetresPerPixel = (box) => Math.max(box.width / svg.clientWidth, box.height / svg.clientHeight) || 1;
+  const letters = () => shown.elevation.marks.find((mark) => mark.shape === "text")?.points[2] ?? 56;
 
-  function lay(drawings) {
-    const next = arranged(drawings);
-    const moved = !layout || JSON.stringify(next) !== JSON.stringify(layout);
-    layout = next;
-    if (!moved) return;
+  function lay() {
+    const full = arranged(shown);
+    far = letters() / millimetresPerPixel(boxOf(full)) < LEAST_LETTERS;
+    layout = far ? arranged(bareWindows([shown, ...app.endDrawings()])) : full;
+    node.classList.toggle("far", far);
+    for (const sheet of [lower, svg]) sheet.setAttribute("viewBox", joined(boxOf(layout)));
     for (const view of VIEWS) {
       const { dx, dy } = layout.shifts[view];
-      groups[view].setAttribute("transform", `translate(${short(dx)} ${short(dy)})`);
+      for (const group of [under[view], groups[view]]) {
+        group.setAttribute("transform", `translate(${short(dx)} ${short(dy)})`);
+        group.classList.toggle("put-away", only !== "all" && only !== view);
+      }
     }
-    frame();
   }
 
-  function describe(drawings) {
-    for (const view of VIEWS) groups[view].setAttribute("aria-label", `${drawings[view].title}. ${drawings[view].desc}`);
+  function describe() {
+    for (const view of VIEWS) groups[view].setAttribute("aria-label", `${shown[view].title}. ${shown[view].desc}`);
   }
 
-  function millimetresPerPixel() {
-    const matrix = svg.getScreenCTM();
-    return matrix && matrix.a > 0 ? 1 / matrix.a : 1;
+  function showFocus() {
+    const size = Math.max(letters(), FOCUS_LETTERS * millimetresPerPixel(boxOf(layout)));
+    const own = field === "" ? {} : focusMarks(app.state(), shown, field, size, far);
+    for (const view of VIEWS) focused[view].draw(own[view] ?? []);
+    node.classList.toggle("has-focus", field !== "");
   }
 
   function placeHolds() {
-    if (!shown || app.dragging()) return;
-    holds = holdsFor(app, shown, layout, only, FINGER * millimetresPerPixel());
+    holds = holdsFor(app, shown, layout, only, FINGER * millimetresPerPixel(boxOf(layout)));
     holdLayer.replaceChildren(...holds.map((hold) => hold.node));
   }
 
   // In the middle of a drag the holds only follow their parts.
   function slideHolds() {
     for (const hold of holds) {
-      const extent = extentOf(shown[hold.view].marks, `part-${hold.moves}`);
+      const extent = extentOf(marks[hold.view], `part-${hold.moves}`);
       if (!extent) continue;
-      const [x, y] = centreOf(extent);
+      const [x, y] = hold.middle(extent);
       hold.node.setAttribute("transform", `translate(${short(x - hold.centre[0])} ${short(y - hold.centre[1])})`);
     }
   }
 
-  new ResizeObserver(onFrame(placeHolds)).observe(svg);
+  function settle() {
+    if (!shown || app.dragging() || svg.clientWidth === 0) return;
+    lay();
+    placeHolds();
+    showFocus();
+  }
+
+  new ResizeObserver(onFrame(settle)).observe(svg);
 
   return {
+    node,
     svg,
-    draw(state, still) {
-      const configuration = currentOf(state);
-      shown = Object.fromEntries(VIEWS.map((view) =>
-        [view, app.ask.drawing(view, configuration, configuration.place, state.units)]));
-      lay(shown);
-      for (const view of VIEWS) layers[view].draw(shown[view].marks);
-      if (!still) {
+    draw(state, settled) {
+      const one = activeOf(state);
+      if (!settled) {
+        marks = app.ask.movingMarks(one, one.place, state.units);
+        for (const view of VIEWS) moving[view].draw(marks[view]);
         slideHolds();
         return;
       }
-      describe(shown);
-      placeHolds();
+      shown = app.ask.drawings(one, one.place, state.units);
+      for (const view of VIEWS) {
+        const count = app.ask.stillCount(view, one);
+        still[view].draw(shown[view].marks.slice(0, count));
+        moving[view].draw(shown[view].marks.slice(count));
+      }
+      describe();
+      settle();
     },
     show(view) {
       only = view;
-      frame();
+      settle();
     },
-    focus(field) {
-      svg.querySelectorAll(".in-focus").forEach((node) => node.classList.remove("in-focus"));
-      if (!field) return;
-      svg.querySelectorAll(`.focus-${field.replace("handle.", "handle_")}`).forEach((node) => node.classList.add("in-focus"));
+    focus(id) {
+      field = id;
+      showFocus();
     },
-    toMillimetres(event) {
-      const point = new DOMPoint(event.clientX, event.clientY).matrixTransform(svg.getScreenCTM().inverse());
-      return [point.x, point.y];
-    },
-    perPixel: millimetresPerPixel,
+    // From the screen to millimetres on the sheet; asked for once a drag, since asking makes the browser lay out.
+    toSheet: () => svg.getScreenCTM().inverse(),
   };
 }

@@ -1,127 +1,163 @@
 // The whole state, and pure functions from one state to the next.
 //
-// state = { configurations: [configuration], current, units, share, typed, drafts }
-// configuration = { door, changes, handle, family, choices, place }
-// `changes` holds what differs from the preset; handle measurements as `handle.<name>`.
-// `typed` keeps each length as its writer spelled it; `drafts` what is not (yet) a sound length.
+// { units, active, household, configurations: [{ door, family, choices, place }], typed, drafts }
+// The first four are what a link holds. `typed` keeps each length as its writer spelled it,
+// `drafts` what is not (yet) a sound length, with the reason.
 
 const MOST_CONFIGURATIONS = 4;
 
-function freshConfiguration(catalog, doorId, familyId) {
-  const configuration = { door: doorId, changes: {}, handle: "", family: familyId, choices: {}, place: null };
-  return { ...configuration, place: openPlace(catalog, configuration) };
+// What a door that never had a part is given when the part comes to it (mm, usual sizes).
+const NEW_PARTS = {
+  pair: { meeting_gap: 3 },
+  "fixed-pair": { meeting_gap: 3 },
+  sidelights: { sidelight_width: 356, sidelight_glass_width: 203 },
+  single: {},
+  muntins: { muntin_width: 22 },
+  out: { stop_lap: 12 },
+};
+
+function stateFrom(opened) {
+  return { ...opened, typed: {}, drafts: {} };
 }
 
-function freshState(catalog, units) {
-  const doorId = Object.keys(catalog.doors)[0];
-  const family = Object.values(catalog.families).find((one) => !one.retired);
-  return {
-    configurations: [freshConfiguration(catalog, doorId, family.id)],
-    current: 0,
-    units,
-    typed: {},
-    drafts: {},
-  };
+function linked({ units, active, household, configurations }) {
+  return { units, active, household, configurations };
 }
 
-function currentOf(state) {
-  return state.configurations[state.current];
+// Without a link: the first pair, with the first covering that passes its handle, half way down.
+function firstImpression(catalog, state) {
+  const door = Object.values(catalog.doors).find((one) => one.layout === "pair") ?? state.configurations[0].door;
+  const choices = {};
+  const family = Object.values(catalog.families).find((one) => {
+    const answer = Astragal.kernel.ask(door, one, choices, state.household);
+    return !one.retired && answer.refusal === "" && answer.verdicts.pass_through.state === "clears" && answer.legs.length > 0;
+  });
+  if (!family) return state;
+  const place = Astragal.kernel.position_at(Astragal.kernel.resolve(family, choices), 0.45);
+  return { ...state, configurations: [{ door, family: family.id, choices, place }] };
 }
 
-// The kernel's door: the preset with its handle and the corrected measurements.
-function doorOf(catalog, configuration) {
-  const preset = catalog.doors[configuration.door];
-  const handle = { ...(catalog.handles[configuration.handle] ?? preset.handle) };
-  const door = { ...preset };
-  for (const [field, value] of Object.entries(configuration.changes)) {
-    if (field.startsWith("handle.")) handle[field.slice(7)] = value;
-    else door[field] = value;
-  }
-  return { ...door, handle };
-}
-
-function measured(door, field) {
-  return field.startsWith("handle.") ? door.handle[field.slice(7)] : door[field];
+function activeOf(state) {
+  return state.configurations[state.active];
 }
 
 function familyOf(catalog, configuration) {
   return catalog.families[configuration.family];
 }
 
-function openPlace(catalog, configuration) {
-  const family = familyOf(catalog, configuration);
-  return Astragal.kernel.open_position(Astragal.kernel.resolve(family, configuration.choices));
+function numbersOf(catalog, configuration) {
+  return Astragal.kernel.resolve(familyOf(catalog, configuration), configuration.choices);
 }
 
-function withConfiguration(state, index, configuration) {
-  const configurations = state.configurations.map((one, i) => (i === index ? configuration : one));
+function legsOf(catalog, configuration) {
+  return Astragal.kernel.legs(numbersOf(catalog, configuration));
+}
+
+function openPlace(catalog, configuration) {
+  return Astragal.kernel.open_position(numbersOf(catalog, configuration));
+}
+
+function closedPlace(catalog, configuration) {
+  return Astragal.kernel.closed_position(numbersOf(catalog, configuration));
+}
+
+function measured(state, id) {
+  const { door } = activeOf(state);
+  if (id.startsWith("handle.")) return door.handle[id.slice(7)];
+  if (id.startsWith("household.")) return state.household[id.slice(10)];
+  return door[id];
+}
+
+function presetValue(catalog, state, id) {
+  const { door } = activeOf(state);
+  if (id.startsWith("handle.")) return catalog.handles[door.handle.id][id.slice(7)];
+  if (id.startsWith("household.")) return catalog.household[id.slice(10)];
+  return catalog.doors[door.id][id];
+}
+
+function isCorrected(catalog, door) {
+  const { handle, ...rest } = door;
+  const { handle: presetHandle, ...preset } = catalog.doors[door.id];
+  return JSON.stringify([rest, handle]) !== JSON.stringify([preset, presetHandle]);
+}
+
+function withActive(state, change) {
+  const configurations = state.configurations.map((one, i) => (i === state.active ? { ...one, ...change } : one));
   return { ...state, configurations };
 }
 
-function withCurrent(state, change) {
-  return withConfiguration(state, state.current, { ...currentOf(state), ...change });
-}
-
-function sameDoor(a, b) {
-  return a.door === b.door && a.handle === b.handle && JSON.stringify(a.changes) === JSON.stringify(b.changes);
+function onSameDoor(state) {
+  const door = JSON.stringify(activeOf(state).door);
+  return state.configurations.map((one) => JSON.stringify(one.door) === door);
 }
 
 // Configurations compared on one and the same door stay on it when it is corrected.
-function withDoorChange(state, change) {
-  const before = currentOf(state);
-  const configurations = state.configurations.map((one, i) =>
-    (i === state.current || sameDoor(one, before) ? { ...one, ...change } : one));
-  return { ...state, configurations };
-}
-
 function withDoor(state, door) {
-  return { ...withDoorChange(state, { door, changes: {}, handle: "" }), typed: {}, drafts: {} };
+  const same = onSameDoor(state);
+  return { ...state, configurations: state.configurations.map((one, i) => (same[i] ? { ...one, door } : one)) };
 }
 
-function withHandle(catalog, state, handle) {
-  const own = currentOf(state).changes;
-  const changes = Object.fromEntries(Object.entries(own).filter(([field]) => !field.startsWith("handle.")));
-  const preset = catalog.doors[currentOf(state).door].handle.id === handle;
-  return { ...withDoorChange(state, { changes, handle: preset ? "" : handle }), drafts: {} };
+function withPreset(catalog, state, id) {
+  return { ...withDoor(state, catalog.doors[id]), typed: {}, drafts: {} };
 }
 
-// A value equal to the preset's is no change, so that a link stays short.
-function withMeasure(catalog, state, field, value) {
-  const configuration = currentOf(state);
-  const preset = measured(doorOf(catalog, { ...configuration, changes: {} }), field);
-  const changes = { ...configuration.changes };
-  if (preset === value) delete changes[field];
-  else changes[field] = value;
-  return withDoorChange(state, { changes });
+function withHandle(catalog, state, id) {
+  return { ...withDoor(state, { ...activeOf(state).door, handle: catalog.handles[id] }), drafts: {} };
+}
+
+function missingParts(door, parts) {
+  return Object.fromEntries(Object.entries(parts).filter(([id]) => door[id] === 0));
+}
+
+// A word or a count of the door: what it now has of new parts gets a usual size.
+function withDoorWord(state, id, value) {
+  const door = { ...activeOf(state).door, [id]: value };
+  if (id === "layout") {
+    Object.assign(door, missingParts(door, NEW_PARTS[value]));
+    if (!isPair(door)) door.passive_handle = false;
+  }
+  if (id === "swing") Object.assign(door, value === "out" ? missingParts(door, NEW_PARTS.out) : { stop_lap: 0 });
+  if (door.muntin_columns > 1 || door.muntin_rows > 1) Object.assign(door, missingParts(door, NEW_PARTS.muntins));
+  return contradiction(door) === "" ? { ...withDoor(state, door), drafts: {} } : state;
+}
+
+function withLength(state, id, mm) {
+  if (id.startsWith("household.")) return { ...state, household: { ...state.household, [id.slice(10)]: mm } };
+  const { door } = activeOf(state);
+  if (id.startsWith("handle.")) return withDoor(state, { ...door, handle: { ...door.handle, [id.slice(7)]: mm } });
+  return withDoor(state, { ...door, [id]: mm });
 }
 
 function withoutKey(record, key) {
-  const { [key]: dropped, ...rest } = record;
+  const { [key]: _, ...rest } = record;
   return rest;
 }
 
-// Takes what was typed: a sound length moves the door, anything else waits beside the field with its reason.
-function withTyped(catalog, state, fieldId, text) {
-  const field = FIELDS.get(fieldId);
-  const mm = parseLength(text, state.units);
-  const waiting = (why) => ({ ...state, drafts: { ...state.drafts, [fieldId]: { text, why } } });
-  if (mm === null) {
-    const example = state.units === "mm" ? "571 mm" : "22 1/2 or 22.5";
-    return waiting(`Write a length such as ${example}.`);
-  }
-  const why = impossible(field, mm, state.units);
-  if (why) return waiting(why);
-  const next = withMeasure(catalog, state, fieldId, mm);
-  const clash = contradiction(doorOf(catalog, currentOf(next)));
-  if (clash) return waiting(`${clash[1]} The drawing keeps the last sound measurement.`);
-  const typed = { ...state.typed, [fieldId]: { text: text.trim(), units: state.units, mm } };
-  return { ...next, typed, drafts: withoutKey(state.drafts, fieldId) };
+// Why a text cannot be this field's length; empty where it can.
+function objection(state, field, mm) {
+  if (mm === null) return `Write a length such as ${state.units === "mm" ? "571 or 22 1/2 in" : "22 1/2, 22.5 or 571 mm"}.`;
+  const why = impossible(field, mm, state.units) || contradiction(activeOf(withLength(state, field.id, mm)).door);
+  return why === "" ? "" : `${why} The drawing keeps the last sound measurement.`;
 }
 
-function textOf(state, fieldId, mm) {
-  const draft = state.drafts[fieldId];
-  if (draft) return draft.text;
-  const typed = state.typed[fieldId];
+// Takes what was typed: a sound length moves the door, anything else waits in the field with its reason.
+function withTyped(state, field, text) {
+  const mm = parseLength(text, state.units);
+  const why = objection(state, field, mm);
+  if (why) return { ...state, drafts: { ...state.drafts, [field.id]: { text, why } } };
+  const typed = { ...state.typed, [field.id]: { text, units: state.units, mm } };
+  return { ...withLength(state, field.id, mm), typed, drafts: withoutKey(state.drafts, field.id) };
+}
+
+function withPresetLength(catalog, state, id) {
+  const next = withLength(state, id, presetValue(catalog, state, id));
+  return { ...next, typed: withoutKey(state.typed, id), drafts: withoutKey(state.drafts, id) };
+}
+
+function textOf(state, id) {
+  if (state.drafts[id]) return state.drafts[id].text;
+  const mm = measured(state, id);
+  const typed = state.typed[id];
   if (typed && typed.mm === mm && typed.units === state.units) return typed.text;
   return writeLength(mm, state.units);
 }
@@ -131,20 +167,15 @@ function withUnits(state, units) {
 }
 
 function withFamily(catalog, state, family) {
-  const next = withCurrent(state, { family, choices: {} });
-  return withCurrent(next, { place: openPlace(catalog, currentOf(next)) });
-}
-
-function withChoice(catalog, state, choice, option) {
-  const next = withCurrent(state, { choices: { ...currentOf(state).choices, [choice]: option } });
-  return withCurrent(next, { place: fittedPlace(catalog, currentOf(next)) });
+  const next = withActive(state, { family, choices: {} });
+  return withActive(next, { place: openPlace(catalog, activeOf(next)) });
 }
 
 // A place kept from other choices may name parts that these do not move.
 function fittedPlace(catalog, configuration) {
-  const moves = movesOf(catalog, configuration).map((leg) => leg.moves);
+  const moves = legsOf(catalog, configuration).map((leg) => leg.moves);
   const open = openPlace(catalog, configuration);
-  const place = configuration.place;
+  const { place } = configuration;
   return {
     lower: moves.includes("lower") ? place.lower : open.lower,
     upper: moves.includes("upper") ? place.upper : 0,
@@ -153,34 +184,30 @@ function fittedPlace(catalog, configuration) {
   };
 }
 
-function movesOf(catalog, configuration) {
-  return Astragal.kernel.legs(Astragal.kernel.resolve(familyOf(catalog, configuration), configuration.choices));
+function withChoice(catalog, state, choice, option) {
+  const next = withActive(state, { choices: { ...activeOf(state).choices, [choice]: option } });
+  return withActive(next, { place: fittedPlace(catalog, activeOf(next)) });
 }
 
-function withPlace(state, change) {
-  return withCurrent(state, { place: { ...currentOf(state).place, ...change, coarse: false } });
+function withPlace(state, place) {
+  return withActive(state, { place });
 }
 
 function withAnother(state) {
   if (state.configurations.length >= MOST_CONFIGURATIONS) return state;
-  const copy = currentOf(state);
-  return {
-    ...state,
-    configurations: [...state.configurations, { ...copy, choices: { ...copy.choices } }],
-    current: state.configurations.length,
-    drafts: {},
-  };
+  const configurations = [...state.configurations, { ...activeOf(state) }];
+  return { ...state, configurations, active: configurations.length - 1, drafts: {} };
 }
 
 function withoutOne(state, index) {
-  if (state.configurations.length === 1) return state;
   const configurations = state.configurations.filter((_, i) => i !== index);
-  const current = Math.min(state.current > index ? state.current - 1 : state.current, configurations.length - 1);
-  return { ...state, configurations, current, drafts: {} };
+  if (configurations.length === 0) return state;
+  const active = Math.min(state.active > index ? state.active - 1 : state.active, configurations.length - 1);
+  return { ...state, configurations, active, drafts: {}, typed: {} };
 }
 
 function withShown(state, index) {
-  return { ...state, current: index, drafts: {}, typed: {} };
+  return { ...state, active: index, drafts: {}, typed: {} };
 }
 
 function createStore(first) {
@@ -191,9 +218,8 @@ function createStore(first) {
     // `step` says how the address follows: "push", "replace" or "none".
     set(next, step) {
       if (next === state) return;
-      const before = state;
       state = next;
-      followers.forEach((follower) => follower(state, before, step));
+      followers.forEach((follower) => follower(state, step));
     },
     follow: (follower) => followers.push(follower),
   };

@@ -29,48 +29,50 @@ function percent(share) {
 
 function sayPart(family, leg, place) {
   const share = shareAlong(leg, place);
-  if (leg.moves === "tilt") return `tilted ${Math.round(place.tilt)}°`;
-  if (family.mechanism === "draw") {
-    if (share <= 0) return "drawn back";
-    return share >= 1 ? "drawn across" : `${percent(share)} drawn across`;
-  }
-  if (leg.moves === "upper") {
-    if (share <= 0) return "all the way up";
-    return share >= 1 ? "lowered onto the bottom rail" : `${percent(share)} lowered`;
-  }
-  if (share <= 0) return "raised";
-  return share >= 1 ? "all the way down" : `${percent(share)} down`;
+  if (leg.moves === "tilt") return Math.abs(place.tilt) < 0.5 ? "level" : `tilted ${Math.round(place.tilt)}°`;
+  const words = { draw: ["drawn back", "drawn across", "drawn across"], upper: ["all the way up", "down on the bottom rail", "down"], lower: ["raised", "all the way down", "down"] };
+  const [first, last, between] = words[family.mechanism === "draw" ? "draw" : leg.moves];
+  if (share <= 0) return first;
+  return share >= 1 ? last : `${percent(share)} ${between}`;
+}
+
+// Where every part stands, in one phrase.
+function sayPlace(catalog, configuration) {
+  const family = familyOf(catalog, configuration);
+  const parts = legsOf(catalog, configuration).map((leg) => `${partName(family, leg.moves)} ${sayPart(family, leg, configuration.place)}`);
+  return parts.length === 0 ? "Fixed" : parts.join(", ");
 }
 
 // One share from open to closed, so that unlike coverings can stand at the same position.
 function shareOf(catalog, configuration) {
-  const moves = movesOf(catalog, configuration);
-  if (moves.length === 0) return 0;
-  if (moves[0].moves !== "tilt") return shareAlong(moves[0], configuration.place);
-  const numbers = Astragal.kernel.resolve(familyOf(catalog, configuration), configuration.choices);
-  const open = Astragal.kernel.open_position(numbers).tilt;
-  const closed = Astragal.kernel.closed_position(numbers).tilt;
-  if (open === closed) return 0;
-  return Math.min(1, Math.max(0, (configuration.place.tilt - open) / (closed - open)));
+  const [leg] = legsOf(catalog, configuration);
+  if (!leg) return 0;
+  if (leg.moves !== "tilt") return shareAlong(leg, configuration.place);
+  const open = openPlace(catalog, configuration).tilt;
+  const closed = closedPlace(catalog, configuration).tilt;
+  return open === closed ? 0 : Math.min(1, Math.max(0, (configuration.place.tilt - open) / (closed - open)));
+}
+
+function sayShare(share) {
+  if (share <= 0) return "open";
+  return share >= 1 ? "closed" : `${percent(share)} closed`;
 }
 
 function placeAtShare(catalog, configuration, share) {
-  const numbers = Astragal.kernel.resolve(familyOf(catalog, configuration), configuration.choices);
-  return Astragal.kernel.position_at(numbers, share);
-}
-
-function sameNumber(a, b) {
-  return Math.abs(a - b) < 1e-9;
+  return Astragal.kernel.position_at(numbersOf(catalog, configuration), share);
 }
 
 function samePlace(a, b) {
-  return sameNumber(a.lower, b.lower) && sameNumber(a.upper, b.upper) && sameNumber(a.tilt, b.tilt);
+  return ["lower", "upper", "tilt"].every((part) => Math.abs(a[part] - b[part]) < 1e-9);
 }
 
-// What is drawn back or raised cannot tilt or open from the top: such a move first brings it down.
-function placeMoved(legs, place, moves, value) {
-  const next = { ...place, [moves]: value };
-  const leg = legs.find((one) => one.moves === moves);
-  if (moves === "tilt" && leg && !sameNumber(place.lower, leg.start.lower)) next.lower = leg.start.lower;
+// Vanes and bands tilt only when all is down, and hang closed while they roll.
+const TILT_ONLY_DOWN = ["vane-roll", "banded-roll"];
+
+function placeMoved(family, leg, place, value) {
+  const next = { ...place, [leg.moves]: value, coarse: false };
+  if (!TILT_ONLY_DOWN.includes(family.mechanism)) return next;
+  if (leg.moves === "tilt") next.lower = leg.start.lower;
+  if (leg.moves === "lower" && value < 1) next.tilt = leg.start.tilt;
   return next;
 }

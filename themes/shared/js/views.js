@@ -1,4 +1,4 @@
-// The kernel's answers and drawings for a configuration, each asked for once while nothing changes.
+// The kernel's answers and drawings, each asked for once while nothing that goes in has changed.
 
 const VIEWS = ["elevation", "section", "plan"];
 
@@ -13,26 +13,64 @@ function remembered(limit, work) {
   };
 }
 
-function createAsker(catalog) {
+function createAsker(catalog, household) {
   const { kernel } = Astragal;
-  const door = remembered(12, (configuration) => doorOf(catalog, configuration));
-  const doorKey = (one) => JSON.stringify([one.door, one.changes, one.handle]);
-  const fitKey = (one) => JSON.stringify([doorKey(one), one.family, one.choices]);
-  const asDoor = (one) => door(doorKey(one), one);
-  const answers = remembered(60, (one) => kernel.ask(asDoor(one), familyOf(catalog, one), one.choices, catalog.household));
-  const refused = remembered(12, (one) => kernel.ruled_out(asDoor(one), familyOf(catalog, one), one.choices, catalog.household));
+  // A state's objects never change, so each is known by a number of its own.
+  const numbered = new WeakMap();
+  let count = 0;
+  const numberOf = (thing) => {
+    if (!numbered.has(thing)) numbered.set(thing, (count += 1));
+    return numbered.get(thing);
+  };
+  const fit = (one) => `${numberOf(one.door)} ${one.family} ${JSON.stringify(one.choices)} ${numberOf(household())}`;
+  const answers = remembered(80, (one) => kernel.ask(one.door, familyOf(catalog, one), one.choices, household()));
+  const refusals = remembered(12, (one) => kernel.ruled_out(one.door, familyOf(catalog, one), one.choices));
+  const answer = (one) => answers(fit(one), one);
+
+  function namesOf(one, place) {
+    return {
+      family: familyOf(catalog, one).name,
+      door: catalog.doors[one.door.id].name,
+      place: kernel.place_words(answer(one), place),
+    };
+  }
+
+  function sceneAt(one, place) {
+    return kernel.scene(one.door, familyOf(catalog, one), one.choices, place);
+  }
+
+  const doorScenes = remembered(12, (one) => sceneAt(one, one.place));
+
+  // The scene at another position: only the covering is worked out anew.
+  function movedScene(one, place) {
+    const family = familyOf(catalog, one);
+    const numbers = kernel.resolve(family, one.choices);
+    const covering = kernel.covering_scene(one.door, family.mechanism, numbers, answer(one).size, place);
+    return { ...doorScenes(fit(one), one), covering };
+  }
+
   return {
-    door: asDoor,
-    answer: (one) => answers(fitKey(one), one),
-    ruledOut: (one) => refused(fitKey(one), one),
-    drawing: (view, one, place, units) =>
-      kernel[view](asDoor(one), familyOf(catalog, one), one.choices, place, catalog.household, units),
+    answer,
+    ruledOut: (one) => refusals(fit(one), one),
+    drawings(one, place, units) {
+      const given = [movedScene(one, place), one.door, answer(one), units, namesOf(one, place)];
+      return { elevation: kernel.elevation_of(...given), section: kernel.section_of(...given), plan: kernel.plan_of(...given) };
+    },
+    elevation: (one, place, units) => kernel.elevation_of(movedScene(one, place), one.door, answer(one), units, namesOf(one, place)),
+    // How many of a drawing's first marks no position changes.
+    stillCount: (view, one) => kernel.door_marks(view, doorScenes(fit(one), one), one.door, answer(one)).length,
+    // What lies over them: all that a drag has to draw anew.
+    movingMarks(one, place, units) {
+      const moved = movedScene(one, place);
+      return Object.fromEntries(VIEWS.map((view) => [view, kernel.covering_marks(view, moved, one.door, answer(one), units)]));
+    },
+    // What of the glass is clear, and what of view and light comes through; null where the family cannot go on the door.
     sharesAt(one, place) {
-      const answer = this.answer(one);
-      if (answer.refusal !== "") return null;
+      const { refusal, size } = answer(one);
+      if (refusal !== "") return null;
       const family = familyOf(catalog, one);
-      const pieces = kernel.covering_pieces(family.mechanism, kernel.resolve(family, one.choices), answer.size, place);
-      return kernel.glass_shares(asDoor(one), answer.size.mount === "over-opening", pieces);
+      const pieces = kernel.covering_pieces(family.mechanism, kernel.resolve(family, one.choices), size, place);
+      return kernel.glass_shares(one.door, size.mount === "over-opening", pieces);
     },
   };
 }

@@ -1,9 +1,10 @@
-// Verdicts by word and shape: a full disc clears, a half disc is guided by hand, a struck square is blocked.
+// Verdicts by word and shape: a full disc clears, a half disc is guided by hand, a triangle warns, a struck square is blocked.
 
 function verdictShape(state) {
   const marks = {
     clears: [shape("circle", { class: "full", cx: 10, cy: 10, r: 8 })],
     "guide by hand": [shape("circle", { cx: 10, cy: 10, r: 8 }), shape("path", { class: "full", d: "M10 2a8 8 0 0 1 0 16z" })],
+    caution: [shape("path", { d: "M10 2.5L18.2 17H1.8z" }), shape("path", { d: "M10 8v4.5M10 14v1.2" })],
   };
   const struck = [shape("rect", { x: 2.5, y: 2.5, width: 15, height: 15 }), shape("path", { d: "M2.5 17.5l15-15" })];
   return shape("svg", { viewBox: "0 0 20 20", "aria-hidden": "true", focusable: "false" }, marks[state] ?? struck);
@@ -24,16 +25,14 @@ function sayFigure(figure, units) {
   return Astragal.kernel.say_value(figure.value, figure.unit, units);
 }
 
-function titleOf(catalog, configuration) {
-  return `${familyOf(catalog, configuration).name} on ${catalog.doors[configuration.door].name}`;
+function doorName(catalog, door) {
+  const name = catalog.doors[door.id].name;
+  return isCorrected(catalog, door) ? `${name}, as measured` : name;
 }
 
-// The choices in words, those of the preset left out.
 function choicesInWords(catalog, configuration) {
-  const words = [];
-  for (const choice of familyOf(catalog, configuration).choices) {
+  return familyOf(catalog, configuration).choices.map((choice) => {
     const picked = choice.options.find((option) => option.id === configuration.choices[choice.id]);
-    words.push(`${choice.name}: ${(picked ?? choice.options[0]).name}`);
-  }
-  return words;
+    return `${choice.name}: ${(picked ?? choice.options[0]).name}`;
+  });
 }

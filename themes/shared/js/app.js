@@ -1,0 +1,226 @@
+// The configurator: one store, the parts that show it, and what they may ask for.
+
+const VIEW_NAMES = { all: "All three", elevation: "Elevation", section: "Section", plan: "Plan" };
+
+function quietQueue() {
+  const waiting = new Map();
+  const soon = window.requestIdleCallback ?? ((task) => setTimeout(task, 60));
+  let running = false;
+  function next() {
+    const [entry] = waiting;
+    running = Boolean(entry);
+    if (!entry) return;
+    waiting.delete(entry[0]);
+    entry[1]();
+    soon(next);
+  }
+  return (key, task) => {
+    waiting.delete(key);
+    waiting.set(key, task);
+    if (!running) {
+      running = true;
+      soon(next);
+    }
+  };
+}
+
+function createActions(app, store, address) {
+  const set = (next, step) => store.set(next, step);
+  const settleSoon = later(450, () => address.write("push"));
+  return {
+    state: () => store.get(),
+    family: () => familyOf(app.catalog, activeOf(store.get())),
+    legs: () => legsOf(app.catalog, activeOf(store.get())),
+    pickDoor: (id) => set(withPreset(app.catalog, store.get(), id), "push"),
+    pickHandle: (id) => set(withHandle(app.catalog, store.get(), id), "push"),
+    setWord(id, value) {
+      const next = withDoorWord(store.get(), id, value);
+      if (next === store.get()) app.refuse();
+      else set(next, "push");
+    },
+    typeLength: (field, text) => set(withTyped(store.get(), field, text), "none"),
+    presetLength: (field) => set(withPresetLength(app.catalog, store.get(), field.id), "push"),
+    pickUnits: (units) => set(withUnits(store.get(), units), "push"),
+    pickFamily: (id) => set(withFamily(app.catalog, store.get(), id), "push"),
+    pickOption: (choice, option) => set(withChoice(app.catalog, store.get(), choice, option), "push"),
+    move(leg, value) {
+      const place = placeMoved(app.family(), leg, activeOf(store.get()).place, value);
+      set(withPlace(store.get(), place), "move");
+    },
+    moveAll: (share) => set(withPlace(store.get(), placeAtShare(app.catalog, activeOf(store.get()), share)), "move"),
+    goTo(end) {
+      const configuration = activeOf(store.get());
+      set(withPlace(store.get(), (end === "open" ? openPlace : closedPlace)(app.catalog, configuration)), "push");
+    },
+    settle: settleSoon,
+    another: () => set(withAnother(store.get()), "push"),
+    remove: (index) => set(withoutOne(store.get(), index), "push"),
+    show: (index) => set(withShown(store.get(), index), "push"),
+    open(fragment) {
+      const opened = address.read(fragment);
+      set(stateFrom(opened.state), "none");
+      return opened.problem;
+    },
+  };
+}
+
+function unitsSwitch(app) {
+  const group = radioGroup("units", "Units", [["in", "Inches"], ["mm", "Millimetres"]], app.pickUnits);
+  group.node.classList.add("units");
+  return group;
+}
+
+function viewSwitch(app) {
+  const group = radioGroup("view", "Drawing", Object.entries(VIEW_NAMES), (view) => app.stage.show(view));
+  group.node.classList.add("views");
+  group.show("all");
+  return group;
+}
+
+function createTabs(app) {
+  const node = element("div", { class: "tabs", role: "group", "aria-label": "Configurations" });
+  return {
+    node,
+    update(state) {
+      node.hidden = state.configurations.length < 2;
+      setChildren(node, state.configurations.map((one, i) =>
+        element("button", { type: "button", "aria-pressed": String(i === state.active), onclick: () => app.show(i) },
+          element("span", { class: "letter" }, LETTERS[i]), familyOf(app.catalog, one).name)));
+    },
+  };
+}
+
+function createNotice() {
+  const words = element("p");
+  const node = element("div", { class: "notice", role: "alert", hidden: true }, words,
+    element("button", { type: "button", class: "text-button", onclick: () => (node.hidden = true) }, "Close"));
+  return {
+    node,
+    say(text) {
+      node.hidden = text === "";
+      setText(words, text);
+    },
+  };
+}
+
+function buildPage(app) {
+  const units = unitsSwitch(app);
+  const views = viewSwitch(app);
+  app.parts = [createTabs(app), createTravel(app), createNow(app), createDoorForm(app), createCoveringForm(app), createFigures(app), createCompare(app), createShare(app)];
+  const [tabs, travel, now, doorForm, coveringForm, figures, compare, share] = app.parts;
+  app.travel = travel;
+  app.units = units;
+  const table = element("div", { class: "drawing-table" },
+    tabs.node,
+    app.stage.node,
+    element("div", { class: "under-sheet" }, now.node, travel.node));
+  const toolbar = element("div", { class: "toolbar" }, views.node, units.node);
+  const controls = element("div", { class: "controls" }, toolbar, doorForm.node, coveringForm.node, figures.node);
+  app.status = element("p", { class: "unseen", role: "status" });
+  app.notice = createNotice();
+  app.sheets = createSheets(app);
+  doorForm.chooser.open = app.fresh;
+  app.root.replaceChildren(app.notice.node, element("div", { class: "workbench" }, table, controls), compare.node, share.node, app.status, app.sheets.node);
+}
+
+function showEverything(app) {
+  const state = app.state();
+  app.stage.draw(state, true);
+  app.units.show(state.units);
+  app.parts.forEach((part) => part.update(state, true));
+  app.speak();
+}
+
+function showMove(app) {
+  const state = app.state();
+  app.stage.draw(state, false);
+  app.travel.update(state, false);
+  app.parts[2].update(state, false);
+}
+
+// A move paints at once and little; all else follows when the hand slows.
+function followStore(app, store, address) {
+  const moved = onFrame(() => showMove(app));
+  const everything = onFrame(() => showEverything(app));
+  const rest = later(160, everything);
+  store.follow((state, step) => {
+    if (step === "move") {
+      moved();
+      rest();
+      return;
+    }
+    everything();
+    if (step === "push" || step === "replace") address.write(step);
+  });
+}
+
+function createApp(root, catalog) {
+  const app = { root, catalog, fresh: false };
+  const address = createAddress(app);
+  const kept = keptFragment();
+  const fragment = location.hash.slice(1);
+  app.fresh = fragment === "" && kept === "";
+  const opened = address.read(fragment || kept);
+  const store = createStore(stateFrom(app.fresh ? firstImpression(catalog, opened.state) : opened.state));
+  let dragging = false;
+  app.ask = createAsker(catalog, () => store.get().household);
+  Object.assign(app, createActions(app, store, address), {
+    address: () => address.of(store.get()),
+    addressOf: address.of,
+    fragment: address.fragment,
+    whenQuiet: quietQueue(),
+    dragging: () => dragging,
+    beginDrag(moves) {
+      dragging = true;
+      app.travel.focus(moves);
+    },
+    endDrag(before) {
+      dragging = false;
+      if (samePlace(before, activeOf(store.get()).place)) return;
+      address.write("push");
+      showEverything(app);
+    },
+    endDrawings() {
+      const one = activeOf(store.get());
+      return [openPlace, closedPlace].map((end) => app.ask.drawings(one, end(catalog, one), store.get().units));
+    },
+    focusField: (id) => app.stage.focus(id),
+    refuse() {
+      app.notice.say("With the measurements as they are, that door cannot be. Correct the measurements first.");
+      showEverything(app);
+    },
+    speak: later(700, () => setText(app.status, spokenNow(app, store.get()))),
+    print(what) {
+      app.sheets.want(what);
+      window.print();
+    },
+  });
+  app.stage = createStage(app);
+  buildPage(app);
+  followStore(app, store, address);
+  app.notice.say(opened.problem);
+  showEverything(app);
+  followWindow(app);
+}
+
+function followWindow(app) {
+  window.addEventListener("hashchange", () => {
+    if (location.hash.slice(1) !== app.fragment()) app.notice.say(app.open(location.hash));
+  });
+  window.addEventListener("popstate", () => {
+    if (location.hash.slice(1) !== app.fragment()) app.notice.say(app.open(location.hash));
+  });
+  // A keyboard on the screen takes half of it: the drawing makes room for the field.
+  const seen = window.visualViewport;
+  seen?.addEventListener("resize", () => app.root.classList.toggle("keyboard-up", seen.height < window.innerHeight * 0.7));
+  window.addEventListener("beforeprint", () => app.sheets.fill());
+  window.addEventListener("afterprint", () => app.sheets.empty());
+}
+
+function start() {
+  const root = document.getElementById("configurator");
+  if (root) createApp(root, Astragal.catalog);
+}
+
+if (document.readyState === "loading") document.addEventListener("DOMContentLoaded", start);
+else queueMicrotask(start);

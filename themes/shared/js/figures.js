@@ -1,0 +1,100 @@
+// What you get: verdicts, figures and cautions in words, each figure's working one tap away.
+
+function verdictItem(verdict) {
+  const fixes = verdict.fixes.length === 0 ? null : element("ul", { class: "fixes" },
+    verdict.fixes.map((fix) => element("li", {}, fix)));
+  return element("li", {},
+    element("p", { class: "verdict-line" }, element("span", {}, capital(verdict.name)), verdictNode(verdict.state)),
+    verdict.why ? element("p", { class: "why" }, capital(verdict.why)) : null, fixes);
+}
+
+function workingParts(figure, units) {
+  const whole = Astragal.kernel.say_working(figure, units);
+  const rule = figure.working.rule;
+  return [capital(rule), whole.startsWith(`${rule}: `) ? whole.slice(rule.length + 2) : whole];
+}
+
+function figureItem(figure, units, opened) {
+  const [rule, sum] = workingParts(figure, units);
+  return element("details", { class: "figure", "data-figure": figure.id, open: opened },
+    element("summary", {}, element("span", { class: "figure-name" }, capital(figure.name)), element("b", { class: "number" }, sayFigure(figure, units))),
+    element("div", { class: "working" }, element("p", {}, rule), element("p", { class: "sum" }, sum)));
+}
+
+function cautionItem(caution) {
+  return element("li", {}, caution.text, element("cite", {}, caution.source));
+}
+
+function createFigures(app) {
+  const verdicts = element("ul", { class: "verdicts" });
+  const refusal = element("p", { class: "refusal", hidden: true });
+  const figures = element("div", { class: "figure-list" });
+  const cautions = element("ul", { class: "cautions" });
+  const cautionBlock = element("div", {}, element("h3", {}, "Take care"), cautions);
+  const sound = element("div", {}, verdicts, element("h3", {}, "Figures"),
+    element("p", { class: "note" }, "Open a figure to see how it was worked out."), figures);
+  const node = element("section", { class: "panel", "aria-labelledby": "panel-figures" },
+    element("h2", { id: "panel-figures" }, "What you get"), refusal, sound, cautionBlock);
+
+  function opened() {
+    return new Set([...figures.querySelectorAll("details[open]")].map((one) => one.dataset.figure));
+  }
+
+  return {
+    node,
+    update(state) {
+      const answer = app.ask.answer(activeOf(state));
+      refusal.hidden = answer.refusal === "";
+      setText(refusal, answer.refusal);
+      sound.hidden = answer.refusal !== "";
+      const open = opened();
+      setChildren(verdicts, Object.values(answer.verdicts).map(verdictItem));
+      setChildren(figures, Object.values(answer.figures).map((one) => figureItem(one, state.units, open.has(one.id))));
+      cautionBlock.hidden = answer.cautions.length === 0;
+      setChildren(cautions, answer.cautions.map(cautionItem));
+    },
+  };
+}
+
+function verdictState(answer) {
+  return answer.refusal === "" ? answer.verdicts.pass_through.state : "does not fit";
+}
+
+// The line under the drawing: what of the glass is clear just now, and the handle.
+function createNow(app) {
+  const glass = element("b", { class: "number" });
+  const light = element("b", { class: "number" });
+  const verdict = element("span", { class: "now-verdict" });
+  const shares = element("span", { class: "now-shares" },
+    element("span", {}, glass, " of the glass clear"), element("span", {}, light, " of the light"));
+  const node = element("div", { class: "now" }, element("div", { class: "now-line" }, shares, verdict));
+  return {
+    node,
+    update(state, settled) {
+      const configuration = activeOf(state);
+      const now = app.ask.sharesAt(configuration, configuration.place);
+      if (now) {
+        setText(glass, percent(now.visible));
+        setText(light, percent(now.light));
+      }
+      if (!settled) return;
+      shares.hidden = !now;
+      const answer = app.ask.answer(configuration);
+      setChildren(verdict, [answer.refusal === "" ? "At the handle: " : "", verdictNode(verdictState(answer))]);
+    },
+  };
+}
+
+// What a screen reader hears once the hand rests.
+function spokenNow(app, state) {
+  const configuration = activeOf(state);
+  const answer = app.ask.answer(configuration);
+  if (answer.refusal !== "") return `${app.family().name}: ${answer.refusal}`;
+  const now = app.ask.sharesAt(configuration, configuration.place);
+  const verdict = answer.verdicts.pass_through;
+  return [
+    sayPlace(app.catalog, configuration),
+    `${percent(now.visible)} of the glass clear`,
+    `${capital(verdict.name)}: ${verdict.state}`,
+  ].join(". ");
+}

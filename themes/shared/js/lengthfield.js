@@ -1,0 +1,51 @@
+// One measurement: what is typed stays as typed, what cannot be is explained beside it.
+
+function lengthField(app, field) {
+  const id = `field-${field.id.replace(".", "-")}`;
+  const input = element("input", {
+    id, type: "text", autocomplete: "off", spellcheck: "false", "aria-describedby": `${id}-where ${id}-note`,
+    oninput: () => app.typeLength(field, input.value),
+    onchange: () => app.settle(),
+    onfocus: () => app.focusField(field.id),
+    onblur: () => app.focusField(""),
+  });
+  const unit = element("span", { class: "unit", "aria-hidden": "true" });
+  const note = element("p", { class: "field-note", id: `${id}-note` });
+  const back = element("button", { type: "button", class: "text-button back", onclick: () => app.presetLength(field) });
+  const node = element("div", { class: "length" },
+    element("label", { for: id }, field.name),
+    element("span", { class: "entry" }, input, unit),
+    element("p", { class: "where", id: `${id}-where` }, field.where), note, back);
+  return {
+    node,
+    update(state) {
+      const draft = state.drafts[field.id];
+      const mm = measured(state, field.id);
+      const preset = presetValue(app.catalog, state, field.id);
+      const text = textOf(state, field.id);
+      if (input.value !== text) input.value = text;
+      const unusual = draft ? "" : unlikely(field, mm, state.units);
+      setText(unit, /[a-z"'′″]/i.test(text) ? "" : state.units);
+      setText(note, draft ? draft.why : unusual);
+      node.classList.toggle("wrong", Boolean(draft));
+      node.classList.toggle("unusual", unusual !== "");
+      if (draft) input.setAttribute("aria-invalid", "true");
+      else input.removeAttribute("aria-invalid");
+      back.hidden = preset === mm && !draft;
+      setText(back, `Back to ${writeLength(preset, state.units)} ${state.units}`);
+    },
+  };
+}
+
+function countField(app, id, name) {
+  const counts = Array.from({ length: LITES[id] }, (_, i) => String(i + 1));
+  const select = element("select", { id: `field-${id}`, onchange: () => app.setWord(id, Number(select.value)) },
+    counts.map((count) => element("option", { value: count }, count)));
+  return {
+    node: element("div", { class: "length" }, element("label", { for: select.id }, name), element("span", { class: "entry" }, select)),
+    update(door) {
+      if (door[id] > counts.length) select.append(element("option", { value: door[id] }, String(door[id])));
+      select.value = String(door[id]);
+    },
+  };
+}

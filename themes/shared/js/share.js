@@ -1,0 +1,94 @@
+// Pass it on: the address holds everything. Nothing is sent; only "keep" writes to this device.
+
+const KEEP_KEY = "astragal-kept-door";
+
+function storage(task) {
+  try {
+    return task(window.localStorage);
+  } catch {
+    return null;
+  }
+}
+
+function createShare(app) {
+  const address = element("textarea", { id: "share-address", readonly: true, rows: "3", spellcheck: "false", onfocus: () => address.select() });
+  const said = element("p", { class: "note", role: "status" });
+  const code = element("div", { class: "code" });
+  const codeButton = element("button", { type: "button", class: "press quiet", "aria-expanded": "false", onclick: () => showCode(code.hidden) }, "Show as a code to scan");
+  const copy = element("button", { type: "button", class: "press", onclick: copyAddress }, "Copy the link");
+  const keep = element("button", { type: "button", class: "press quiet", onclick: keepDoor }, "Keep this door");
+  const clear = element("button", { type: "button", class: "press quiet", onclick: clearDoor }, "Forget the kept door");
+  const kept = element("p", { class: "note" });
+  const print = element("button", { type: "button", class: "press quiet", onclick: () => app.print("sheets") }, "Print the sheet");
+  const node = element("section", { class: "share", "aria-labelledby": "share-title" },
+    element("div", { class: "section-head" }, element("h2", { id: "share-title" }, "Take it with you")),
+    element("div", { class: "share-grid" },
+      element("div", {}, element("h3", {}, "The link"),
+        element("label", { for: address.id, class: "note" }, "It holds the door, the covering and the position. Nothing is sent to anyone."),
+        address, element("p", { class: "actions" }, copy, codeButton), said, code),
+      element("div", {}, element("h3", {}, "On paper"),
+        element("p", { class: "note" }, "One page for each configuration, drawn to scale, on A4 or Letter. Print at 100 %, without fitting to the page."),
+        element("p", { class: "actions" }, print)),
+      element("div", {}, element("h3", {}, "On this device"), kept, element("p", { class: "actions" }, keep, clear))));
+  code.hidden = true;
+
+  function showCode(wanted) {
+    code.hidden = !wanted;
+    codeButton.setAttribute("aria-expanded", String(wanted));
+    setText(codeButton, wanted ? "Hide the code" : "Show as a code to scan");
+    if (!wanted) return;
+    const drawn = qrDrawing(address.value, "A code that holds this link");
+    setChildren(code, [drawn ?? element("p", { class: "note" }, "The link is too long for a code. Copy it instead.")]);
+  }
+
+  async function copyAddress() {
+    try {
+      await navigator.clipboard.writeText(address.value);
+    } catch {
+      address.select();
+      document.execCommand("copy");
+    }
+    setText(said, "The link is copied.");
+  }
+
+  function showKept() {
+    const any = storage((box) => box.getItem(KEEP_KEY)) !== null;
+    clear.hidden = !any;
+    setText(kept, any ? "A door is kept on this device. It is there when this page is opened without a link."
+      : "Nothing is kept on this device unless you ask for it.");
+  }
+
+  function keepDoor() {
+    const done = storage((box) => {
+      box.setItem(KEEP_KEY, app.fragment());
+      return true;
+    });
+    showKept();
+    if (!done) setText(kept, "This browser keeps nothing for this page. Copy the link instead.");
+  }
+
+  function clearDoor() {
+    storage((box) => {
+      box.removeItem(KEEP_KEY);
+      return true;
+    });
+    showKept();
+    keep.focus();
+  }
+
+  showKept();
+  return {
+    node,
+    update() {
+      const next = app.address();
+      if (address.value === next) return;
+      address.value = next;
+      setText(said, "");
+      if (!code.hidden) showCode(true);
+    },
+  };
+}
+
+function keptFragment() {
+  return storage((box) => box.getItem(KEEP_KEY)) ?? "";
+}
