@@ -308,7 +308,7 @@ class Mark(TypedDict):
     """A shape on the paper, in true millimetres, x to the right and y **down**.
 
     ``shape`` is ``line``, ``polyline``, ``polygon``, ``circle`` or ``text``; ``points`` is flat
-    (``[x, y, x, y, …]``; a circle's ``[cx, cy, r]``; a text's anchor ``[x, y]``). ``role`` holds
+    (``[x, y, x, y, …]``; a circle's ``[cx, cy, r]``; a text's anchor and letter size ``[x, y, size]``). ``role`` holds
     the classes a style sheet goes by. ``fade`` is 0 to 1: how much of the view a fill hides.
     ``text``, ``anchor`` (``start``, ``middle``, ``end``) and ``turn`` (degrees) are for texts.
     """

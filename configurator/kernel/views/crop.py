@@ -11,6 +11,17 @@ def trimmed(piece: Piece) -> Piece:
     return moved(piece, 0.0, 0.0, 0.0)
 
 
+def trimmed_row(piece: Piece, left: float, right: float) -> Piece:
+    """Return a run of units along x without those that lie beyond ``left`` or ``right``."""
+    pitch = piece["pitch"]
+    before = max(0, math.ceil((left - piece["x0"]) / pitch))
+    after = max(0, math.ceil((piece["x1"] - right) / pitch))
+    part = moved(piece, before * pitch, 0.0, 0.0)
+    part["x1"] = piece["x1"] - after * pitch
+    part["count"] = max(0, piece["count"] - before - after)
+    return part
+
+
 def trimmed_run(piece: Piece, low: float, high: float) -> Piece:
     """Return a run of units along y without those that lie beyond ``low`` or ``high``."""
     pitch = piece["pitch"]
@@ -23,9 +34,11 @@ def trimmed_run(piece: Piece, low: float, high: float) -> Piece:
 
 
 def trimmed_to(piece: Piece, region: Box) -> Piece:
-    """Return the piece's part within the window; outlines of single parts stay whole."""
+    """Return the piece's part within the window; runs keep whole units."""
     if piece["count"] > 1 and piece["axis"] == "x":
         part = trimmed_run(piece, region["y0"], region["y1"])
+    elif piece["count"] > 1:
+        part = trimmed_row(piece, region["x0"], region["x1"])
     else:
         part = trimmed(piece)
     part["x0"] = max(part["x0"], region["x0"])
@@ -35,12 +48,23 @@ def trimmed_to(piece: Piece, region: Box) -> Piece:
     return part
 
 
+def sticks_out(piece: Piece, region: Box) -> bool:
+    """Return whether a single part with an outline of its own is only partly in the region."""
+    if piece["count"] > 1 or len(piece["outline"]) == 0:
+        return False
+    if piece["axis"] == "x":
+        return piece["y0"] < region["y0"] or piece["y1"] > region["y1"]
+    return piece["x0"] < region["x0"] or piece["x1"] > region["x1"]
+
+
 def cropped(pieces: list[Piece], region: Box) -> list[Piece]:
     """Return the parts of the pieces within a window of the elevation."""
     parts: list[Piece] = []
     for piece in pieces:
         apart = piece["x1"] <= region["x0"] or piece["x0"] >= region["x1"]
         if apart or piece["y1"] <= region["y0"] or piece["y0"] >= region["y1"]:
+            continue
+        if sticks_out(piece, region):
             continue
         part = trimmed_to(piece, region)
         if part["count"] > 0:

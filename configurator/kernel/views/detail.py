@@ -18,11 +18,11 @@ from configurator.kernel.views.marks import make_mark
 from configurator.kernel.views.plan import covering_top, leaf_top, turned_break, wall_top
 from configurator.kernel.views.section import (
     STOP_DEPTH,
-    WALL_ABOVE,
     break_line,
     covering_side,
     door_side,
     side_projection,
+    wall_break,
     wall_side,
 )
 from configurator.kernel.views.subject import subject
@@ -33,7 +33,7 @@ HEAD_BELOW = 70.0
 # Letters in parts of the detail's greater side.
 DETAIL_LETTERS = 0.042
 # The longest words with a name that stand below a short dimension, in letters.
-NAMED_ROOM = 9.0
+NAMED_ROOM = 10.5
 # How much a detail of the handle shows beyond the grip's tip and beyond the leaf's edge, mm.
 TIP_BEYOND = 130.0
 EDGE_BEYOND = 45.0
@@ -54,13 +54,33 @@ def head_frame(frame: Layout, low: float) -> Layout:
     return frame
 
 
-def head_notes(scene: Scene, answer: Answer, frame: Layout, units: str, low: float) -> list[Mark]:
+def projection_level(frame: Layout) -> float:
+    """Return the height above which the projection is told: over the wall and the words of the upright dimension."""
+    return max(wall_break(frame), frame["order"]["y1"] + frame["size"] * WORDS_ROOM)
+
+
+def head_front(door: Door, frame: Layout) -> float:
+    """Return how far covering and casing reach into the room."""
+    return max(frame["front"], door["reveal"] + door["casing_projection"])
+
+
+def head_bottom(scene: Scene, answer: Answer, frame: Layout, low: float) -> float:
+    """Return the lower edge of the head's detail on the paper: below its break and the words under a short stack."""
+    size = frame["size"]
+    covering = extent(active_covering(scene, answer))
+    height = covering["y1"] - covering["y0"]
+    if height > 0 and covering["y0"] >= low and height < size * NAMED_ROOM:
+        return max(-low + size * FIRST_TIER, size * NAMED_ROOM - covering["y0"])
+    return -low + size * FIRST_TIER
+
+
+def head_notes(scene: Scene, door: Door, answer: Answer, frame: Layout, units: str, low: float) -> list[Mark]:
     """Return the annotation of the head: projection, stack, and how it sits about the glass's edge."""
     notes = blank_notes(frame["size"])
-    side_projection(notes, frame, answer, scene, units)
+    side_projection(notes, frame, answer, scene, units, projection_level(frame))
     covering = extent(active_covering(scene, answer))
     edge = frame["glass"]["y1"]
-    front = frame["front"]
+    front = head_front(door, frame)
     if covering["y1"] <= covering["y0"]:
         return noted(notes)
     first = front + notes["size"] * FIRST_TIER
@@ -91,11 +111,11 @@ def detail_head_of(scene: Scene, door: Door, answer: Answer, units: str, names: 
     view["marks"].extend(door_side(part, door, frame))
     view["marks"].extend(covering_side(part, door, answer, frame))
     view["marks"].append(make_mark("polyline", "hair", break_line(-door["leaf_thickness"], frame["front"], -low, size)))
-    view["marks"].extend(head_notes(scene, answer, frame, units, low))
+    view["marks"].extend(head_notes(scene, door, answer, frame, units, low))
     view["x"] = -max(door["leaf_thickness"] + STOP_DEPTH, WALL_DEPTH - door["reveal"]) - size * EDGE_ROOM
-    view["width"] = frame["front"] + size * (WORDS_ROOM + TIER) - view["x"]
-    view["y"] = -frame["top"] - size * (WALL_ABOVE + TIER + EDGE_ROOM)
-    view["height"] = -low + size * FIRST_TIER - view["y"]
+    view["width"] = head_front(door, frame) + size * (WORDS_ROOM + TIER) - view["x"]
+    view["y"] = -projection_level(frame) - size * (TIER + EDGE_ROOM)
+    view["height"] = head_bottom(scene, answer, frame, low) - view["y"]
     return view
 
 
@@ -176,7 +196,7 @@ def detail_handle_of(scene: Scene, door: Door, answer: Answer, units: str, names
     back = max(door["leaf_thickness"] + STOP_DEPTH, WALL_DEPTH - door["reveal"])
     view["marks"].append(make_mark("polyline", "hair", turned_break(-door["leaf_thickness"], front, far, size)))
     view["marks"].extend(handle_notes(part, door, frame, region, units, -back))
-    room = size * (TIER + FIRST_TIER + EDGE_ROOM)
+    room = size * (TIER + FIRST_TIER + EDGE_ROOM + 1.0)
     view["x"] = min(far, edge) - room
     view["width"] = max(far, edge) + room - view["x"]
     view["y"] = -back - size * (FIRST_TIER + TIER)

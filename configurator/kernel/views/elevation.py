@@ -5,7 +5,7 @@ from configurator.kernel.shapes import Answer, Door, Drawing, Family, Household,
 from configurator.kernel.views.dimensions import TIER, Notes, blank_notes, dim_across, dim_upright, noted
 from configurator.kernel.views.garden import garden_marks
 from configurator.kernel.views.layout import Layout, active_covering, extent, is_over_opening, latch_is_right, layout
-from configurator.kernel.views.marks import letters, make_mark, rectangle, rounded, stroke
+from configurator.kernel.views.marks import letters, make_mark, rectangle, rounded, stroke, text_width
 from configurator.kernel.views.parts import front_lines
 from configurator.kernel.views.roles import held, hides, material
 from configurator.kernel.views.subject import subject
@@ -15,7 +15,7 @@ from configurator.kernel.views.words import desc_words, title_words
 FIRST_TIER = 1.7
 EDGE_ROOM = 0.8
 # The longest words that may stand above or below a short dimension.
-WORDS_ROOM = 5.6
+WORDS_ROOM = 6.2
 
 
 def front_rect(piece: Piece, role: str, fade: float) -> Mark:
@@ -139,7 +139,10 @@ def widths_below(notes: Notes, frame: Layout, answer: Answer, units: str, base: 
             dim_across(notes, glass["x1"], order["x1"], first, first, say_length(right, units), "after", "")
     width = say_length(order["x1"] - order["x0"], units)
     second = first + notes["size"] * TIER
-    dim_across(notes, order["x0"], order["x1"], second, base, "order " + width, "after", "")
+    # Where the letters are large for the leaf, the bare number still fits between the ticks.
+    room = order["x1"] - order["x0"] - notes["size"]
+    words = "order " + width if text_width("order " + width, notes["size"]) < room else width
+    dim_across(notes, order["x0"], order["x1"], second, base, words, "after", "")
 
 
 def heights_left(notes: Notes, frame: Layout, answer: Answer, units: str) -> None:
@@ -190,7 +193,7 @@ def heights_right(notes: Notes, frame: Layout, scene: Scene, door: Door, answer:
     if is_on_the_way(answer, frame, drop):
         second = first + notes["size"] * TIER
         words = drop_words(answer, drop, units)
-        dim_upright(notes, -covering["y1"], -covering["y0"], second, frame["out1"], words, "below", "")
+        dim_upright(notes, -covering["y1"], -covering["y0"], second, first, words, "below", "")
 
 
 def handle_cross(notes: Notes, frame: Layout, door: Door) -> None:

@@ -30,7 +30,7 @@ from configurator.kernel.views.elevation import (
 )
 from configurator.kernel.views.layout import WALL_DEPTH, Layout, latch_is_right, layout
 from configurator.kernel.views.marks import letters, make_mark, shifted, stroke, text_width
-from configurator.kernel.views.plan import covering_top, leaf_swings, leaf_top, turned_break, wall_top
+from configurator.kernel.views.plan import covering_top, leaf_swings, leaf_top, side_wall_shows, turned_break, wall_top
 from configurator.kernel.views.section import (
     STOP_DEPTH,
     WALL_ABOVE,
@@ -113,21 +113,25 @@ def measured_widths(notes: Notes, door: Door, frame: Layout, units: str) -> None
     if door["casing_width"] > 0:
         words = say_length(door["casing_width"], units)
         top = -frame["top"]
-        dim_across(notes, frame["x1"], frame["out1"], top - size * 1.2, top, words, "after", "casing_width")
+        dim_across(notes, frame["x1"], frame["out1"], top - size * 1.2, top, words, "before", "casing_width")
     if door["layout"] == "sidelights":
-        measured_sidelight(notes, door, frame, second + size * TIER, units)
+        measured_sidelight(notes, door, frame, units)
 
 
-def measured_sidelight(notes: Notes, door: Door, frame: Layout, y: float, units: str) -> None:
-    """Add the right sidelight's width, and its glass's above the first dimension line."""
-    x = frame["leaf1"]
+def measured_sidelight(notes: Notes, door: Door, frame: Layout, units: str) -> None:
+    """Add the left sidelight's width and that of its glass, above the head."""
+    x = frame["x0"]
     wide = door["sidelight_width"]
     glass = door["sidelight_glass_width"]
     frame_width = (wide - glass) / 2
-    dim_across(notes, x, x + wide, y, 0.0, say_length(wide, units), "after", "sidelight_width")
-    first = y - notes["size"] * TIER
+    top = -frame["top"]
+    size = notes["size"]
+    first = top - size * 1.2
+    dim_across(notes, x, x + wide, first, top, say_length(wide, units), "after", "sidelight_width")
+    second = first - size * TIER
+    start = first - size * 1.2
     words = say_length(glass, units)
-    dim_across(notes, x + frame_width, x + frame_width + glass, first, 0.0, words, "after", "sidelight_glass_width")
+    dim_across(notes, x + frame_width, x + frame_width + glass, second, start, words, "after", "sidelight_glass_width")
 
 
 def measured_heights(notes: Notes, door: Door, frame: Layout, units: str) -> None:
@@ -148,12 +152,12 @@ def measured_heights(notes: Notes, door: Door, frame: Layout, units: str) -> Non
     dim_upright(notes, -frame["leaf_top"], -high, second, start, words, "above", "rail_top")
     words = say_length(door["ceiling_height"], units)
     third = second - size * TIER
-    dim_upright(notes, -door["ceiling_height"], 0.0, third, start, words, "below", "ceiling_height")
+    dim_upright(notes, -door["ceiling_height"], 0.0, third, second - size * 1.2, words, "below", "ceiling_height")
     right = frame["out1"]
     handle = right + size * FIRST_TIER
     words = say_length(door["handle_height"], units)
     dim_upright(notes, -door["handle_height"], 0.0, handle, right, words, "below", "handle_height")
-    hinges_running(notes, door, handle + size * TIER, right, units)
+    hinges_running(notes, door, handle + size * TIER, handle, units)
     words = say_length(door["floor_gap"], units)
     dim_upright(notes, -door["floor_gap"], 0.0, handle + size * TIER * 2, right, words, "below", "floor_gap")
 
@@ -171,14 +175,14 @@ def hinges_running(notes: Notes, door: Door, x: float, from_x: float, units: str
         at = x - size * LETTERS_LIFT
         text_role = role_with("dim-text", "hinge_heights")
         notes["texts"].append(letters(text_role, at, -height - size * 0.5, size, words, "start", -90.0))
-    notes["lines"].append(stroke(role, x, 0.0, x, -top - size * WORDS_ROOM))
+    notes["lines"].append(stroke(role, x, 0.0, x, -top - size * 0.35))
     tick(notes, x, 0.0, "hinge_heights")
 
 
 def measured_muntins(notes: Notes, door: Door, frame: Layout, units: str) -> None:
     """Add the count of lites above the casing, and a muntin's width within the glass."""
     size = notes["size"]
-    y = -frame["top"] - size * 0.7
+    y = size * (FIRST_TIER + TIER * 2)
     middle = (frame["glass"]["x0"] + frame["glass"]["x1"]) / 2
     across = say_value(float(door["muntin_columns"]), "count", units) + " across"
     up = say_value(float(door["muntin_rows"]), "count", units) + " up"
@@ -191,13 +195,15 @@ def measured_muntins(notes: Notes, door: Door, frame: Layout, units: str) -> Non
     rows = lites_up(door)
     if len(columns) > 1:
         x0 = columns[0][1]
+        side = "after"
         if not latch_is_right(door):
+            side = "before"
             x0 = frame["leaf1"] - columns[0][1] - door["muntin_width"]
-        y = -frame["glass"]["y0"] - size * 1.2
-        dim_across(notes, x0, x0 + door["muntin_width"], y, y, words, "after", "muntin_width")
+        first = size * FIRST_TIER
+        dim_across(notes, x0, x0 + door["muntin_width"], first + size * TIER, first, words, side, "muntin_width")
     elif len(rows) > 1:
-        x = frame["glass"]["x0"] + size * 1.6
-        dim_upright(notes, -rows[1][0], -rows[0][1], x, x, words, "above", "muntin_width")
+        first = frame["out0"] - size * FIRST_TIER
+        dim_upright(notes, -rows[1][0], -rows[0][1], first - size * TIER, first, words, "above", "muntin_width")
 
 
 def measure_elevation(door: Door, units: str) -> Drawing:
@@ -218,27 +224,27 @@ def measure_elevation(door: Door, units: str) -> Drawing:
     view["marks"].extend(noted(notes))
     view["x"] = frame["out0"] - size * (FIRST_TIER + TIER * 2 + 1.0 + EDGE_ROOM)
     view["width"] = frame["out1"] + size * (FIRST_TIER + TIER * 2 + EDGE_ROOM) - view["x"]
-    view["y"] = min(ceiling, -frame["top"] - size * FIRST_TIER) - size * EDGE_ROOM
+    view["y"] = min(ceiling, -frame["leaf_top"] - size * WORDS_ROOM) - size * EDGE_ROOM
     view["height"] = size * (FIRST_TIER + TIER * 2 + EDGE_ROOM) - view["y"]
     return view
 
 
 def measured_depths(notes: Notes, door: Door, frame: Layout, low: float, units: str) -> None:
-    """Add the depths of leaf, glass, bead and muntin below, and those of wall and casing above."""
+    """Add the depths of bead, muntin, glass and leaf below, and those of wall and casing above."""
     size = notes["size"]
     y = -low + size * FIRST_TIER
-    words = "leaf " + say_length(door["leaf_thickness"], units)
-    dim_across(notes, -door["leaf_thickness"], 0.0, y, -low, words, "before", "leaf_thickness")
-    y = y + size * TIER
-    words = "glass back " + say_length(door["glass_recess"], units)
-    dim_across(notes, -door["glass_recess"], 0.0, y, -low, words, "before", "glass_recess")
-    y = y + size * TIER
     words = "bead out " + say_length(door["bead_projection"], units)
     dim_across(notes, 0.0, door["bead_projection"], y, -low, words, "after", "bead_projection")
     if door["muntin_columns"] > 1 or door["muntin_rows"] > 1:
         y = y + size * TIER
         words = "muntin out " + say_length(door["muntin_projection"], units)
         span_dim(notes, 0.0, door["muntin_projection"], y, -low, words, "after", "muntin_projection")
+    y = y + size * TIER
+    words = "glass back " + say_length(door["glass_recess"], units)
+    dim_across(notes, -door["glass_recess"], 0.0, y, -low, words, "after", "glass_recess")
+    y = y + size * TIER
+    words = "leaf " + say_length(door["leaf_thickness"], units)
+    dim_across(notes, -door["leaf_thickness"], 0.0, y, -low, words, "after", "leaf_thickness")
     top = -frame["top"] - size * WALL_ABOVE
     y = top - size * 0.9
     face = door["reveal"]
@@ -253,11 +259,11 @@ def measured_gaps(notes: Notes, door: Door, frame: Layout, front: float, units: 
     size = notes["size"]
     x = front + size * FIRST_TIER
     words = "gap " + say_length(door["head_gap"], units)
-    dim_upright(notes, -frame["head"], -frame["leaf_top"], x, front, words, "above", "head_gap")
+    dim_upright(notes, -frame["head"], -frame["leaf_top"], x, front, words, "below", "head_gap")
     if door["stop_lap"] > 0:
         words = "lap " + say_length(door["stop_lap"], units)
         low = door["stop_lap"] - frame["leaf_top"]
-        dim_upright(notes, -frame["leaf_top"], low, x, front, words, "below", "stop_lap")
+        dim_upright(notes, -frame["leaf_top"], low, x + size * TIER, x, words, "below", "stop_lap")
 
 
 def measure_section(door: Door, units: str) -> Drawing:
@@ -279,8 +285,7 @@ def measure_section(door: Door, units: str) -> Drawing:
     view["marks"].extend(covering_side(part, door, bare_answer(), frame))
     view["marks"].append(make_mark("polyline", "hair", break_line(-door["leaf_thickness"], 0.0, -low, size)))
     view["marks"].extend(noted(notes))
-    words_left = max(door["leaf_thickness"] + size * 9.0, door["glass_recess"] + size * 11.0)
-    view["x"] = -max(words_left, WALL_DEPTH - door["reveal"]) - size * EDGE_ROOM
+    view["x"] = -max(door["leaf_thickness"] + STOP_DEPTH, WALL_DEPTH - door["reveal"]) - size * EDGE_ROOM
     view["width"] = frame["front"] + size * 15.0 - view["x"]
     view["y"] = -frame["top"] - size * (WALL_ABOVE + TIER * 2 + EDGE_ROOM)
     view["height"] = -low + size * (FIRST_TIER + TIER * 3 + EDGE_ROOM) - view["y"]
@@ -301,7 +306,7 @@ def side_wall_note(notes: Notes, door: Door, hinge: float, step: float, z: float
     role = role_with("dim", "wall_gap")
     words = "side wall at " + say_length(door["wall_gap"], units)
     front = door["reveal"] + door["casing_projection"] + size * 0.4
-    away = hinge - step * (door["casing_width"] + size)
+    away = hinge - step * min(door["casing_width"] + size, door["wall_gap"])
     notes["lines"].append(stroke(role, hinge, front, hinge, z + size * 0.4))
     notes["lines"].append(stroke(role, away, z, hinge + step * (text_width(words, size) + size * 0.6), z))
     tick(notes, hinge, z, "wall_gap")
@@ -359,7 +364,7 @@ def latch_notes(notes: Notes, door: Door, frame: Layout, region: Box, back: floa
     y = front + size * FIRST_TIER
     tip = axis - side * handle["grip_length"]
     words = say_length(handle["grip_length"], units)
-    span_dim(notes, axis, tip, y, front, words, "before", "handle_grip_length")
+    span_dim(notes, axis, tip, y, front, words, "before" if right else "after", "handle_grip_length")
     if not meets_wall(door) and door["layout"] != "sidelights":
         y = back - size * (FIRST_TIER + TIER)
         gap = edge + side * door["meeting_gap"]
@@ -367,10 +372,20 @@ def latch_notes(notes: Notes, door: Door, frame: Layout, region: Box, back: floa
         span_dim(notes, edge, gap, y, back, words, "before" if right else "after", "meeting_gap")
         if door["astragal_width"] > 0:
             middle = edge + side * door["meeting_gap"] / 2
-            x = middle + side * door["astragal_width"] / 2
+            half = door["astragal_width"] / 2
             words = "astragal " + say_length(door["astragal_width"], units)
-            z = front + size * (FIRST_TIER + TIER)
-            span_dim(notes, middle - side * door["astragal_width"] / 2, x, z, 0.0, words, "before", "astragal_width")
+            y = front + size * (FIRST_TIER + TIER)
+            inward = "before" if right else "after"
+            start = door["astragal_projection"]
+            dim_across(notes, middle - half, middle + half, y, start, words, inward, "astragal_width")
+
+
+def wall_reach(door: Door, frame: Layout) -> float:
+    """Return how far the wall beside the hinges is drawn, with a margin."""
+    size = frame["size"]
+    if side_wall_shows(door, frame, latch_is_right(door)):
+        return door["wall_gap"] + size * (EDGE_ROOM + 0.6)
+    return door["casing_width"] + size * (EDGE_ROOM + 1.0)
 
 
 def measure_plan(door: Door, units: str) -> Drawing:
@@ -398,11 +413,14 @@ def measure_plan(door: Door, units: str) -> Drawing:
     gap = size * 2.0
     dx = region["x0"] - gap - hinges["x1"] if right else region["x1"] + gap - hinges["x0"]
     marks.extend(shifted(hinge_part(scene, door, frame, units), dx, 0.0))
-    wall = door["casing_width"] + size * (EDGE_ROOM + 1.0)
+    wall = wall_reach(door, frame)
     near = hinges["x0"] + dx - wall if right else hinges["x1"] + dx + wall
-    far = handle_edge(door, frame) + (1.0 if right else -1.0) * size * (FIRST_TIER + TIER + EDGE_ROOM)
+    far = handle_edge(door, frame) + (1.0 if right else -1.0) * size * (FIRST_TIER + TIER + EDGE_ROOM + 1.0)
     view["x"] = min(near, far)
     view["width"] = max(near, far) - view["x"]
-    view["y"] = back - size * (FIRST_TIER + TIER + EDGE_ROOM + 1.0)
-    view["height"] = door["handle"]["projection"] + size * 9.0 - view["y"]
+    view["y"] = back - size * (FIRST_TIER + TIER * 2 + EDGE_ROOM + 1.0)
+    below = door["handle"]["projection"] + size * 10.5
+    if side_wall_shows(door, frame, right):
+        below = max(below, door["reveal"] + frame["leaf1"] * 0.35 + size)
+    view["height"] = below - view["y"]
     return view

@@ -15,6 +15,8 @@ from configurator.kernel.views.section import STOP_DEPTH, WOOD_SPACING, break_li
 from configurator.kernel.views.subject import subject
 
 ARC_STEPS = 24
+# How far inside the neck the free gap is pointed at, mm.
+GAP_INSET = 8.0
 # A side wall shows when it stands within the room for the elevation's dimensions, in letters.
 SIDE_ROOM = 3.4
 
@@ -212,16 +214,28 @@ def covering_top(scene: Scene, door: Door, frame: Layout) -> list[Mark]:
     return marks
 
 
+def arc_inset(door: Door, z: float) -> float:
+    """Return how far the arc of a leaf that swings in has left the latch edge's line at a depth."""
+    width = leaf_width(door)
+    if door["swing"] == "out":
+        return 0.0
+    if z >= width:
+        return width
+    return width - math.sqrt(width * width - z * z)
+
+
 def handle_gap_note(notes: Notes, door: Door, frame: Layout, answer: Answer, units: str) -> None:
     """Add the free gap behind the handle, led to the air under its grip."""
     handle = door["handle"]
     left = door["hinge_side"] == "left"
     inward = -1.0 if left else 1.0
-    axis = frame["leaf1"] - door["backset"] if left else frame["leaf0"] + door["backset"]
-    x = axis + inward * (handle["neck"] / 2 + handle["grip_length"]) / 2
+    latch = frame["leaf1"] if left else frame["leaf0"]
+    axis = latch + inward * door["backset"]
+    x = axis + inward * (handle["neck"] / 2 + GAP_INSET)
     size = notes["size"]
     z = max(handle["projection"], frame["front"]) + size * 2.2
-    shelf = x + inward * size * 1.4
+    start = max(abs(x - latch) + size * 0.5, arc_inset(door, z + size * 1.2) + size * 0.3)
+    shelf = latch + inward * start
     leader(notes, x, handle["gap"] / 2, shelf, z, "gap " + say_length(handle["gap"], units), "handle_gap")
     if "handle_gap" in answer["figures"]:
         words = "free " + say_length(answer["figures"]["handle_gap"]["value"], units)

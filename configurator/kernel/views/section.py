@@ -76,6 +76,11 @@ def wall_side(door: Door, frame: Layout) -> list[Mark]:
     return marks
 
 
+def wall_break(frame: Layout) -> float:
+    """Return the height at which the wall over the head is broken off."""
+    return frame["top"] + frame["size"] * WALL_ABOVE
+
+
 def floor_side(door: Door, frame: Layout) -> list[Mark]:
     """Return the cut floor."""
     back = min(door["reveal"] - WALL_DEPTH, -door["leaf_thickness"] - STOP_DEPTH)
@@ -177,14 +182,14 @@ def covering_side(scene: Scene, door: Door, answer: Answer, frame: Layout) -> li
     return marks
 
 
-def side_projection(notes: Notes, frame: Layout, answer: Answer, scene: Scene, units: str) -> None:
-    """Add how far the covering stands off the leaf's face, at its greatest here."""
+def side_projection(notes: Notes, frame: Layout, answer: Answer, scene: Scene, units: str, level: float) -> None:
+    """Add how far the covering stands off the leaf's face, at its greatest here, above the height ``level``."""
     front = 0.0
     for piece in active_covering(scene, answer):
         front = max(front, piece["z1"])
     if front <= 0:
         return
-    top = -frame["top"] - notes["size"] * WALL_ABOVE
+    top = -level
     y = top - notes["size"] * PROJECTION_ABOVE
     dim_across(notes, 0.0, front, y, top, say_length(front, units), "after", "")
 
@@ -193,13 +198,14 @@ def section_notes(scene: Scene, door: Door, answer: Answer, frame: Layout, units
     """Return the section's annotation; heights are left to the elevation unless it stands ``alone``."""
     notes = blank_notes(frame["size"])
     size = notes["size"]
-    side_projection(notes, frame, answer, scene, units)
+    side_projection(notes, frame, answer, scene, units, wall_break(frame))
     covering = extent(active_covering(scene, answer))
     drop = covering["y1"] - covering["y0"]
-    x = frame["front"] + size * TIER
+    front = max(frame["front"], door["reveal"] + door["casing_projection"])
+    x = front + size * TIER
     if alone and is_on_the_way(answer, frame, drop):
         words = drop_words(answer, drop, units)
-        dim_upright(notes, -covering["y1"], -covering["y0"], x, frame["front"], words, "below", "")
+        dim_upright(notes, -covering["y1"], -covering["y0"], x, front, words, "below", "")
     y = size * FIRST_TIER
     notes["texts"].append(letters("label", -door["leaf_thickness"], y, size, "outside", "end", 0.0))
     notes["texts"].append(letters("label", size * 0.4, y, size, "room", "start", 0.0))
@@ -211,7 +217,7 @@ def section_window(door: Door, frame: Layout, view: Drawing) -> Drawing:
     size = frame["size"]
     left = min(door["reveal"] - WALL_DEPTH, -door["leaf_thickness"] - size * 3.6)
     view["x"] = left - size * EDGE_ROOM
-    view["width"] = frame["front"] + size * WORDS_ROOM - view["x"]
+    view["width"] = max(frame["front"], door["reveal"] + door["casing_projection"]) + size * WORDS_ROOM - view["x"]
     view["y"] = -top_edge(frame)
     view["height"] = size * (FIRST_TIER + EDGE_ROOM) - view["y"]
     return view
