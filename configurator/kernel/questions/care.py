@@ -32,7 +32,7 @@ def care_cautions(door: Door, numbers: dict[str, float], size: Size) -> list[Cau
         text = "It hangs over a doorway: fix it into framing that carries its mass and the pull of a hand. "
         cautions.append(caution("weight", text + "Have a licensed tradesperson judge the wall.", practice))
     if not over and numbers["cloth_light"] <= DARK_LIGHT:
-        text = "A dark or room-darkening covering close to the glass lets the sun heat the pane, which can crack it. "
+        text = "A dark or light-tight covering close to the glass lets the sun heat the pane, which can crack it. "
         cautions.append(caution("hot_glass", text + "Ask the glazier about this glass before ordering.", practice))
     if not over and numbers["wired"] > 0:
         text = "The motor's lead crosses the hinge and moves with the leaf: it must be made to flex. "

@@ -3,9 +3,14 @@
 from configurator.kernel.door.leaf import glass_box
 from configurator.kernel.numbers import clamp
 from configurator.kernel.questions.figure import figure
+from configurator.kernel.questions.glass import strip_shares
 from configurator.kernel.questions.reply import Reply, reply, standing_verdict
 from configurator.kernel.sampling import lowest_edge
 from configurator.kernel.shapes import Door, Figure, Household, Piece, Verdict
+
+SIGHT_NAME = "hiding from a view outside"
+# Less of the view than this shows nobody; no source.
+HIDES = 0.02
 
 
 def sight_crossing(household: Household, height: float) -> float:
@@ -71,13 +76,34 @@ def upper_edge(pieces: list[Piece], missing: float) -> float:
     return missing
 
 
-def sight_verdict(band: list[float]) -> Verdict:
-    """Return whether the person is seen at all through bare glass."""
-    name = "being seen from outside"
-    if band[1] > band[0]:
-        why = "Through bare glass the person is seen; the band between these heights must be covered."
-        return standing_verdict("sight", name, "caution", why, ["cover the band, with cloth that lets no view through"])
-    return standing_verdict("sight", name, "clears", "The lines of sight miss the glass; nothing need be covered.", [])
+def band_view(door: Door, band: list[float], down: list[Piece]) -> float:
+    """Return what of the view comes through the band, up the middle of the glass, past the closed covering."""
+    glass = glass_box(door)
+    middle = (glass["x0"] + glass["x1"]) / 2
+    pieces = [piece for piece in down if piece["x0"] <= middle and piece["x1"] >= middle]
+    return strip_shares(pieces, [band])[1] / (band[1] - band[0])
+
+
+def view_figure(view: float) -> Figure:
+    """Return what of the view still comes through the band when closed."""
+    return figure(
+        "sight_view",
+        "view through that band when closed",
+        view,
+        "share",
+        "what of the view the closed covering lets through, up the middle of the glass, between these heights",
+        "{view} of it",
+        {"view": [view, "share"]},
+    )
+
+
+def sight_verdict(view: float) -> Verdict:
+    """Return whether the closed covering hides the person from the observer."""
+    if view <= HIDES:
+        why = "Closed, or as far down as given, the covering hides the person from this observer."
+        return standing_verdict("sight", SIGHT_NAME, "clears", why, [])
+    why = "Even closed, the covering lets some of the view through, most of all at night with the light on inside."
+    return standing_verdict("sight", SIGHT_NAME, "caution", why, ["a denser cloth, or a lining"])
 
 
 def sight_answers(
@@ -90,16 +116,22 @@ def sight_answers(
     rail that does not travel, or where nothing need be covered.
     """
     band = sight_band(door, household)
+    seen = band[1] > band[0]
     figures = [
         sight_figure(household, "sight_low", "seen from outside: from", band[0], 0.0),
         sight_figure(household, "sight_high", "seen from outside: up to", band[1], household["person_height"]),
     ]
     start = lowest_edge(raised)
     end = lowest_edge(down)
-    if band[1] > band[0] and start - end > 1.0:
-        figures.append(rail_share_figure("sight_lower", "lower rail at", start, end, band[0]))
+    if seen and start - end > 1.0:
+        figures.append(rail_share_figure("sight_lower", "to hide that band: bottom rail at", start, end, band[0]))
     top = upper_edge(down, 0.0)
     foot = upper_edge(let_down, 0.0)
-    if band[1] > band[0] and top - foot > 1.0:
-        figures.append(rail_share_figure("sight_upper", "or, from below, upper rail at", top, foot, band[1]))
-    return reply(figures, [sight_verdict(band)], [])
+    if seen and top - foot > 1.0:
+        figures.append(rail_share_figure("sight_upper", "or from below: upper rail at", top, foot, band[1]))
+    if not seen:
+        why = "From there the lines of sight miss the glass; nothing need be covered."
+        return reply(figures, [standing_verdict("sight", SIGHT_NAME, "clears", why, [])], [])
+    view = band_view(door, band, down)
+    figures.append(view_figure(view))
+    return reply(figures, [sight_verdict(view)], [])

@@ -1,6 +1,7 @@
 """The figures of a turning leaf: its angles and the clear widths, without and with the covering."""
 
 from configurator.kernel.door.leaf import leaf_width
+from configurator.kernel.door.opening import has_passive
 from configurator.kernel.questions.figure import figure
 from configurator.kernel.questions.outline import touch_words
 from configurator.kernel.questions.turning import RIGHT_ANGLE, Touch, clear_width, latch_stop, leaf_front
@@ -8,37 +9,53 @@ from configurator.kernel.shapes import Door, Figure
 
 
 def turn_figure(door: Door, key: str, name: str, touch: Touch) -> Figure:
-    """Return how far a leaf opens, with its working."""
+    """Return how far an in-swing leaf opens, with the working of the point that stops it."""
+    if touch["kind"] == "":
+        rule = "no point of the leaf reaches the side wall; the wall of the doorway itself ends the turn"
+        return figure(key, name, touch["angle"], "deg", rule, "side wall {wall} beside the pin", wall_term(door))
+    if touch["along"] == 0 and touch["out"] == 0:
+        rule = "the leaf turns until it meets what stays on the wall: " + touch_words(touch["kind"])
+        return figure(key, name, touch["angle"], "deg", rule, "pin {pin} in front of the face", pin_term(door))
+    terms = wall_term(door)
+    terms["along"] = [touch["along"], "mm"]
+    terms["out"] = [touch["out"], "mm"]
     return figure(
         key,
         name,
         touch["angle"],
         "deg",
-        "each outer point turns about the pin until it meets the side wall; the least angle counts, "
-        "180 degrees at most; first to touch: " + touch_words(touch["kind"]),
-        "least of acos(-{wall} / R) - atan2(out, along), R = sqrt(out x out + along x along), "
-        "out from the pin, which stands {pin} in front of the face",
-        {"wall": [door["wall_gap"], "mm"], "pin": [door["hinge_pin_out"], "mm"]},
+        "the first point to meet the side wall, turning about the pin, is that of " + touch_words(touch["kind"]),
+        "acos(-{wall} / R) - atan2({out}, {along}), R = sqrt({out} x {out} + {along} x {along}), from the pin",
+        terms,
     )
+
+
+def wall_term(door: Door) -> dict[str, list[float | str]]:
+    """Return the side wall's distance as a term."""
+    return {"wall": [door["wall_gap"], "mm"]}
+
+
+def pin_term(door: Door) -> dict[str, list[float | str]]:
+    """Return the pin's distance as a term."""
+    return {"pin": [door["hinge_pin_out"], "mm"]}
 
 
 def width_figure(door: Door, key: str, name: str, turn: float, front: float) -> Figure:
     """Return a clear width with its working."""
-    return figure(
-        key,
-        name,
-        clear_width(door, turn, front),
-        "mm",
-        "the leaf's width less the stop's lap and less what the open leaf, with all that hangs on it, takes of the "
-        "doorway; open 90 degrees, or as far as it goes; of a pair the active leaf alone",
-        "leaf {leaf} - stop {stop} - (leaf x cos {angle} + front of the open leaf {front} x sin {angle})",
-        {
-            "leaf": [leaf_width(door), "mm"],
-            "stop": [latch_stop(door), "mm"],
-            "angle": [min(turn, RIGHT_ANGLE), "deg"],
-            "front": [front, "mm"],
-        },
-    )
+    terms: dict[str, list[float | str]] = {
+        "leaf": [leaf_width(door), "mm"],
+        "stop": [latch_stop(door), "mm"],
+        "front": [front, "mm"],
+    }
+    rule = "the leaf's width less the stop's lap and less what the open leaf, with all that hangs on it, takes of it"
+    template = "leaf {leaf} - stop {stop} - open leaf {front}"
+    if turn < RIGHT_ANGLE:
+        rule = rule + ", open as far as it goes"
+        template = "leaf {leaf} - stop {stop} - ({leaf} x cos {angle} + {front} x sin {angle})"
+        terms["angle"] = [turn, "deg"]
+    if has_passive(door):
+        rule = rule + "; the active leaf alone"
+    return figure(key, name, clear_width(door, turn, front), "mm", rule, template, terms)
 
 
 def in_swing_figures(door: Door, own: Touch, both: Touch) -> list[Figure]:

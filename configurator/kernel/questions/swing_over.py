@@ -6,7 +6,6 @@ from configurator.kernel.questions.outline import own_outline, touch_words
 from configurator.kernel.questions.reply import Reply, reply, standing_verdict
 from configurator.kernel.questions.swing_figures import in_swing_figures, width_figure
 from configurator.kernel.questions.turning import (
-    HALF_TURN,
     LEAST_TURN,
     RIGHT_ANGLE,
     Touch,
@@ -14,6 +13,7 @@ from configurator.kernel.questions.turning import (
     first_touch,
     latch_stop,
     leaf_front,
+    no_touch,
     turn_to_piece,
 )
 from configurator.kernel.sampling import Sample, lowest_edge
@@ -22,12 +22,12 @@ from configurator.kernel.shapes import Door, Figure, Piece, Verdict
 
 def met_on_wall(door: Door, pieces: list[Piece]) -> Touch:
     """Return which piece an in-swing leaf first meets, and when; what hangs above its top edge is passed under."""
-    first: Touch = {"angle": HALF_TURN, "kind": ""}
+    first = no_touch()
     for piece in pieces:
         if piece["y0"] < leaf_box(door)["y1"]:
             turn = turn_to_piece(piece, door["hinge_pin_out"], leaf_width(door))
             if turn < first["angle"]:
-                first = {"angle": turn, "kind": piece["kind"]}
+                first = {"angle": turn, "kind": piece["kind"], "along": 0.0, "out": 0.0}
     return first
 
 
@@ -68,6 +68,12 @@ def closed_verdict(door: Door, samples: list[Sample]) -> Verdict:
     return blocked
 
 
+def hangs_above(door: Door, pieces: list[Piece]) -> bool:
+    """Return whether a covering, where it is open, hangs in the upper half of the doorway, not at its side."""
+    leaf = leaf_box(door)
+    return lowest_edge(pieces) > (leaf["y0"] + leaf["y1"]) / 2
+
+
 def raised_figure(door: Door, pieces: list[Piece]) -> Figure:
     """Return the air between the leaf's top edge and the open covering."""
     low = lowest_edge(pieces)
@@ -77,7 +83,7 @@ def raised_figure(door: Door, pieces: list[Piece]) -> Figure:
         "air between the leaf's top and the open covering",
         max(0.0, low - top),
         "mm",
-        "the open covering's lowest edge less the leaf's top edge; nothing where it hangs lower or stands to the side",
+        "the open covering's lowest edge less the leaf's top edge; nothing where it hangs lower",
         "{low} - {top}, not less than nothing",
         {"low": [low, "mm"], "top": [top, "mm"]},
     )
@@ -88,7 +94,8 @@ def over_in_swing(door: Door, samples: list[Sample]) -> Reply:
     own = first_touch(own_outline(door), door["hinge_pin_out"], door["wall_gap"])
     stack = met_on_wall(door, samples[0]["pieces"])
     figures = in_swing_figures(door, own, earlier(own, stack))
-    figures.append(raised_figure(door, samples[0]["pieces"]))
+    if hangs_above(door, samples[0]["pieces"]):
+        figures.append(raised_figure(door, samples[0]["pieces"]))
     return reply(figures, [over_verdict(own, stack), closed_verdict(door, samples)], [])
 
 

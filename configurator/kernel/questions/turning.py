@@ -22,10 +22,20 @@ LEAST_TURN = 45.0
 
 
 class Touch(TypedDict):
-    """The angle at which a turning leaf meets something, and the kind of piece that is met; 180 and none for never."""
+    """The angle at which a turning leaf meets something, and which point it is; 180 and no kind for never.
+
+    ``along`` and ``out`` are the point's place from the pin.
+    """
 
     angle: float
     kind: str
+    along: float
+    out: float
+
+
+def no_touch() -> Touch:
+    """Return what a leaf meets that opens all the way."""
+    return {"angle": HALF_TURN, "kind": "", "along": 0.0, "out": 0.0}
 
 
 def turn_to_wall(along: float, out: float, wall: float) -> float:
@@ -45,12 +55,13 @@ def turn_to_wall(along: float, out: float, wall: float) -> float:
 
 def first_touch(outers: list[Outer], pin: float, wall: float) -> Touch:
     """Return what first meets the side wall, and at which angle; ``pin`` is the pin's distance in front of the face."""
-    first: Touch = {"angle": HALF_TURN, "kind": ""}
+    first = no_touch()
     for outer in outers:
         out = outer["z1"] - pin
-        turn = min(turn_to_wall(outer["x0"], out, wall), turn_to_wall(outer["x1"], out, wall))
-        if turn < first["angle"]:
-            first = {"angle": turn, "kind": outer["kind"]}
+        for along in [outer["x0"], outer["x1"]]:
+            turn = turn_to_wall(along, out, wall)
+            if turn < first["angle"]:
+                first = {"angle": turn, "kind": outer["kind"], "along": along, "out": out}
     return first
 
 
@@ -59,23 +70,36 @@ def earlier(one: Touch, other: Touch) -> Touch:
     return other if other["angle"] < one["angle"] else one
 
 
+def corners_within(piece: Piece, pin: float, reach: float) -> list[list[float]]:
+    """Return ``[along, out]`` of a piece's plan corners from the pin, and of where the circle of ``reach`` cuts it."""
+    back = max(piece["z0"] - pin, 0.0)
+    front = max(piece["z1"] - pin, 0.0)
+    points: list[list[float]] = []
+    for out in [back, front]:
+        far = math.sqrt(max(reach * reach - out * out, 0.0))
+        if piece["x0"] < far and piece["x1"] > -far:
+            points.append([max(piece["x0"], -far), out])
+            points.append([min(piece["x1"], far), out])
+    for along in [piece["x0"], piece["x1"]]:
+        far = math.sqrt(max(reach * reach - along * along, 0.0))
+        if back < far and front >= far:
+            points.append([along, far])
+    return points
+
+
 def turn_to_piece(piece: Piece, pin: float, width: float) -> float:
     """Return the angle at which an in-swing leaf's room face meets a piece that stays on the wall; 180 for never.
 
     The face passes a corner at the distance R from the pin when turn = atan2(out, along) + asin(pin / R).
-    Only what lies within the circle of the leaf's far corner can be met.
+    Only what lies within the circle of the leaf's far corner can be met, and nothing nearer to the pin
+    than the face stands from it.
     """
-    reach = math.sqrt(width * width + pin * pin)
     least = HALF_TURN
-    for z in [piece["z0"], piece["z1"]]:
-        out = max(z - pin, 0.0)
-        far = math.sqrt(max(reach * reach - out * out, 0.0))
-        if piece["x0"] < far and piece["x1"] > -far:
-            for along in [max(piece["x0"], -far), min(piece["x1"], far)]:
-                distance = math.sqrt(along * along + out * out)
-                # A corner nearer to the pin than the face itself is met at once.
-                lean = math.asin(pin / distance) if distance > pin else 0.0
-                least = min(least, (math.atan2(out, along) + lean) * HALF_TURN / math.pi)
+    for point in corners_within(piece, pin, math.sqrt(width * width + pin * pin)):
+        distance = math.sqrt(point[0] * point[0] + point[1] * point[1])
+        if distance > pin:
+            turn = math.atan2(point[1], point[0]) + math.asin(pin / distance)
+            least = min(least, turn * HALF_TURN / math.pi)
     return least
 
 

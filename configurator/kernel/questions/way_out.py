@@ -1,8 +1,8 @@
 """Is the way out kept? A caution where the published rules on doorways are touched; local code decides."""
 
-from configurator.kernel.door.leaf import leaf_box
 from configurator.kernel.questions.figure import caution, figure
 from configurator.kernel.questions.reply import Reply, reply
+from configurator.kernel.questions.swing_over import hangs_above
 from configurator.kernel.sampling import Sample, lowest_edge
 from configurator.kernel.shapes import Caution, Door, Figure, Piece, Size
 
@@ -50,7 +50,7 @@ def doorway_figure(key: str, name: str, value: float, open_value: float) -> Figu
 def width_cautions(bare: float, covered: float) -> list[Caution]:
     """Return what to say where less than 32 in stay clear."""
     if bare < CLEAR_WIDTH_LEAST:
-        text = "The doorway itself, measured at this leaf, is clear by less than 32 in, before any covering."
+        text = "Even without a covering this leaf, open, leaves less than 32 in clear."
         return [caution("clear_width", text + LOCAL_CODE, WIDTH_RULE)]
     if covered < CLEAR_WIDTH_LEAST:
         text = "With this covering less than 32 in of the doorway stay clear."
@@ -94,16 +94,10 @@ def over_way(door: Door, samples: list[Sample], bare: float, covered: float) -> 
     cautions = width_cautions(bare, covered)
     cautions.append(caution("way_out_covered", text + "." + LOCAL_CODE, "IRC R311.2"))
     headroom = lowest_edge(samples[0]["pieces"])
-    if headroom < CLEAR_HEIGHT_LEAST and samples_hang(door, samples[0]["pieces"]):
+    if headroom < CLEAR_HEIGHT_LEAST and hangs_above(door, samples[0]["pieces"]):
         text = "Even when open, the covering hangs lower than 78 in above the floor."
         cautions.append(caution("clear_height", text + LOCAL_CODE, HEIGHT_RULE))
     return reply([], [], cautions)
-
-
-def samples_hang(door: Door, pieces: list[Piece]) -> bool:
-    """Return whether the open covering hangs in the doorway's upper half only: a stack above, not at the side."""
-    leaf = leaf_box(door)
-    return lowest_edge(pieces) > (leaf["y0"] + leaf["y1"]) / 2
 
 
 def way_out_answers(door: Door, size: Size, samples: list[Sample], bare: float, covered: float) -> Reply:

@@ -27,8 +27,18 @@ def test_the_band_runs_from_the_floor_line_to_the_head_line() -> None:
     # Eye 1300 above the floor, 5 m outside; the person 1700 high, 1 m inside.
     assert value_of(found, "sight_high") == pytest.approx(1300 + (1700 - 1300) * 5 / 6)
     assert value_of(found, "sight_low") == pytest.approx(12 + 9 * 25.4)
-    assert verdict_of(found, "sight")["state"] == "caution"
     assert_workings(found)
+
+
+def test_solid_cloth_hides_the_person_and_a_sheer_does_not() -> None:
+    solid_cloth = sight_answers(DOOR, HOUSEHOLD, RAISED, DOWN, DOWN)
+    assert value_of(solid_cloth, "sight_view") == 0
+    assert verdict_of(solid_cloth, "sight")["state"] == "clears"
+    thin = [piece | {"view": 0.4} if piece["kind"] == "fabric" else piece for piece in DOWN]
+    sheer = sight_answers(DOOR, HOUSEHOLD, RAISED, thin, thin)
+    assert value_of(sheer, "sight_view") == pytest.approx(0.4)
+    assert verdict_of(sheer, "sight")["state"] == "caution"
+    assert "night" in verdict_of(sheer, "sight")["why"]
 
 
 def test_a_lowered_shade_covers_the_band_from_above() -> None:
