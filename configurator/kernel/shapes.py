@@ -267,6 +267,7 @@ class Figure(TypedDict):
 class Verdict(TypedDict):
     """``clears``, ``guide by hand`` or ``blocked``, between which positions, why, and what would fix it.
 
+    Where a hand guides nothing (reach, children, sight, the pair) ``caution`` stands between the two.
     ``start`` and ``end`` are positions on the leg named by ``moves``; both 0 where it clears.
     """
 
