@@ -109,6 +109,20 @@ def card(picture: Image.Image, words: Words) -> bytes:
     return small_png(image)
 
 
+def pair_card(pictures: list[Image.Image], showroom: str) -> bytes:
+    """Return a link preview of a drawing in two states side by side; its words stand beside it wherever it is shown."""
+    palette = colours()
+    image = Image.new("RGB", (WIDTH, HEIGHT), rgb(palette["paper"]))
+    room = WIDTH // len(pictures)
+    for at, picture in enumerate(pictures):
+        left = at * room + (room - picture.width) // 2
+        image.paste(picture, (left, HEIGHT - EDGE - picture.height))
+    brush = ImageDraw.Draw(image)
+    brush.line((0, HEIGHT - EDGE, WIDTH, HEIGHT - EDGE), fill=rgb(palette["ink"]), width=3)
+    brush.text((WIDTH / 2, HEIGHT - EDGE / 2), showroom, font=typeface(26), fill=rgb(palette["warm"]), anchor="mm")
+    return small_png(image)
+
+
 def small_png(image: Image.Image) -> bytes:
     """Return a picture as PNG with few colours and nothing but pixels in it."""
     out = io.BytesIO()

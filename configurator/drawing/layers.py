@@ -1,7 +1,9 @@
 """Drawings for pages, small: whole millimetres where a screen shows no more, and what two share drawn once."""
 
+from collections import Counter
 from difflib import SequenceMatcher
 
+from svgwrite import Drawing as Canvas
 from svgwrite.base import BaseElement
 from svgwrite.container import Defs, Group, Use
 
@@ -11,6 +13,9 @@ from configurator.kernel.shapes import Drawing, Mark
 
 # From this scale on, a tenth of a millimetre is less than a screen or a printer shows.
 COARSE_SCALE = 10.0
+# What lies in the garden has no outline: fewer points show nowhere.
+GARDEN = ("tree", "path-stone")
+GARDEN_POINTS = 16
 HANDS_ON = ("focus-", "part-")
 # Fewer marks than this in a row are drawn again rather than referred to.
 WORTH_SHARING = 3
@@ -53,12 +58,19 @@ def written(steps: list[tuple[int, int]]) -> str:
 
 
 def still(drawing: Drawing) -> Drawing:
-    """Return a drawing without the classes by which the configurator takes hold of its marks."""
+    """Return a drawing without the classes by which the configurator takes hold of its marks, its garden plainer."""
     marks: list[Mark] = []
     for mark in drawing["marks"]:
         kept = [role for role in mark["role"].split() if not role.startswith(HANDS_ON)]
-        marks.append({**mark, "role": " ".join(kept)})
+        soft = mark["role"] in GARDEN and len(mark["points"]) > 2 * GARDEN_POINTS
+        points = every_other(mark["points"]) if soft else mark["points"]
+        marks.append({**mark, "role": " ".join(kept), "points": points})
     return {**drawing, "marks": marks}
+
+
+def every_other(points: list[float]) -> list[float]:
+    """Return every other point of an outline."""
+    return [value for at in range(0, len(points), 4) for value in points[at : at + 2]]
 
 
 def screen_svg(drawing: Drawing, prefix: str = "") -> str:
@@ -66,7 +78,7 @@ def screen_svg(drawing: Drawing, prefix: str = "") -> str:
     paper = canvas(drawing, prefix)
     for element in elements(still(drawing)["marks"], ScreenPen(drawing)):
         paper.add(element)
-    return str(paper.tostring())
+    return markup(paper, drawing)
 
 
 def common_start(lists: list[list[Mark]]) -> int:
@@ -82,6 +94,21 @@ def common_start(lists: list[list[Mark]]) -> int:
 def elements(marks: list[Mark], pen: ScreenPen) -> list[BaseElement]:
     """Return marks as SVG elements."""
     return [text_element(run[0], pen) if run[0]["shape"] == "text" else path_element(run, pen) for run in runs(marks)]
+
+
+def text_size(drawing: Drawing) -> str:
+    """Return the size of a drawing's words that most have, or nothing."""
+    sizes = Counter(mark["points"][2] for mark in drawing["marks"] if mark["shape"] == "text")
+    return ScreenPen(drawing).number(sizes.most_common(1)[0][0]) if sizes else ""
+
+
+def markup(paper: Canvas, drawing: Drawing) -> str:
+    """Return an SVG's markup with the size of its words said once."""
+    text = str(paper.tostring()).replace(" />", "/>")
+    size = text_size(drawing)
+    if not size:
+        return text
+    return text.replace(f' font-size="{size}"', "").replace("<svg ", f'<svg font-size="{size}" ', 1)
 
 
 def group(marks: list[Mark], pen: ScreenPen, **attributes: str) -> Group:
@@ -111,7 +138,7 @@ def layered_svg(drawings: list[Drawing], classes: list[str], prefix: str = "", b
         paper.add(group(marks[start : len(marks) - end], pen, class_=name))
     for element in elements(lists[0][len(lists[0]) - end :], pen):
         paper.add(element)
-    return str(paper.tostring())
+    return markup(paper, drawings[0])
 
 
 def base_svg(drawing: Drawing, name: str) -> str:
@@ -123,9 +150,9 @@ def base_svg(drawing: Drawing, name: str) -> str:
     paper.attribs.update({"width": "0", "height": "0", "aria-hidden": "true"})
     held = Defs(debug=False)
     # A style rule cannot reach into what is used, unless all of its selector lies within.
-    held.add(group(drawing["marks"], ScreenPen(drawing), id_=name, class_=look))
+    held.add(group(still(drawing)["marks"], ScreenPen(drawing), id_=name, class_=look))
     paper.add(held)
-    return str(paper.tostring())
+    return markup(paper, drawing)
 
 
 def mark_key(mark: Mark) -> tuple[object, ...]:
@@ -157,4 +184,4 @@ def twin_svgs(one: Drawing, other: Drawing, prefixes: tuple[str, str]) -> tuple[
         first.add(group(one["marks"][start : start + size], pens[0], id_=name, class_=look))
         second.add(Use(f"#{name}", debug=False))
         at, to = start + size, end + size
-    return str(first.tostring()), str(second.tostring())
+    return markup(first, one), markup(second, other)

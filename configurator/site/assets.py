@@ -1,20 +1,53 @@
-"""The files beside the pages: style, scripts, icons, swatches, cards and pictures."""
+"""The files beside the pages: style, scripts, icons, swatches, link previews and photographs."""
 
+from functools import partial
+
+from configurator.browser import configurator_js
+from configurator.drawing.icon import icon_png
+from configurator.drawing.photo import photo_sizes
+from configurator.drawing.swatch import swatch_png
+from configurator.site.cards import cards
 from configurator.site.house import House
+from configurator.site.swatches import swatches
 from configurator.site.themes import SHARED, style_sheet
 
 Files = dict[str, str | bytes]
-
-
-def page_script() -> str:
-    """Return the script of the static pages."""
-    return (SHARED / "scripts" / "page.js").read_text(encoding="utf-8")
+ICON_SIDES = (48, 180, 512)
 
 
 def asset_files(house: House) -> Files:
     """Return every asset by its address."""
-    files: Files = {
+    return {**texts(house), **icons(house), **swatch_files(house), **photographs(house), **cards(house)}
+
+
+def texts(house: House) -> Files:
+    """Return style sheets and scripts."""
+    return {
         "assets/site.css": style_sheet(house.showroom.theme),
-        "assets/page.js": page_script(),
+        "assets/try.css": (SHARED / "css" / "try.css").read_text(encoding="utf-8"),
+        "assets/page.js": (SHARED / "scripts" / "page.js").read_text(encoding="utf-8"),
+        "assets/astragal.js": configurator_js(house.catalog, SHARED / "js"),
     }
+
+
+def icons(house: House) -> Files:
+    """Return the icons, from the logo where that is a bitmap."""
+    colours = house.showroom.theme.colours
+    four = (colours.paper, colours.ink, colours.warm, colours.cool)
+    return {f"assets/icon-{side}.png": icon_png(side, house.logo, four) for side in ICON_SIDES}
+
+
+def swatch_files(house: House) -> Files:
+    """Return a swatch for each option that has a colour."""
+    every = [swatch for family in house.families for swatch in swatches(house, family)]
+    return {swatch.url: swatch_png(swatch.colour, swatch.material) for swatch in every}
+
+
+def photographs(house: House) -> Files:
+    """Return the showroom's photographs in the sizes that screens need."""
+    files: Files = {}
+    for photo in house.photos.values():
+        made = partial(photo_sizes, photo.path)
+        sizes = house.answers.once(made, str(photo.path), photo.path.stat().st_mtime_ns)
+        files.update({f"assets/{photo.name}{end}": content for end, content in sizes.items()})
     return files

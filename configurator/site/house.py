@@ -12,6 +12,7 @@ from configurator.catalog.schema.showroom import Showroom
 from configurator.kernel.shapes import Answer, Door, Family
 from configurator.site import schema
 from configurator.site.answers import Answers
+from configurator.site.photos import Photo, logo_markup, photographs
 from configurator.site.sitepage import SitePage, way_up
 from configurator.site.themes import check_theme_name, template_folders
 
@@ -62,6 +63,22 @@ class House:
     def guides(self) -> list[SitePage]:
         """The guides among the Markdown pages, by their names."""
         return [page for page in self.markdown.values() if page.url.startswith("guides/")]
+
+    @property
+    def logo(self) -> Path | None:
+        """The showroom's logo, where it has one."""
+        written = self.showroom.theme.logo
+        return self.content / written if written else None
+
+    @cached_property
+    def logo_markup(self) -> str:
+        """The logo as it stands in the masthead; nothing leaves it to the theme."""
+        return logo_markup(self.logo, self.showroom.theme.colours) if self.logo else ""
+
+    @cached_property
+    def photos(self) -> dict[str, Photo]:
+        """The photographs in the content's folder of pictures, by name."""
+        return photographs(self.content / "pictures")
 
     @property
     def templates(self) -> list[Path]:
@@ -133,5 +150,6 @@ class House:
             "showroom": self.showroom,
             "menu": self.menu(page.url),
             "small_menu": SMALL_MENU,
-            "logo": None,
+            "logo": self.logo_markup,
+            "photo": next(iter(self.photos.values()), None),
         }

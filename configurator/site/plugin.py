@@ -1,7 +1,7 @@
 """The MkDocs plugin: gives MkDocs the showroom's pages, files and template context."""
 
 from pathlib import Path
-from typing import Any
+from typing import cast
 
 import jinja2
 from mkdocs.config import config_options
@@ -11,6 +11,7 @@ from mkdocs.plugins import BasePlugin
 from mkdocs.structure.files import File, Files
 from mkdocs.structure.nav import Navigation
 from mkdocs.structure.pages import Page
+from mkdocs.utils.templates import TemplateContext
 
 from configurator.catalog import load
 from configurator.site.answers import Answers
@@ -21,6 +22,7 @@ from configurator.site.house import House
 from configurator.site.pages import site_pages
 from configurator.site.sitemap import sitemap
 from configurator.site.sitepage import WrittenPage, site_file
+from configurator.site.slim import slim
 from configurator.site.words import add_words
 
 
@@ -90,11 +92,14 @@ class AstragalPlugin(BasePlugin[PluginOptions]):
         return draw_fences(markdown, page.file.src_uri, self.known_house())
 
     def on_page_context(
-        self, context: dict[str, Any], *, page: Page, config: MkDocsConfig, nav: Navigation
-    ) -> dict[str, Any]:
+        self, context: TemplateContext, *, page: Page, config: MkDocsConfig, nav: Navigation
+    ) -> TemplateContext:
         """Give a page's template what its kind of page needs."""
         house = self.known_house()
         shown = page.site_page if isinstance(page, WrittenPage) else house.markdown[page.file.src_uri]
-        context.update(house.common(shown))
-        context.update(shown.given())
-        return context
+        given = {**context, **house.common(shown), **shown.given()}
+        return cast(TemplateContext, given)
+
+    def on_post_page(self, output: str, *, page: Page, config: MkDocsConfig) -> str:
+        """Leave out what HTML calls optional."""
+        return slim(output)

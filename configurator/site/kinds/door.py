@@ -1,5 +1,8 @@
 """One door, with every covering on it compared."""
 
+from collections.abc import Mapping
+from typing import cast
+
 from configurator.drawing.layers import screen_svg
 from configurator.kernel.say import say_length
 from configurator.kernel.shapes import Door, Family
@@ -32,19 +35,24 @@ def tile(house: House, door: Door, family: Family, window: Window) -> Given:
     return {**line, "name": family["name"], "svg": svg}
 
 
+def reading(door: Door, field: str) -> float:
+    """Return a door's measurement in mm by the field's name; those of the handle begin with ``handle.``."""
+    shape: Mapping[str, object] = door["handle"] if field.startswith("handle.") else door
+    return float(cast(float, shape[field.removeprefix("handle.")]))
+
+
 def measures(house: House, door: Door) -> list[Given]:
     """Return what the tape finds on the door, in the order and under the names of the measuring guide."""
     assumed = {measure.path for measure in house.catalog.door_notes[door["id"]].measures if measure.assumed}
-    numbers = {**door, **{f"handle.{name}": value for name, value in door["handle"].items()}}
     return [
         {
             "name": field.name,
-            "text": say_length(float(numbers[field.id]), house.units),
+            "text": say_length(reading(door, field.id), house.units),
             "assumed": field.path in assumed,
         }
         for group in DOOR_GROUPS
         for field in group.fields
-        if numbers[field.id]
+        if reading(door, field.id)
     ]
 
 

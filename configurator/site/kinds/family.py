@@ -1,6 +1,5 @@
 """One kind of covering: what it is, how it moves, what may be chosen, and how it fits each door."""
 
-from configurator.catalog.notes import ChoiceNotes
 from configurator.drawing.layers import layered_svg
 from configurator.kernel.shapes import Door, Family
 from configurator.kernel.views.words import place_words
@@ -9,6 +8,7 @@ from configurator.site.house import House
 from configurator.site.kinds.home import first_single
 from configurator.site.pictures import bare, family_window, share_position
 from configurator.site.sitepage import Given
+from configurator.site.swatches import swatches
 
 STEPS = 12
 FIRST = 5
@@ -29,8 +29,10 @@ def mover(house: House, door: Door, family: Family) -> Given:
     }
 
 
-def choice_lines(family: Family, notes: dict[str, ChoiceNotes]) -> list[Given]:
+def choice_lines(house: House, family: Family) -> list[Given]:
     """Return the choices with what is offered of each."""
+    urls = {(swatch.choice, swatch.option): swatch.url for swatch in swatches(house, family)}
+    notes = house.catalog.family_notes[family["id"]].choices
     return [
         {
             "name": choice["name"],
@@ -38,9 +40,7 @@ def choice_lines(family: Family, notes: dict[str, ChoiceNotes]) -> list[Given]:
                 {
                     "name": option["name"],
                     "words": notes[choice["id"]].options[option["id"]].note,
-                    "swatch": swatch_url(family["id"], choice["id"], option["id"])
-                    if notes[choice["id"]].options[option["id"]].swatch
-                    else "",
+                    "swatch": urls.get((choice["id"], option["id"]), ""),
                 }
                 for option in choice["options"]
                 if not option["retired"]
@@ -48,11 +48,6 @@ def choice_lines(family: Family, notes: dict[str, ChoiceNotes]) -> list[Given]:
         }
         for choice in family["choices"]
     ]
-
-
-def swatch_url(family: str, choice: str, option: str) -> str:
-    """Return the address of a swatch."""
-    return f"swatches/{family}-{choice}-{option}.png"
 
 
 def family_page(house: House, family: Family) -> Given:
@@ -72,7 +67,7 @@ def family_page(house: House, family: Family) -> Given:
         "source": str(notes.source),
         "mover": mover(house, shown, family) if fits else None,
         "door_name": house.door_name(shown),
-        "choices": choice_lines(family, notes.choices),
+        "choices": choice_lines(house, family),
         "doors": [{**compared(house, door, family), "name": door["name"]} for door in house.doors],
         "try_url": house.try_url(shown, family),
     }

@@ -1,0 +1,39 @@
+"""Photographs in the sizes that screens need, with nothing in them but pixels."""
+
+import io
+from pathlib import Path
+
+from PIL import Image, ImageOps
+
+WIDTHS = (480, 960, 1600)
+FALLBACK = 960
+QUALITY = 78
+
+
+def upright(path: Path) -> Image.Image:
+    """Return a photograph the right way up, without place, camera or profile."""
+    with Image.open(path) as opened:
+        turned = ImageOps.exif_transpose(opened)
+    return turned.convert("RGB")
+
+
+def resized(image: Image.Image, width: int) -> Image.Image:
+    """Return a photograph at a width; a smaller one stays as it is."""
+    if image.width <= width:
+        return image
+    return image.resize((width, round(image.height * width / image.width)), Image.Resampling.LANCZOS)
+
+
+def encoded(image: Image.Image, kind: str) -> bytes:
+    """Return a photograph as ``WEBP`` or ``JPEG``."""
+    out = io.BytesIO()
+    image.save(out, kind, quality=QUALITY, method=6) if kind == "WEBP" else image.save(out, kind, quality=QUALITY)
+    return out.getvalue()
+
+
+def photo_sizes(path: Path) -> dict[str, bytes]:
+    """Return a photograph's files by the end of their names: ``-480.webp`` and so on, and ``.jpg`` to fall back on."""
+    image = upright(path)
+    widths = [width for width in WIDTHS if width <= image.width] or [image.width]
+    files = {f"-{width}.webp": encoded(resized(image, width), "WEBP") for width in widths}
+    return files | {".jpg": encoded(resized(image, FALLBACK), "JPEG")}

@@ -1,0 +1,96 @@
+"""Link previews: which there are, and what each shows and says."""
+
+from concurrent.futures import ThreadPoolExecutor
+from functools import partial
+
+from configurator.drawing.card import Backdrop, Words, card, pair_card
+from configurator.kernel.shapes import Door, Family, Mark, Position
+from configurator.site.house import OWN_CARD, House
+from configurator.site.kinds.home import HALF, first_pair, first_single
+from configurator.site.pictures import Window, bare_covering, bare_door, family_window, share_position, whole_door
+
+Cards = dict[str, bytes]
+
+
+def cards(house: House) -> Cards:
+    """Return every link preview by its address; Pillow packs those of several doors at the same time."""
+    files = {OWN_CARD: own_card(house)}
+    with ThreadPoolExecutor() as pool:
+        for found in pool.map(partial(door_cards, house), house.doors):
+            files.update(found)
+    return files
+
+
+def door_cards(house: House, door: Door) -> Cards:
+    """Return the previews of a door and of every family on it, and of the families where this is the door they show."""
+    fitting = [family for family in house.families if house.answer(door, family)["refusal"] == ""]
+    drawn = DoorCards(house, door, family_window(house, door, fitting))
+    files = {f"cards/{door['id']}.png": drawn.alone()}
+    for family in house.families:
+        sound = family in fitting
+        files[f"cards/{door['id']}-{family['id']}.png"] = drawn.fitted(family) if sound else drawn.alone()
+        if door is first_single(house):
+            files[f"cards/{family['id']}.png"] = drawn.family(family) if sound else drawn.alone()
+    return files
+
+
+def own_card(house: House) -> bytes:
+    """Return the showroom's own preview: a pair of doors."""
+    door = first_pair(house)
+    window = family_window(house, door, [])
+    words = Words(house.showroom.name, house.showroom.strapline, ", ".join(house.showroom.contact.address))
+    drawing = whole_door(house, door, window)
+    return house.answers.once(lambda: card(Backdrop(drawing).with_marks([]), words), "card", drawing, words)
+
+
+class DoorCards:
+    """The previews that show one door, which is painted once for all of them and only if one is wanted."""
+
+    def __init__(self, house: House, door: Door, window: Window) -> None:
+        self.house = house
+        self.door = door
+        self.window = window
+        self.behind = bare_door(door, window)
+        self._backdrop: Backdrop | None = None
+
+    def backdrop(self) -> Backdrop:
+        """Return the painted door."""
+        if self._backdrop is None:
+            self._backdrop = Backdrop(self.behind)
+        return self._backdrop
+
+    def alone(self) -> bytes:
+        """Return the preview of the door itself."""
+        marks = whole_door(self.house, self.door, self.window)["marks"]
+        line = f"{len(self.house.families)} coverings on it, compared to scale"
+        return self._card(marks, Words(self.house.showroom.name, self.door["name"], line))
+
+    def fitted(self, family: Family) -> bytes:
+        """Return the preview of a family on the door, open and closed."""
+        answer = self.house.answer(self.door, family)
+        places = [answer["open"], answer["closed"]]
+        if answer["open"] == answer["closed"]:
+            places = [answer["closed"]]
+        shown = [self._marks(family, place) for place in places]
+        name = self.house.showroom.name
+
+        def made() -> bytes:
+            return pair_card([self.backdrop().with_marks(marks) for marks in shown], name)
+
+        return self.house.answers.once(made, "pair card", self.behind, shown, name)
+
+    def family(self, family: Family) -> bytes:
+        """Return the preview of a family, shown on this door."""
+        summary = self.house.catalog.family_notes[family["id"]].summary
+        return self._card(
+            self._marks(family, share_position(family, HALF)), Words(self.house.showroom.name, family["name"], summary)
+        )
+
+    def _marks(self, family: Family, place: Position) -> list[Mark]:
+        return bare_covering(self.house, self.door, family, place, self.window)["marks"]
+
+    def _card(self, marks: list[Mark], words: Words) -> bytes:
+        def made() -> bytes:
+            return card(self.backdrop().with_marks(marks), words)
+
+        return self.house.answers.once(made, "card", self.behind, marks, words)

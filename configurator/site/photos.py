@@ -1,0 +1,44 @@
+"""The showroom's own pictures: photographs for the pages and the logo for the masthead."""
+
+import base64
+import re
+from pathlib import Path
+from typing import NamedTuple
+
+from PIL import Image
+
+from configurator.catalog.schema.showroom import Colours
+
+PHOTO_ENDINGS = (".jpg", ".jpeg", ".png", ".webp")
+TYPES = {".png": "image/png", ".jpg": "image/jpeg", ".jpeg": "image/jpeg", ".webp": "image/webp"}
+
+
+class Photo(NamedTuple):
+    """A photograph: its file, its name, and its size in pixels."""
+
+    path: Path
+    name: str
+    width: int
+    height: int
+
+
+def photographs(folder: Path) -> dict[str, Photo]:
+    """Return the photographs of a folder by name; a folder that is not there has none."""
+    found: dict[str, Photo] = {}
+    for path in sorted(folder.glob("*")):
+        if path.suffix.lower() in PHOTO_ENDINGS:
+            with Image.open(path) as opened:
+                found[path.stem] = Photo(path, path.stem, *opened.size)
+    return found
+
+
+def logo_markup(path: Path, colours: Colours) -> str:
+    """Return a logo as markup: an SVG in the page itself, so that the showroom's colours in it follow the theme."""
+    if path.suffix.lower() != ".svg":
+        data = base64.b64encode(path.read_bytes()).decode()
+        return f'<img src="data:{TYPES[path.suffix.lower()]};base64,{data}" alt="">'
+    text = path.read_text(encoding="utf-8")
+    text = re.sub(r"<\?xml.*?\?>|<!--.*?-->|<title>.*?</title>", "", text, flags=re.DOTALL)
+    for name in ("paper", "ink", "warm", "cool"):
+        text = re.sub(re.escape(getattr(colours, name)), f"var(--{name})", text, flags=re.IGNORECASE)
+    return text.replace("<svg", '<svg aria-hidden="true" focusable="false"', 1).replace(' role="img"', "", 1).strip()
