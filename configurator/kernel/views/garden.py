@@ -97,7 +97,7 @@ def crown(x: float, y: float, radius: float) -> list[float]:
     points: list[float] = []
     for i in range(36):
         angle = math.pi * 2 * i / 36
-        reach = radius * (0.94 + 0.045 * math.sin(5 * angle + 0.6) + 0.03 * math.sin(8 * angle))
+        reach = radius * (0.95 + 0.035 * math.sin(5 * angle + 0.6) + 0.015 * math.sin(3 * angle))
         points.append(x + reach * 0.86 * math.cos(angle))
         points.append(y + reach * math.sin(angle))
     return points

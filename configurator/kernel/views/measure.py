@@ -159,7 +159,7 @@ def measured_heights(notes: Notes, door: Door, frame: Layout, units: str) -> Non
     dim_upright(notes, -door["handle_height"], 0.0, handle, right, words, "below", "handle_height")
     hinges_running(notes, door, handle + size * TIER, handle, units)
     words = say_length(door["floor_gap"], units)
-    dim_upright(notes, -door["floor_gap"], 0.0, handle + size * TIER * 2, right, words, "below", "floor_gap")
+    dim_upright(notes, -door["floor_gap"], 0.0, handle + size * TIER * 2, right, words, "above", "floor_gap")
 
 
 def hinges_running(notes: Notes, door: Door, x: float, from_x: float, units: str) -> None:

@@ -1,0 +1,39 @@
+"""Drawings of the invented doors and coverings, for the tests."""
+
+from collections.abc import Callable
+
+from configurator.kernel.resolve import resolve
+from configurator.kernel.shapes import Door, Drawing, Family, Household, Position
+from configurator.kernel.travel import closed_position, open_position, position_at
+from configurator.kernel.views.detail import detail_handle, detail_head
+from configurator.kernel.views.elevation import elevation
+from configurator.kernel.views.plan import plan
+from configurator.kernel.views.section import section
+from configurator.kernel.views.sheet import sheet
+from tests.drawing.drawing_coverings import OWN, family
+from tests.drawing.drawing_doors import DOORS, HOUSEHOLD
+
+View = Callable[[Door, Family, dict[str, str], Position, Household, str], Drawing]
+VIEWS: dict[str, View] = {
+    "elevation": elevation,
+    "section": section,
+    "plan": plan,
+    "sheet": sheet,
+    "detail head": detail_head,
+    "detail handle": detail_handle,
+}
+PLACES = ("open", "closed", "0.4")
+COVERINGS = tuple(OWN)
+
+
+def place_of(covering: str, at: str) -> Position:
+    """Return a position of a covering: ``open``, ``closed`` or a share of its travel."""
+    numbers = resolve(family(covering), {})
+    if at == "open":
+        return open_position(numbers)
+    return closed_position(numbers) if at == "closed" else position_at(numbers, float(at))
+
+
+def drawn(view: str, door: str, covering: str, at: str, units: str = "in") -> Drawing:
+    """Return one drawing of an invented covering on an invented door."""
+    return VIEWS[view](DOORS[door], family(covering), {}, place_of(covering, at), HOUSEHOLD, units)

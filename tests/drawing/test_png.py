@@ -1,0 +1,54 @@
+"""PNG: the same picture as the SVG, without fonts or programs of the machine."""
+
+import io
+
+from PIL import Image, ImageChops
+
+from configurator.drawing.palette import colours
+from configurator.drawing.png import rgb, to_image, to_png
+from tests.drawing.drawing_samples import drawn
+
+WIDTH = 500
+
+
+def pixel(name: str) -> tuple[int, int, int]:
+    return rgb(colours()[name])
+
+
+def at(image: Image.Image, drawing, x: float, y: float) -> tuple[int, int, int]:
+    scale = image.width / drawing["width"]
+    return image.getpixel((int((x - drawing["x"]) * scale), int((y - drawing["y"]) * scale)))
+
+
+def test_a_png_has_the_width_asked_for_and_the_drawing_s_proportions() -> None:
+    drawing = drawn("elevation", "single", "cellular", "open")
+    image = Image.open(io.BytesIO(to_png(drawing, WIDTH)))
+    assert image.width == WIDTH
+    assert abs(image.height - WIDTH * drawing["height"] / drawing["width"]) < 1
+
+
+def test_the_covering_hides_the_garden_where_it_hangs() -> None:
+    opened, closed = (drawn("elevation", "single", "nested fold", at) for at in ("open", "closed"))
+    assert at(to_image(opened, WIDTH), opened, 250, -500) == pixel("lawn")
+    assert at(to_image(closed, WIDTH), closed, 250, -500) == pixel("cloth")
+
+
+def test_a_veil_lets_the_garden_shimmer_through() -> None:
+    drawing = drawn("elevation", "single", "panel", "closed")
+    shade = at(to_image(drawing, WIDTH), drawing, 200, -620)
+    assert all(min(a, b) <= c <= max(a, b) for a, b, c in zip(pixel("lawn"), pixel("ground"), shade, strict=True))
+    assert shade not in (pixel("lawn"), pixel("ground"))
+
+
+def test_annotation_can_be_left_out() -> None:
+    drawing = drawn("elevation", "single", "cellular", "open")
+    bare, full = to_image(drawing, WIDTH, annotated=False), to_image(drawing, WIDTH)
+    changed = ImageChops.difference(bare, full).getbbox()
+    assert changed is not None
+    assert changed[0] < 80
+    assert bare.crop((0, 0, 60, bare.height)).getcolors() == [(60 * bare.height, pixel("ground"))]
+
+
+def test_the_same_drawing_gives_the_same_bytes() -> None:
+    drawing = drawn("plan", "single", "roller", "open")
+    assert to_png(drawing, 200) == to_png(drawing, 200)

@@ -1,0 +1,33 @@
+"""Whatever is drawn, its words stay legible and nothing leaves the paper."""
+
+import pytest
+
+from configurator.kernel.views.measure import measure_elevation, measure_plan, measure_section
+from tests.drawing.drawing_doors import DOORS
+from tests.drawing.drawing_samples import COVERINGS, PLACES, VIEWS, drawn
+from tests.drawing.paper import clashes, outside
+
+
+@pytest.mark.parametrize("door", DOORS)
+@pytest.mark.parametrize("view", VIEWS)
+def test_words_never_meet_a_line_or_each_other(view: str, door: str) -> None:
+    for number, covering in enumerate(COVERINGS):
+        for at in PLACES:
+            assert clashes(drawn(view, door, covering, at, ("in", "mm")[number % 2])) == [], (covering, at)
+
+
+@pytest.mark.parametrize("door", DOORS)
+@pytest.mark.parametrize("view", VIEWS)
+def test_nothing_leaves_the_paper(view: str, door: str) -> None:
+    for number, covering in enumerate(COVERINGS):
+        for at in PLACES:
+            assert outside(drawn(view, door, covering, at, ("mm", "in")[number % 2])) == [], (covering, at)
+
+
+@pytest.mark.parametrize("units", ["in", "mm"])
+@pytest.mark.parametrize("door", DOORS)
+@pytest.mark.parametrize("view", [measure_elevation, measure_section, measure_plan])
+def test_measured_drawings_are_legible(view, door: str, units: str) -> None:
+    drawing = view(DOORS[door], units)
+    assert clashes(drawing) == []
+    assert outside(drawing) == []
