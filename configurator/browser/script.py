@@ -3,9 +3,8 @@
 import re
 from pathlib import Path
 
-from rjsmin import jsmin  # type: ignore[import-untyped]
-
 from configurator.browser.catalog_json import catalog_json
+from configurator.browser.squeeze import squeezed
 from configurator.browser.translate import kernel_js
 from configurator.catalog import Catalog
 
@@ -18,9 +17,9 @@ def page_sources(folder: Path) -> str:
 def configurator_js(catalog: Catalog, folder: Path) -> str:
     """Return the script for ``assets/astragal.js`` from the catalog and the page's scripts in a folder.
 
-    Only the kernel functions that the page's scripts name are in it.
+    Only the kernel functions that the page's scripts call as ``kernel.name`` are in it.
     """
     page = page_sources(folder)
-    kernel = kernel_js(re.findall(r"\w+", page))
-    small = jsmin(f'(function(){{\n"use strict";\n{page}\n}})();\n')
-    return f"{kernel}Astragal.catalog={catalog_json(catalog)};\n{small.strip()}\n"
+    kernel = kernel_js(re.findall(r"\bkernel\.(\w+)", page))
+    small = squeezed(f'(function(){{\n"use strict";\n{page}\n}})();\n')
+    return f"{kernel}\nAstragal.catalog={catalog_json(catalog)};\n{small}\n"

@@ -24,6 +24,7 @@ FIRST_PART = re.compile(
 KEY = re.compile(r'(?<=[\w\)\]])\["([A-Za-z_]\w*)"\]')
 APPEND = re.compile(r"_pymeth_append\.call\(([A-Za-z]\w*), ")
 DECLARED = re.compile(r"var ([\w, ]+);")
+OUTER_HEAD = re.compile(r"^(\w+) = function \(", re.MULTILINE)
 OUTER_FUNCTION = re.compile(r"(?=^\w+ = function )", re.MULTILINE)
 
 
@@ -36,7 +37,11 @@ def tidied(script: str) -> str:
     script = script.replace(").bind(this);", ");").replace("return res;}).call(this, ", "return res;})(")
     script = KEY.sub(r".\1", script)
     script = APPEND.sub(r"\1.push(", script)
-    return "".join(own_stubs(part) for part in OUTER_FUNCTION.split(script))
+    parts = [own_stubs(part) for part in OUTER_FUNCTION.split(script)]
+    functions = {part.split(" ", 1)[0] for part in parts[1:]}
+    constants = set(re.findall(r"\w+", parts[0])) - functions
+    parts[0] = DECLARED.sub(lambda found: declared(found[1], constants), parts[0])
+    return OUTER_HEAD.sub(r"function \1(", "".join(parts))
 
 
 def own_stubs(function: str) -> str:

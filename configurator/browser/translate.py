@@ -10,10 +10,10 @@ from functools import lru_cache
 from pathlib import Path
 
 from pscript.parser3 import Parser3
-from rjsmin import jsmin  # type: ignore[import-untyped]
 
 from configurator.browser.dialect import Slip, defined, slips
-from configurator.browser.shorten import reached, shorten, shorten_shared
+from configurator.browser.reach import part_comprehensions, reached
+from configurator.browser.squeeze import squeezed
 from configurator.browser.stdlib import helpers
 from configurator.browser.tidy import tidied
 
@@ -58,10 +58,9 @@ def translate(sources: tuple[tuple[str, str], ...], entries: frozenset[str] | No
     functions = [node.name for node in tree.body if isinstance(node, ast.FunctionDef)]
     let_out = sorted(functions if entries is None else entries.intersection(functions))
     tree.body = reached(tree.body, let_out)
-    short = shorten_shared(tree)
     parser = PortableParser(ast.unparse(ast.fix_missing_locations(tree)), docstrings=False, inline_stdlib=False)
     library = helpers(parser._std_functions, parser._std_methods)
-    return wrapped(tidied(parser.dump()), library, {name: short[name] for name in let_out})
+    return wrapped(tidied(parser.dump()), library, let_out)
 
 
 def in_order(trees: dict[str, ast.Module]) -> list[str]:
@@ -97,8 +96,7 @@ class Plain(ast.NodeTransformer):
     def visit_Module(self, node: ast.Module) -> ast.Module:
         """Keep functions and constants."""
         kept = [n for n in node.body if isinstance(n, ast.FunctionDef | ast.Assign | ast.AnnAssign)]
-        plain = [self.visit(statement) for statement in kept if not is_table(statement)]
-        node.body = [shorten(n) if isinstance(n, ast.FunctionDef) else n for n in plain]
+        node.body = [self.visit(statement) for statement in kept if not is_table(statement)]
         return node
 
     def visit_FunctionDef(self, node: ast.FunctionDef) -> ast.FunctionDef:
@@ -109,6 +107,7 @@ class Plain(ast.NodeTransformer):
         for arg in node.args.args:
             arg.annotation = None
         self.generic_visit(node)
+        part_comprehensions(node)
         return node
 
     def visit_AnnAssign(self, node: ast.AnnAssign) -> ast.stmt | None:
@@ -160,9 +159,7 @@ def is_table(statement: ast.stmt) -> bool:
     return any(is_table_name(name) for name in defined(statement))
 
 
-def wrapped(script: str, library: str, let_out: dict[str, str]) -> str:
-    """Return the script in a scope of its own, minified, with functions let out under their full names."""
-    names = ",".join(f"{name}:{short}" for name, short in let_out.items())
-    inside = f'"use strict";\n{library}\n{script}\nreturn {{{names}}};'
-    small = jsmin(f"var Astragal=Astragal||{{}};\nAstragal.kernel=(function(){{\n{inside}\n}})();\n")
-    return f"{small.strip()}\n"
+def wrapped(script: str, library: str, let_out: list[str]) -> str:
+    """Return the script in a scope of its own, made small, with the named functions let out."""
+    inside = f'"use strict";\n{library}\n{script}\nreturn {{{",".join(let_out)}}};'
+    return squeezed(f"var Astragal=Astragal||{{}};\nAstragal.kernel=(function(){{\n{inside}\n}})();\n")

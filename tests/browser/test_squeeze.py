@@ -1,0 +1,68 @@
+"""A script made small means the same."""
+
+import json
+
+import pytest
+from playwright.sync_api import Browser
+
+from configurator.browser.squeeze import squeezed
+
+# What goes in, and what must come out to the letter.
+WRITTEN = {
+    "(function () { var long = 1; return long + long; })();": "(function(){var a=1;return a+a})();",
+    "f(function (one, two) {\n  // why\n  return { one, two: [two] };\n});": "f(function(a,b){return{one:a,two:[b]}});",
+    "if ((a > 1)) { b(); }": "if(a>1){b()}",
+    "x = (a + b) * c - (d * e) - (f - g);": "x=(a+b)*c-d*e-(f-g);",
+    "x = !((a > b)) && -(a) - -b + +c;": "x=!(a>b)&&-a- -b+ +c;",
+    "x = (a) ? (b) : (c ? d : e);": "x=a?b:c?d:e;",
+    "x = (a, b);": "x=(a,b);",
+    "x = (a?.b).c;": "x=(a?.b).c;",
+    "new (a())();": "new(a())();",
+    "x = 0.50 + 2.0 + 10 + (1.0).toFixed(2);": "x=.5+2+10+(1).toFixed(2);",
+    "x = `a  ${ b + 1 }  c`;": "x=`a  ${b+1}  c`;",
+    "x = /a b/.test(' a  b ')": "x=/a b/.test(' a  b ');",
+    "for (const long of longs) g(long);": "for(const a of longs)g(a);",
+    "while (f());": "while(f());",
+}
+# Scripts whose last line tells what they come to.
+MEANINGS = [
+    "(() => { const a = 1; return (b => { const c = 2; { const a = 3; return [a, b, c]; } })(a); })()",
+    "(() => { function one(unused) { const two = 2; return two; } return one(1) + one.length; })()",
+    "(() => { let e = 5; try { throw 1; } catch (wrong) { let f = wrong; e += f; } return e; })()",
+    "(() => { const { one, two: { three = 4 }, ...rest } = { one: 1, two: {}, six: 6 }; return [one, three, rest] })()",
+    "(() => { const take = ({ one, two = one }, [three]) => one + two + three; return take({ one: 1 }, [2]); })()",
+    "(() => { const out = []; for (let i = 0; i < 3; i++) { const j = i; out.push(() => j + i); } return out[1](); })()",
+    "(() => { var x = 1; { var x = 2; } return x; })()",
+    "(() => { const name = 'n'; return { name, long: name, get short() { return name; }, [name]: 1 }.short; })()",
+    "(() => { const location = 3; return [location, typeof document, window === globalThis]; })()",
+    "(() => { class Thing { static made = 2; grow(by) { return Thing.made + by; } } return new Thing().grow(1); })()",
+    "(() => { const fact = function self(n) { return n < 2 ? 1 : n * self(n - 1); }; return fact(5); })()",
+    "(() => { const a = 7, b = 3; return [a - (b - 1), a - (b + 1), a / (b * 2), (a, b), -(-a), a - -b, !(a > b)] })()",
+    "(() => { const late = () => later; const later = 4; return late(); })()",
+    "(() => { label: for (const a of [1, 2]) { for (;;) { if (a > 1) break label; continue label; } } return 1; })()",
+    "(() => { const o = {}; o.x ??= 5; return [o?.x, o.y?.z, (o.x ?? 1) || 2]; })()",
+    "(() => { switch (2) { case 1: { let q = 1; return q; } default: { const q = 9; return q; } } })()",
+    "(() => { const a = (x) => ({ x }); const b = async () => { await null; }; return [a(1), typeof b().then]; })()",
+]
+
+
+@pytest.mark.parametrize(("script", "small"), WRITTEN.items())
+def test_only_what_is_needed_stays(script: str, small: str) -> None:
+    assert squeezed(script).rstrip(";") == small.rstrip(";")
+
+
+def test_every_script_means_what_it_meant(browser: Browser) -> None:
+    page = browser.new_page()
+    for script in MEANINGS:
+        small = squeezed(f"result = {script};")
+        before, after = (
+            page.evaluate(f"() => {{ let result; {each}; return result; }}") for each in (f"result = {script}", small)
+        )
+        assert json.dumps(before) == json.dumps(after), small
+        assert len(small) <= len(script) + len("result=")
+    page.close()
+
+
+def test_what_is_no_script_is_refused() -> None:
+    with pytest.raises(ValueError, match="not JavaScript"):
+        squeezed("function (")
