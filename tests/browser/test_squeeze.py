@@ -31,7 +31,7 @@ MEANINGS = [
     "(() => { let e = 5; try { throw 1; } catch (wrong) { let f = wrong; e += f; } return e; })()",
     "(() => { const { one, two: { three = 4 }, ...rest } = { one: 1, two: {}, six: 6 }; return [one, three, rest] })()",
     "(() => { const take = ({ one, two = one }, [three]) => one + two + three; return take({ one: 1 }, [2]); })()",
-    "(() => { const out = []; for (let i = 0; i < 3; i++) { const j = i; out.push(() => j + i); } return out[1](); })()",
+    "(() => { const out = []; for (let i = 0; i < 3; i++) { let j = i; out.push(() => j + i); } return out[1](); })()",
     "(() => { var x = 1; { var x = 2; } return x; })()",
     "(() => { const name = 'n'; return { name, long: name, get short() { return name; }, [name]: 1 }.short; })()",
     "(() => { const location = 3; return [location, typeof document, window === globalThis]; })()",
