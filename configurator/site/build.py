@@ -35,7 +35,7 @@ def site_config(content: Path, out: Path, house: House) -> MkDocsConfig:
             "docs_dir": str((content / "pages").resolve()),
             "site_dir": str(out.resolve()),
             "use_directory_urls": False,
-            "theme": {"name": None, "custom_dir": str(house.templates[0])},
+            "theme": {"name": None, "custom_dir": str(house.templates[-1])},
             "plugins": [],
             "markdown_extensions": ["attr_list", "def_list"],
             "strict": True,
