@@ -12,6 +12,7 @@ from configurator.catalog.schema.showroom import Showroom
 from configurator.kernel.shapes import Answer, Door, Family
 from configurator.site import schema
 from configurator.site.answers import Answers
+from configurator.site.guides import is_guide
 from configurator.site.photos import Photo, logo_markup, photographs
 from configurator.site.sitepage import SitePage, way_up
 from configurator.site.themes import check_theme_name, template_folders
@@ -62,7 +63,7 @@ class House:
     @property
     def guides(self) -> list[SitePage]:
         """The guides among the Markdown pages, by their names."""
-        return [page for page in self.markdown.values() if page.url.startswith("guides/")]
+        return [page for page in self.markdown.values() if is_guide(page.url)]
 
     @property
     def logo(self) -> Path | None:

@@ -9,8 +9,9 @@ from configurator.kernel.scene import scene
 from configurator.kernel.shapes import Answer, Door, Drawing, Family, Position, Scene
 from configurator.kernel.travel import closed_position, open_position, position_at
 from configurator.kernel.views.elevation import blank_drawing, covering_front, door_front
-from configurator.kernel.views.layout import Layout, layout
+from configurator.kernel.views.layout import WALL_DEPTH, Layout, layout
 from configurator.kernel.views.measure import bare_answer, bare_scene
+from configurator.kernel.views.section import covering_side, section_still
 from configurator.kernel.views.sheet import sheet_of
 from configurator.kernel.views.words import place_words
 from configurator.site.house import House
@@ -103,6 +104,19 @@ def bare_covering(house: House, door: Door, family: Family, place: Position, win
     shown = scene(door, family, {}, place)
     view["marks"].extend(covering_front(shown, door, layout(shown, door, answer)))
     return set_window(view, window)
+
+
+def bare_section(house: House, door: Door, family: Family, place: Position, window: Window) -> Drawing:
+    """Return the vertical section at a position without dimensions, as high as the elevation's window."""
+    answer = house.answer(door, family)
+    names = {"family": family["name"], "door": door["name"], "place": ""}
+    view = blank_drawing("section", names, answer, house.units)
+    shown = scene(door, family, {}, place)
+    frame = layout(shown, door, answer)
+    view["marks"].extend(section_still(shown, door, frame))
+    view["marks"].extend(covering_side(shown, door, answer, frame))
+    front = max(frame["front"], door["handle"]["projection"])
+    return set_window(view, (-WALL_DEPTH - MARGIN, window[1], front + MARGIN, window[3]))
 
 
 def with_door(view: Drawing, behind: Drawing) -> Drawing:

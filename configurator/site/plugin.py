@@ -65,7 +65,7 @@ class AstragalPlugin(BasePlugin[PluginOptions]):
         house = self.known_house()
         for file in files.documentation_pages():
             place_markdown(file)
-            house.markdown[file.src_uri] = markdown_page(file)
+            house.markdown[file.src_uri] = markdown_page(file, house.markdown)
         pages = site_pages(house)
         for page in pages:
             files.append(site_file(page, config))

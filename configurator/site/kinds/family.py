@@ -6,7 +6,7 @@ from configurator.kernel.views.words import place_words
 from configurator.site.compare import compared
 from configurator.site.house import House
 from configurator.site.kinds.home import first_single
-from configurator.site.pictures import bare, family_window, share_position
+from configurator.site.pictures import bare, bare_section, family_window, share_position
 from configurator.site.sitepage import Given
 from configurator.site.swatches import swatches
 
@@ -15,14 +15,18 @@ FIRST = 5
 
 
 def mover(house: House, door: Door, family: Family) -> Given:
-    """Return the drawing that a reader moves from open to closed, one frame a step, with each step in words."""
+    """Return elevation and section that a reader moves from open to closed, a frame a step, each step in words."""
     window = family_window(house, door, [family])
     answer = house.answer(door, family)
     places = [share_position(family, step / STEPS) for step in range(STEPS + 1)]
-    drawings = [bare(house, door, family, place, window) for place in places]
     classes = ["frame now" if step == FIRST else "frame" for step in range(STEPS + 1)]
+    fronts = [bare(house, door, family, place, window) for place in places]
+    sides = [bare_section(house, door, family, place, window) for place in places]
     return {
-        "svg": layered_svg(drawings, classes, "mover-"),
+        "views": [
+            {"svg": layered_svg(drawings, classes, "mover-"), "across": f"{drawings[0]['width']:.0f}"}
+            for drawings in (fronts, sides)
+        ],
         "words": [place_words(answer, place) for place in places],
         "first": FIRST,
         "last": STEPS,
