@@ -4,7 +4,7 @@ const LETTERS = ["A", "B", "C", "D"];
 
 function comparedFigures(answers, units) {
   const ids = [...new Set(answers.flatMap((answer) => Object.keys(answer.figures)))];
-  return ids.map((id) => {
+  return ids.sort((a, b) => isKey(b) - isKey(a)).map((id) => {
     const named = answers.find((answer) => answer.figures[id]).figures[id];
     const cells = answers.map((answer) => (answer.figures[id] ? sayFigure(answer.figures[id], units) : "–"));
     return { name: capital(named.name), cells, differs: cells.some((cell) => cell !== cells[0]) };

@@ -48,13 +48,15 @@ function createCoveringForm(app) {
   const cards = familyCards(app);
   const chosen = element("strong");
   const choices = element("div", { class: "choice-sets" });
+  const beside = element("button", { type: "button", class: "press quiet", onclick: () => app.another() }, "Compare with another");
   const gone = element("p", { class: "gone", hidden: true });
   const node = element("section", { class: "panel", "aria-labelledby": "panel-covering" },
     element("h2", { id: "panel-covering" }, "Its covering"),
     element("details", { class: "chooser" },
       element("summary", {}, element("span", { class: "label" }, "Covering"), chosen),
       element("fieldset", { class: "plain-set" }, element("legend", { class: "unseen" }, "Covering"), cards.node)),
-    gone, choices);
+    gone, choices,
+    element("p", { class: "actions" }, beside));
   let rows = [];
   let built = "";
 
@@ -85,6 +87,7 @@ function createCoveringForm(app) {
       const configuration = activeOf(state);
       const family = app.family();
       build(family);
+      beside.hidden = state.configurations.length >= MOST_CONFIGURATIONS;
       cards.update(configuration);
       setText(chosen, family.name);
       gone.hidden = !family.retired;

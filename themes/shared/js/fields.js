@@ -65,10 +65,10 @@ const LAYOUTS = [
 const LITES = { muntin_columns: 6, muntin_rows: 8 };
 
 function limitsOf(id) {
-  const { door_limits, handle_limits, household_limits } = Astragal.kernel;
-  if (id.startsWith("handle.")) return handle_limits()[id.slice(7)];
-  if (id.startsWith("household.")) return household_limits()[id.slice(10)];
-  return door_limits()[id];
+  const { kernel } = Astragal;
+  if (id.startsWith("handle.")) return kernel.handle_limits()[id.slice(7)];
+  if (id.startsWith("household.")) return kernel.household_limits()[id.slice(10)];
+  return kernel.door_limits()[id];
 }
 
 function fieldOf([id, name, where, usualLeast, usualMost]) {

@@ -28,16 +28,19 @@ function cautionItem(caution) {
 function createFigures(app) {
   const verdicts = element("ul", { class: "verdicts" });
   const refusal = element("p", { class: "refusal", hidden: true });
-  const figures = element("div", { class: "figure-list" });
+  const keyFigures = element("div", { class: "figure-list" });
+  const restWords = element("summary");
+  const restFigures = element("div", { class: "figure-list" });
+  const rest = element("details", { class: "more" }, restWords, restFigures);
   const cautions = element("ul", { class: "cautions" });
   const cautionBlock = element("div", {}, element("h3", {}, "Take care"), cautions);
   const sound = element("div", {}, verdicts, element("h3", {}, "Figures"),
-    element("p", { class: "note" }, "Open a figure to see how it was worked out."), figures);
+    element("p", { class: "note" }, "Open a figure to see how it was worked out."), keyFigures, rest);
   const node = element("section", { class: "panel", "aria-labelledby": "panel-figures" },
     element("h2", { id: "panel-figures" }, "What you get"), refusal, sound, cautionBlock);
 
   function opened() {
-    return new Set([...figures.querySelectorAll("details[open]")].map((one) => one.dataset.figure));
+    return new Set([...sound.querySelectorAll(".figure[open]")].map((one) => one.dataset.figure));
   }
 
   return {
@@ -49,7 +52,12 @@ function createFigures(app) {
       sound.hidden = answer.refusal !== "";
       const open = opened();
       setChildren(verdicts, Object.values(answer.verdicts).map(verdictItem));
-      setChildren(figures, Object.values(answer.figures).map((one) => figureItem(one, state.units, open.has(one.id))));
+      const items = (list) => list.map((one) => figureItem(one, state.units, open.has(one.id)));
+      const figures = Object.values(answer.figures);
+      const others = figures.filter((one) => !isKey(one.id));
+      setChildren(keyFigures, items(figures.filter((one) => isKey(one.id))));
+      setChildren(restFigures, items(others));
+      setText(restWords, `${others.length} more figures`);
       cautionBlock.hidden = answer.cautions.length === 0;
       setChildren(cautions, answer.cautions.map(cautionItem));
     },

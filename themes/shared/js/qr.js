@@ -1,18 +1,10 @@
 // A QR code of plain bytes (ISO/IEC 18004, byte mode), drawn as one SVG path.
 
-// For each version from 1: error correction codewords a block, and the number of blocks.
-const QR_LEVELS = {
-  M: {
-    bits: 0,
-    correction: [10, 16, 26, 18, 24, 16, 18, 22, 22, 26, 30, 22, 22, 24, 24, 28, 28, 26, 26, 26, 26, 28, 28, 28, 28, 28, 28, 28, 28, 28, 28, 28, 28, 28, 28, 28, 28, 28, 28, 28],
-    blocks: [1, 1, 1, 2, 2, 4, 4, 4, 5, 5, 5, 8, 9, 9, 10, 10, 11, 13, 14, 16, 17, 17, 18, 20, 21, 23, 25, 26, 28, 29, 31, 33, 35, 37, 38, 40, 43, 45, 47, 49],
-  },
-  L: {
-    bits: 1,
-    correction: [7, 10, 15, 20, 26, 18, 20, 24, 30, 18, 20, 24, 26, 30, 22, 24, 28, 30, 28, 28, 28, 28, 30, 30, 26, 28, 30, 30, 30, 30, 30, 30, 30, 30, 30, 30, 30, 30, 30, 30],
-    blocks: [1, 1, 1, 1, 1, 2, 2, 2, 2, 4, 4, 4, 4, 4, 6, 6, 6, 6, 7, 8, 8, 9, 9, 10, 12, 12, 12, 13, 14, 15, 16, 17, 18, 19, 19, 20, 21, 22, 24, 25],
-  },
-};
+// Level M, versions 1 to 25: error correction codewords a block, and the number of blocks.
+// A larger code no longer reads well from a sheet of paper.
+const QR_CORRECTION = [10, 16, 26, 18, 24, 16, 18, 22, 22, 26, 30, 22, 22, 24, 24, 28, 28, 26, 26, 26, 26, 28, 28, 28, 28];
+const QR_BLOCKS = [1, 1, 1, 2, 2, 4, 4, 4, 5, 5, 5, 8, 9, 9, 10, 10, 11, 13, 14, 16, 17, 17, 18, 20, 21];
+const QR_LEVEL = 0;
 
 const QR_MASKS = [
   (x, y) => (x + y) % 2,
@@ -61,42 +53,43 @@ function alignmentPlaces(version) {
   if (version === 1) return [];
   const count = Math.floor(version / 7) + 2;
   const last = version * 4 + 10;
-  const step = version === 32 ? 26 : Math.ceil((last - 6) / (count * 2 - 2)) * 2;
+  const step = Math.ceil((last - 6) / (count * 2 - 2)) * 2;
   return [6, ...Array.from({ length: count - 1 }, (_, i) => last - step * (count - 2 - i))];
 }
 
 // The codewords a version holds are what its patterns leave free: counted, not tabled.
 function freeWords(version) {
   const grid = emptyGrid(version * 4 + 17);
-  putPatterns(grid, version, QR_LEVELS.L);
+  putPatterns(grid, version);
   const free = grid.fixed.reduce((sum, row) => sum + row.filter((fixed) => !fixed).length, 0);
   return Math.floor(free / 8);
 }
 
-function dataBytes(version, level) {
-  const spent = level.correction[version - 1] * level.blocks[version - 1];
-  return freeWords(version) - spent;
+function dataBytes(version) {
+  return freeWords(version) - QR_CORRECTION[version - 1] * QR_BLOCKS[version - 1];
 }
 
-function chooseVersion(length) {
-  for (const level of [QR_LEVELS.M, QR_LEVELS.L]) {
-    for (let version = 1; version <= 40; version++) {
-      const header = version < 10 ? 2 : 3;
-      if (length + header <= dataBytes(version, level)) return { version, level };
-    }
+function lengthBits(version) {
+  return version < 10 ? 8 : 16;
+}
+
+// The smallest version that holds so many bytes, or 0.
+function versionFor(length) {
+  for (let version = 1; version <= QR_BLOCKS.length; version++) {
+    if (length * 8 + 4 + lengthBits(version) <= dataBytes(version) * 8) return version;
   }
-  return null;
+  return 0;
 }
 
-function dataWords(bytes, version, level) {
+function dataWords(bytes, version) {
   const bits = [];
   const put = (value, count) => {
     for (let i = count - 1; i >= 0; i--) bits.push((value >>> i) & 1);
   };
   put(4, 4);
-  put(bytes.length, version < 10 ? 8 : 16);
+  put(bytes.length, lengthBits(version));
   bytes.forEach((byte) => put(byte, 8));
-  const room = dataBytes(version, level) * 8;
+  const room = dataBytes(version) * 8;
   put(0, Math.min(4, room - bits.length));
   put(0, (8 - (bits.length % 8)) % 8);
   for (let pad = 0xec; bits.length < room; pad ^= 0xfd) put(pad, 8);
@@ -104,9 +97,9 @@ function dataWords(bytes, version, level) {
     bits.slice(i * 8, i * 8 + 8).reduce((byte, bit) => byte * 2 + bit, 0));
 }
 
-function withCorrection(words, version, level) {
-  const count = level.blocks[version - 1];
-  const degree = level.correction[version - 1];
+function withCorrection(words, version) {
+  const count = QR_BLOCKS[version - 1];
+  const degree = QR_CORRECTION[version - 1];
   const total = freeWords(version);
   const shortBlocks = count - (total % count);
   const shortLength = Math.floor(total / count) - degree;
@@ -167,8 +160,8 @@ function checked(value, steps, divisor, shift) {
   return (value << shift) | remainder;
 }
 
-function putFormat(grid, level, mask) {
-  const bits = checked((level.bits << 3) | mask, 10, 0x537, 10) ^ 0x5412;
+function putFormat(grid, mask) {
+  const bits = checked((QR_LEVEL << 3) | mask, 10, 0x537, 10) ^ 0x5412;
   const bit = (i) => (bits >>> i) & 1;
   const size = grid.size;
   for (let i = 0; i <= 5; i++) setFixed(grid, 8, i, bit(i));
@@ -192,7 +185,7 @@ function putVersion(grid, version) {
   }
 }
 
-function putPatterns(grid, version, level) {
+function putPatterns(grid, version) {
   for (let i = 0; i < grid.size; i++) {
     setFixed(grid, 6, i, i % 2 === 0);
     setFixed(grid, i, 6, i % 2 === 0);
@@ -201,7 +194,7 @@ function putPatterns(grid, version, level) {
   putFinder(grid, grid.size - 4, 3);
   putFinder(grid, 3, grid.size - 4);
   putAlignment(grid, version);
-  putFormat(grid, level, 0);
+  putFormat(grid, 0);
   putVersion(grid, version);
 }
 
@@ -229,52 +222,38 @@ function applyMask(grid, mask) {
   }
 }
 
-function linePenalty(line) {
-  let penalty = 0;
-  for (const run of line.match(/0{5,}|1{5,}/g) ?? []) penalty += run.length - 2;
-  for (let i = 0; i + 11 <= line.length; i++) {
-    const part = line.slice(i, i + 11);
-    if (part === "10111010000" || part === "00001011101") penalty += 40;
-  }
-  return penalty;
-}
-
-function penaltyOf(grid) {
+// Even squares confuse a reader most: the mask that leaves the fewest is taken.
+function evenSquares(grid) {
   const { size, dark } = grid;
-  let penalty = 0;
-  let total = 0;
-  for (let i = 0; i < size; i++) {
-    penalty += linePenalty(dark[i].join("")) + linePenalty(dark.map((row) => row[i]).join(""));
-    for (let j = 0; j < size; j++) {
-      total += dark[i][j];
-      if (i === 0 || j === 0) continue;
-      const sum = dark[i][j] + dark[i - 1][j] + dark[i][j - 1] + dark[i - 1][j - 1];
-      if (sum === 0 || sum === 4) penalty += 3;
+  let count = 0;
+  for (let y = 1; y < size; y++) {
+    for (let x = 1; x < size; x++) {
+      const sum = dark[y][x] + dark[y - 1][x] + dark[y][x - 1] + dark[y - 1][x - 1];
+      if (sum % 4 === 0) count += 1;
     }
   }
-  return penalty + Math.floor(Math.abs(total / (size * size) - 0.5) * 20) * 10;
+  return count;
 }
 
 // Returns rows of 0 and 1, or null where the text is too long for any code.
 function qrModules(text) {
   const bytes = new TextEncoder().encode(text);
-  const chosen = chooseVersion(bytes.length);
-  if (!chosen) return null;
-  const { version, level } = chosen;
+  const version = versionFor(bytes.length);
+  if (version === 0) return null;
   const grid = emptyGrid(version * 4 + 17);
-  putPatterns(grid, version, level);
-  putWords(grid, withCorrection(dataWords(bytes, version, level), version, level));
+  putPatterns(grid, version);
+  putWords(grid, withCorrection(dataWords(bytes, version), version));
   let best = 0;
   let least = Infinity;
   for (let mask = 0; mask < 8; mask++) {
     applyMask(grid, mask);
-    putFormat(grid, level, mask);
-    const penalty = penaltyOf(grid);
+    putFormat(grid, mask);
+    const penalty = evenSquares(grid);
     if (penalty < least) [best, least] = [mask, penalty];
     applyMask(grid, mask);
   }
   applyMask(grid, best);
-  putFormat(grid, level, best);
+  putFormat(grid, best);
   return grid.dark;
 }
 

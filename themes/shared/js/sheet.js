@@ -1,14 +1,17 @@
 // The printed sheet: drawings in true millimetres of paper, title block, figures, cautions, date and link.
 
-const PAPER = { width: 184, height: 132 };
-const SCALES = {
-  mm: [[5, "1:5"], [10, "1:10"], [20, "1:20"], [25, "1:25"], [50, "1:50"], [100, "1:100"]],
-  in: [[8, "1 1/2 in = 1 ft"], [12, "1 in = 1 ft"], [16, "3/4 in = 1 ft"], [24, "1/2 in = 1 ft"], [32, "3/8 in = 1 ft"], [48, "1/4 in = 1 ft"], [96, "1/8 in = 1 ft"]],
-};
+const PAPER = { width: 118, height: 156 };
+const COMPARED = { width: 184, height: 80 };
+// Usual scales: 1:n, in inches those of a whole or broken inch to the foot.
+const SCALES = { mm: [5, 10, 20, 25, 50, 100], in: [8, 12, 16, 24, 32, 48, 96] };
 
 function scaleFor(box, units, width, height) {
-  const fitting = SCALES[units].find(([scale]) => box.width / scale <= width && box.height / scale <= height);
-  return fitting ?? SCALES[units][SCALES[units].length - 1];
+  const known = SCALES[units];
+  return known.find((scale) => box.width / scale <= width && box.height / scale <= height) ?? known[known.length - 1];
+}
+
+function sayScale(scale, units) {
+  return units === "mm" ? `1:${scale}` : `${fractionOf(12 / scale)} in = 1 ft (1:${scale})`;
 }
 
 function toScale(svg, box, scale) {
@@ -28,9 +31,9 @@ function sheetDrawing(app, configuration, units) {
     layer.group.setAttribute("transform", `translate(${short(shifts[view].dx)} ${short(shifts[view].dy)})`);
     return layer.group;
   });
-  const [scale, words] = scaleFor(whole, units, PAPER.width, PAPER.height);
+  const scale = scaleFor(whole, units, PAPER.width, PAPER.height);
   const svg = toScale(shape("svg", { class: "drawing-sheet", role: "img", "aria-label": drawings.elevation.title }, groups), whole, scale);
-  return { svg, words };
+  return { svg, words: sayScale(scale, units) };
 }
 
 // A line to lay a ruler on: no printer is trusted to keep the scale.
@@ -56,35 +59,38 @@ function sheetFigures(answer, units) {
     element("div", {}, element("dt", {}, capital(figure.name)), element("dd", {}, sayFigure(figure, units)))));
 }
 
+function sheetVerdicts(answer) {
+  return element("ul", { class: "sheet-verdicts" }, Object.values(answer.verdicts).map((one) =>
+    element("li", {}, element("b", {}, capital(one.name)), " ", verdictNode(one.state), element("br"), one.why)));
+}
+
 function sheetPage(app, state, configuration, index) {
   const answer = app.ask.answer(configuration);
   const { svg, words } = sheetDrawing(app, configuration, state.units);
   const letter = state.configurations.length > 1 ? `${LETTERS[index]} · ` : "";
   const link = app.addressOf({ ...state, configurations: [configuration], active: 0 });
-  const code = qrDrawing(link, "A code that holds this link");
-  const verdicts = element("ul", { class: "sheet-verdicts" }, Object.values(answer.verdicts).map((one) =>
-    element("li", {}, `${capital(one.name)}: `, verdictNode(one.state), one.state === "clears" ? "" : ` ${one.why}`)));
-  const cautions = answer.cautions.length === 0 ? null : element("ul", { class: "sheet-cautions" },
-    answer.cautions.map((one) => element("li", {}, `${one.text} (${one.source})`)));
-  const body = answer.refusal !== "" ? element("p", { class: "refusal" }, answer.refusal)
-    : [verdicts, sheetFigures(answer, state.units)];
+  const refused = answer.refusal !== "";
   return element("article", { class: "sheet-page" },
-    element("div", { class: "sheet-drawing" }, svg),
+    element("div", { class: "sheet-top" },
+      element("div", { class: "sheet-drawing" }, svg),
+      element("div", { class: "sheet-side" },
+        refused ? element("p", { class: "refusal" }, answer.refusal) : sheetVerdicts(answer),
+        element("ul", { class: "sheet-cautions" }, answer.cautions.map((one) => element("li", {}, `${one.text} (${one.source})`))),
+        element("div", { class: "sheet-link" }, qrDrawing(link, "A code that holds this link"), element("p", {}, link)))),
     titleBlock(app, configuration, words, letter),
-    element("div", { class: "sheet-body" }, element("div", {}, body, cautions),
-      element("div", { class: "sheet-link" }, code, element("p", { class: "link-words" }, link))),
+    refused ? null : sheetFigures(answer, state.units),
     ruler(state.units));
 }
 
 function comparisonPage(app, state) {
   const drawings = comparedDrawings(app, state);
   const window = unionOf(drawings);
-  const [scale, words] = scaleFor(window, state.units, PAPER.width / drawings.length - 3, 90);
+  const scale = scaleFor(window, state.units, COMPARED.width / drawings.length - 3, COMPARED.height);
   const columns = drawings.map((drawing, i) => element("div", {}, toScale(drawingNode(drawing), window, scale),
     element("p", {}, element("b", {}, `${LETTERS[i]} · ${familyOf(app.catalog, state.configurations[i]).name}`))));
   return element("article", { class: "sheet-page comparison-page" },
     element("h2", {}, "Side by side"),
-    element("p", {}, `All ${sayShare(shareOf(app.catalog, activeOf(state)))}. Scale ${words}.`),
+    element("p", {}, `All ${sayShare(shareOf(app.catalog, activeOf(state)))}. Scale ${sayScale(scale, state.units)}.`),
     element("div", { class: "sheet-columns" }, columns),
     comparisonTable(app, state, state.configurations.map((one) => app.ask.answer(one))),
     ruler(state.units));

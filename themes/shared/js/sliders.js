@@ -10,12 +10,9 @@ function meeting(answer, leg) {
 function meetingMark(span) {
   if (!span) return null;
   const words = span.state === "blocked" ? "Blocked by the handle here" : "Guide by hand past the handle here";
-  const middle = (span.from + span.to) / 2;
-  const style = `--from:${span.from};--to:${span.to}`;
-  const side = middle > 0.66 ? "to-left" : middle < 0.34 ? "to-right" : "centred";
-  return element("div", { class: `meeting ${span.state.replaceAll(" ", "-")} ${side}`, style },
+  return element("div", { class: `meeting ${span.state}`, style: `--from:${span.from};--to:${span.to}` },
     element("span", { class: "meeting-band", "aria-hidden": "true" }),
-    element("span", { class: "meeting-words" }, verdictShape(span.state), words));
+    verdictNode(span.state, "", words));
 }
 
 function sliderRow(app, leg) {

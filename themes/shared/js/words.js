@@ -1,25 +1,22 @@
-// Verdicts by word and shape: a full disc clears, a half disc is guided by hand, a triangle warns, a struck square is blocked.
+// Words for verdicts, figures and configurations.
 
-function verdictShape(state) {
-  const marks = {
-    clears: [shape("circle", { class: "full", cx: 10, cy: 10, r: 8 })],
-    "guide by hand": [shape("circle", { cx: 10, cy: 10, r: 8 }), shape("path", { class: "full", d: "M10 2a8 8 0 0 1 0 16z" })],
-    caution: [shape("path", { d: "M10 2.5L18.2 17H1.8z" }), shape("path", { d: "M10 8v4.5M10 14v1.2" })],
-  };
-  const struck = [shape("rect", { x: 2.5, y: 2.5, width: 15, height: 15 }), shape("path", { d: "M2.5 17.5l15-15" })];
-  return shape("svg", { viewBox: "0 0 20 20", "aria-hidden": "true", focusable: "false" }, marks[state] ?? struck);
-}
-
-function verdictNode(state, about = "") {
+// The style sheet puts each state's shape before its word.
+function verdictNode(state, about = "", words = state) {
   return element("span", { class: `verdict ${state.replaceAll(" ", "-")}` },
-    verdictShape(state),
-    about ? element("span", { class: "unseen" }, `${about}: `) : null,
-    state);
+    about ? element("span", { class: "unseen" }, `${about}: `) : null, words);
 }
 
 function capital(text) {
   return text.charAt(0).toUpperCase() + text.slice(1);
 }
+
+// What nearly everyone asks for; the rest follows on request.
+const KEY_FIGURES = [
+  "order_width", "order_height", "visible_glass_open", "light_closed", "view_closed",
+  "stack_height", "projection_most", "handle_gap", "swing_covered", "clear_width_covered",
+];
+
+const isKey = (id) => KEY_FIGURES.includes(id);
 
 function sayFigure(figure, units) {
   return Astragal.kernel.say_value(figure.value, figure.unit, units);
