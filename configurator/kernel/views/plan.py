@@ -7,7 +7,7 @@ from configurator.kernel.say import say_length
 from configurator.kernel.shapes import Answer, Door, Drawing, Family, Household, Mark, Piece, Position, Scene
 from configurator.kernel.views.dimensions import Notes, blank_notes, leader, noted
 from configurator.kernel.views.elevation import EDGE_ROOM, blank_drawing, elevation_window
-from configurator.kernel.views.layout import JAMB, WALL_DEPTH, Layout, layout
+from configurator.kernel.views.layout import JAMB, WALL_DEPTH, Layout, is_over_opening, layout
 from configurator.kernel.views.marks import hatching, letters, make_mark, rectangle
 from configurator.kernel.views.parts import cut_marks, cut_weight, is_gathered
 from configurator.kernel.views.roles import material
@@ -224,22 +224,40 @@ def arc_inset(door: Door, z: float) -> float:
     return width - math.sqrt(width * width - z * z)
 
 
-def handle_gap_note(notes: Notes, door: Door, frame: Layout, answer: Answer, units: str) -> None:
-    """Add the free gap behind the handle, led to the air under its grip."""
-    handle = door["handle"]
+def handle_note(
+    notes: Notes, door: Door, frame: Layout, z: float, rows: int, lift: float, words: str, focus: str
+) -> float:
+    """Add a note of ``rows`` at depth ``z``, clear of the leaf's arc, and return where it starts.
+
+    It is led to the handle at the depth ``lift``.
+    """
     left = door["hinge_side"] == "left"
     inward = -1.0 if left else 1.0
     latch = frame["leaf1"] if left else frame["leaf0"]
-    axis = latch + inward * door["backset"]
-    x = axis + inward * (handle["neck"] / 2 + GAP_INSET)
     size = notes["size"]
-    z = max(handle["projection"], frame["front"]) + size * 2.2
-    start = max(abs(x - latch) + size * 0.5, arc_inset(door, z + size * 1.2) + size * 0.3)
+    x = latch + inward * (door["backset"] + door["handle"]["neck"] / 2 + GAP_INSET)
+    start = max(abs(x - latch) + size * 0.5, arc_inset(door, z + size * (rows - 1) * 1.2) + size * 0.3)
     shelf = latch + inward * start
-    leader(notes, x, handle["gap"] / 2, shelf, z, "gap " + say_length(handle["gap"], units), "handle_gap")
-    if "handle_gap" in answer["figures"]:
-        words = "free " + say_length(answer["figures"]["handle_gap"]["value"], units)
-        notes["texts"].append(letters("dim-text", shelf, z + size * 1.05, size, words, "end" if left else "start", 0.0))
+    leader(notes, x, lift, shelf, z, words, focus)
+    return shelf
+
+
+def handle_gap_note(notes: Notes, door: Door, frame: Layout, answer: Answer, units: str) -> None:
+    """Add the gap behind the handle and what stays free of it, or of the air in front where the covering is there."""
+    handle = door["handle"]
+    size = notes["size"]
+    front = max(handle["projection"], frame["front"])
+    free = "handle_gap" in answer["figures"]
+    words = "free " + say_length(answer["figures"]["handle_gap"]["value"], units) if free else ""
+    if free and is_over_opening(answer):
+        handle_note(notes, door, frame, front + size * 1.4, 1, handle["projection"], words, "")
+        return
+    z = front + size * 2.2
+    gap = "gap " + say_length(handle["gap"], units)
+    shelf = handle_note(notes, door, frame, z, 2, handle["gap"] / 2, gap, "handle_gap")
+    if free:
+        anchor = "end" if door["hinge_side"] == "left" else "start"
+        notes["texts"].append(letters("dim-text", shelf, z + size * 1.05, size, words, anchor, 0.0))
 
 
 def plan_notes(scene: Scene, door: Door, answer: Answer, frame: Layout, units: str) -> list[Mark]:

@@ -10,18 +10,12 @@ from tests.drawing.paper import clashes, outside
 
 @pytest.mark.parametrize("door", DOORS)
 @pytest.mark.parametrize("view", VIEWS)
-def test_words_never_meet_a_line_or_each_other(view: str, door: str) -> None:
+def test_words_never_meet_a_line_or_each_other_and_nothing_leaves_the_paper(view: str, door: str) -> None:
     for number, covering in enumerate(COVERINGS):
-        for at in PLACES:
-            assert clashes(drawn(view, door, covering, at, ("in", "mm")[number % 2])) == [], (covering, at)
-
-
-@pytest.mark.parametrize("door", DOORS)
-@pytest.mark.parametrize("view", VIEWS)
-def test_nothing_leaves_the_paper(view: str, door: str) -> None:
-    for number, covering in enumerate(COVERINGS):
-        for at in PLACES:
-            assert outside(drawn(view, door, covering, at, ("mm", "in")[number % 2])) == [], (covering, at)
+        for step, at in enumerate(PLACES):
+            drawing = drawn(view, door, covering, at, ("in", "mm")[(number + step) % 2])
+            assert clashes(drawing) == [], (covering, at)
+            assert outside(drawing) == [], (covering, at)
 
 
 @pytest.mark.parametrize("units", ["in", "mm"])
