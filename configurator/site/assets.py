@@ -2,7 +2,7 @@
 
 from functools import partial
 
-from configurator.browser import configurator_js
+from configurator.browser import catalog_js, configurator_js
 from configurator.drawing.icon import icon_png
 from configurator.drawing.photo import photo_sizes
 from configurator.drawing.swatch import swatch_png
@@ -26,7 +26,8 @@ def texts(house: House) -> Files:
         "assets/site.css": style_sheet(house.showroom.theme),
         "assets/try.css": (SHARED / "css" / "try.css").read_text(encoding="utf-8"),
         "assets/page.js": (SHARED / "scripts" / "page.js").read_text(encoding="utf-8"),
-        "assets/astragal.js": configurator_js(house.catalog, SHARED / "js"),
+        "assets/astragal.js": configurator_js(SHARED / "js"),
+        "assets/catalog.js": catalog_js(house.catalog),
     }
 
 

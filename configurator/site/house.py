@@ -20,7 +20,7 @@ from configurator.site.themes import check_theme_name, template_folders
 MENU = (
     ("coverings/index.html", "Coverings", "coverings/"),
     ("doors/index.html", "Doors", "doors/"),
-    ("measure.html", "Measuring", "measure.html"),
+    ("measure.html", "Measure", "measure.html"),
     ("guides/index.html", "Guides", "guides/"),
     ("try.html", "Your door", "try.html"),
 )

@@ -39,6 +39,8 @@ def own_tokens(paper: str, ink: str, warm: str, cool: str) -> Tokens:
         "ground": ground,
         "well": mixed(sheet, pen if day else BLACK, STEPS * 5 // 100 if day else STEPS * 25 // 100),
         "ink-soft": as_far_as(pen, sheet, STEPS * 28 // 100, TEXT_RATIO + 0.5),
+        # By night, lines at full strength would glare.
+        "drawn": pen if day else mixed(pen, sheet, STEPS * 22 // 100),
         "line": mixed(pen, sheet, STEPS * 80 // 100),
         "line-strong": as_far_as(pen, sheet, STEPS * 50 // 100, LINE_RATIO),
         "on-warm": max((WHITE, BLACK), key=lambda colour: contrast(colour, accent)),

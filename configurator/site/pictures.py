@@ -3,6 +3,7 @@
 from collections.abc import Callable
 
 from configurator.drawing.layers import base_svg, layered_svg, screen_svg, twin_svgs
+from configurator.drawing.palette import paper_scale
 from configurator.kernel.door.leaf import leaf_box
 from configurator.kernel.resolve import resolve
 from configurator.kernel.scene import scene
@@ -37,14 +38,15 @@ def finished_svg(house: House, view: View, door: Door, family: Family, place: Po
     return house.answers.once(made, view.__name__, door, family, place, house.units, prefix)
 
 
-def sheet_svgs(house: House, door: Door, family: Family, places: list[Position]) -> list[str]:
-    """Return the drawing sheets of one or two positions for a page."""
+def sheet_svgs(house: House, door: Door, family: Family, places: list[Position]) -> list[tuple[str, float]]:
+    """Return the drawing sheets of one or two positions for a page, each with its width on paper in mm."""
 
-    def made() -> list[str]:
+    def made() -> list[tuple[str, float]]:
         sheets = [finished(house, sheet_of, door, family, place) for place in places]
+        widths = [sheet["width"] / paper_scale(sheet) for sheet in sheets]
         if len(sheets) == 1:
-            return [screen_svg(sheets[0], "sheet-")]
-        return list(twin_svgs(sheets[0], sheets[1], ("open-", "closed-")))
+            return [(screen_svg(sheets[0], "sheet-"), widths[0])]
+        return list(zip(twin_svgs(sheets[0], sheets[1], ("open-", "closed-")), widths, strict=True))
 
     return house.answers.once(made, "sheets", door, family, places, house.units)
 

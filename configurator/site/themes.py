@@ -78,8 +78,9 @@ def token_sheet(tokens: dict[str, Tokens]) -> str:
 
 
 def style_sheet(theme: Theme) -> str:
-    """Return the whole style sheet of a site: tokens, shared sheets, the drawings' sheet, the theme's own, print."""
+    """Return the whole style sheet of a site: the drawings', tokens, the shared ones, the theme's own, print."""
     sheets = [SHARED / "css" / name for name in SHEETS]
-    sheets += [DRAWING_SHEET, THEMES / theme.name / "theme.css", SHARED / "css" / "print.css"]
+    sheets += [THEMES / theme.name / "theme.css", SHARED / "css" / "print.css"]
     texts = [sheet.read_text(encoding="utf-8") for sheet in sheets]
-    return "\n".join([token_sheet(all_tokens(theme)), *texts])
+    # The drawings' sheet has colours of its own, which the tokens come after and so replace.
+    return "\n".join([DRAWING_SHEET.read_text(encoding="utf-8"), token_sheet(all_tokens(theme)), *texts])

@@ -16,8 +16,12 @@ def plates(house: House, door: Door, family: Family, answer: Answer) -> list[Giv
     if answer["open"] == answer["closed"]:
         places = [answer["closed"]]
     return [
-        {"svg": svg, "words": f"{family['name']} on {house.door_name(door)}, {place_words(answer, place)}."}
-        for svg, place in zip(sheet_svgs(house, door, family, places), places, strict=True)
+        {
+            "svg": svg,
+            "width": f"{width:.1f}",
+            "words": f"{family['name']} on {house.door_name(door)}, {place_words(answer, place)}.",
+        }
+        for (svg, width), place in zip(sheet_svgs(house, door, family, places), places, strict=True)
     ]
 
 
