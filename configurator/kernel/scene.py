@@ -3,8 +3,8 @@
 from configurator.kernel.door.hardware import handle_pieces
 from configurator.kernel.door.leaf import leaf_pieces, leaf_width
 from configurator.kernel.door.opening import across_pair, has_passive, opening_pieces
-from configurator.kernel.mount.mounted import mounted
 from configurator.kernel.mount.cutout import without_cutout
+from configurator.kernel.mount.mounted import mounted
 from configurator.kernel.pieces import mirrored
 from configurator.kernel.resolve import resolve
 from configurator.kernel.sampling import covering_pieces

@@ -236,6 +236,7 @@ class Size(TypedDict):
     y1: float
     z0: float
     spacer: float
+    exact_spacer: float
     exact_width: float
     exact_height: float
     limits: list[Limit]

@@ -15,6 +15,7 @@ def blank_size(mount: str) -> Size:
         "y1": 0.0,
         "z0": 0.0,
         "spacer": 0.0,
+        "exact_spacer": 0.0,
         "exact_width": 0.0,
         "exact_height": 0.0,
         "limits": [],

@@ -35,6 +35,7 @@ def without_cutout(size: Size) -> Size:
         "y1": size["y1"],
         "z0": size["z0"],
         "spacer": size["spacer"],
+        "exact_spacer": size["exact_spacer"],
         "exact_width": size["exact_width"],
         "exact_height": size["exact_height"],
         "limits": size["limits"],

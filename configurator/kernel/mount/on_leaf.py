@@ -32,7 +32,8 @@ def first_try(door: Door, numbers: dict[str, float], cassettes: list[Cassette]) 
 
 def set_spacer(door: Door, numbers: dict[str, float], samples: list[Sample], size: Size) -> None:
     """Set the spacer, or the refusal where stock spacers do not reach."""
-    size["spacer"] = spacer_thickness(numbers, stand_off_needed(door, samples))
+    size["exact_spacer"] = stand_off_needed(door, samples)
+    size["spacer"] = spacer_thickness(numbers, size["exact_spacer"])
     size["z0"] = size["spacer"]
     if size["spacer"] > numbers["spacer_most"] and size["refusal"] == "":
         size["refusal"] = "The beads, muntins or its own sweep push it further off the leaf than its spacers reach."

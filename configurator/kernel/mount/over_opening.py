@@ -69,6 +69,7 @@ def set_bracket(door: Door, mechanism: str, numbers: dict[str, float], handle: l
     need = max(numbers["stand_off"], door["casing_projection"])
     if len(handle) > 0 and back < 1000.0:
         need = max(need, front + numbers["handle_clear"] - back)
+    size["exact_spacer"] = need
     size["spacer"] = step_up(need, numbers["spacer_step"])
     size["z0"] = wall + size["spacer"]
 

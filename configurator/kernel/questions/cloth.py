@@ -55,7 +55,9 @@ def cloth_figures(numbers: dict[str, float], size: Size) -> list[Figure]:
             cut,
             "mm",
             "finished height and allowances, up to whole pattern repeats",
-            "{height} + {allowance}, in repeats of {repeat}" if numbers["pattern_repeat"] > 0 else "{height} + {allowance}",
+            "{height} + {allowance}, in repeats of {repeat}"
+            if numbers["pattern_repeat"] > 0
+            else "{height} + {allowance}",
             {
                 "height": [height, "mm"],
                 "allowance": [numbers["cut_allowance"], "mm"],

@@ -53,7 +53,7 @@ def order_figures(door: Door, numbers: dict[str, float], size: Size) -> list[Fig
         overlap_figure("overlap_top", "height above the " + across, size["y1"] - area["y1"], across),
         overlap_figure("overlap_bottom", "reach below the " + across, area["y0"] - size["y0"], across),
     ]
-    figures.append(stand_off_figure(door, size, over))
+    figures.append(stand_off_figure(door, numbers, size, over))
     return figures
 
 
@@ -70,28 +70,33 @@ def overlap_figure(key: str, name: str, value: float, across: str) -> Figure:
     )
 
 
-def stand_off_figure(door: Door, size: Size, over: bool) -> Figure:
+def stand_off_figure(door: Door, numbers: dict[str, float], size: Size, over: bool) -> Figure:
     """Return the spacer behind an on-leaf covering, or the bracket's stand-off from the wall."""
     if over:
-        return figure(
-            "spacer",
-            "bracket stand-off from the wall",
-            size["spacer"],
-            "mm",
-            "enough for casing and handle, in stock steps",
-            "casing {casing}, handle {handle} less the reveal {reveal}, and air, up to the next stock step",
-            {
-                "casing": [door["casing_projection"], "mm"],
-                "handle": [door["handle"]["projection"], "mm"],
-                "reveal": [door["reveal"], "mm"],
-            },
+        name = "bracket stand-off from the wall"
+        rule = "enough for the casing, and for the cloth to hang clear of the handle, in stock steps"
+        template = (
+            "{need} for casing {casing} and handle {handle}, which the wall's face stands {reveal} in front of, "
+            "up to steps of {step}"
         )
+    else:
+        name = "spacer behind the fixings"
+        rule = "enough for raised beads, muntins and the covering's own sweep, in stock steps"
+        template = "{need} for beads {bead} and muntins {muntin} proud of the leaf, up to steps of {step}"
     return figure(
         "spacer",
-        "spacer behind the fixings",
+        name,
         size["spacer"],
         "mm",
-        "enough for raised beads, muntins and the covering's own sweep, in stock steps",
-        "bead {bead} and muntins {muntin} proud of the leaf, up to the next stock step",
-        {"bead": [door["bead_projection"], "mm"], "muntin": [max(door["muntin_projection"], 0.0), "mm"]},
+        rule,
+        template,
+        {
+            "need": [size["exact_spacer"], "mm"],
+            "casing": [door["casing_projection"], "mm"],
+            "handle": [door["handle"]["projection"], "mm"],
+            "reveal": [door["reveal"], "mm"],
+            "bead": [door["bead_projection"], "mm"],
+            "muntin": [max(door["muntin_projection"], 0.0), "mm"],
+            "step": [numbers["spacer_step"], "mm"],
+        },
     )
