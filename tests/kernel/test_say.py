@@ -1,0 +1,60 @@
+"""Lengths and other values as people read them; nothing is rounded in silence."""
+
+from fractions import Fraction
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from configurator.kernel.say import say_length, say_value, say_working
+from configurator.kernel.shapes import Figure
+
+
+@pytest.mark.parametrize(
+    ("mm", "units", "said"),
+    [
+        (571.5, "in", "22 1/2 in"),
+        (571.5, "mm", "571.5 mm"),
+        (0.0, "in", "0 in"),
+        (3.175, "in", "1/8 in"),
+        (19.05, "in", "3/4 in"),
+        (25.4, "in", "1 in"),
+        (-3.175, "in", "-1/8 in"),
+        (820.0, "in", "≈ 32 1/4 in"),
+        (12.34, "mm", "≈ 12.3 mm"),
+        (0.0, "mm", "0 mm"),
+    ],
+)
+def test_lengths(mm: float, units: str, said: str) -> None:
+    assert say_length(mm, units) == said
+
+
+@given(st.integers(min_value=0, max_value=2000))
+def test_every_eighth_is_said_exactly_and_reads_back(eighths: int) -> None:
+    said = say_length(eighths * 25.4 / 8, "in").removesuffix(" in")
+    assert sum(Fraction(part) for part in said.split()) == Fraction(eighths, 8)
+
+
+@given(st.floats(min_value=0, max_value=5000))
+def test_a_length_is_never_off_by_more_than_half_its_last_place(mm: float) -> None:
+    said = say_length(mm, "in").removesuffix(" in").removeprefix("≈ ")
+    assert abs(float(sum(Fraction(part) for part in said.split())) * 25.4 - mm) <= 25.4 / 16 + 1e-9
+
+
+@pytest.mark.parametrize(
+    ("value", "unit", "said"),
+    [(0.634, "share", "63.4 %"), (87.5, "deg", "87.5°"), (12.0, "count", "12"), (1.3, "kg", "1.3 kg")],
+)
+def test_other_units(value: float, unit: str, said: str) -> None:
+    assert say_value(value, unit, "mm") == said
+
+
+def test_a_working_puts_every_term_in_and_ends_with_the_result() -> None:
+    figure: Figure = {
+        "id": "stack_height",
+        "name": "stack height",
+        "value": 76.2,
+        "unit": "mm",
+        "working": {"rule": "", "template": "{rail} + {cells}", "terms": {"rail": [25.4, "mm"], "cells": [50.8, "mm"]}},
+    }
+    assert say_working(figure, "in").endswith("1 in + 2 in = 3 in")
