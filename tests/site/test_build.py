@@ -1,0 +1,155 @@
+"""Building: repeatable, all or nothing, and never over somebody's own files."""
+
+import gzip
+import shutil
+from pathlib import Path
+
+import pytest
+from PIL import Image
+
+from configurator.catalog import ContentProblems
+from configurator.places import CONTENT
+from configurator.site import NotASite, build
+from configurator.site.answers import Answers
+from tests.site.pages import pages, parsed
+
+KEPT_DOORS = ("garden-pair.yaml", "garden-door.yaml")
+PAGE_LIMIT = 150_000
+SITE_LIMIT = 10_000_000
+
+
+@pytest.fixture(scope="module")
+def answers() -> Answers:
+    """What one build has worked out for the next."""
+    return Answers()
+
+
+@pytest.fixture
+def content(tmp_path: Path) -> Path:
+    """The starter content with two doors."""
+    folder = tmp_path / "content"
+    shutil.copytree(CONTENT, folder)
+    for door in (folder / "doors").iterdir():
+        if door.name not in KEPT_DOORS:
+            door.unlink()
+    return folder
+
+
+def files(folder: Path) -> dict[str, bytes]:
+    """Return every file of a folder by its path."""
+    return {path.relative_to(folder).as_posix(): path.read_bytes() for path in folder.rglob("*") if path.is_file()}
+
+
+def edited(content: Path, file: str, before: str, after: str) -> None:
+    """Change a content file."""
+    path = content / file
+    text = path.read_text(encoding="utf-8")
+    assert before in text
+    path.write_text(text.replace(before, after, 1), encoding="utf-8")
+
+
+def test_two_builds_are_the_same_byte_for_byte(content: Path, tmp_path: Path) -> None:
+    build(content, tmp_path / "one")
+    build(content, tmp_path / "two")
+    assert files(tmp_path / "one") == files(tmp_path / "two")
+
+
+def test_an_unsound_content_leaves_the_last_good_site(content: Path, tmp_path: Path, answers: Answers) -> None:
+    out = tmp_path / "site"
+    build(content, out, answers)
+    before = files(out)
+    edited(content, "doors/garden-pair.yaml", "width: 22 in", "width: 0 mm")
+    with pytest.raises(ContentProblems, match=r"garden-pair\.yaml:\d+:\d+: "):
+        build(content, out, answers)
+    assert files(out) == before
+    assert [path.name for path in tmp_path.iterdir() if path.name.startswith(".astragal")] == []
+
+
+def test_a_block_that_cannot_be_drawn_is_told_with_its_line(content: Path, tmp_path: Path, answers: Answers) -> None:
+    edited(content, "pages/handles.md", "door: garden-pair", "door: garden-pear")
+    with pytest.raises(
+        ContentProblems, match=r"pages/handles\.md:\d+:1: there is no door 'garden-pear'; did you mean 'garden-pair'"
+    ):
+        build(content, tmp_path / "site", answers)
+    assert not (tmp_path / "site").exists()
+
+
+def test_an_unknown_theme_is_told(content: Path, tmp_path: Path) -> None:
+    edited(content, "showroom.yaml", "name: sheet", "name: shet")
+    with pytest.raises(ContentProblems, match="theme.*'shet'"):
+        build(content, tmp_path / "site")
+
+
+def test_a_folder_with_other_files_is_not_built_over(content: Path, tmp_path: Path) -> None:
+    out = tmp_path / "letters"
+    out.mkdir()
+    (out / "to-my-aunt.txt").write_text("Dear aunt")
+    with pytest.raises(NotASite, match="letters"):
+        build(content, out)
+    assert (out / "to-my-aunt.txt").read_text() == "Dear aunt"
+
+
+def test_a_page_that_is_gone_from_the_content_is_gone_from_the_site(
+    content: Path, tmp_path: Path, answers: Answers
+) -> None:
+    out = tmp_path / "site"
+    build(content, out, answers)
+    (content / "doors" / "garden-door.yaml").unlink()
+    build(content, out, answers)
+    assert not (out / "doors" / "garden-door.html").exists()
+    assert not (out / "doors" / "garden-door").exists()
+
+
+@pytest.mark.parametrize("theme", ["sheet", "linen"])
+def test_both_themes_build_every_page(content: Path, tmp_path: Path, answers: Answers, theme: str) -> None:
+    edited(content, "showroom.yaml", "name: sheet", f"name: {theme}")
+    build(content, tmp_path / "site", answers)
+    assert [error for page in pages(tmp_path / "site") for error in parsed(page)[1]] == []
+
+
+def test_colours_typefaces_and_corners_come_from_the_showroom(content: Path, tmp_path: Path, answers: Answers) -> None:
+    edited(content, "showroom.yaml", "warm: '#9c4a21'", "warm: '#123456'")
+    edited(content, "showroom.yaml", "corner_radius: 2 px", "corner_radius: 9 px")
+    build(content, tmp_path / "site", answers)
+    style = (tmp_path / "site" / "assets" / "site.css").read_text(encoding="utf-8")
+    assert "--warm:#123456" in style
+    assert "--radius:9px" in style
+
+
+def test_a_public_address_makes_a_site_map_and_canonical_addresses(
+    content: Path, tmp_path: Path, answers: Answers
+) -> None:
+    edited(content, "showroom.yaml", "units: in", "public_address: https://doors.example/show\nunits: in")
+    out = tmp_path / "site"
+    build(content, out, answers)
+    urls = [line for line in (out / "sitemap.xml").read_text(encoding="utf-8").splitlines() if "<loc>" in line]
+    assert urls == sorted(urls)
+    assert any("https://doors.example/show/doors/garden-pair.html" in line for line in urls)
+    assert not any("404" in line for line in urls)
+    page = parsed(out / "doors" / "garden-pair.html")[0]
+    assert page.xpath("string(//link[@rel='canonical']/@href)") == "https://doors.example/show/doors/garden-pair.html"
+    assert page.xpath("string(//meta[@property='og:image']/@content)").startswith("https://doors.example/show/cards/")
+
+
+def test_a_photograph_comes_in_sizes_and_without_its_place(content: Path, tmp_path: Path, answers: Answers) -> None:
+    photo = Image.new("RGB", (1200, 800), "tan")
+    place = Image.Exif()
+    place[0x010F] = "A camera"
+    photo.save(content / "pictures" / "shop.jpg", exif=place)
+    build(content, tmp_path / "site", answers)
+    for name in ("shop-480.webp", "shop-960.webp", "shop.jpg"):
+        with Image.open(tmp_path / "site" / "assets" / name) as opened:
+            assert len(opened.getexif()) == 0
+            assert opened.width <= 960
+
+
+def test_pages_and_the_whole_site_stay_small(demo: Path) -> None:
+    heavy = {page.name: size for page in pages(demo) if (size := len(gzip.compress(page.read_bytes()))) > PAGE_LIMIT}
+    assert heavy == {}
+    assert sum(path.stat().st_size for path in demo.rglob("*") if path.is_file()) < SITE_LIMIT
+
+
+def test_link_previews_are_of_the_size_that_is_asked_for(demo: Path) -> None:
+    for name in ("showroom", "garden-pair", "cellular-shade", "garden-pair-cellular-shade"):
+        with Image.open(demo / "cards" / f"{name}.png") as card:
+            assert card.size == (1200, 630)

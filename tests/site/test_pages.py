@@ -1,0 +1,139 @@
+"""What a reader finds on the pages."""
+
+import json
+import re
+from pathlib import Path
+
+from configurator.catalog import Catalog
+from configurator.kernel.answer import ask
+from configurator.site.fields import GROUPS
+from tests.site.pages import pages, parsed
+
+FIELDS_SCRIPT = Path(__file__).parents[2] / "themes" / "shared" / "js" / "fields.js"
+# The configurator asks for these as well, but not for a reading of the tape.
+NOT_MEASURED: set[str] = set()
+
+
+def text(page: Path) -> str:
+    """Return a page's words."""
+    return " ".join(" ".join(parsed(page)[0].itertext()).split())
+
+
+def test_every_page_follows_the_parser_rules(demo: Path) -> None:
+    assert [error for page in pages(demo) for error in parsed(page)[1]] == []
+
+
+def test_every_page_has_one_heading_a_title_a_language_and_landmarks(demo: Path) -> None:
+    for page in pages(demo):
+        root = parsed(page)[0]
+        assert len(root.xpath("//h1")) == 1, page
+        assert len(root.xpath("//main")) == 1, page
+        assert all(root.xpath(f"//{part}") for part in ("header", "footer", "nav")), page
+        assert root.get("lang"), page
+        assert root.xpath("//meta[@name='description']/@content")[0], page
+
+
+def test_titles_are_all_different(demo: Path) -> None:
+    titles = [parsed(page)[0].findtext(".//title") for page in pages(demo)]
+    assert len(titles) == len(set(titles))
+
+
+def test_headings_skip_no_level(demo: Path) -> None:
+    for page in pages(demo):
+        levels = [
+            int(tag[1]) for tag in (element.tag for element in parsed(page)[0].iter()) if re.fullmatch(r"h\d", str(tag))
+        ]
+        assert all(after <= before + 1 for before, after in zip(levels, levels[1:], strict=False)), (page, levels)
+
+
+def test_every_drawing_says_what_it_shows(demo: Path) -> None:
+    for page in pages(demo):
+        for drawing in parsed(page)[0].xpath("//*[local-name()='svg'][@role='img']"):
+            words = [drawing.xpath(f"string(*[local-name()='{part}'])") for part in ("title", "desc")]
+            assert all(words), page
+
+
+def test_ids_are_unique_on_each_page(demo: Path) -> None:
+    for page in pages(demo):
+        found = parsed(page)[0].xpath("//@id")
+        assert len(found) == len(set(found)), page
+
+
+def test_every_family_and_every_door_has_its_pages(demo: Path, catalog: Catalog) -> None:
+    offered = [family for family in catalog.families.values() if not family["retired"]]
+    for family in offered:
+        assert (demo / "coverings" / f"{family['id']}.html").is_file()
+    for door in catalog.doors:
+        assert (demo / "doors" / f"{door}.html").is_file()
+        for family in offered:
+            assert (demo / "doors" / door / f"{family['id']}.html").is_file()
+
+
+def test_a_door_page_tells_the_kernels_verdict_on_every_family(demo: Path, catalog: Catalog) -> None:
+    door = catalog.doors["garden-pair"]
+    root = parsed(demo / "doors" / "garden-pair.html")[0]
+    told = {
+        row.xpath("string(th)").strip(): row.xpath("string(td[1])").strip()
+        for row in root.xpath("//table[@data-sortable]/tbody/tr")
+    }
+    for family in catalog.families.values():
+        answer = ask(door, family, {}, catalog.household)
+        state = answer["verdicts"]["pass_through"]["state"] if not answer["refusal"] else "does not fit"
+        assert told[family["name"]] == state
+
+
+def test_a_family_on_a_door_shows_every_figure_with_its_working(demo: Path, catalog: Catalog) -> None:
+    answer = ask(catalog.doors["garden-pair"], catalog.families["cellular-shade"], {}, catalog.household)
+    rows = parsed(demo / "doors" / "garden-pair" / "cellular-shade.html")[0].xpath(
+        "//table[contains(@class,'figures')]/tbody/tr"
+    )
+    names = [row.xpath("string(th)").strip().lower() for row in rows]
+    assert names == [figure["name"].lower() for figure in answer["figures"].values()]
+    assert all(row.xpath("string(td[2]/b)").strip() for row in rows)
+
+
+def test_a_family_on_a_door_leads_to_the_configurator_in_that_state(demo: Path) -> None:
+    root = parsed(demo / "doors" / "garden-pair" / "cellular-shade.html")[0]
+    assert any(
+        "try.html#1/" in link and "garden-pair" in link and "cellular-shade" in link for link in root.xpath("//a/@href")
+    )
+
+
+def test_the_measuring_guide_and_the_configurator_name_the_same_fields(demo: Path) -> None:
+    asked = dict(re.findall(r'^  \["([a-z_.]+)", "([^"]+)"', FIELDS_SCRIPT.read_text(encoding="utf-8"), re.MULTILINE))
+    guide = {field.id: field.name for group in GROUPS for field in group.fields}
+    assert guide == {ident: name for ident, name in asked.items() if ident not in NOT_MEASURED}
+    shown = parsed(demo / "measure.html")[0].xpath("//*[contains(@class,'fill')]//tbody//th/text()")
+    assert [str(name) for name in shown] == [field.name for group in GROUPS for field in group.fields]
+
+
+def test_structured_data_says_what_each_page_is_of(demo: Path) -> None:
+    kinds: dict[str, set[str]] = {}
+    for page in pages(demo):
+        data = json.loads(parsed(page)[0].xpath("string(//script[@type='application/ld+json'])"))
+        assert data["@context"] == "https://schema.org"
+        for thing in data["@graph"]:
+            kinds.setdefault(thing["@type"], set()).add(str(page.relative_to(demo)))
+            if thing["@type"] == "BreadcrumbList":
+                places = [item["position"] for item in thing["itemListElement"]]
+                assert places == list(range(1, len(places) + 1))
+                assert all(item["name"] for item in thing["itemListElement"])
+            if thing["@type"] == "Product":
+                assert thing["name"]
+                assert thing["description"]
+                assert thing["brand"]["name"]
+    assert kinds["LocalBusiness"] == {"index.html"}
+    assert "coverings/cellular-shade.html" in kinds["Product"]
+    assert "doors/garden-pair/cellular-shade.html" in kinds["Product"]
+
+
+def test_every_page_has_a_link_preview_of_its_own_kind(demo: Path) -> None:
+    for page in pages(demo):
+        card = parsed(page)[0].xpath("string(//meta[@property='og:image']/@content)")
+        assert (page.parent / card).resolve().is_file(), page
+
+
+def test_a_guide_holds_the_drawing_that_its_fenced_block_asks_for(demo: Path) -> None:
+    root = parsed(demo / "guides" / "handles.html")[0]
+    assert root.xpath("//figure//*[local-name()='svg']")
+    assert "```" not in text(demo / "guides" / "handles.html")
