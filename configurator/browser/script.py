@@ -1,4 +1,4 @@
-"""The configurator's one classic script: kernel, catalog and the page's own scripts."""
+"""The configurator's two classic scripts: what it knows (the catalog), and what it does (kernel and page)."""
 
 import re
 from pathlib import Path
@@ -14,12 +14,17 @@ def page_sources(folder: Path) -> str:
     return "\n".join(path.read_text(encoding="utf-8") for path in sorted(folder.glob("*.js")))
 
 
-def configurator_js(catalog: Catalog, folder: Path) -> str:
-    """Return the script for ``assets/astragal.js`` from the catalog and the page's scripts in a folder.
+def configurator_js(folder: Path) -> str:
+    """Return the script for ``assets/astragal.js``: the kernel, and the page's scripts of a folder.
 
     Only the kernel functions that the page's scripts call as ``kernel.name`` are in it.
     """
     page = page_sources(folder)
     kernel = kernel_js(re.findall(r"\bkernel\.(\w+)", page))
     small = squeezed(f'(function(){{\n"use strict";\n{page}\n}})();\n')
-    return f"{kernel}\nAstragal.catalog={catalog_json(catalog)};\n{small}\n"
+    return f"{kernel}\n{small}\n"
+
+
+def catalog_js(catalog: Catalog) -> str:
+    """Return the script for ``assets/catalog.js``, which goes before the other: it sets ``Astragal.catalog``."""
+    return f"var Astragal=Astragal||{{}};Astragal.catalog={catalog_json(catalog)};\n"

@@ -29,7 +29,7 @@ LEAN_METHODS = {
 UNCALLED = ("op_equals",)
 
 MOD = "function _mod(a, b) {var r = a % b; return r !== 0 && r < 0 !== b < 0 ? r + b : r;}"
-EACH = 'function _each(a) {return typeof a === "object" && !Array.isArray(a) ? Object.keys(a) : a;}'
+EACH = 'function _each(a) {return Array.isArray(a) ? a : typeof a === "string" ? Array.from(a) : Object.keys(a);}'
 
 
 def helpers(functions: set[str], methods: set[str]) -> str:

@@ -17,10 +17,14 @@ PART = re.compile(
     r"(?P<seq>\w*iter\d) = (?P<over>[^;\n]*);if \(\(typeof (?P=seq) [^;\n]*Object\.keys\((?P=seq)\);\}"
     r"for \((?P<i>\w*i\d)=0; (?P=i)<(?P=seq)\.length; (?P=i)\+\+\) \{(?P<each>\w+) = (?P=seq)\[(?P=i)\];"
 )
-FIRST_PART = re.compile(
-    r"if \(\(typeof iter0 [^;\n]*Object\.keys\(iter0\);\}for \(i0=0; i0<iter0\.length; i0\+\+\) \{"
-    r"(?P<each>\w+) = iter0\[i0\];"
+# A comprehension over one list, none within it.
+LIST = re.compile(
+    r"\(function list_comprehension \(iter0\) \{var res = \[\];var (?P<each>\w+), i0;if \(\(typeof iter0 [^;\n]*\);\}"
+    r"for \(i0=0; i0<iter0\.length; i0\+\+\) \{(?P=each) = iter0\[i0\];"
+    r"(?:if \(!\((?P<only>(?:(?!iter0).)*?)\)\) \{continue;\})?"
+    r"\{res\.push\((?P<what>(?:(?!iter0).)*?)\);\}\}return res;\}\)\.call\(this, "
 )
+LAMBDA = re.compile(r"\(function \(([\w, ]*)\) \{return (.*?);\}\)\.bind\(this\)")
 KEY = re.compile(r'(?<=[\w\)\]])\["([A-Za-z_]\w*)"\]')
 APPEND = re.compile(r"_pymeth_append\.call\(([A-Za-z]\w*), ")
 DECLARED = re.compile(r"var ([\w, ]+);")
@@ -32,9 +36,9 @@ def tidied(script: str) -> str:
     """Return the script, shorter and meaning the same."""
     script = LOOP.sub(r"for (\g<each> of _each(\g<over>)) {", script)
     script = PART.sub(r"for (\g<each> of _each(\g<over>)) {", script)
-    script = FIRST_PART.sub(r"for (\g<each> of _each(iter0)) {", script)
-    script = re.sub(r"function (flx_\w+|list_comprehension) \(", "function (", script)
-    script = script.replace(").bind(this);", ");").replace("return res;}).call(this, ", "return res;})(")
+    script = LIST.sub(list_built, script)
+    script = LAMBDA.sub(r"((\1) => (\2))", script)
+    script = re.sub(r"function flx_\w+ \(", "function (", script).replace(").bind(this);", ");")
     script = KEY.sub(r".\1", script)
     script = APPEND.sub(r"\1.push(", script)
     parts = [own_stubs(part) for part in OUTER_FUNCTION.split(script)]
@@ -42,6 +46,12 @@ def tidied(script: str) -> str:
     constants = set(re.findall(r"\w+", parts[0])) - functions
     parts[0] = DECLARED.sub(lambda found: declared(found[1], constants), parts[0])
     return OUTER_HEAD.sub(r"function \1(", "".join(parts))
+
+
+def list_built(found: re.Match[str]) -> str:
+    """Return a comprehension as JavaScript has it, up to its list."""
+    only = f".filter(({found['each']}) => ({found['only']}))" if found["only"] else ""
+    return f"((list) => _each(list){only}.map(({found['each']}) => ({found['what']})))("
 
 
 def own_stubs(function: str) -> str:

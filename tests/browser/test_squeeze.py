@@ -11,7 +11,9 @@ from configurator.browser.squeeze import squeezed
 WRITTEN = {
     "(function () { var long = 1; return long + long; })();": "(function(){var a=1;return a+a})();",
     "f(function (one, two) {\n  // why\n  return { one, two: [two] };\n});": "f(function(a,b){return{one:a,two:[b]}});",
-    "if ((a > 1)) { b(); }": "if(a>1){b()}",
+    "if ((a > 1)) { b(); } else { if (c) { d(); } }": "if(a>1)b();else{if(c)d()}",
+    "if (a) { if (b) c(); } else d();": "if(a){if(b)c()}else d();",
+    "x.map((a) => { return a; }, (b) => (b), ({ c }) => c)": "x.map(a=>{return a},a=>a,({c:a})=>a);",
     "x = (a + b) * c - (d * e) - (f - g);": "x=(a+b)*c-d*e-(f-g);",
     "x = !((a > b)) && -(a) - -b + +c;": "x=!(a>b)&&-a- -b+ +c;",
     "x = (a) ? (b) : (c ? d : e);": "x=a?b:c?d:e;",

@@ -1,4 +1,4 @@
-"""Which round brackets a script can do without."""
+"""Which brackets, round and curly, a script can do without."""
 
 from tree_sitter import Node
 
@@ -26,6 +26,9 @@ ROOMY = {
     "pair",
     "template_substitution",
 }
+# A statement that needs no braces, whatever comes after it.
+CLOSED = {"expression_statement", "return_statement", "throw_statement", "break_statement", "continue_statement"}
+BODIES = {"if_statement", "else_clause", "for_statement", "for_in_statement", "while_statement"}
 CONDITIONS = {"if_statement", "while_statement", "do_statement", "switch_statement", "with_statement"}
 STRENGTH = {
     "||": 1, "&&": 2, "|": 3, "^": 4, "&": 5, "==": 6, "!=": 6, "===": 6, "!==": 6,
@@ -96,3 +99,13 @@ def operator(node: Node) -> str:
     """Return a binary expression's operator."""
     sign = node.child_by_field_name("operator")
     return "" if sign is None else sign.type
+
+
+def is_bare(node: Node) -> bool:
+    """Return whether a node is a block around one simple statement, or brackets around one plain parameter."""
+    if node.parent is None or len(node.named_children) != 1:
+        return False
+    only = node.named_children[0]
+    if node.type == "formal_parameters":
+        return node.parent.type == "arrow_function" and only.type == "identifier" and node.child_count == 3
+    return node.type == "statement_block" and node.parent.type in BODIES and only.type in CLOSED

@@ -4,7 +4,7 @@ import re
 
 from tree_sitter import Node
 
-from configurator.browser.squeeze.brackets import needless
+from configurator.browser.squeeze.brackets import is_bare, needless
 from configurator.browser.squeeze.scopes import text_of
 
 # Ends a statement; a closing brace makes it needless.
@@ -41,7 +41,7 @@ def emit(node: Node, short: dict[int, str], tokens: list[str]) -> None:
     elif node.child_count == 0 or node.type in WHOLE:
         tokens.append(named(node, short))
     else:
-        children = node.children[1:-1] if needless(node) else node.children
+        children = node.children[1:-1] if needless(node) or is_bare(node) else node.children
         if node.type in ENDED:
             children = [child for child in children if child.type != ";"]
         for child in children:
@@ -84,7 +84,9 @@ def joined(tokens: list[str]) -> str:
     parts: list[str] = []
     last = " "
     for token in tokens:
-        if last == END and token not in ("}", END):
+        if token == "}" and last == ",":
+            parts.pop()
+        elif last == END and token not in ("}", END):
             parts.append(";")
         elif (is_word(last) and is_word(token[0])) or (last in "+-/" and token[0] == last):
             parts.append(" ")
