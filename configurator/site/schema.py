@@ -3,6 +3,8 @@
 import json
 from typing import Any
 
+from markupsafe import Markup
+
 from configurator.catalog.schema.showroom import Showroom
 from configurator.site.sitepage import Crumb
 
@@ -50,7 +52,7 @@ def business(showroom: Showroom, address: str) -> Thing:
     return thing
 
 
-def script_text(things: list[Thing]) -> str:
-    """Return JSON-LD that cannot end the script element it stands in."""
+def script_text(things: list[Thing]) -> Markup:
+    """Return JSON-LD that cannot end the script element it stands in; there, nothing else is escaped."""
     graph = {"@context": "https://schema.org", "@graph": things}
-    return json.dumps(graph, ensure_ascii=False, separators=(",", ":")).replace("<", "\\u003c")
+    return Markup(json.dumps(graph, ensure_ascii=False, separators=(",", ":")).replace("<", "\\u003c"))
