@@ -21,8 +21,7 @@ def configurator_js(folder: Path) -> str:
     """
     page = page_sources(folder)
     kernel = kernel_js(re.findall(r"\bkernel\.(\w+)", page))
-    small = squeezed(f'(function(){{\n"use strict";\n{page}\n}})();\n')
-    return f"{kernel}\n{small}\n"
+    return kernel + squeezed(f'(function(){{\n"use strict";\n{page}\n}})();\n')
 
 
 def catalog_js(catalog: Catalog) -> str:

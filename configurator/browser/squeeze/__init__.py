@@ -18,8 +18,8 @@ JAVASCRIPT = Language(tree_sitter_javascript.language())
 
 @lru_cache(maxsize=8)
 def squeezed(script: str) -> str:
-    """Return a script, made small; raises ValueError where it is no JavaScript."""
+    """Return a script, made small and ended so that another may follow; raises ValueError where it is no JavaScript."""
     root = Parser(JAVASCRIPT).parse(script.encode()).root_node
     if root.has_error:
         raise ValueError("not JavaScript")
-    return emitted(root, short_names_of(scopes_of(root)))
+    return emitted(root, short_names_of(scopes_of(root))) + ";\n"
