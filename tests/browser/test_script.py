@@ -10,7 +10,7 @@ from configurator.kernel.resolve import resolve
 
 PAGE = {
     "b.js": "window.told = numbersOf('cellular-shade');",
-    "a.js": "const { kernel, catalog } = Astragal;\nconst numbersOf = (id) => kernel.resolve(catalog.families[id], {});",
+    "a.js": "const { kernel, catalog } = Astragal, numbersOf = (id) => kernel.resolve(catalog.families[id], {});",
 }
 
 
