@@ -73,6 +73,7 @@ def ask(door: Door, family: Family, choices: dict[str, str], household: Househol
         "figures": figures,
         "verdicts": verdicts,
         "cautions": cautions,
+        "draws_aside": numbers["draws_aside"] > 0,
         "legs": legs(numbers),
         "open": open_position(numbers),
         "closed": closed_position(numbers),

@@ -301,6 +301,7 @@ class Answer(TypedDict):
     figures: dict[str, Figure]
     verdicts: dict[str, Verdict]
     cautions: list[Caution]
+    draws_aside: bool
     legs: list[Leg]
     open: Position
     closed: Position

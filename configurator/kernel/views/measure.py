@@ -57,6 +57,7 @@ def bare_answer() -> Answer:
         "figures": {},
         "verdicts": {},
         "cautions": [],
+        "draws_aside": False,
         "legs": [],
         "open": position(0.0, 0.0, 0.0),
         "closed": position(0.0, 0.0, 0.0),

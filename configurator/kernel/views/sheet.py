@@ -129,7 +129,7 @@ def captions(frame: Layout, side_x: float, top: Drawing, top_y: float) -> list[M
     y = -top_edge(frame) + size
     plan_y = top["y"] + top["height"] + top_y - size * 0.3
     return [
-        letters("label", frame["out1"], y, size, "elevation", "end", 0.0),
+        letters("label", frame["out0"], y, size, "elevation", "start", 0.0),
         letters("label", side_x, y, size, "section A", "start", 0.0),
         letters("label", top["x"], plan_y, size, "plan", "start", 0.0),
     ]

@@ -18,17 +18,21 @@ def place_words(answer: Answer, place: Position) -> str:
     words = "in place"
     for leg in answer["legs"]:
         if leg["moves"] == "lower":
-            if place["lower"] <= 0:
-                words = "raised"
-            elif place["lower"] < 1:
-                words = decimals(place["lower"] * 100, 0) + " % down"
-            else:
-                words = "lowered"
+            words = travel_words(answer, place["lower"])
         if leg["moves"] == "upper" and place["upper"] > 0:
             words = words + ", top " + decimals(place["upper"] * 100, 0) + " % down"
         if leg["moves"] == "tilt" and place["lower"] >= 1:
             words = tilt_words(answer, place["tilt"], words)
     return words
+
+
+def travel_words(answer: Answer, lower: float) -> str:
+    """Return in words how far the covering is let down, or drawn across."""
+    if lower <= 0:
+        return "drawn back" if answer["draws_aside"] else "raised"
+    if lower < 1:
+        return decimals(lower * 100, 0) + (" % drawn across" if answer["draws_aside"] else " % down")
+    return "drawn across" if answer["draws_aside"] else "lowered"
 
 
 def tilt_words(answer: Answer, tilt: float, words: str) -> str:
