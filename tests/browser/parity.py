@@ -24,15 +24,24 @@ from configurator.kernel.answer import ask, ruled_out
 from configurator.kernel.moment import moment
 from configurator.kernel.say import say_working
 from configurator.kernel.scene import answer_pieces, scene
-from configurator.kernel.views.elevation import elevation_of
-from configurator.kernel.views.plan import plan_of
-from configurator.kernel.views.section import section_of
+from configurator.kernel.views.detail import detail_handle, detail_handle_of, detail_head, detail_head_of
+from configurator.kernel.views.elevation import elevation, elevation_of
+from configurator.kernel.views.plan import plan, plan_of
+from configurator.kernel.views.section import section, section_of
+from configurator.kernel.views.sheet import sheet
 from configurator.kernel.views.words import place_words
 from configurator.places import CONTENT
 from tests.cases import Case, seeded_case
 
 CLOSE = 1e-9
-VIEWS = {"elevation": elevation_of, "section": section_of, "plan": plan_of}
+VIEWS = {
+    "elevation": elevation_of,
+    "section": section_of,
+    "plan": plan_of,
+    "detail_head": detail_head_of,
+    "detail_handle": detail_handle_of,
+}
+DRAWN = [elevation, section, plan, detail_head, detail_handle, sheet]
 # What the words come to, how many numbers, and the numbers as base64 of doubles.
 Condensed = tuple[list[int], list[int], str]
 
@@ -63,6 +72,7 @@ def asked(case: Case, catalog: Catalog, views: list[str], thorough: bool) -> dic
     if thorough:
         told["ruled_out"] = ruled_out(door, family, choices)
         told["pieces"] = answer_pieces(door, family, choices, place)
+        told["drawn"] = [draw(door, family, choices, place, household, units) for draw in DRAWN]
     return told
 
 
