@@ -55,7 +55,8 @@ class AstragalPlugin(BasePlugin[PluginOptions]):
         if self.house is None:
             content = Path(self.config.content)
             self.house = House(load(content), content, Answers())
-        config.theme.dirs[:0] = [str(folder) for folder in self.house.templates]
+        # MkDocs' own templates hold a site map with today's date, which ours stands in for.
+        config.theme.dirs[:] = [str(folder) for folder in self.house.templates]
         config.theme.static_templates = set()
         config.use_directory_urls = False
         return config

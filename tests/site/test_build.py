@@ -76,7 +76,7 @@ def test_a_block_that_cannot_be_drawn_is_told_with_its_line(content: Path, tmp_p
 
 def test_an_unknown_theme_is_told(content: Path, tmp_path: Path) -> None:
     edited(content, "showroom.yaml", "name: sheet", "name: shet")
-    with pytest.raises(ContentProblems, match="theme.*'shet'"):
+    with pytest.raises(ContentProblems, match=r"theme.*'shet'"):
         build(content, tmp_path / "site")
 
 
