@@ -24,7 +24,7 @@ LIST = re.compile(
     r"(?:if \(!\((?P<only>(?:(?!iter0).)*?)\)\) \{continue;\})?"
     r"\{res\.push\((?P<what>(?:(?!iter0).)*?)\);\}\}return res;\}\)\.call\(this, "
 )
-LAMBDA = re.compile(r"\(function \(([\w, ]*)\) \{return (.*?);\}\)\.bind\(this\)")
+LAMBDA = re.compile(r"\(function \(([\w, ]*)\) \{return ((?:(?!function).)*?);\}\)\.bind\(this\)")
 KEY = re.compile(r'(?<=[\w\)\]])\["([A-Za-z_]\w*)"\]')
 APPEND = re.compile(r"_pymeth_append\.call\(([A-Za-z]\w*), ")
 DECLARED = re.compile(r"var ([\w, ]+);")

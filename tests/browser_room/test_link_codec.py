@@ -13,6 +13,7 @@ from configurator.browser.link.shapes import Configuration, State, Stock
 from configurator.browser.link.spell import read_number, spell_number
 from configurator.catalog import Catalog
 from configurator.kernel.answer import ask
+from tests.corpus import entries, told
 from tests.links import faults, hurt_links, random_state, resealed
 
 URL_FRAGMENT = re.compile(r"[A-Za-z0-9\-._~!$&'()*+,;=:@/?]*")
@@ -175,3 +176,12 @@ def test_the_kernel_answers_whatever_a_link_opens_to(catalog: Catalog, stock: St
 def test_no_text_at_all_throws(stock: Stock, text: str) -> None:
     for link in (text, f"1/in/{text}/00000000", resealed(f"1/in/{text}/00000000")):
         assert faults(decode(link, stock)["state"], stock) == []
+
+
+def test_links_made_long_ago_open_with_the_figures_noted_then(stock: Stock) -> None:
+    committed = entries()
+    assert len(committed) >= 20
+    for link, lines in committed:
+        opened = decode(link, stock)
+        assert opened["problem"] == "", link
+        assert [told(one, opened["state"], stock) for one in opened["state"]["configurations"]] == lines, link
