@@ -2,10 +2,10 @@
 
 from collections import Counter
 from difflib import SequenceMatcher
+from itertools import pairwise
 
-from svgwrite import Drawing as Canvas
 from svgwrite.base import BaseElement
-from svgwrite.container import Defs, Group, Use
+from svgwrite.container import SVG, Defs, Group, Use
 
 from configurator.drawing.palette import paper_scale
 from configurator.drawing.svg import Pen, canvas, path_element, runs, text_element
@@ -28,6 +28,11 @@ class ScreenPen(Pen):
         super().__init__(drawing)
         if paper_scale(drawing) >= COARSE_SCALE:
             self.decimals = 0
+        self.lift()
+
+    def lift(self) -> None:
+        """Begin a new path: its first step starts at the origin."""
+        self.x, self.y = 0, 0
 
     def number(self, value: float) -> str:
         """Return a coordinate without needless zeros."""
@@ -35,11 +40,23 @@ class ScreenPen(Pen):
 
     def path(self, mark: Mark) -> str:
         """Return the path data of a shape, in steps from point to point where they are whole."""
-        if self.decimals or mark["shape"] == "circle":
+        if self.decimals:
+            return super().path(mark)
+        if mark["shape"] == "circle":
+            self.x, self.y = round(mark["points"][0] - mark["points"][2]), round(mark["points"][1])
             return super().path(mark)
         whole = [round(value) for value in mark["points"]]
-        steps = [(x - x0, y - y0) for x0, y0, x, y in zip(whole, whole[1:], whole[2:], whole[3:], strict=False)][::2]
-        return f"M{whole[0]} {whole[1]}{written(steps)}" + ("z" if mark["shape"] == "polygon" else "")
+        corners = list(zip(whole[::2], whole[1::2], strict=True))
+        start = f"m{pair(corners[0][0] - self.x, corners[0][1] - self.y)}"
+        steps = [(x - x0, y - y0) for (x0, y0), (x, y) in pairwise(corners)]
+        closed = mark["shape"] == "polygon"
+        self.x, self.y = corners[0] if closed else corners[-1]
+        return start + written(steps) + ("z" if closed else "")
+
+
+def pair(x: int, y: int) -> str:
+    """Return two numbers, a space between them where no minus parts them."""
+    return f"{x}{y}" if y < 0 else f"{x} {y}"
 
 
 def written(steps: list[tuple[int, int]]) -> str:
@@ -93,7 +110,11 @@ def common_start(lists: list[list[Mark]]) -> int:
 
 def elements(marks: list[Mark], pen: ScreenPen) -> list[BaseElement]:
     """Return marks as SVG elements."""
-    return [text_element(run[0], pen) if run[0]["shape"] == "text" else path_element(run, pen) for run in runs(marks)]
+    found: list[BaseElement] = []
+    for run in runs(marks):
+        pen.lift()
+        found.append(text_element(run[0], pen) if run[0]["shape"] == "text" else path_element(run, pen))
+    return found
 
 
 def text_size(drawing: Drawing) -> str:
@@ -102,7 +123,7 @@ def text_size(drawing: Drawing) -> str:
     return ScreenPen(drawing).number(sizes.most_common(1)[0][0]) if sizes else ""
 
 
-def markup(paper: Canvas, drawing: Drawing) -> str:
+def markup(paper: SVG, drawing: Drawing) -> str:
     """Return an SVG's markup with the size of its words said once."""
     text = str(paper.tostring()).replace(" />", "/>")
     size = text_size(drawing)

@@ -10,8 +10,8 @@ from configurator.site.pictures import bare, bare_section, family_window, share_
 from configurator.site.sitepage import Given
 from configurator.site.swatches import swatches
 
-STEPS = 12
-FIRST = 5
+STEPS = 10
+FIRST = 4
 
 
 def mover(house: House, door: Door, family: Family) -> Given:
