@@ -25,9 +25,11 @@ function inchesOf(plain) {
   if (lone) return Number(lone[2]) === 0 ? null : Number(lone[1]) / Number(lone[2]);
   const parts = IMPERIAL.exec(plain);
   if (!parts || (parts[1] === undefined && parts[2] === undefined)) return null;
-  if (parts[4] !== undefined && Number(parts[4]) === 0) return null;
   const fraction = parts[3] === undefined ? 0 : Number(parts[3]) / Number(parts[4]);
-  return Number(parts[1] || 0) * 12 + Number(parts[2] || 0) + fraction;
+  const inches = Number(parts[2] ?? 0) + fraction;
+  // No tape shows 22 5/4, nor 6 feet 13 inches.
+  if (fraction >= 1 || (parts[1] !== undefined && inches >= 12)) return null;
+  return Number(parts[1] ?? 0) * 12 + inches;
 }
 
 // Returns millimetres, or null where the text is not a length. A bare number is in the units shown.

@@ -18,9 +18,11 @@ function shareAlong(leg, place) {
   return start === end ? 0 : (place[leg.moves] - start) / (end - start);
 }
 
+// In whole thousandths: no hand is finer, and the link stays short.
 function valueAlong(leg, share) {
   const start = leg.start[leg.moves];
-  return start + (leg.end[leg.moves] - start) * Math.min(1, Math.max(0, share));
+  const value = start + (leg.end[leg.moves] - start) * Math.min(1, Math.max(0, share));
+  return Math.round(value * 1000) / 1000;
 }
 
 function percent(share) {

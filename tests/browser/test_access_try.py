@@ -1,0 +1,108 @@
+"""The configurator for those who see little, use no mouse, or listen."""
+
+import pytest
+from playwright.sync_api import Page, expect
+
+from configurator.catalog import Catalog
+from tests.browser.accessibility import violations
+from tests.browser.conftest import OpenContext
+from tests.browser.trying import covering, fragment, open_page, viewport
+
+
+def states(catalog: Catalog) -> dict[str, str]:
+    """Return addresses of the page in its different states."""
+    narrow = covering(catalog, "garden-door", "louvered-shutter")
+    narrow["door"] = {**narrow["door"], "glass_width": 110.0}
+    return {
+        "fresh": "try.html",
+        "compared": fragment(
+            catalog,
+            covering(catalog, "garden-pair", "vane-sheer-shade"),
+            covering(catalog, "tall-door", "louvered-shutter", at=(1.0, 0.0, 0.0)),
+        ),
+        "refused": fragment(catalog, narrow),
+        "broken": "try.html#1/in/nothing/xxxxxxxx",
+    }
+
+
+@pytest.mark.parametrize("scheme", ["light", "dark"])
+@pytest.mark.parametrize("size", ["phone", "desk"])
+def test_axe_finds_nothing(open_context: OpenContext, catalog: Catalog, size: str, scheme: str) -> None:
+    page = open_context(viewport=viewport(size), color_scheme=scheme).new_page()
+    for name, address in states(catalog).items():
+        page.goto("about:blank")
+        open_page(page, address)
+        page.locator("details").evaluate_all("all => all.forEach((one) => { one.open = true; })")
+        if name == "compared":
+            page.get_by_role("button", name="Show as a code to scan").click()
+            page.get_by_label("Glass width", exact=True).fill("nothing")
+        assert violations(page) == [], name
+
+
+def test_nothing_is_wider_than_a_phone(open_context: OpenContext, catalog: Catalog) -> None:
+    page = open_context(viewport={"width": 320, "height": 700}).new_page()
+    for address in states(catalog).values():
+        page.goto("about:blank")
+        open_page(page, address)
+        assert page.evaluate("document.documentElement.scrollWidth") <= 320
+
+
+def test_the_whole_journey_by_keyboard_alone(page: Page, catalog: Catalog) -> None:
+    open_page(page, fragment(catalog, covering(catalog, "garden-door", "cellular-shade")))
+    page.keyboard.press("Tab")
+    reached = []
+    for _ in range(90):
+        page.keyboard.press("Tab")
+        name = page.evaluate(
+            """() => {
+                const at = document.activeElement;
+                const box = at.getBoundingClientRect();
+                const seen = box.width > 0 && box.bottom > 0 && box.top < innerHeight;
+                const words = at.labels?.[0]?.textContent || at.textContent || at.id;
+                return at === document.body ? 'end' : (seen ? '' : 'unseen: ') + words;
+            }"""
+        )
+        if name == "end":
+            break
+        reached.append(name)
+    words = " | ".join(reached)
+    assert "unseen:" not in words
+    for wanted in ("Open", "Closed", "Bottom rail", "Glass width", "A handle like", "Order width", "Copy the link"):
+        assert wanted in words
+
+
+def test_the_focus_is_never_hidden_by_the_drawing(open_context: OpenContext, catalog: Catalog) -> None:
+    page = open_context(viewport=viewport("phone")).new_page()
+    open_page(page, fragment(catalog, covering(catalog, "garden-door", "cellular-shade")))
+    page.get_by_label("Glass height", exact=True).focus()
+    for _ in range(12):
+        page.keyboard.press("Shift+Tab")
+        hidden = page.evaluate(
+            """() => {
+                const table = document.querySelector('.drawing-table');
+                const at = document.activeElement;
+                const label = at.closest('label, summary') ?? at;
+                const box = label.getBoundingClientRect();
+                return !table.contains(at) && box.bottom <= table.getBoundingClientRect().bottom;
+            }"""
+        )
+        assert not hidden
+
+
+def test_targets_are_large_enough_for_a_finger(open_context: OpenContext, catalog: Catalog) -> None:
+    page = open_context(viewport=viewport("phone")).new_page()
+    open_page(page, states(catalog)["compared"])
+    small = page.evaluate(
+        """() => [...document.querySelectorAll('#configurator button, #configurator summary, #configurator input,'
+            + '#configurator select, #configurator textarea')]
+            .map((target) => target.closest('label') ?? target)
+            .filter((target) => target.offsetParent && target.getBoundingClientRect().height < 24)
+            .map((target) => target.outerHTML.slice(0, 120))"""
+    )
+    assert small == []
+
+
+def test_drawings_speak(page: Page, catalog: Catalog) -> None:
+    open_page(page, states(catalog)["compared"])
+    for name in ("elevation from the room", "vertical section", "plan at the height of the handle"):
+        expect(page.locator(".moving-sheet").get_by_role("img", name=name)).to_have_count(1)

@@ -1,0 +1,189 @@
+"""What the address holds, what a broken one says, and what stays on the device."""
+
+import io
+from pathlib import Path
+from typing import Any
+
+import pytest
+import zxingcpp
+from PIL import Image
+from playwright.sync_api import Page, expect
+
+from configurator.catalog import Catalog
+from tests.browser.conftest import OpenContext
+from tests.browser.trying import covering, fragment, fragment_now, grip, open_page, said, settled, viewport
+from tests.links import hurt_links
+
+READ_DRAWING = """() => [
+    [...document.querySelectorAll('.still, .moving')].map((group) => group.innerHTML),
+    [...document.querySelectorAll('.figure')].map((figure) => figure.textContent),
+    [...document.querySelectorAll('.verdicts, .cautions')].map((list) => list.textContent),
+]"""
+
+
+def everything(page: Page) -> Any:
+    """Return all drawings, figures, verdicts and cautions."""
+    return page.evaluate(READ_DRAWING)
+
+
+def shade(catalog: Catalog) -> str:
+    """Return the address of a shade on a pair, in millimetres."""
+    return fragment(catalog, covering(catalog, "garden-pair", "soft-fold-shade", at=(0.35, 0.0, 0.0)), units="mm")
+
+
+def test_the_address_brings_back_the_very_same_drawings_and_figures(
+    page: Page, open_context: OpenContext, catalog: Catalog
+) -> None:
+    open_page(page, shade(catalog))
+    page.get_by_label("Glass width", exact=True).fill("533.7")
+    page.get_by_label("Handle height", exact=True).fill("35 1/3 in")
+    page.get_by_label("Handle height", exact=True).blur()
+    before = fragment_now(page)
+    x, y = grip(page, "lower")
+    page.mouse.move(x, y)
+    page.mouse.down()
+    page.mouse.move(x, y + 37, steps=3)
+    page.mouse.up()
+    settled(page, before)
+    page.locator("#share-address").scroll_into_view_if_needed()
+    address = page.locator("#share-address").input_value()
+    other = open_context(viewport=viewport("desk")).new_page()
+    open_page(other, address)
+    page.mouse.move(0, 0)
+    assert everything(other) == everything(page)
+
+
+def test_back_and_forward_go_step_by_step(page: Page, catalog: Catalog) -> None:
+    open_page(page, shade(catalog))
+    start = fragment_now(page)
+    page.get_by_role("button", name="Closed", exact=True).click()
+    page.get_by_role("radio", name="Inches").check()
+    last = fragment_now(page)
+    page.go_back()
+    page.go_back()
+    assert fragment_now(page) == start
+    assert said(page, "Bottom rail") == "35 % down"
+    expect(page.get_by_role("radio", name="Millimetres")).to_be_checked()
+    page.go_forward()
+    assert said(page, "Bottom rail") == "all the way down"
+    page.go_forward()
+    assert fragment_now(page) == last
+    expect(page.get_by_role("radio", name="Inches")).to_be_checked()
+
+
+def test_a_drag_is_one_step(page: Page, catalog: Catalog) -> None:
+    open_page(page, shade(catalog))
+    before = fragment_now(page)
+    steps = page.evaluate("history.length")
+    x, y = grip(page, "lower")
+    page.mouse.move(x, y)
+    page.mouse.down()
+    page.mouse.move(x, y + 90, steps=30)
+    page.mouse.up()
+    settled(page, before)
+    assert page.evaluate("history.length") == steps + 1
+
+
+@pytest.mark.parametrize(
+    ("hurt", "words"),
+    [
+        (lambda link: link[:-9], "cut short"),
+        (lambda link: link.replace("#1/", "#7/"), "newer version"),
+        (lambda link: link.replace("soft-fold", "soft-gold"), "cut short or changed"),
+        (lambda link: link.split("#")[0] + "#nonsense", "no configuration that can be read"),
+    ],
+)
+def test_a_broken_link_says_so_and_shows_what_it_can(page: Page, catalog: Catalog, hurt: Any, words: str) -> None:
+    open_page(page, hurt(shade(catalog)))
+    expect(page.get_by_role("alert")).to_contain_text(words)
+    expect(page.locator(".moving path").first).to_be_attached()
+    page.get_by_role("alert").get_by_role("button", name="Close").click()
+    expect(page.get_by_role("alert")).to_be_hidden()
+
+
+def test_a_covering_no_longer_offered_is_shown_as_it_was(page: Page, catalog: Catalog) -> None:
+    page.route("**/catalog.js", lambda route: route.fulfill(body=retired(route.fetch().text())))
+    open_page(page, shade(catalog))
+    expect(page.locator(".gone")).to_contain_text("no longer offered")
+    assert "soft-fold-shade" not in [box.get_attribute("value") for box in page.locator(".card:visible input").all()]
+
+
+def retired(script: str) -> str:
+    """Return the catalog's script with the soft-fold shade retired."""
+    return script + "Astragal.catalog.families['soft-fold-shade'].retired = true;"
+
+
+def test_hurt_links_never_throw_and_never_change_the_page_but_for_a_message(page: Page, catalog: Catalog) -> None:
+    open_page(page, "try.html")
+    count = "document.querySelectorAll('#configurator > *').length"
+    parts = page.evaluate(count)
+    for link in hurt_links(catalog, 5, 120):
+        page.evaluate("link => { location.hash = link; }", link)
+    page.wait_for_timeout(200)
+    assert page.evaluate(count) == parts
+    expect(page.locator(".moving path").first).to_be_attached()
+
+
+def read_code(picture: bytes) -> str:
+    """Return what a code reader reads from a picture."""
+    found = zxingcpp.read_barcodes(Image.open(io.BytesIO(picture)))
+    assert len(found) == 1
+    text: str = found[0].text
+    return text
+
+
+def test_the_code_reads_back_to_the_link(page: Page, catalog: Catalog) -> None:
+    four = [covering(catalog, door, "cellular-shade") for door in ("garden-pair", "tall-door", "metric-single")]
+    for address in (shade(catalog), fragment(catalog, *four)):
+        open_page(page, address)
+        page.reload()
+        page.get_by_role("button", name="Show as a code to scan").click()
+        assert read_code(page.locator(".code .qr").screenshot()) == page.url
+
+
+def test_the_link_can_be_copied(open_context: OpenContext, catalog: Catalog) -> None:
+    context = open_context(viewport=viewport("desk"), permissions=["clipboard-read", "clipboard-write"])
+    page = context.new_page()
+    open_page(page, shade(catalog))
+    page.get_by_role("button", name="Copy the link").click()
+    expect(page.locator(".share")).to_contain_text("The link is copied.")
+    assert page.evaluate("navigator.clipboard.readText()") == page.url
+
+
+def test_only_what_is_asked_for_stays_on_the_device(page: Page, catalog: Catalog) -> None:
+    open_page(page, shade(catalog))
+    page.get_by_role("button", name="Closed", exact=True).click()
+    assert page.evaluate("localStorage.length + sessionStorage.length") == 0
+    assert page.context.cookies() == []
+    page.get_by_role("button", name="Keep this door").click()
+    assert page.evaluate("localStorage.length") == 1
+    page.goto("imprint.html")
+    open_page(page, "try.html")
+    expect(page.locator(".chooser strong").nth(1)).to_have_text(catalog.families["soft-fold-shade"]["name"])
+    page.get_by_role("button", name="Forget the kept door").click()
+    assert page.evaluate("localStorage.length") == 0
+
+
+def test_it_works_from_a_disk_without_a_network(open_context: OpenContext, demo: Path, catalog: Catalog) -> None:
+    context = open_context(viewport=viewport("desk"), offline=True)
+    page = context.new_page()
+    open_page(page, (demo / "try.html").as_uri() + "#" + shade(catalog).split("#")[1])
+    before = fragment_now(page)
+    x, y = grip(page, "lower")
+    page.mouse.move(x, y)
+    page.mouse.down()
+    page.mouse.move(x, y + 40, steps=3)
+    page.mouse.up()
+    settled(page, before)
+    page.go_back()
+    assert fragment_now(page) == before
+    page.get_by_role("button", name="Keep this door").click()
+    page.get_by_role("button", name="Forget the kept door").click()
+
+
+def test_it_works_under_any_path(page: Page, demo: Path, tmp_path: Path, catalog: Catalog) -> None:
+    deep = tmp_path / "a folder" / "of ours"
+    deep.parent.mkdir()
+    deep.symlink_to(demo)
+    open_page(page, (deep / "try.html").as_uri() + "#" + shade(catalog).split("#")[1])
+    assert said(page, "Bottom rail") == "35 % down"

@@ -1,0 +1,82 @@
+"""The configurator as a person uses it: its addresses, its grips, and what stands on the page."""
+
+from typing import Any
+
+from playwright.sync_api import Locator, Page
+
+from configurator.browser.catalog_json import page_catalog
+from configurator.browser.link import encode
+from configurator.catalog import Catalog
+from configurator.kernel.resolve import full_choices
+from configurator.kernel.travel import position
+
+SIZES = {"phone": (390, 844), "tablet": (820, 1180), "desk": (1440, 900)}
+
+
+def viewport(size: str) -> dict[str, int]:
+    """Return the viewport of a phone, a tablet or a desk."""
+    width, height = SIZES[size]
+    return {"width": width, "height": height}
+
+
+def covering(catalog: Catalog, door: str, family: str, **changes: Any) -> dict[str, Any]:
+    """Return a configuration; ``choices`` and ``at`` (lower, upper, tilt) may be changed."""
+    chosen = full_choices(catalog.families[family], changes.get("choices", {}))
+    return {
+        "door": catalog.doors[door],
+        "family": family,
+        "choices": chosen,
+        "place": position(*changes.get("at", (0.5, 0.0, 0.0))),
+    }
+
+
+def fragment(catalog: Catalog, *configurations: dict[str, Any], active: int = 0, units: str = "in") -> str:
+    """Return the address of the page with these configurations."""
+    stock = page_catalog(catalog)
+    state: Any = {
+        "units": units,
+        "active": active,
+        "household": stock["household"],
+        "configurations": list(configurations),
+    }
+    return "try.html#" + encode(state, stock)
+
+
+def open_page(page: Page, address: str) -> None:
+    """Open an address of the configurator and wait for the drawing."""
+    page.goto(address)
+    page.locator(".moving path").first.wait_for(state="attached")
+
+
+def grip(page: Page, moves: str) -> tuple[float, float]:
+    """Return the middle of the grip by which a part is taken on the elevation."""
+    box = page.locator(f".hold[data-moves={moves}] .grip").bounding_box()
+    assert box
+    return box["x"] + box["width"] / 2, box["y"] + box["height"] / 2
+
+
+def slider(page: Page, name: str) -> Locator:
+    """Return the slider of a moving part."""
+    return page.get_by_role("group", name="Move the covering").get_by_role("slider", name=name)
+
+
+def said(page: Page, name: str) -> str:
+    """Return in which words a slider says where its part stands."""
+    return slider(page, name).get_attribute("aria-valuetext") or ""
+
+
+def views(page: Page) -> list[str]:
+    """Return what is drawn over the door in elevation, section and plan."""
+    return page.locator(".moving-sheet .moving").evaluate_all("groups => groups.map((group) => group.innerHTML)")
+
+
+def fragment_now(page: Page) -> str:
+    """Return the address's fragment."""
+    found: str = page.evaluate("location.hash")
+    return found
+
+
+def settled(page: Page, before: str) -> str:
+    """Wait until the address has taken up a movement; return its new fragment."""
+    page.wait_for_function("before => location.hash !== before", arg=before)
+    return fragment_now(page)
