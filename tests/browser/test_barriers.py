@@ -1,4 +1,4 @@
-"""No kind of page has a barrier that axe-core finds: in both themes, by day and in the evening, on a phone and a desk."""
+"""No kind of page has a barrier that axe-core finds: in both themes, by day and by evening, on phone and desk."""
 
 from pathlib import Path
 

@@ -1,0 +1,56 @@
+"""Pages stand still while they load, and open from a disk without a complaint."""
+
+from pathlib import Path
+
+import pytest
+from playwright.sync_api import Page, Route
+
+from tests.browser.conftest import OpenContext
+from tests.browser.trying import viewport
+from tests.site.kinds import KINDS
+
+LATE_MS = 400
+WATCH = """
+window.shifted = 0;
+new PerformanceObserver((list) => {
+  for (const entry of list.getEntries()) window.shifted += entry.value;
+}).observe({ type: "layout-shift", buffered: true });
+"""
+TWO_FRAMES = "new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)))"
+
+
+def late(route: Route, page: Page) -> None:
+    """Let a file come after the page has been painted without it."""
+    page.wait_for_timeout(LATE_MS)
+    route.continue_()
+
+
+@pytest.mark.parametrize("size", ["phone", "desk"])
+def test_nothing_moves_while_a_page_loads(open_context: OpenContext, size: str) -> None:
+    page = open_context(viewport=viewport(size)).new_page()
+    page.add_init_script(WATCH)
+    page.route("**/assets/catalog.js", lambda route: late(route, page))
+    page.route("**/*.{png,webp,jpg,svg}", lambda route: late(route, page))
+    moved = {}
+    for kind, address in KINDS.items():
+        page.goto(address, wait_until="networkidle")
+        page.evaluate(TWO_FRAMES)
+        moved[kind] = page.evaluate("window.shifted")
+    assert {kind: share for kind, share in moved.items() if share > 0} == {}
+
+
+def test_the_watch_sees_a_page_that_moves(page: Page) -> None:
+    page.add_init_script(WATCH)
+    page.goto("imprint.html")
+    page.wait_for_timeout(600)
+    page.evaluate("document.body.insertAdjacentHTML('afterbegin', '<div style=\"height: 300px\"></div>')")
+    page.evaluate(TWO_FRAMES)
+    page.wait_for_function("window.shifted > 0")
+
+
+def test_pages_open_from_a_disk_without_a_complaint(open_context: OpenContext, demo: Path) -> None:
+    page = open_context(viewport=viewport("desk")).new_page()
+    for pattern in ("*.html", "*/*.html", "doors/garden-pair/*.html"):
+        for file in demo.glob(pattern):
+            page.goto(file.as_uri(), wait_until="domcontentloaded")
+            assert page.locator("h1").count() == 1
