@@ -1,33 +1,41 @@
-"""Kernel answers and pictures, each worked out once for as long as what went in stays the same."""
+"""What has been worked out already: kernel answers, drawings, pictures and whole pages.
+
+The memory outlives a rebuild. Whatever depends on a door and a family is kept under both, so that
+an edit of one family works out that family alone.
+"""
 
 import hashlib
 import json
 from collections.abc import Callable
 from typing import TypeVar, cast
 
-from configurator.kernel.answer import ask, ruled_out
-from configurator.kernel.shapes import Answer, Door, Family, Household
-
 Kept = TypeVar("Kept")
 
 
+def digest(*inputs: object) -> str:
+    """Return a short text that differs when any of the (JSON) inputs does."""
+    return hashlib.sha1(json.dumps(inputs, sort_keys=True).encode(), usedforsecurity=False).hexdigest()
+
+
 class Answers:
-    """A memory that outlives a rebuild: an edit of one family works out that family alone."""
+    """A memory by what went in."""
 
     def __init__(self) -> None:
         self._kept: dict[str, object] = {}
+        self._pages: dict[str, tuple[str, str]] = {}
 
     def once(self, make: Callable[[], Kept], *inputs: object) -> Kept:
         """Return what ``make`` gives, from memory when the same (JSON) inputs came before."""
-        key = hashlib.sha1(json.dumps(inputs, sort_keys=True).encode(), usedforsecurity=False).hexdigest()
+        key = digest(*inputs)
         if key not in self._kept:
             self._kept[key] = make()
         return cast(Kept, self._kept[key])
 
-    def ask(self, door: Door, family: Family, household: Household) -> Answer:
-        """Return everything the kernel tells of a family, with its preset choices, on a door."""
-        return self.once(lambda: ask(door, family, {}, household), "ask", door, family, household)
+    def page(self, url: str, key: str) -> str | None:
+        """Return a page as it was last written, if its key is still the same."""
+        found = self._pages.get(url)
+        return found[1] if found and found[0] == key else None
 
-    def ruled_out(self, door: Door, family: Family) -> dict[str, dict[str, str]]:
-        """Return the options that the door rules out, with the reason: choice id to option id to reason."""
-        return self.once(lambda: ruled_out(door, family, {}), "ruled out", door, family)
+    def keep_page(self, url: str, key: str, html: str) -> None:
+        """Keep a page in place of what was kept of it before."""
+        self._pages[url] = (key, html)

@@ -22,11 +22,13 @@ def asset_files(house: House) -> Files:
 
 def texts(house: House) -> Files:
     """Return style sheets and scripts."""
+    scripts = SHARED / "js"
+    stamps = [[path.name, path.stat().st_mtime_ns] for path in sorted(scripts.glob("*.js"))]
     return {
         "assets/site.css": style_sheet(house.showroom.theme),
         "assets/try.css": (SHARED / "css" / "try.css").read_text(encoding="utf-8"),
         "assets/page.js": (SHARED / "scripts" / "page.js").read_text(encoding="utf-8"),
-        "assets/astragal.js": configurator_js(SHARED / "js"),
+        "assets/astragal.js": house.once(partial(configurator_js, scripts), "scripts", stamps),
         "assets/catalog.js": catalog_js(house.catalog),
     }
 
@@ -49,6 +51,6 @@ def photographs(house: House) -> Files:
     files: Files = {}
     for photo in house.photos.values():
         made = partial(photo_sizes, photo.path)
-        sizes = house.answers.once(made, str(photo.path), photo.path.stat().st_mtime_ns)
+        sizes = house.once(made, str(photo.path), photo.path.stat().st_mtime_ns)
         files.update({f"assets/{photo.name}{end}": content for end, content in sizes.items()})
     return files

@@ -6,8 +6,8 @@ from functools import partial
 from configurator.drawing.card import Backdrop, Words, card, pair_card
 from configurator.kernel.shapes import Door, Family, Mark, Position
 from configurator.site.house import OWN_CARD, House
-from configurator.site.kinds.home import HALF, first_pair, first_single
-from configurator.site.pictures import Window, bare_covering, bare_door, family_window, share_position, whole_door
+from configurator.site.kinds.home import first_pair, first_single
+from configurator.site.pictures import HALF, Window, bare_covering, bare_door, family_window, share_position, whole_door
 
 Cards = dict[str, bytes]
 
@@ -39,8 +39,11 @@ def own_card(house: House) -> bytes:
     door = first_pair(house)
     window = family_window(house, door, [])
     words = Words(house.showroom.name, house.showroom.strapline, ", ".join(house.showroom.contact.address))
-    drawing = whole_door(house, door, window)
-    return house.answers.once(lambda: card(Backdrop(drawing).with_marks([]), words), "card", drawing, words)
+
+    def made() -> bytes:
+        return card(Backdrop(whole_door(house, door, window)).with_marks([]), words)
+
+    return house.once(made, "card", door, window, words)
 
 
 class DoorCards:
@@ -50,20 +53,23 @@ class DoorCards:
         self.house = house
         self.door = door
         self.window = window
-        self.behind = bare_door(door, window)
         self._backdrop: Backdrop | None = None
 
     def backdrop(self) -> Backdrop:
         """Return the painted door."""
         if self._backdrop is None:
-            self._backdrop = Backdrop(self.behind)
+            self._backdrop = Backdrop(bare_door(self.door, self.window))
         return self._backdrop
 
     def alone(self) -> bytes:
         """Return the preview of the door itself."""
-        marks = whole_door(self.house, self.door, self.window)["marks"]
         line = f"{len(self.house.families)} coverings on it, compared to scale"
-        return self._card(marks, Words(self.house.showroom.name, self.door["name"], line))
+        words = Words(self.house.showroom.name, self.door["name"], line)
+
+        def made() -> bytes:
+            return card(Backdrop(whole_door(self.house, self.door, self.window)).with_marks([]), words)
+
+        return self.house.once(made, "card", self.door, self.window, words)
 
     def fitted(self, family: Family) -> bytes:
         """Return the preview of a family on the door, open and closed."""
@@ -71,26 +77,23 @@ class DoorCards:
         places = [answer["open"], answer["closed"]]
         if answer["open"] == answer["closed"]:
             places = [answer["closed"]]
-        shown = [self._marks(family, place) for place in places]
         name = self.house.showroom.name
 
         def made() -> bytes:
-            return pair_card([self.backdrop().with_marks(marks) for marks in shown], name)
+            return pair_card([self.backdrop().with_marks(self._marks(family, place)) for place in places], name)
 
-        return self.house.answers.once(made, "pair card", self.behind, shown, name)
+        return self.house.once(made, "pair card", self.door, family, self.window, name)
 
     def family(self, family: Family) -> bytes:
         """Return the preview of a family, shown on this door."""
         summary = self.house.catalog.family_notes[family["id"]].summary
-        return self._card(
-            self._marks(family, share_position(family, HALF)), Words(self.house.showroom.name, family["name"], summary)
-        )
+        words = Words(self.house.showroom.name, family["name"], summary)
+
+        def made() -> bytes:
+            marks = self._marks(family, share_position(family, HALF))
+            return card(self.backdrop().with_marks(marks), words)
+
+        return self.house.once(made, "card", self.door, family, self.window, words)
 
     def _marks(self, family: Family, place: Position) -> list[Mark]:
         return bare_covering(self.house, self.door, family, place, self.window)["marks"]
-
-    def _card(self, marks: list[Mark], words: Words) -> bytes:
-        def made() -> bytes:
-            return card(self.backdrop().with_marks(marks), words)
-
-        return self.house.answers.once(made, "card", self.behind, marks, words)

@@ -1,5 +1,6 @@
 """What every page is made from: the catalog, the answers already worked out, and the site's own frame."""
 
+from collections.abc import Callable, Iterable
 from functools import cached_property
 from pathlib import Path
 from typing import Any
@@ -9,9 +10,10 @@ from configurator.browser.link.shapes import Stock
 from configurator.browser.link.state import fresh_configuration, fresh_state
 from configurator.catalog import Catalog
 from configurator.catalog.schema.showroom import Showroom
+from configurator.kernel.answer import ask, ruled_out
 from configurator.kernel.shapes import Answer, Door, Family
 from configurator.site import schema
-from configurator.site.answers import Answers
+from configurator.site.answers import Answers, Kept, digest
 from configurator.site.guides import is_guide
 from configurator.site.photos import Photo, logo_markup, photographs
 from configurator.site.sitepage import SitePage, way_up
@@ -43,6 +45,7 @@ class House:
         self.markdown: dict[str, SitePage] = {}
         self.doors: list[Door] = list(catalog.doors.values())
         self.families: list[Family] = [family for family in catalog.families.values() if not family["retired"]]
+        self._stamps = {id(thing): digest(thing) for thing in [*self.doors, *catalog.families.values()]}
 
     @property
     def showroom(self) -> Showroom:
@@ -86,9 +89,34 @@ class House:
         """The template folders, in the order of precedence."""
         return template_folders(self.showroom.theme.name)
 
+    def once(self, make: Callable[[], Kept], *inputs: object) -> Kept:
+        """Return what ``make`` gives, from memory when the same inputs came before."""
+        return self.answers.once(make, *self.stamped(inputs))
+
+    def stamped(self, inputs: Iterable[object]) -> list[object]:
+        """Return inputs with doors and families by their digests, which are worked out once a build."""
+        return [self._stamps.get(id(part), part) for part in inputs]
+
+    def page_key(self, page: SitePage) -> str:
+        """Return what a page that names its inputs is kept under."""
+        return digest(page.url, self.face, *self.stamped(page.inputs))
+
+    @cached_property
+    def face(self) -> str:
+        """A digest of what every page shows beside its own matter: the showroom, the lists and the templates."""
+        files = [path for folder in self.templates for path in sorted(folder.rglob("*.html"))]
+        stamps = [[str(path), path.stat().st_mtime_ns] for path in files]
+        names = [[thing["id"], thing["name"]] for thing in [*self.doors, *self.families]]
+        return digest(repr(self.showroom), names, stamps, self.logo_markup)
+
     def answer(self, door: Door, family: Family) -> Answer:
         """Return the answer for a family with its preset choices on a door."""
-        return self.answers.ask(door, family, self.catalog.household)
+        household = self.catalog.household
+        return self.once(lambda: ask(door, family, {}, household), "ask", door, family, household)
+
+    def ruled_out(self, door: Door, family: Family) -> dict[str, dict[str, str]]:
+        """Return the options that the door rules out, with the reason: choice id to option id to reason."""
+        return self.once(lambda: ruled_out(door, family, {}), "ruled out", door, family)
 
     def door_name(self, door: Door) -> str:
         """Return a door's name as it stands in the middle of a sentence."""

@@ -136,6 +136,12 @@ def fitted_sheet(house: House, door: Door, family: Family) -> SitePage:
         [HOME, DOORS, Crumb(door["name"], f"doors/{door['id']}.html")],
         card,
         [product(house, title, words, url, card)],
+        inputs=(
+            door,
+            family,
+            repr(house.catalog.door_notes[door["id"]]),
+            repr(house.catalog.family_notes[family["id"]]),
+        ),
     )
 
 

@@ -8,7 +8,7 @@ from configurator.kernel.door.leaf import leaf_box
 from configurator.kernel.resolve import resolve
 from configurator.kernel.scene import scene
 from configurator.kernel.shapes import Answer, Door, Drawing, Family, Position, Scene
-from configurator.kernel.travel import closed_position, open_position, position_at
+from configurator.kernel.travel import position_at
 from configurator.kernel.views.elevation import blank_drawing, covering_front, door_front
 from configurator.kernel.views.layout import WALL_DEPTH, Layout, layout
 from configurator.kernel.views.measure import bare_answer, bare_scene
@@ -19,6 +19,7 @@ from configurator.site.house import House
 
 View = Callable[[Scene, Door, Answer, str, dict[str, str]], Drawing]
 MARGIN = 90.0
+HALF = 0.5
 Window = tuple[float, float, float, float]
 
 
@@ -35,7 +36,7 @@ def finished_svg(house: House, view: View, door: Door, family: Family, place: Po
     def made() -> str:
         return screen_svg(finished(house, view, door, family, place), prefix)
 
-    return house.answers.once(made, view.__name__, door, family, place, house.units, prefix)
+    return house.once(made, view.__name__, door, family, place, house.units, prefix)
 
 
 def sheet_svgs(house: House, door: Door, family: Family, places: list[Position]) -> list[tuple[str, float]]:
@@ -48,7 +49,7 @@ def sheet_svgs(house: House, door: Door, family: Family, places: list[Position])
             return [(screen_svg(sheets[0], "sheet-"), widths[0])]
         return list(zip(twin_svgs(sheets[0], sheets[1], ("open-", "closed-")), widths, strict=True))
 
-    return house.answers.once(made, "sheets", door, family, places, house.units)
+    return house.once(made, "sheets", door, family, places, house.units)
 
 
 def door_frame(door: Door) -> Layout:
@@ -81,12 +82,19 @@ def set_window(view: Drawing, window: Window) -> Drawing:
 
 def family_window(house: House, door: Door, families: list[Family]) -> Window:
     """Return the window that holds a door with any of the families."""
-    windows = [window_of(door_frame(door))]
-    for family in families:
-        answer = house.answer(door, family)
-        if answer["refusal"] == "":
-            windows.append(window_of(layout(scene(door, family, {}, answer["closed"]), door, answer)))
-    return around(windows)
+    return around([window_of(door_frame(door)), *(covered_window(house, door, family) for family in families)])
+
+
+def covered_window(house: House, door: Door, family: Family) -> Window:
+    """Return the window that holds a door with a family."""
+    answer = house.answer(door, family)
+
+    def made() -> Window:
+        if answer["refusal"]:
+            return window_of(door_frame(door))
+        return window_of(layout(scene(door, family, {}, answer["closed"]), door, answer))
+
+    return house.once(made, "window", door, family)
 
 
 def bare_door(door: Door, window: Window) -> Drawing:
@@ -138,15 +146,28 @@ def share_position(family: Family, share: float) -> Position:
 
 def open_and_closed(house: House, door: Door, family: Family, window: Window, base: str) -> str:
     """Return a door with a covering open and closed in one SVG, for a page with the door under ``base``."""
-    numbers = resolve(family, {})
-    places = (open_position(numbers), closed_position(numbers))
-    drawings = [bare_covering(house, door, family, place, window) for place in places]
-    return layered_svg(drawings, ["when-open", "when-closed"], f"{family['id']}-", base)
+    answer = house.answer(door, family)
+
+    def made() -> str:
+        places = (answer["open"], answer["closed"])
+        drawings = [bare_covering(house, door, family, place, window) for place in places]
+        return layered_svg(drawings, ["when-open", "when-closed"], f"{family['id']}-", base)
+
+    return house.once(made, "open and closed", door, family, window, base, house.units)
 
 
 def door_base(door: Door, window: Window, base: str) -> str:
     """Return the door for all drawings of a page to use."""
     return base_svg(bare_door(door, window), base)
+
+
+def half_svg(house: House, door: Door, family: Family, window: Window, prefix: str) -> str:
+    """Return a door with a covering half closed, without dimensions."""
+
+    def made() -> str:
+        return screen_svg(bare(house, door, family, share_position(family, HALF), window), prefix)
+
+    return house.once(made, "half", door, family, window, prefix, house.units)
 
 
 def leaf_size(door: Door) -> tuple[float, float]:

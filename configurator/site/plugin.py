@@ -21,7 +21,7 @@ from configurator.site.guides import markdown_page, place_markdown
 from configurator.site.house import House
 from configurator.site.pages import site_pages
 from configurator.site.sitemap import sitemap
-from configurator.site.sitepage import WrittenPage, site_file
+from configurator.site.sitepage import SitePage, WrittenPage, site_file
 from configurator.site.slim import slim
 from configurator.site.words import add_words
 
@@ -30,6 +30,12 @@ class PluginOptions(Config):
     """What ``mkdocs.yml`` may say when MkDocs itself is run: where the content lies."""
 
     content = config_options.Dir(exists=True, default="content")
+
+
+def page_file(house: House, page: SitePage, config: MkDocsConfig) -> File:
+    """Return a page for MkDocs to write, or the file as it is where nothing that the page shows has changed."""
+    written = house.answers.page(page.url, house.page_key(page)) if page.inputs else None
+    return site_file(page, config) if written is None else File.generated(config, page.url, content=written)
 
 
 class AstragalPlugin(BasePlugin[PluginOptions]):
@@ -69,7 +75,7 @@ class AstragalPlugin(BasePlugin[PluginOptions]):
             house.markdown[file.src_uri] = markdown_page(file, house.markdown)
         pages = site_pages(house)
         for page in pages:
-            files.append(site_file(page, config))
+            files.append(page_file(house, page, config))
         for path, content in asset_files(house).items():
             files.append(File.generated(config, path, content=content))
         listed = [page.url for page in [*pages, *house.markdown.values()] if page.listed]
@@ -102,5 +108,9 @@ class AstragalPlugin(BasePlugin[PluginOptions]):
         return cast(TemplateContext, given)
 
     def on_post_page(self, output: str, *, page: Page, config: MkDocsConfig) -> str:
-        """Leave out what HTML calls optional."""
-        return slim(output)
+        """Leave out what HTML calls optional, and keep the page for the next rebuild."""
+        html = slim(output)
+        if isinstance(page, WrittenPage) and page.site_page.inputs:
+            house = self.known_house()
+            house.answers.keep_page(page.site_page.url, house.page_key(page.site_page), html)
+        return html

@@ -25,7 +25,8 @@ class SitePage:
 
     ``url`` is from the site's root, ``given`` is called once when the page is written, ``card`` is
     the link preview's address from the root (empty: the showroom's own card), ``schema`` holds
-    schema.org objects beside the breadcrumbs.
+    schema.org objects beside the breadcrumbs. A page that names the ``inputs`` it depends on, beside
+    what all pages do, is not written again while they stay the same.
     """
 
     url: str
@@ -37,6 +38,7 @@ class SitePage:
     card: str = ""
     schema: list[Given] = field(default_factory=list)
     listed: bool = True
+    inputs: tuple[object, ...] = ()
 
 
 class WrittenPage(Page):

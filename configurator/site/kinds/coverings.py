@@ -1,12 +1,11 @@
 """All coverings, to be sifted by what people want."""
 
-from configurator.drawing.layers import screen_svg
 from configurator.kernel.resolve import resolve
 from configurator.kernel.shapes import Door, Family
 from configurator.site.compare import Line, compared
 from configurator.site.house import House
-from configurator.site.kinds.home import HALF, first_single
-from configurator.site.pictures import bare, family_window, share_position
+from configurator.site.kinds.home import first_single
+from configurator.site.pictures import family_window, half_svg
 from configurator.site.sitepage import Given
 
 WANTS = (
@@ -56,14 +55,13 @@ def item(house: House, door: Door, family: Family) -> Given:
     """Return a family as a tile."""
     line = compared(house, door, family)
     notes = house.catalog.family_notes[family["id"]]
-    drawing = bare(house, door, family, share_position(family, HALF), family_window(house, door, []))
     said = [notes.name, notes.summary, *notes.description, *notes.good_at, *notes.bad_at]
     return {
         **line,
         "name": notes.name,
         "summary": notes.summary,
         "url": f"coverings/{family['id']}.html",
-        "svg": screen_svg(drawing, f"{family['id']}-"),
+        "svg": half_svg(house, door, family, family_window(house, door, []), f"{family['id']}-"),
         "wants": wants(line, family),
         "order": order(line),
         "words": " ".join(said).lower(),

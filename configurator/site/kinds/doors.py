@@ -25,7 +25,9 @@ def item(house: House, door: Door, window: Window) -> Given:
         "name": notes.name,
         "summary": notes.summary,
         "url": f"doors/{door['id']}.html",
-        "svg": screen_svg(whole_door(house, door, window), f"{door['id']}-"),
+        "svg": house.once(
+            lambda: screen_svg(whole_door(house, door, window), f"{door['id']}-"), "door", door, window, notes.summary
+        ),
         "leaf_width": width,
         "leaf_height": height,
         "glass_width": door["glass_width"],

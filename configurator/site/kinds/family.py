@@ -1,7 +1,7 @@
 """One kind of covering: what it is, how it moves, what may be chosen, and how it fits each door."""
 
 from configurator.drawing.layers import layered_svg
-from configurator.kernel.shapes import Door, Family
+from configurator.kernel.shapes import Answer, Door, Family
 from configurator.kernel.views.words import place_words
 from configurator.site.compare import compared
 from configurator.site.house import House
@@ -16,8 +16,14 @@ FIRST = 4
 
 def mover(house: House, door: Door, family: Family) -> Given:
     """Return elevation and section that a reader moves from open to closed, a frame a step, each step in words."""
-    window = family_window(house, door, [family])
     answer = house.answer(door, family)
+    household = house.catalog.household
+    return house.once(lambda: moving(house, door, family, answer), "mover", door, family, house.units, household)
+
+
+def moving(house: House, door: Door, family: Family, answer: Answer) -> Given:
+    """Return the frames of the moving drawing."""
+    window = family_window(house, door, [family])
     places = [share_position(family, step / STEPS) for step in range(STEPS + 1)]
     classes = ["frame now" if step == FIRST else "frame" for step in range(STEPS + 1)]
     fronts = [bare(house, door, family, place, window) for place in places]

@@ -27,7 +27,7 @@ def plates(house: House, door: Door, family: Family, answer: Answer) -> list[Giv
 
 def choices(house: House, door: Door, family: Family, answer: Answer) -> list[Given]:
     """Return the choices with what is drawn here, and what the door rules out and why."""
-    reasons = house.answers.ruled_out(door, family)
+    reasons = house.ruled_out(door, family)
     return [
         {
             "name": choice["name"],

@@ -1,12 +1,10 @@
 """The first page."""
 
-from configurator.drawing.layers import screen_svg
 from configurator.kernel.shapes import Door, Family
 from configurator.site.house import House
-from configurator.site.pictures import bare, family_window, share_position
+from configurator.site.pictures import family_window, half_svg
 from configurator.site.sitepage import Given
 
-HALF = 0.5
 SHOWN = 6
 
 
@@ -30,9 +28,8 @@ def fitting(house: House, door: Door) -> list[Family]:
 def tile(house: House, door: Door, family: Family) -> Given:
     """Return a family as a small drawing half way down, with its summary."""
     window = family_window(house, door, [])
-    drawing = bare(house, door, family, share_position(family, HALF), window)
     return {
-        "svg": screen_svg(drawing, f"{family['id']}-"),
+        "svg": half_svg(house, door, family, window, f"{family['id']}-"),
         "name": family["name"],
         "url": f"coverings/{family['id']}.html",
         "summary": house.catalog.family_notes[family["id"]].summary,
@@ -45,7 +42,7 @@ def home(house: House) -> Given:
     hung = fitting(house, pair)[0]
     window = family_window(house, pair, [hung])
     return {
-        "hero": screen_svg(bare(house, pair, hung, share_position(hung, HALF), window), "hero-"),
+        "hero": half_svg(house, pair, hung, window, "hero-"),
         "hero_words": f"{hung['name']} on {pair['name']}",
         "families": [tile(house, single, family) for family in fitting(house, single)[:SHOWN]],
         "doors": house.doors,

@@ -1,6 +1,7 @@
 """The measuring guide: the same numbers under the same names as in the configurator, drawn, and a sheet to fill in."""
 
 from collections.abc import Callable, Collection
+from functools import partial
 from typing import NamedTuple
 
 from configurator.drawing.layers import screen_svg
@@ -81,12 +82,20 @@ def numbered(drawing: Drawing, numbers: dict[str, int]) -> Drawing:
     return {**shown, "marks": marks}
 
 
+def plate_svg(
+    view: Callable[[Door, str], Drawing], door: Door, units: str, numbers: dict[str, int], prefix: str
+) -> str:
+    """Return one numbered drawing for the page."""
+    return screen_svg(numbered(view(door, units), numbers), prefix)
+
+
 def plates(house: House, group: Group, numbers: dict[str, int]) -> list[str]:
     """Return the drawings that show where a group's tape goes."""
     drawn: list[str] = []
     for at, plate in enumerate(PLATES[group.id]):
         door = next((door for door in house.doors if plate.suits(door)), house.doors[0])
-        drawn.append(screen_svg(numbered(plate.view(door, house.units), numbers), f"{group.id}-{at}-"))
+        made = partial(plate_svg, plate.view, door, house.units, numbers, f"{group.id}-{at}-")
+        drawn.append(house.once(made, plate.view.__name__, door, house.units, numbers, at))
     return drawn
 
 
