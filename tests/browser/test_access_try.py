@@ -83,7 +83,8 @@ def test_the_focus_is_never_hidden_by_the_drawing(open_context: OpenContext, cat
                 const at = document.activeElement;
                 const label = at.closest('label, summary') ?? at;
                 const box = label.getBoundingClientRect();
-                return !table.contains(at) && box.bottom <= table.getBoundingClientRect().bottom;
+                const over = table.getBoundingClientRect();
+                return !table.contains(at) && box.top >= over.top && box.bottom <= over.bottom;
             }"""
         )
         assert not hidden

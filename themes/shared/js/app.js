@@ -116,6 +116,7 @@ function buildPage(app) {
     element("div", { class: "under-sheet" }, now.node, travel.node));
   const toolbar = element("div", { class: "toolbar" }, views.node, units.node);
   const controls = element("div", { class: "controls" }, toolbar, doorForm.node, coveringForm.node, figures.node);
+  keepFocusClear(app, table);
   app.status = element("p", { class: "unseen", role: "status" });
   app.notice = createNotice();
   app.sheets = createSheets(app);
@@ -201,6 +202,14 @@ function createApp(root, catalog) {
   app.notice.say(opened.problem);
   showEverything(app);
   followWindow(app);
+}
+
+// Where the drawing lies over the controls, what takes the focus must scroll clear of it.
+function keepFocusClear(app, table) {
+  new ResizeObserver(() => {
+    const over = table.offsetWidth > app.root.offsetWidth * 0.8;
+    document.documentElement.style.scrollPaddingTop = over ? `${table.offsetHeight + 16}px` : "";
+  }).observe(table);
 }
 
 function followWindow(app) {
