@@ -1,5 +1,6 @@
 """The configurator's scripts: the kernel that its page calls, the catalog, and nothing else."""
 
+import gzip
 from pathlib import Path
 
 from playwright.sync_api import Browser
@@ -7,6 +8,7 @@ from playwright.sync_api import Browser
 from configurator.browser import catalog_js, configurator_js
 from configurator.catalog import Catalog
 from configurator.kernel.resolve import resolve
+from configurator.places import THEMES
 
 PAGE = {
     "b.js": "window.told = numbersOf('cellular-shade');",
@@ -29,3 +31,8 @@ def test_the_same_content_gives_the_same_scripts(catalog: Catalog, tmp_path: Pat
     (tmp_path / "a.js").write_text("Astragal.kernel.legs({});", encoding="utf-8")
     assert configurator_js(tmp_path) == configurator_js(tmp_path)
     assert catalog_js(catalog) == catalog_js(catalog)
+
+
+def test_the_script_is_under_sixty_kilobytes_on_the_wire() -> None:
+    script = configurator_js(THEMES / "shared" / "js")
+    assert len(gzip.compress(script.encode(), 9)) < 60_000

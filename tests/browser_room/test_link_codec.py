@@ -2,6 +2,8 @@
 
 import random
 import re
+from collections.abc import Callable
+from urllib.parse import quote
 
 import pytest
 from hypothesis import given
@@ -105,6 +107,12 @@ def test_every_way_of_cutting_a_link_short_is_told(catalog: Catalog, stock: Stoc
         opened = decode("#" + link[:length], stock)
         assert opened["state"] == fresh_state(stock)
         assert "link" in opened["problem"] or "address" in opened["problem"]
+
+
+@pytest.mark.parametrize("spelled", [quote, lambda text: quote(text).lower(), lambda text: text.replace("/", "%2F")])
+def test_a_link_that_was_escaped_on_its_way_opens_all_the_same(stock: Stock, spelled: Callable[[str], str]) -> None:
+    for link, _ in entries():
+        assert decode(spelled(link), stock) == decode(link, stock)
 
 
 def test_a_newer_link_says_so(stock: Stock) -> None:

@@ -8,6 +8,8 @@ from configurator.browser.link.shapes import Opened, State, Stock
 from configurator.browser.link.spell import read_whole
 from configurator.browser.link.state import fresh_state
 
+# Some programs that pass links on write these letters as escapes.
+LINK_ESCAPES = {"%2C": ",", "%2F": "/", "%3A": ":", "%3B": ";", "%3D": "=", "%40": "@"}
 CONFIGURATIONS_MOST = 4
 CHECK_LENGTH = 8
 NOT_A_LINK = "This address holds no configuration that can be read; a fresh one is shown."
@@ -20,7 +22,7 @@ NUMBERS_CHANGED = (
 
 def decode(text: str, stock: Stock) -> Opened:
     """Return what a link (with or without its ``#``) opens to; never throws, whatever the text."""
-    link = text[1:] if text.startswith("#") else text
+    link = unescaped(text[1:] if text.startswith("#") else text)
     if link == "":
         return {"state": fresh_state(stock), "problem": ""}
     parts = link.split("/")
@@ -34,6 +36,13 @@ def decode(text: str, stock: Stock) -> Opened:
     if len(parts) < 4 or len(check) != CHECK_LENGTH or check_of(body) != check[:5]:
         return {"state": fresh_state(stock), "problem": CUT_SHORT}
     return read_body(parts[1 : len(parts) - 1], check[5:], stock)
+
+
+def unescaped(text: str) -> str:
+    """Return a link without the escapes that it may have been given on its way."""
+    for escape, letter in LINK_ESCAPES.items():
+        text = text.replace(escape, letter).replace(escape.lower(), letter)
+    return text
 
 
 def read_body(parts: list[str], numbers_check: str, stock: Stock) -> Opened:
