@@ -31,9 +31,18 @@ def encoded(image: Image.Image, kind: str) -> bytes:
     return out.getvalue()
 
 
-def photo_sizes(path: Path) -> dict[str, bytes]:
-    """Return a photograph's files by the end of their names: ``-480.webp`` and so on, and ``.jpg`` to fall back on."""
-    image = upright(path)
-    widths = [width for width in WIDTHS if width <= image.width] or [image.width]
+def widths_of(width: int) -> list[int]:
+    """Return the widths in which a picture of some width is shown."""
+    return [smaller for smaller in WIDTHS if smaller <= width] or [width]
+
+
+def picture_sizes(image: Image.Image) -> dict[str, bytes]:
+    """Return a picture's files by the end of their names: ``-480.webp`` and so on, and ``.jpg`` to fall back on."""
+    widths = widths_of(image.width)
     files = {f"-{width}.webp": encoded(resized(image, width), "WEBP") for width in widths}
     return files | {".jpg": encoded(resized(image, FALLBACK), "JPEG")}
+
+
+def photo_sizes(path: Path) -> dict[str, bytes]:
+    """Return the files of a photograph, as :func:`picture_sizes` does."""
+    return picture_sizes(upright(path))

@@ -4,10 +4,12 @@ from functools import partial
 
 from configurator.browser import catalog_js, configurator_js
 from configurator.drawing.icon import icon_png
-from configurator.drawing.photo import photo_sizes
+from configurator.drawing.photo import photo_sizes, picture_sizes
+from configurator.drawing.room import room_picture
 from configurator.drawing.swatch import swatch_png
 from configurator.site.cards import cards
-from configurator.site.house import House
+from configurator.site.house import ROOM, House
+from configurator.site.kinds.home import room_drawing, room_subject
 from configurator.site.swatches import swatches
 from configurator.site.themes import SHARED, style_sheet
 
@@ -17,7 +19,14 @@ ICON_SIDES = (48, 180, 512)
 
 def asset_files(house: House) -> Files:
     """Return every asset by its address."""
-    return {**texts(house), **icons(house), **swatch_files(house), **photographs(house), **cards(house)}
+    return {
+        **texts(house),
+        **icons(house),
+        **swatch_files(house),
+        **photographs(house),
+        **room_files(house),
+        **cards(house),
+    }
 
 
 def texts(house: House) -> Files:
@@ -50,7 +59,15 @@ def photographs(house: House) -> Files:
     """Return the showroom's photographs in the sizes that screens need."""
     files: Files = {}
     for photo in house.photos.values():
-        made = partial(photo_sizes, photo.path)
-        sizes = house.once(made, str(photo.path), photo.path.stat().st_mtime_ns)
+        sizes = house.once(partial(photo_sizes, photo.path), str(photo.path), photo.path.stat().st_mtime_ns)
         files.update({f"assets/{photo.name}{end}": content for end, content in sizes.items()})
     return files
+
+
+def room_files(house: House) -> Files:
+    """Return the painted room, for a theme that opens with it and a showroom that has no photograph of that name."""
+    if not house.paints_room:
+        return {}
+    door, family = room_subject(house)
+    sizes = house.once(lambda: picture_sizes(room_picture(room_drawing(house))), "room", door, family)
+    return {f"assets/{ROOM}{end}": content for end, content in sizes.items()}

@@ -10,6 +10,8 @@ from configurator.browser.link.shapes import Stock
 from configurator.browser.link.state import fresh_configuration, fresh_state
 from configurator.catalog import Catalog
 from configurator.catalog.schema.showroom import Showroom
+from configurator.drawing import room
+from configurator.drawing.photo import widths_of
 from configurator.kernel.answer import ask, ruled_out
 from configurator.kernel.shapes import Answer, Door, Family
 from configurator.site import schema
@@ -17,7 +19,7 @@ from configurator.site.answers import Answers, Kept, digest
 from configurator.site.guides import is_guide
 from configurator.site.photos import Photo, logo_markup, photographs
 from configurator.site.sitepage import SitePage, way_up
-from configurator.site.themes import check_theme_name, template_folders
+from configurator.site.themes import check_theme_name, template_folders, theme_opens_with
 
 MENU = (
     ("coverings/index.html", "Coverings", "coverings/"),
@@ -31,6 +33,7 @@ SMALL_MENU = (
     {"url": "imprint.html", "name": "Imprint"},
     {"url": "privacy.html", "name": "Privacy"},
 )
+ROOM = "room"
 OWN_CARD = "cards/showroom.png"
 
 
@@ -83,6 +86,20 @@ class House:
     def photos(self) -> dict[str, Photo]:
         """The photographs in the content's folder of pictures, by name."""
         return photographs(self.content / "pictures")
+
+    @property
+    def paints_room(self) -> bool:
+        """Whether the theme opens with a room and the showroom has no photograph of its own for that."""
+        return theme_opens_with(self.showroom.theme.name) == ROOM and ROOM not in self.photos
+
+    @property
+    def hero_photo(self) -> dict[str, Any] | None:
+        """The picture that the first page opens with: its name, its widths and its size; None for a drawing."""
+        if theme_opens_with(self.showroom.theme.name) != ROOM:
+            return None
+        own = self.photos.get(ROOM)
+        width, height = (own.width, own.height) if own else (room.WIDTH, room.HEIGHT)
+        return {"name": ROOM, "widths": widths_of(width), "width": width, "height": height}
 
     @property
     def templates(self) -> list[Path]:
@@ -180,5 +197,4 @@ class House:
             "menu": self.menu(page.url),
             "small_menu": SMALL_MENU,
             "logo": self.logo_markup,
-            "photo": next(iter(self.photos.values()), None),
         }

@@ -31,8 +31,13 @@ def template_folders(theme: str) -> list[Path]:
 
 def theme_tokens(theme: str) -> dict[str, Tokens]:
     """Return a theme's design tokens: ``common``, ``faces``, ``light`` and ``dark``, each by name."""
-    tokens: dict[str, Tokens] = yaml.safe_load((THEMES / theme / "tokens.yaml").read_text(encoding="utf-8"))
-    return tokens
+    written = yaml.safe_load((THEMES / theme / "tokens.yaml").read_text(encoding="utf-8"))
+    return {part: tokens for part, tokens in written.items() if isinstance(tokens, dict)}
+
+
+def theme_opens_with(theme: str) -> str:
+    """Return what a theme's first page opens with: ``drawing`` or ``room``."""
+    return str(yaml.safe_load((THEMES / theme / "tokens.yaml").read_text(encoding="utf-8"))["opens_with"])
 
 
 def shaded(tokens: Tokens, colours: Colours) -> Tokens:

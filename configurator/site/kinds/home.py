@@ -1,11 +1,12 @@
 """The first page."""
 
-from configurator.kernel.shapes import Door, Family
+from configurator.kernel.shapes import Door, Drawing, Family
 from configurator.site.house import House
-from configurator.site.pictures import family_window, half_svg
+from configurator.site.pictures import bare, family_window, half_svg, share_position
 from configurator.site.sitepage import Given
 
 SHOWN = 6
+NEARLY_OPEN = 0.15
 
 
 def first_pair(house: House) -> Door:
@@ -36,14 +37,27 @@ def tile(house: House, door: Door, family: Family) -> Given:
     }
 
 
+def room_subject(house: House) -> tuple[Door, Family]:
+    """Return the door and the covering that the first page opens with."""
+    door = first_pair(house)
+    return door, fitting(house, door)[0]
+
+
+def room_drawing(house: House) -> Drawing:
+    """Return the drawing that the room is painted round: the covering nearly open, so that the garden shows."""
+    door, family = room_subject(house)
+    return bare(house, door, family, share_position(family, NEARLY_OPEN), family_window(house, door, [family]))
+
+
 def home(house: House) -> Given:
     """Return what the first page shows."""
-    pair, single = first_pair(house), first_single(house)
-    hung = fitting(house, pair)[0]
+    single = first_single(house)
+    pair, hung = room_subject(house)
     window = family_window(house, pair, [hung])
     return {
         "hero": half_svg(house, pair, hung, window, "hero-"),
-        "hero_words": f"{hung['name']} on {pair['name']}",
+        "hero_words": f"{hung['name']} on {house.door_name(pair)}",
+        "hero_photo": house.hero_photo,
         "families": [tile(house, single, family) for family in fitting(house, single)[:SHOWN]],
         "doors": house.doors,
     }
