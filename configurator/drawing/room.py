@@ -9,10 +9,11 @@ from PIL import Image, ImageChops, ImageDraw, ImageFilter
 from configurator.drawing.png import Colour, rgb, round_points
 from configurator.kernel.shapes import Drawing, Mark
 
-WIDTH, HEIGHT = 1600, 1200
-FLOOR = 985
-DOOR_HEIGHT = 850
-DOOR_MIDDLE = 930
+WIDTH, HEIGHT = 1800, 1080
+FLOOR = 890
+DOOR_HEIGHT = 770
+DOOR_MIDDLE = 1190
+PLANT = 1712
 GARDEN = {
     "sky": "#f6dfb9",
     "hill": "#c8c28f",
@@ -84,7 +85,11 @@ def bare_room() -> Image.Image:
         brush.line((DOOR_MIDDLE + at * 62, FLOOR, DOOR_MIDDLE + at * 150, HEIGHT), fill=rgb("#8f6640"), width=2)
     brush.rectangle((0, FLOOR - 46, WIDTH, FLOOR), fill=rgb("#f3e8d5"))
     brush.line((0, FLOOR - 46, WIDTH, FLOOR - 46), fill=rgb("#cdb899"), width=2)
-    glow = soft_mask([[(520, 60), (1340, 60), (1420, FLOOR), (440, FLOOR)]], 120, 120)
+    glow = soft_mask(
+        [[(DOOR_MIDDLE - 380, 40), (DOOR_MIDDLE + 380, 40), (DOOR_MIDDLE + 460, FLOOR), (DOOR_MIDDLE - 460, FLOOR)]],
+        120,
+        120,
+    )
     veil(image, LIGHT, glow)
     return image
 
@@ -138,24 +143,32 @@ def blade(x: float, y: float, angle: float, length: float) -> Points:
 
 
 def plant(image: Image.Image, dice: random.Random) -> None:
-    """Paint a plant in a pot on the left, a little out of focus, and its shadow on the boards."""
+    """Paint a plant in a pot beside the door, a little out of focus, and its shadow on the boards."""
     foot = FLOOR + 62
-    veil(image, SHADE, soft_mask([[(120, foot - 16), (290, foot - 16), (250, foot + 30), (40, foot + 30)]], 130, 14))
+    veil(
+        image,
+        SHADE,
+        soft_mask(
+            [[(PLANT - 115, foot - 16), (PLANT + 55, foot - 16), (PLANT + 15, foot + 30), (PLANT - 195, foot + 30)]],
+            130,
+            14,
+        ),
+    )
     layer = Image.new("RGBA", (WIDTH, HEIGHT), (0, 0, 0, 0))
     brush = ImageDraw.Draw(layer)
     for _ in range(64):
         bend = dice.uniform(-1.2, 1.2)
         reach = dice.uniform(0.45, 1.0)
-        tip = (235 + math.sin(bend) * 175 * reach, FLOOR - 90 - math.cos(bend) * 330 * reach)
+        tip = (PLANT + math.sin(bend) * 110 * reach, FLOOR - 90 - math.cos(bend) * 260 * reach)
         green = rgb(dice.choice(("#5d6d3f", "#74844c", "#8a965a", "#4c5c38")))
-        brush.line([(235, FLOOR - 80), tip], fill=(*rgb("#5b6238"), 255), width=3)
+        brush.line([(PLANT, FLOOR - 80), tip], fill=(*rgb("#5b6238"), 255), width=3)
         brush.polygon(
-            blade(*tip, bend - math.pi / 2 + dice.uniform(-0.7, 0.7), dice.uniform(90, 170)), fill=(*green, 255)
+            blade(*tip, bend - math.pi / 2 + dice.uniform(-0.7, 0.7), dice.uniform(70, 120)), fill=(*green, 255)
         )
-    left = [(165, FLOOR - 90), (305, FLOOR - 90), (285, foot), (185, foot)]
-    brush.polygon(left, fill=(*rgb("#a8643e"), 255))
-    brush.polygon([(252, FLOOR - 90), *left[1:3], (246, foot)], fill=(*rgb("#b9744a"), 255))
-    brush.rectangle((156, FLOOR - 104, 314, FLOOR - 78), fill=(*rgb("#b06c44"), 255))
+    pot = [(PLANT - 70, FLOOR - 90), (PLANT + 70, FLOOR - 90), (PLANT + 50, foot), (PLANT - 50, foot)]
+    brush.polygon(pot, fill=(*rgb("#a8643e"), 255))
+    brush.polygon([(PLANT + 17, FLOOR - 90), *pot[1:3], (PLANT + 11, foot)], fill=(*rgb("#b9744a"), 255))
+    brush.rectangle((PLANT - 79, FLOOR - 104, PLANT + 79, FLOOR - 78), fill=(*rgb("#b06c44"), 255))
     soft = layer.filter(ImageFilter.GaussianBlur(1.6))
     image.paste(soft, (0, 0), soft)
 
