@@ -231,5 +231,10 @@ function start() {
   if (root) createApp(root, Astragal.catalog);
 }
 
-if (document.readyState === "loading") document.addEventListener("DOMContentLoaded", start);
-else queueMicrotask(start);
+// What the page already says is painted first; the configurator's place is kept clear meanwhile.
+function startAfterPaint() {
+  requestAnimationFrame(() => setTimeout(start));
+}
+
+if (document.readyState === "loading") document.addEventListener("DOMContentLoaded", startAfterPaint);
+else startAfterPaint();

@@ -1,6 +1,6 @@
 // The printed sheet: drawings in true millimetres of paper, title block, figures, cautions, date and link.
 
-const PAPER = { width: 118, height: 156 };
+const PAPER = { width: 126, height: 164 };
 const COMPARED = { width: 184, height: 80 };
 // Usual scales: 1:n, in inches those of a whole or broken inch to the foot.
 const SCALES = { mm: [5, 10, 20, 25, 50, 100], in: [8, 12, 16, 24, 32, 48, 96] };
@@ -21,9 +21,18 @@ function toScale(svg, box, scale) {
   return svg;
 }
 
+// The arcs of the open leaves would halve the scale; how far they open is among the figures.
+function withoutArcs(plan) {
+  const marks = plan.marks.filter((mark) => mark.role !== "swing");
+  const { y, height } = bareBox({ marks });
+  const room = 2 * (marks.find((mark) => mark.shape === "text")?.points[2] ?? 0);
+  return { ...plan, marks, y: y - room, height: height + 2 * room };
+}
+
 // All three views on one paper, as they stand on the drawing table.
 function sheetDrawing(app, configuration, units) {
   const drawings = app.ask.drawings(configuration, configuration.place, units);
+  drawings.plan = withoutArcs(drawings.plan);
   const { shifts, whole } = arranged(drawings);
   const groups = VIEWS.map((view) => {
     const layer = createLayer("drawn");

@@ -1,6 +1,6 @@
 // The drawing table: elevation, section and plan on one sheet, to one scale, on shared axes.
 
-const SHEET_GAP = 140;
+const SHEET_GAP = 70;
 const FINGER = 44;
 // Letters smaller than this on the screen say nothing: the sheet is then shown without its annotation.
 const LEAST_LETTERS = 7;

@@ -1,0 +1,137 @@
+"""What comes out of the printer: one page a configuration, to scale, with its link."""
+
+import re
+from typing import Any
+
+import pypdfium2
+import pytest
+import zxingcpp
+from PIL import Image, ImageChops
+from playwright.sync_api import Page
+
+from configurator.catalog import Catalog
+from configurator.kernel.answer import ask
+from tests.browser.trying import covering, fragment, open_page
+
+DPI = 300
+MM = 25.4 / DPI
+PAPER = {"A4": (210.0, 297.0), "Letter": (215.9, 279.4)}
+
+every_paper = pytest.mark.parametrize("paper", PAPER)
+
+
+def printed(page: Page, paper: str) -> list[tuple[Image.Image, str]]:
+    """Return every printed page as a picture and as its text."""
+    document = pypdfium2.PdfDocument(page.pdf(format=paper, print_background=False))
+    pages = [(sheet.render(scale=DPI / 72).to_pil().convert("RGB"), text_of(sheet)) for sheet in document]
+    document.close()
+    return pages
+
+
+def text_of(sheet: Any) -> str:
+    """Return the words on a page of a PDF."""
+    words: str = sheet.get_textpage().get_text_range()
+    return " ".join(words.split())
+
+
+def extent_of(picture: Image.Image, colour: tuple[int, int, int]) -> tuple[float, float]:
+    """Return how wide and how high a colour reaches on the paper, in mm."""
+    bands = [
+        band.point([255 if value == want else 0 for value in range(256)])
+        for band, want in zip(picture.split(), colour, strict=True)
+    ]
+    box = ImageChops.darker(ImageChops.darker(bands[0], bands[1]), bands[2]).getbbox()
+    assert box
+    return (box[2] - box[0]) * MM, (box[3] - box[1]) * MM
+
+
+def colour_of(page: Page, role: str) -> tuple[int, int, int]:
+    """Return the fill of a role on paper."""
+    page.emulate_media(media="print")
+    fill = page.locator(f".still .{role}").first.evaluate("node => getComputedStyle(node).fill")
+    page.emulate_media(media="null")
+    red, green, blue = (int(value) for value in re.findall(r"\d+", fill)[:3])
+    return red, green, blue
+
+
+def both(catalog: Catalog, units: str) -> str:
+    """Return the address of a single door and a pair, each with a covering that is open."""
+    return fragment(
+        catalog,
+        covering(catalog, "garden-door", "roller-shade", at=(0.0, 0.0, 0.0)),
+        covering(catalog, "garden-pair", "cellular-shade", at=(0.3, 0.0, 0.0)),
+        units=units,
+    )
+
+
+@every_paper
+@pytest.mark.parametrize("units", ["in", "mm"])
+def test_the_drawing_measures_to_scale(page: Page, catalog: Catalog, paper: str, units: str) -> None:
+    open_page(page, both(catalog, units))
+    sky = colour_of(page, "sky")
+    picture, words = printed(page, paper)[0]
+    stated = re.search(r"Scale .*?1:(\d+)", words)
+    assert stated
+    assert int(stated[1]) <= 25
+    wide, _ = extent_of(picture, sky)
+    assert wide == pytest.approx(catalog.doors["garden-door"]["glass_width"] / int(stated[1]), abs=0.4)
+
+
+@every_paper
+def test_one_page_a_configuration_with_all_that_belongs_to_it(page: Page, catalog: Catalog, paper: str) -> None:
+    open_page(page, both(catalog, "in"))
+    pages = printed(page, paper)
+    assert len(pages) == 2
+    for (picture, words), (door, family) in zip(
+        pages, [("garden-door", "roller-shade"), ("garden-pair", "cellular-shade")], strict=True
+    ):
+        assert picture.size == pytest.approx([side / MM for side in PAPER[paper]], abs=8)
+        answer = ask(catalog.doors[door], catalog.families[family], {}, catalog.household)
+        expected = [catalog.doors[door]["name"], catalog.families[family]["name"], "Position", "Scale", "Date"]
+        expected += [figure["name"] for figure in answer["figures"].values()]
+        expected += [caution["source"] for caution in answer["cautions"]]
+        for part in expected:
+            assert part.lower() in words.lower()
+        assert "This line is 4 in long" in words
+
+
+def test_the_printed_code_reads_back_to_its_page(page: Page, catalog: Catalog) -> None:
+    open_page(page, both(catalog, "in"))
+    for picture, words in printed(page, "A4"):
+        codes = zxingcpp.read_barcodes(picture)
+        assert len(codes) == 1
+        assert codes[0].text.startswith(page.url.split("#")[0] + "#1/in/")
+        assert codes[0].text.split("/")[-1] in words
+        page.goto("about:blank")
+        open_page(page, codes[0].text)
+        assert page.locator("#configurator .notice").is_hidden()
+        open_page(page, both(catalog, "in"))
+
+
+def test_paper_is_white_in_the_evening_too(page: Page, catalog: Catalog) -> None:
+    page.emulate_media(color_scheme="dark")
+    open_page(page, both(catalog, "mm"))
+    picture, _ = printed(page, "A4")[0]
+    assert picture.getpixel((20, 20)) == (255, 255, 255)
+    light = sum(picture.convert("L").histogram()[200:])
+    assert light > 0.75 * picture.width * picture.height
+
+
+def test_every_family_fits_its_one_page(page: Page, catalog: Catalog) -> None:
+    four = list(catalog.families)[:4]
+    for door in ("sidelight-door", "tall-door"):
+        address = fragment(catalog, *(covering(catalog, door, family, at=(1.0, 0.0, 0.0)) for family in four))
+        page.goto("about:blank")
+        open_page(page, address)
+        for paper in PAPER:
+            assert len(printed(page, paper)) == 4
+
+
+def test_the_comparison_is_printed_at_one_scale(page: Page, catalog: Catalog) -> None:
+    open_page(page, both(catalog, "in"))
+    page.evaluate("window.print = () => window.dispatchEvent(new Event('printed'))")
+    page.get_by_role("button", name="Print the comparison").click()
+    words = " ".join(text for _, text in printed(page, "A4"))
+    assert "What differs" in words
+    assert "The same in all" in words
+    assert re.search(r"Scale .*1:\d+", words)
