@@ -13,7 +13,7 @@ from configurator.kernel.questions.passing import pass_reply
 from configurator.kernel.questions.projection import projection_figures
 from configurator.kernel.questions.reply import Reply, reply
 from configurator.kernel.questions.stack import stack_figures
-from configurator.kernel.resolve import full_choices, resolve
+from configurator.kernel.resolve import full_choices, resolve, same_build
 from configurator.kernel.sampling import FINE_STEPS, covering_pieces, travel_samples
 from configurator.kernel.scene import size_of
 from configurator.kernel.shapes import Answer, Cassette, Caution, Door, Family, Figure, Household, Size, Verdict
@@ -91,12 +91,17 @@ def with_option(choices: dict[str, str], choice: str, option: str) -> dict[str, 
 
 def ruled_out(door: Door, family: Family, choices: dict[str, str]) -> dict[str, dict[str, str]]:
     """Return, by choice and option, the plain reason why the door rules an option out; the others are absent."""
+    numbers = resolve(family, choices)
+    refusal = size_of(door, family, choices)["refusal"]
     reasons: dict[str, dict[str, str]] = {}
     for choice in family["choices"]:
         found: dict[str, str] = {}
         for option in choice["options"]:
-            size = size_of(door, family, with_option(choices, choice["id"], option["id"]))
-            if size["refusal"] != "":
-                found[option["id"]] = size["refusal"]
+            picked = with_option(choices, choice["id"], option["id"])
+            reason = refusal
+            if not same_build(numbers, resolve(family, picked)):
+                reason = size_of(door, family, picked)["refusal"]
+            if reason != "":
+                found[option["id"]] = reason
         reasons[choice["id"]] = found
     return reasons

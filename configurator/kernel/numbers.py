@@ -28,7 +28,10 @@ def nearest(value: float) -> float:
 
 def overlap(a0: float, a1: float, b0: float, b1: float) -> float:
     """Return the length that two spans share; 0 where they do not meet."""
-    return max(0.0, min(a1, b1) - max(a0, b0))
+    # Written out rather than with min and max: this runs for every piece against every part of a door.
+    low = a0 if a0 > b0 else b0
+    high = a1 if a1 < b1 else b1
+    return high - low if high > low else 0.0
 
 
 def blend(start: float, end: float, share: float) -> float:

@@ -2,6 +2,29 @@
 
 from configurator.kernel.shapes import Choice, Family, Option
 
+# Numbers that say how a covering looks or is worked; none of them moves it or changes its size.
+LOOKS_AND_WORKING = [
+    "cloth_view",
+    "cloth_light",
+    "cloth_mass",
+    "band_view",
+    "band_light",
+    "sheer_view",
+    "sheer_light",
+    "hand_follows",
+    "hand_drop",
+    "hand_away",
+    "cord_length",
+    "loop_length",
+    "loop_retained",
+    "wired",
+    "bolt_width",
+    "fullness",
+    "side_allowance",
+    "cut_allowance",
+    "pattern_repeat",
+]
+
 
 def find_option(choice: Choice, picked: str) -> Option:
     """Return the picked option of a choice, or its first when the pick is unknown or absent."""
@@ -29,3 +52,11 @@ def resolve(family: Family, choices: dict[str, str]) -> dict[str, float]:
         for name, value in option["numbers"].items():
             numbers[name] = value
     return numbers
+
+
+def same_build(numbers: dict[str, float], others: dict[str, float]) -> bool:
+    """Return whether two sets of numbers differ at most in looks and working, and so sit alike on any door."""
+    for name, value in numbers.items():
+        if value != others[name] and name not in LOOKS_AND_WORKING:
+            return False
+    return True

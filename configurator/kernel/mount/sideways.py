@@ -2,7 +2,7 @@
 
 from configurator.kernel.door.leaf import glass_box, leaf_width
 from configurator.kernel.door.opening import has_passive
-from configurator.kernel.numbers import overlap, step_down
+from configurator.kernel.numbers import step_down
 from configurator.kernel.sampling import Sample
 from configurator.kernel.shapes import Door, Piece, Size
 
@@ -33,8 +33,8 @@ def passing_depth(samples: list[Sample], part: Piece) -> float:
     depth = 0.0
     for sample in samples:
         for piece in sample["pieces"]:
-            if overlap(piece["y0"], piece["y1"], part["y0"], part["y1"]) > 0:
-                depth = max(depth, piece["z1"])
+            if piece["z1"] > depth and piece["y0"] < part["y1"] and piece["y1"] > part["y0"]:
+                depth = piece["z1"]
     return depth
 
 

@@ -1,7 +1,7 @@
 """How far the covering must stand off the leaf's face: beads, muntins and its own sweep."""
 
 from configurator.kernel.door.leaf import bead_box, glass_box
-from configurator.kernel.numbers import overlap, step_up
+from configurator.kernel.numbers import step_up
 from configurator.kernel.sampling import Sample
 from configurator.kernel.shapes import Box, Door, Piece
 
@@ -11,8 +11,9 @@ MOVING_AIR = 2.0
 
 def meets(piece: Piece, area: Box) -> bool:
     """Return whether a piece stands in front of an area of the leaf."""
-    across = overlap(piece["x0"], piece["x1"], area["x0"], area["x1"])
-    return across > 0 and overlap(piece["y0"], piece["y1"], area["y0"], area["y1"]) > 0
+    if piece["x0"] >= area["x1"] or piece["x1"] <= area["x0"]:
+        return False
+    return piece["y0"] < area["y1"] and piece["y1"] > area["y0"]
 
 
 def stand_off_of(door: Door, piece: Piece, bead: Box, glass: Box) -> float:
