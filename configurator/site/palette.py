@@ -42,7 +42,8 @@ def own_tokens(paper: str, ink: str, warm: str, cool: str) -> Tokens:
         # By night, lines at full strength would glare.
         "drawn": pen if day else mixed(pen, sheet, STEPS * 22 // 100),
         "line": mixed(pen, sheet, STEPS * 80 // 100),
-        "line-strong": as_far_as(pen, sheet, STEPS * 50 // 100, LINE_RATIO),
+        # A little more than asked for, so that it bounds a control on the well as well.
+        "line-strong": as_far_as(pen, sheet, STEPS * 50 // 100, LINE_RATIO + 0.3),
         "on-warm": max((WHITE, BLACK), key=lambda colour: contrast(colour, accent)),
     }
     tokens = {"paper": paper, "ink": ink, "warm": warm, "cool": cool}
