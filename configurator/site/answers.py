@@ -22,14 +22,29 @@ class Answers:
 
     def __init__(self) -> None:
         self._kept: dict[str, object] = {}
+        self._added: dict[str, object] = {}
         self._pages: dict[str, tuple[str, str]] = {}
 
     def once(self, make: Callable[[], Kept], *inputs: object) -> Kept:
         """Return what ``make`` gives, from memory when the same (JSON) inputs came before."""
         key = digest(*inputs)
         if key not in self._kept:
-            self._kept[key] = make()
+            self._kept[key] = self._added[key] = make()
         return cast(Kept, self._kept[key])
+
+    @property
+    def empty(self) -> bool:
+        """Whether nothing has been worked out yet."""
+        return not self._kept
+
+    def taken(self) -> dict[str, object]:
+        """Return what has been added since this was last asked."""
+        added, self._added = self._added, {}
+        return added
+
+    def add(self, kept: dict[str, object]) -> None:
+        """Take over what another memory has worked out."""
+        self._kept.update(kept)
 
     def page(self, url: str, key: str) -> str | None:
         """Return a page as it was last written, if its key is still the same."""

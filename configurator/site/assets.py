@@ -31,15 +31,20 @@ def asset_files(house: House) -> Files:
 
 def texts(house: House) -> Files:
     """Return style sheets and scripts."""
-    scripts = SHARED / "js"
-    stamps = [[path.name, path.stat().st_mtime_ns] for path in sorted(scripts.glob("*.js"))]
     return {
         "assets/site.css": style_sheet(house.showroom.theme),
         "assets/try.css": (SHARED / "css" / "try.css").read_text(encoding="utf-8"),
         "assets/page.js": (SHARED / "scripts" / "page.js").read_text(encoding="utf-8"),
-        "assets/astragal.js": house.once(partial(configurator_js, scripts), "scripts", stamps),
+        "assets/astragal.js": page_script(house),
         "assets/catalog.js": catalog_js(house.catalog),
     }
+
+
+def page_script(house: House) -> str:
+    """Return the configurator's script."""
+    scripts = SHARED / "js"
+    stamps = [[path.name, path.stat().st_mtime_ns] for path in sorted(scripts.glob("*.js"))]
+    return house.once(partial(configurator_js, scripts), "scripts", stamps)
 
 
 def icons(house: House) -> Files:

@@ -8,6 +8,7 @@ from mkdocs.commands.build import build as mkdocs_build
 from mkdocs.config.defaults import MkDocsConfig
 
 from configurator.catalog import load
+from configurator.site.ahead import work_ahead
 from configurator.site.answers import Answers
 from configurator.site.house import House
 from configurator.site.plugin import AstragalPlugin
@@ -72,6 +73,8 @@ def build(content: Path, out: Path, answers: Answers | None = None) -> None:
     logging.getLogger("mkdocs").setLevel(logging.WARNING)
     house = House(load(content), content, answers or Answers())
     refuse_foreign(out)
+    if house.answers.empty:
+        work_ahead(house)
     out.parent.mkdir(parents=True, exist_ok=True)
     with TemporaryDirectory(prefix=".astragal-", dir=out.parent) as folder:
         fresh = Path(folder) / "site"
