@@ -1,0 +1,64 @@
+"""Structured data (published: schema.org Product, LocalBusiness, BreadcrumbList; JSON-LD 1.1, embedding in HTML)."""
+
+import json
+from pathlib import Path
+from typing import Any
+
+import html5lib
+
+from configurator.catalog import Catalog
+from configurator.site.schema import breadcrumbs, business, product, script_text
+from configurator.site.sitepage import Crumb
+from tests.site.kinds import KINDS
+from tests.site.pages import parsed
+
+ADDRESS = "https://doors.example/show/"
+SCRIPT = "//script[@type='application/ld+json']"
+
+
+def things(page: Path) -> dict[str, Any]:
+    """Return what a page's structured data tells, by its type."""
+    (script,) = parsed(page)[0].xpath(SCRIPT)
+    return {thing["@type"]: thing for thing in json.loads(script.text)["@graph"]}
+
+
+def test_the_showroom_says_how_to_reach_it(demo: Path, catalog: Catalog) -> None:
+    told = things(demo / KINDS["home"])["LocalBusiness"]
+    contact = catalog.showroom.contact
+    assert (told["name"], told["telephone"], told["email"]) == (catalog.showroom.name, contact.telephone, contact.mail)
+    assert told["address"]["@type"] == "PostalAddress"
+    assert all(line in told["address"]["streetAddress"] for line in contact.address)
+
+
+def test_a_covering_is_a_product_in_the_words_of_its_page(demo: Path, catalog: Catalog) -> None:
+    page = demo / KINDS["a family"]
+    told = things(page)["Product"]
+    assert told["name"] == parsed(page)[0].xpath("string(//h1)").strip()
+    assert told["description"] in parsed(page)[0].xpath("string(//main)")
+    assert told["brand"] == {"@type": "Brand", "name": catalog.showroom.name}
+
+
+def test_the_trail_ends_at_the_page_itself(demo: Path) -> None:
+    for kind in ("a family", "a door", "a family on a door", "a guide"):
+        items = things(demo / KINDS[kind])["BreadcrumbList"]["itemListElement"]
+        shown = parsed(demo / KINDS[kind])[0].xpath("//*[contains(@class,'crumbs')]//li")
+        assert [item["@type"] for item in items] == ["ListItem"] * len(shown)
+        assert [item["position"] for item in items] == list(range(1, len(shown) + 1))
+
+
+def test_addresses_are_whole_once_the_public_one_is_known(catalog: Catalog) -> None:
+    trail = breadcrumbs([Crumb("Doors", "doors/index.html")], "Garden door", "doors/garden-door.html", ADDRESS)
+    assert [item["item"] for item in trail["itemListElement"]] == [
+        f"{ADDRESS}doors/index.html",
+        f"{ADDRESS}doors/garden-door.html",
+    ]
+    assert business(catalog.showroom, ADDRESS)["url"] == ADDRESS
+    made = product("Shade", "Low.", "Window covering", "Us", f"{ADDRESS}a.html", f"{ADDRESS}a.png")
+    assert (made["url"], made["image"]) == (f"{ADDRESS}a.html", f"{ADDRESS}a.png")
+
+
+def test_no_words_end_the_script_that_they_stand_in() -> None:
+    words = 'A "shade" </script><script>alert(1)</script> <!-- & more'
+    page = f"<!doctype html><script type='application/ld+json'>{script_text([{'name': words}])}</script>"
+    (script,) = html5lib.parse(page, namespaceHTMLElements=False).iter("script")
+    assert json.loads(script.text)["@graph"] == [{"name": words}]
