@@ -11,6 +11,10 @@ def test_every_page_of_the_demo_conforms(demo: Path) -> None:
     assert html_errors(demo) == []
 
 
+def test_every_page_in_the_other_theme_conforms(other_theme: Path) -> None:
+    assert html_errors(other_theme) == []
+
+
 def test_a_page_that_does_not_conform_is_found(tmp_path: Path) -> None:
     (tmp_path / "sound.html").write_text(SOUND.format("<p>Glass</p>"))
     assert html_errors(tmp_path) == []
