@@ -106,9 +106,13 @@ function createNotice() {
 function buildPage(app) {
   const units = unitsSwitch(app);
   const views = viewSwitch(app);
-  app.parts = [createTabs(app), createTravel(app), createNow(app), createDoorForm(app), createCoveringForm(app), createFigures(app), createCompare(app), createShare(app)];
-  const [tabs, travel, now, doorForm, coveringForm, figures, compare, share] = app.parts;
+  const [tabs, doorForm, coveringForm, figures] = [createTabs, createDoorForm, createCoveringForm, createFigures].map((create) => create(app));
+  const [travel, now, compare, share] = [createTravel, createNow, createCompare, createShare].map((create) => create(app));
+  // A movement changes what these show; nothing else on the page.
+  app.placed = [travel, now, compare, share];
+  app.parts = [tabs, ...app.placed, doorForm, coveringForm, figures];
   app.travel = travel;
+  app.now = now;
   app.units = units;
   const table = element("div", { class: "drawing-table" },
     tabs.node,
@@ -121,33 +125,43 @@ function buildPage(app) {
   app.notice = createNotice();
   app.sheets = createSheets(app);
   doorForm.chooser.open = app.fresh;
-  app.root.replaceChildren(app.notice.node, element("div", { class: "workbench" }, table, controls), compare.node, share.node, app.status, app.sheets.node);
+  return [app.notice.node, element("div", { class: "workbench" }, table, controls), compare.node, share.node, app.status, app.sheets.node];
 }
 
-function showEverything(app) {
+function showDrawing(app) {
   const state = app.state();
   app.stage.draw(state, true);
   app.units.show(state.units);
-  app.parts.forEach((part) => part.update(state, true));
   app.speak();
 }
 
+function showEverything(app) {
+  showDrawing(app);
+  app.parts.forEach((part) => part.update(app.state(), true));
+}
+
+// All that a movement changes in the frame in which it happens.
 function showMove(app) {
   const state = app.state();
   app.stage.draw(state, false);
   app.travel.update(state, false);
-  app.parts[2].update(state, false);
+  app.now.update(state, false);
 }
 
-// A move paints at once and little; all else follows when the hand slows.
+function showPlaced(app) {
+  showDrawing(app);
+  app.placed.forEach((part) => part.update(app.state(), true));
+}
+
+// A move paints at once and little; what else it changes follows when the hand rests.
 function followStore(app, store, address) {
   const moved = onFrame(() => showMove(app));
   const everything = onFrame(() => showEverything(app));
-  const rest = later(160, everything);
+  const rest = later(160, onFrame(() => showPlaced(app)));
   store.follow((state, step) => {
     if (step === "move") {
       moved();
-      rest();
+      if (!app.dragging()) rest();
       return;
     }
     everything();
@@ -179,7 +193,7 @@ function createApp(root, catalog) {
       dragging = false;
       if (samePlace(before, activeOf(store.get()).place)) return;
       address.write("push");
-      showEverything(app);
+      showPlaced(app);
     },
     endDrawings() {
       const one = activeOf(store.get());
@@ -197,11 +211,23 @@ function createApp(root, catalog) {
     },
   });
   app.stage = createStage(app);
-  buildPage(app);
-  followStore(app, store, address);
+  const page = buildPage(app);
   app.notice.say(opened.problem);
-  showEverything(app);
-  followWindow(app);
+  inSteps([
+    ...app.parts.map((part) => () => part.update(app.state(), true)),
+    () => root.replaceChildren(...page),
+    () => {
+      followStore(app, store, address);
+      followWindow(app);
+      showDrawing(app);
+    },
+  ]);
+}
+
+// A slow phone answers between one step and the next.
+function inSteps([step, ...rest]) {
+  step();
+  if (rest.length > 0) setTimeout(() => inSteps(rest));
 }
 
 // Where the drawing lies over the controls, what takes the focus must scroll clear of it.
