@@ -1,0 +1,127 @@
+/* The little that static pages do by themselves: day or evening, sorted tables, a sieve, a moving drawing. */
+(function () {
+  "use strict";
+  var root = document.documentElement;
+  var KEPT = "astragal-shade";
+
+  function kept() {
+    try { return localStorage.getItem(KEPT) || ""; } catch (refused) { return ""; }
+  }
+
+  function keep(value, wanted) {
+    try {
+      if (wanted) localStorage.setItem(KEPT, value);
+      else localStorage.removeItem(KEPT);
+    } catch (refused) { /* A browser that keeps nothing still shows the page. */ }
+  }
+
+  function shade(value) {
+    if (value) root.dataset.shade = value;
+    else delete root.dataset.shade;
+  }
+
+  root.classList.add("scripted");
+  shade(kept());
+
+  function shadeSwitch(box) {
+    var ticked = box.querySelector("[name=shade-kept]");
+    var now = kept();
+    if (now) {
+      box.querySelector('[value="' + now + '"]').checked = true;
+      ticked.checked = true;
+    }
+    box.addEventListener("change", function () {
+      var value = box.querySelector("[name=shade]:checked").value;
+      shade(value);
+      keep(value, ticked.checked && value);
+    });
+  }
+
+  function sortValue(row, column) {
+    var cell = row.cells[column];
+    if (!cell) return Infinity;
+    return cell.dataset.value === undefined ? cell.textContent.trim() : Number(cell.dataset.value);
+  }
+
+  function compare(one, other) {
+    return typeof one === "string" && typeof other === "string" ? one.localeCompare(other) : one - other;
+  }
+
+  function sortBy(table, head, column) {
+    var turned = head.getAttribute("aria-sort") === "ascending" ? -1 : 1;
+    var body = table.tBodies[0];
+    var rows = Array.prototype.slice.call(body.rows);
+    table.querySelectorAll("[aria-sort]").forEach(function (other) { other.removeAttribute("aria-sort"); });
+    head.setAttribute("aria-sort", turned > 0 ? "ascending" : "descending");
+    rows.map(function (row, place) { return { row: row, place: place, value: sortValue(row, column) }; })
+      .sort(function (a, b) {
+        if (a.value === Infinity || b.value === Infinity) return (a.value === Infinity) - (b.value === Infinity);
+        return compare(a.value, b.value) * turned || a.place - b.place;
+      })
+      .forEach(function (entry) { body.appendChild(entry.row); });
+  }
+
+  function sortable(table) {
+    Array.prototype.forEach.call(table.tHead.rows[0].cells, function (head, column) {
+      var button = document.createElement("button");
+      button.type = "button";
+      button.className = "sort";
+      while (head.firstChild) button.appendChild(head.firstChild);
+      head.appendChild(button);
+      button.addEventListener("click", function () { sortBy(table, head, column); });
+    });
+  }
+
+  function sieve(form) {
+    var list = document.getElementById("found");
+    var items = Array.prototype.slice.call(list.children);
+
+    function matches(item, wants, words) {
+      var has = item.dataset.wants.split(" ");
+      return wants.every(function (want) { return has.indexOf(want) >= 0; }) &&
+        words.every(function (word) { return item.dataset.words.indexOf(word) >= 0; });
+    }
+
+    function order(key) {
+      var sorted = items.slice();
+      if (key) sorted.sort(function (a, b) { return Number(a.dataset[key]) - Number(b.dataset[key]); });
+      sorted.forEach(function (item) { list.appendChild(item); });
+    }
+
+    function apply() {
+      var wants = Array.prototype.map.call(form.querySelectorAll(":checked[name=want]"), function (box) { return box.value; });
+      var words = form.elements.words.value.toLowerCase().split(/\s+/).filter(Boolean);
+      var shown = 0;
+      items.forEach(function (item) {
+        item.hidden = !matches(item, wants, words);
+        if (!item.hidden) shown += 1;
+      });
+      form.elements.tally.textContent = shown === 1 ? "1 covering" : shown ? shown + " coverings" : "No covering has all of that. Take one wish back.";
+    }
+
+    form.addEventListener("input", apply);
+    form.addEventListener("submit", function (event) { event.preventDefault(); });
+    form.elements.order.addEventListener("change", function () { order(form.elements.order.value); });
+    apply();
+    order(form.elements.order.value);
+  }
+
+  function mover(figure) {
+    var slider = figure.querySelector("input");
+    var frames = figure.querySelectorAll("svg .frame");
+    var words = slider.dataset.words.split("|");
+    function show() {
+      frames.forEach(function (frame, place) { frame.classList.toggle("now", place === Number(slider.value)); });
+      slider.setAttribute("aria-valuetext", words[slider.value]);
+    }
+    slider.addEventListener("input", show);
+    show();
+  }
+
+  document.addEventListener("DOMContentLoaded", function () {
+    document.querySelectorAll(".shade").forEach(shadeSwitch);
+    document.querySelectorAll("[data-sortable]").forEach(sortable);
+    document.querySelectorAll("#sieve").forEach(sieve);
+    document.querySelectorAll("[data-mover]").forEach(mover);
+  });
+})();
