@@ -21,6 +21,7 @@ FLAGS = [
     "--disable-sync",
 ]
 TIMEOUT_MS = 15_000
+RUNNING: list[Browser] = []
 
 OpenContext = Callable[..., BrowserContext]
 
@@ -40,9 +41,15 @@ def origin(demo: Path) -> Iterator[str]:
 @pytest.fixture(scope="session")
 def browser() -> Iterator[Browser]:
     """Debian's Chromium where there is one, else the one that Playwright has installed."""
+    # The benchmarks have this fixture too, and Playwright starts only once in a process.
+    if RUNNING:
+        yield RUNNING[0]
+        return
     with sync_playwright() as playwright:
         running = playwright.chromium.launch(executable_path=shutil.which("chromium"), args=FLAGS)
+        RUNNING.append(running)
         yield running
+        RUNNING.clear()
         running.close()
 
 
