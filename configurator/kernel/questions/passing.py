@@ -208,8 +208,10 @@ def passing_words(place: Meeting, state: str) -> str:
 
 def gap_figures(place: Meeting) -> list[Figure]:
     """Return the free gap at the tightest place, and how far the covering is in the way there."""
-    rule = "the least air between the covering and any part of the handle over the whole travel"
-    template = "{piece} to {part}, {way}: {air}"
+    gap_rule = "the least air between the covering and any part of the handle over the whole travel"
+    overlap_rule = "how far the covering and the handle lie within each other where there is no air; else nothing"
+    template = "air {air} ({piece} to {part}, {way}), not less than 0"
+    inside = "0 less the air {air} ({piece} to {part}, {way}), not less than 0"
     terms: dict[str, list[float | str]] = {
         "piece": [part_words(place["piece"]), "text"],
         "part": [part_words(place["part"]), "text"],
@@ -217,8 +219,8 @@ def gap_figures(place: Meeting) -> list[Figure]:
         "air": [place["air"], "mm"],
     }
     return [
-        figure("handle_gap", "free gap at the handle", max(0.0, place["air"]), "mm", rule, template, terms),
-        figure("handle_overlap", "overlap with the handle", max(0.0, -place["air"]), "mm", rule, template, terms),
+        figure("handle_gap", "free gap at the handle", max(0.0, place["air"]), "mm", gap_rule, template, terms),
+        figure("handle_overlap", "overlap with the handle", max(0.0, -place["air"]), "mm", overlap_rule, inside, terms),
     ]
 
 
