@@ -5,6 +5,7 @@ from typing import Any
 
 from configurator.browser.link.shapes import Stock
 from configurator.catalog import Catalog
+from configurator.kernel.answer import ask
 
 
 class PageCatalog(Stock):
@@ -12,10 +13,12 @@ class PageCatalog(Stock):
 
     ``doors``, ``handles`` and ``families`` are the kernel's, by id in the catalog's order, retired
     ones among them. ``swatches`` gives ``#rrggbb`` by family, choice and option where there is one.
+    ``opening`` is the door and the family that the page opens with, by their ids.
     """
 
     showroom: str
     swatches: dict[str, dict[str, dict[str, str]]]
+    opening: list[str]
 
 
 def page_catalog(catalog: Catalog) -> PageCatalog:
@@ -28,7 +31,20 @@ def page_catalog(catalog: Catalog) -> PageCatalog:
         "handles": catalog.handles,
         "families": catalog.families,
         "swatches": swatches(catalog),
+        "opening": opening(catalog),
     }
+
+
+def opening(catalog: Catalog) -> list[str]:
+    """Return the first pair (or the first door) and the first covering that moves past its handle by itself."""
+    doors = list(catalog.doors.values())
+    door = next((each for each in doors if each["layout"] == "pair"), doors[0])
+    offered = [family for family in catalog.families.values() if not family["retired"]]
+    for family in offered:
+        answer = ask(door, family, {}, catalog.household)
+        if answer["legs"] and answer["refusal"] == "" and answer["verdicts"]["pass_through"]["state"] == "clears":
+            return [door["id"], family["id"]]
+    return [door["id"], offered[0]["id"]]
 
 
 def swatches(catalog: Catalog) -> dict[str, dict[str, dict[str, str]]]:

@@ -30,7 +30,6 @@ def states(catalog: Catalog) -> dict[str, str]:
 def test_axe_finds_nothing(open_context: OpenContext, catalog: Catalog, size: str, scheme: str) -> None:
     page = open_context(viewport=viewport(size), color_scheme=scheme).new_page()
     for name, address in states(catalog).items():
-        page.goto("about:blank")
         open_page(page, address)
         page.locator("details").evaluate_all("all => all.forEach((one) => { one.open = true; })")
         if name == "compared":
@@ -42,7 +41,6 @@ def test_axe_finds_nothing(open_context: OpenContext, catalog: Catalog, size: st
 def test_nothing_is_wider_than_a_phone(open_context: OpenContext, catalog: Catalog) -> None:
     page = open_context(viewport={"width": 320, "height": 700}).new_page()
     for address in states(catalog).values():
-        page.goto("about:blank")
         open_page(page, address)
         assert page.evaluate("document.documentElement.scrollWidth") <= 320
 

@@ -115,7 +115,6 @@ def test_measurements_that_deny_each_other_are_refused(page: Page, catalog: Cata
 def test_every_measurement_shows_its_place_on_the_drawing(page: Page, catalog: Catalog) -> None:
     for door in ("garden-pair", "sidelight-door", "divided-lite-door"):
         open_door(page, catalog, door)
-        page.reload()
         page.locator(".lengths details").evaluate_all("all => all.forEach((one) => { one.open = true; })")
         for entry in page.locator(".length input[type=text]").all():
             name = entry.get_attribute("id") or ""

@@ -136,7 +136,6 @@ def test_the_code_reads_back_to_the_link(page: Page, catalog: Catalog) -> None:
     four = [covering(catalog, door, "cellular-shade") for door in ("garden-pair", "tall-door", "metric-single")]
     for address in (shade(catalog), fragment(catalog, *four)):
         open_page(page, address)
-        page.reload()
         page.get_by_role("button", name="Show as a code to scan").click()
         assert read_code(page.locator(".code .qr").screenshot()) == page.url
 

@@ -128,7 +128,6 @@ def test_both_rails_and_the_tilt_move_on_the_drawing(page: Page, catalog: Catalo
     expect(slider(page, "Upper rail")).not_to_have_attribute("aria-valuetext", "20 % down")
     assert said(page, "Bottom rail") == "all the way down"
     open_page(page, fragment(catalog, covering(catalog, "garden-door", "louvered-shutter", at=(1.0, 0.0, 0.0))))
-    page.reload()
     x, y = grip(page, "tilt")
     before = views(page)
     page.mouse.move(x, y)

@@ -102,7 +102,6 @@ def test_the_printed_code_reads_back_to_its_page(page: Page, catalog: Catalog) -
         assert len(codes) == 1
         assert codes[0].text.startswith(page.url.split("#")[0] + "#1/in/")
         assert codes[0].text.split("/")[-1] in words
-        page.goto("about:blank")
         open_page(page, codes[0].text)
         assert page.locator("#configurator .notice").is_hidden()
         open_page(page, both(catalog, "in"))
@@ -121,7 +120,6 @@ def test_every_family_fits_its_one_page(page: Page, catalog: Catalog) -> None:
     four = list(catalog.families)[:4]
     for door in ("sidelight-door", "tall-door"):
         address = fragment(catalog, *(covering(catalog, door, family, at=(1.0, 0.0, 0.0)) for family in four))
-        page.goto("about:blank")
         open_page(page, address)
         for paper in PAPER:
             assert len(printed(page, paper)) == 4

@@ -43,7 +43,8 @@ def fragment(catalog: Catalog, *configurations: dict[str, Any], active: int = 0,
 
 
 def open_page(page: Page, address: str) -> None:
-    """Open an address of the configurator and wait for the drawing."""
+    """Open an address of the configurator anew and wait for the drawing."""
+    page.goto("about:blank")
     page.goto(address)
     page.locator(".moving path").first.wait_for(state="attached")
 

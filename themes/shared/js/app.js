@@ -1,5 +1,6 @@
 // The configurator: one store, the parts that show it, and what they may ask for.
 
+const ENDS = ["open", "closed"];
 const VIEW_NAMES = { all: "All three", elevation: "Elevation", section: "Section", plan: "Plan" };
 
 function quietQueue() {
@@ -103,11 +104,20 @@ function createNotice() {
   };
 }
 
-function buildPage(app) {
+const PARTS = {
+  tabs: createTabs,
+  doorForm: createDoorForm,
+  coveringForm: createCoveringForm,
+  figures: createFigures,
+  travel: createTravel,
+  now: createNow,
+  compare: createCompare,
+  share: createShare,
+};
+
+function joinPage(app, { tabs, doorForm, coveringForm, figures, travel, now, compare, share }) {
   const units = unitsSwitch(app);
   const views = viewSwitch(app);
-  const [tabs, doorForm, coveringForm, figures] = [createTabs, createDoorForm, createCoveringForm, createFigures].map((create) => create(app));
-  const [travel, now, compare, share] = [createTravel, createNow, createCompare, createShare].map((create) => create(app));
   // A movement changes what these show; nothing else on the page.
   app.placed = [travel, now, compare, share];
   app.parts = [tabs, ...app.placed, doorForm, coveringForm, figures];
@@ -195,10 +205,7 @@ function createApp(root, catalog) {
       address.write("push");
       showPlaced(app);
     },
-    endDrawings() {
-      const one = activeOf(store.get());
-      return [openPlace, closedPlace].map((end) => app.ask.drawings(one, end(catalog, one), store.get().units));
-    },
+    endDrawings: () => ENDS.map((end) => app.ask.endDrawings(activeOf(store.get()), end, store.get().units)),
     focusField: (id) => app.stage.focus(id),
     refuse() {
       app.notice.say("With the measurements as they are, that door cannot be. Correct the measurements first.");
@@ -211,15 +218,26 @@ function createApp(root, catalog) {
     },
   });
   app.stage = createStage(app);
-  const page = buildPage(app);
-  app.notice.say(opened.problem);
+  const parts = {};
+  let page = [];
   inSteps([
-    ...app.parts.map((part) => () => part.update(app.state(), true)),
-    () => root.replaceChildren(...page),
+    ...Object.entries(PARTS).map(([name, create]) => () => (parts[name] = create(app))),
     () => {
+      page = joinPage(app, parts);
+      app.notice.say(opened.problem);
+    },
+    () => app.ask.answer(activeOf(app.state())),
+    ...Object.keys(PARTS).map((name) => () => parts[name].update(app.state(), true)),
+    ...ENDS.map((end) => () => app.ask.endDrawings(activeOf(app.state()), end, app.state().units)),
+    () => {
+      root.replaceChildren(...page);
       followStore(app, store, address);
       followWindow(app);
-      showDrawing(app);
+    },
+    ...app.stage.drawSteps(app.state()),
+    () => {
+      app.units.show(app.state().units);
+      app.speak();
     },
   ]);
 }

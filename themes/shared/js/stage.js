@@ -47,7 +47,7 @@ function createStage(app) {
   const moving = layersCalled("moving");
   const focused = layersCalled("in-focus");
   const under = Object.fromEntries(VIEWS.map((view) => [view, shape("g", {}, still[view].group)]));
-  const groups = Object.fromEntries(VIEWS.map((view) => [view, shape("g", { role: "img" }, moving[view].group, focused[view].group)]));
+  const groups = Object.fromEntries(VIEWS.map((view) => [view, shape("g", {}, moving[view].group, focused[view].group)]));
   const holdLayer = shape("g", { class: "holds" });
   // Two sheets, one over the other: a drag leaves the lower one as it was laid out and painted.
   const lower = shape("svg", { class: "stage-sheet drawing-sheet", "aria-hidden": "true" }, ...VIEWS.map((view) => under[view]));
@@ -81,7 +81,10 @@ function createStage(app) {
   }
 
   function describe() {
-    for (const view of VIEWS) groups[view].setAttribute("aria-label", `${shown[view].title}. ${shown[view].desc}`);
+    for (const view of VIEWS) {
+      groups[view].setAttribute("role", "img");
+      groups[view].setAttribute("aria-label", `${shown[view].title}. ${shown[view].desc}`);
+    }
   }
 
   function showFocus() {
@@ -106,6 +109,22 @@ function createStage(app) {
     }
   }
 
+  // All of it in the pieces in which a slow phone draws it first.
+  function drawSteps(one, units) {
+    return [
+      () => (shown = app.ask.drawings(one, one.place, units)),
+      ...VIEWS.map((view) => () => {
+        const count = app.ask.stillCount(view, one);
+        still[view].draw(shown[view].marks.slice(0, count));
+        moving[view].draw(shown[view].marks.slice(count));
+      }),
+      () => {
+        describe();
+        settle();
+      },
+    ];
+  }
+
   function settle() {
     if (!shown || app.dragging() || svg.clientWidth === 0) return;
     lay();
@@ -126,15 +145,9 @@ function createStage(app) {
         slideHolds();
         return;
       }
-      shown = app.ask.drawings(one, one.place, state.units);
-      for (const view of VIEWS) {
-        const count = app.ask.stillCount(view, one);
-        still[view].draw(shown[view].marks.slice(0, count));
-        moving[view].draw(shown[view].marks.slice(count));
-      }
-      describe();
-      settle();
+      drawSteps(one, state.units).forEach((step) => step());
     },
+    drawSteps: (state) => drawSteps(activeOf(state), state.units),
     show(view) {
       only = view;
       settle();

@@ -24,15 +24,10 @@ function linked({ units, active, household, configurations }) {
   return { units, active, household, configurations };
 }
 
-// Without a link: the first pair, with the first covering that passes its handle, half way down.
+// Without a link: the door and the covering that the build chose to open with, half way down.
 function firstImpression(catalog, state) {
-  const door = Object.values(catalog.doors).find((one) => one.layout === "pair") ?? state.configurations[0].door;
+  const [door, family] = [catalog.doors[catalog.opening[0]], catalog.families[catalog.opening[1]]];
   const choices = {};
-  const family = Object.values(catalog.families).find((one) => {
-    const answer = Astragal.kernel.ask(door, one, choices, state.household);
-    return !one.retired && answer.refusal === "" && answer.verdicts.pass_through.state === "clears" && answer.legs.length > 0;
-  });
-  if (!family) return state;
   const place = Astragal.kernel.position_at(Astragal.kernel.resolve(family, choices), 0.45);
   return { ...state, configurations: [{ door, family: family.id, choices, place }] };
 }

@@ -49,13 +49,18 @@ function createAsker(catalog, household) {
     return { ...doorScenes(fit(one), one), covering };
   }
 
+  function drawings(one, place, units) {
+    const given = [movedScene(one, place), one.door, answer(one), units, namesOf(one, place)];
+    return { elevation: kernel.elevation_of(...given), section: kernel.section_of(...given), plan: kernel.plan_of(...given) };
+  }
+
+  const ends = remembered(12, (one, end, units) => drawings(one, end === "open" ? openPlace(catalog, one) : closedPlace(catalog, one), units));
+
   return {
     answer,
+    drawings,
+    endDrawings: (one, end, units) => ends(`${fit(one)} ${end} ${units}`, one, end, units),
     ruledOut: (one) => refusals(fit(one), one),
-    drawings(one, place, units) {
-      const given = [movedScene(one, place), one.door, answer(one), units, namesOf(one, place)];
-      return { elevation: kernel.elevation_of(...given), section: kernel.section_of(...given), plan: kernel.plan_of(...given) };
-    },
     elevation: (one, place, units) => kernel.elevation_of(movedScene(one, place), one.door, answer(one), units, namesOf(one, place)),
     // How many of a drawing's first marks no position changes.
     stillCount: (view, one) => kernel.door_marks(view, doorScenes(fit(one), one), one.door, answer(one)).length,
