@@ -8,7 +8,9 @@ ROOT = Path(__file__).resolve().parent.parent
 STEPS = [
     ["ruff", "check", "."],
     ["mypy"],
-    ["pytest", *sys.argv[1:]],
+    # What is timed runs alone; the rest runs on both cores.
+    ["pytest", "tests/benchmarks"],
+    ["pytest", "-n", "2", "--dist", "worksteal", "--ignore", "tests/benchmarks", *sys.argv[1:]],
 ]
 
 

@@ -5,7 +5,6 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import Page, expect
 
-from tests.browser.accessibility import violations
 from tests.browser.conftest import OpenContext
 from tests.browser.trying import viewport
 from tests.site.kinds import KINDS
@@ -13,17 +12,6 @@ from tests.site.pages import parsed
 
 STATIC = {name: url for name, url in KINDS.items() if name != "the configurator"}
 MM = 96 / 25.4
-
-
-@pytest.mark.parametrize("scheme", ["light", "dark"])
-@pytest.mark.parametrize("size", ["phone", "desk"])
-def test_axe_finds_nothing(open_context: OpenContext, size: str, scheme: str) -> None:
-    page = open_context(viewport=viewport(size), color_scheme=scheme).new_page()
-    found = {}
-    for name, url in STATIC.items():
-        page.goto(url)
-        found[name] = violations(page)
-    assert {name: faults for name, faults in found.items() if faults} == {}
 
 
 @pytest.mark.parametrize("width", [320, 390, 820, 1440])
