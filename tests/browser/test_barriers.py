@@ -23,6 +23,8 @@ def test_no_kind_of_page_has_a_barrier(
         page.goto((site / address).as_uri())
         page.emulate_media(color_scheme="light")
         found += [f"{kind}: {violation}" for violation in violations(page)]
-        page.emulate_media(color_scheme="dark")
-        found += [f"{kind}, in the evening: {violation}" for violation in violations(page, COLOUR_RULES)]
+        # Colours are the same on every screen.
+        if size == "desk":
+            page.emulate_media(color_scheme="dark")
+            found += [f"{kind}, in the evening: {violation}" for violation in violations(page, COLOUR_RULES)]
     assert found == []

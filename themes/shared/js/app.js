@@ -115,6 +115,7 @@ const PARTS = {
   share: createShare,
 };
 
+// The steps in which the parts come onto the page, from the top down.
 function joinPage(app, { tabs, doorForm, coveringForm, figures, travel, now, compare, share }) {
   const units = unitsSwitch(app);
   const views = viewSwitch(app);
@@ -129,13 +130,19 @@ function joinPage(app, { tabs, doorForm, coveringForm, figures, travel, now, com
     app.stage.node,
     element("div", { class: "under-sheet" }, now.node, travel.node));
   const toolbar = element("div", { class: "toolbar" }, views.node, units.node);
-  const controls = element("div", { class: "controls" }, toolbar, doorForm.node, coveringForm.node, figures.node);
+  const controls = element("div", { class: "controls" }, toolbar, doorForm.node);
   keepFocusClear(app, table);
   app.status = element("p", { class: "unseen", role: "status" });
   app.notice = createNotice();
   app.sheets = createSheets(app);
   doorForm.chooser.open = app.fresh;
-  return [app.notice.node, element("div", { class: "workbench" }, table, controls), compare.node, share.node, app.status, app.sheets.node];
+  const workbench = element("div", { class: "workbench" }, table, controls);
+  return [
+    () => app.root.replaceChildren(app.notice.node, workbench),
+    () => controls.append(coveringForm.node),
+    () => controls.append(figures.node),
+    () => app.root.append(compare.node, share.node, app.status, app.sheets.node),
+  ];
 }
 
 function showDrawing(app) {
@@ -220,6 +227,11 @@ function createApp(root, catalog) {
   app.stage = createStage(app);
   const parts = {};
   let page = [];
+  // Laid out at once, or the last step of all would have to lay out everything.
+  const put = (at) => () => {
+    page[at]();
+    return root.offsetHeight;
+  };
   inSteps([
     ...Object.entries(PARTS).map(([name, create]) => () => (parts[name] = create(app))),
     () => {
@@ -229,8 +241,8 @@ function createApp(root, catalog) {
     () => app.ask.answer(activeOf(app.state())),
     ...Object.keys(PARTS).map((name) => () => parts[name].update(app.state(), true)),
     ...ENDS.map((end) => () => app.ask.endDrawings(activeOf(app.state()), end, app.state().units)),
+    ...[0, 1, 2, 3].map(put),
     () => {
-      root.replaceChildren(...page);
       followStore(app, store, address);
       followWindow(app);
     },
