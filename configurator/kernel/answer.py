@@ -45,7 +45,7 @@ def replies(
     plain.extend(cloth_figures(numbers, size))
     plain.extend(louver_figures(door, mechanism, numbers, size, raised_shares, down_shares))
     answers = [reply(plain, [], []), pass_reply(door, mechanism, numbers, size, samples, handle)]
-    answers.extend(living_replies(door, mechanism, numbers, cassettes, size, household, samples))
+    answers.extend(living_replies(door, mechanism, numbers, cassettes, size, household, samples, down))
     return answers
 
 

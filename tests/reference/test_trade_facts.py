@@ -114,6 +114,8 @@ def test_bands_close_the_view_when_they_overlap_and_open_it_when_they_line_up(ca
     assert answer["closed"]["tilt"] == 90
     # What is left of the view is the bare glass beside the cloth.
     assert value(answer, "view_closed") == pytest.approx(value(answer, "visible_glass_closed"))
+    assert value(answer, "sight_view") == 0
+    assert answer["verdicts"]["sight"]["state"] == "clears"
 
 
 def test_what_hangs_over_the_opening_can_clear_the_glass_altogether(catalog: Catalog) -> None:

@@ -78,13 +78,8 @@ def strip_shares(pieces: list[Piece], rows: list[list[float]]) -> list[float]:
     return sums
 
 
-def glass_shares(door: Door, whole: bool, pieces: list[Piece]) -> Shares:
-    """Return the three shares for the covering's pieces over the active leaf's glass, or the ``whole`` opening's.
-
-    Muntins and beads are the door's own and count neither for nor against the covering.
-    """
-    spans = covered_spans(door, whole)
-    rows = covered_rows(door)
+def shares_within(spans: list[list[float]], rows: list[list[float]], pieces: list[Piece]) -> Shares:
+    """Return the three shares over the windows that the ``spans`` along x and the ``rows`` along y leave open."""
     left = spans[0][0]
     right = spans[0][1]
     for span in spans:
@@ -103,6 +98,14 @@ def glass_shares(door: Door, whole: bool, pieces: list[Piece]) -> Shares:
             for k in range(3):
                 sums[k] += strip[k] * width
     return {"visible": sums[0] / area, "view": sums[1] / area, "light": sums[2] / area, "area": area}
+
+
+def glass_shares(door: Door, whole: bool, pieces: list[Piece]) -> Shares:
+    """Return the three shares for the covering's pieces over the active leaf's glass, or the ``whole`` opening's.
+
+    Muntins and beads are the door's own and count neither for nor against the covering.
+    """
+    return shares_within(covered_spans(door, whole), covered_rows(door), pieces)
 
 
 def share_figure(key: str, name: str, rule: str, share: float, area: float) -> Figure:

@@ -12,7 +12,7 @@ from configurator.kernel.questions.swing import swing_answers
 from configurator.kernel.questions.way_out import way_out_answers
 from configurator.kernel.sampling import Sample, covering_pieces
 from configurator.kernel.shapes import Cassette, Door, Figure, Household, Piece, Position, Size
-from configurator.kernel.travel import closed_position, coarse, open_position, position, position_at
+from configurator.kernel.travel import coarse, open_position, position, position_at
 
 
 def figure_value(figures: list[Figure], key: str) -> float:
@@ -40,15 +40,18 @@ def living_replies(
     size: Size,
     household: Household,
     samples: list[Sample],
+    down: list[Piece],
 ) -> list[Reply]:
-    """Return the replies of these questions, in the order in which they are read."""
+    """Return the replies of these questions, in the order in which they are read.
+
+    ``down`` is the closed covering in full detail.
+    """
 
     def rough(place: Position) -> list[Piece]:
         return covering_pieces(mechanism, numbers, size, coarse(place))
 
     raised = rough(open_position(numbers))
     half = rough(position_at(numbers, 0.5))
-    down = rough(closed_position(numbers))
     let_down = rough(position(1.0, numbers["upper_moves"], numbers["tilt_closed"]))
     swing = swing_answers(door, size, samples)
     bare = figure_value(swing["figures"], "clear_width_bare")

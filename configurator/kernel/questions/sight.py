@@ -3,7 +3,7 @@
 from configurator.kernel.door.leaf import glass_box
 from configurator.kernel.numbers import clamp
 from configurator.kernel.questions.figure import figure
-from configurator.kernel.questions.glass import strip_shares
+from configurator.kernel.questions.glass import shares_within
 from configurator.kernel.questions.reply import Reply, reply, standing_verdict
 from configurator.kernel.sampling import lowest_edge
 from configurator.kernel.shapes import Door, Figure, Household, Piece, Verdict
@@ -77,11 +77,13 @@ def upper_edge(pieces: list[Piece], missing: float) -> float:
 
 
 def band_view(door: Door, band: list[float], down: list[Piece]) -> float:
-    """Return what of the view comes through the band, up the middle of the glass, past the closed covering."""
+    """Return what of the view comes through the band past the closed covering, in the middle third of the glass.
+
+    A third of the glass, not one line: a line would fall into the joint of what draws to both sides.
+    """
     glass = glass_box(door)
-    middle = (glass["x0"] + glass["x1"]) / 2
-    pieces = [piece for piece in down if piece["x0"] <= middle and piece["x1"] >= middle]
-    return strip_shares(pieces, [band])[1] / (band[1] - band[0])
+    third = (glass["x1"] - glass["x0"]) / 3
+    return shares_within([[glass["x0"] + third, glass["x1"] - third]], [band], down)["view"]
 
 
 def view_figure(view: float) -> Figure:
@@ -91,7 +93,7 @@ def view_figure(view: float) -> Figure:
         "view through that band when closed",
         view,
         "share",
-        "what of the view the closed covering lets through, up the middle of the glass, between these heights",
+        "what of the view the closed covering lets through in the middle third of the glass, between these heights",
         "{view} of it",
         {"view": [view, "share"]},
     )
@@ -111,7 +113,7 @@ def sight_answers(
 ) -> Reply:
     """Answer which band of the glass must be covered, and where the rails then stand.
 
-    ``raised`` and ``down`` are the pieces with the lower rail up and down, the upper rail up;
+    ``raised`` and ``down`` are the pieces with the lower rail up and down, the upper rail up, ``down`` in full detail;
     ``let_down`` those with the lower rail down and the upper rail let down to it. No share is given for a
     rail that does not travel, or where nothing need be covered.
     """

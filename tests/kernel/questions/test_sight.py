@@ -1,5 +1,6 @@
 import pytest
 
+from configurator.kernel.door.leaf import glass_box
 from configurator.kernel.pieces import solid
 from configurator.kernel.questions.sight import sight_answers
 from configurator.kernel.shapes import Piece
@@ -39,6 +40,16 @@ def test_solid_cloth_hides_the_person_and_a_sheer_does_not() -> None:
     assert value_of(sheer, "sight_view") == pytest.approx(0.4)
     assert verdict_of(sheer, "sight")["state"] == "caution"
     assert "night" in verdict_of(sheer, "sight")["why"]
+
+
+def test_the_joint_of_what_draws_to_both_sides_shows_nobody() -> None:
+    middle = (glass_box(DOOR)["x0"] + glass_box(DOOR)["x1"]) / 2
+    halves = [
+        solid("fabric", x0, x1, SIZE["y0"], SIZE["y1"], 60.0, 62.0) for x0, x1 in ((150.0, middle), (middle, 760.0))
+    ]
+    found = sight_answers(DOOR, HOUSEHOLD, halves, halves, halves)
+    assert value_of(found, "sight_view") == 0
+    assert verdict_of(found, "sight")["state"] == "clears"
 
 
 def test_a_lowered_shade_covers_the_band_from_above() -> None:
