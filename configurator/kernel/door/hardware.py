@@ -1,8 +1,13 @@
 """The handle as pieces, on a leaf hung on the left: plate, neck, grip and thumb-turn."""
 
+import math
+
 from configurator.kernel.door.leaf import leaf_width
 from configurator.kernel.pieces import box
 from configurator.kernel.shapes import Door, Handle, Piece
+
+# How far a lever turns, down to open or up to lock: 45 degrees in radians; common practice, no source.
+LEVER_TURN = math.pi / 4
 
 
 def handle_axis(door: Door) -> float:
@@ -15,6 +20,19 @@ def grip_span(handle: Handle, axis: float) -> list[float]:
     if handle["kind"] == "lever":
         return [axis - handle["grip_length"], axis + handle["grip_height"] / 2]
     return [axis - handle["grip_length"], axis + handle["grip_length"]]
+
+
+def worked_reach(handle: Handle, beyond: float) -> float:
+    """Return how far above and below its axis a grip comes when worked, as seen further than ``beyond`` from the axis.
+
+    A lever turns about its axis; a knob or a pull stays where it is.
+    """
+    half = handle["grip_height"] / 2
+    length = handle["grip_length"]
+    if handle["kind"] != "lever" or beyond >= length:
+        return half
+    inside = max(beyond, 0.0)
+    return half + min(math.sqrt(length * length - inside * inside), length * math.sin(LEVER_TURN))
 
 
 def hardware_piece(kind: str, x0: float, x1: float, y0: float, y1: float, z0: float, z1: float) -> Piece:

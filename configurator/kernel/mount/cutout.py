@@ -1,10 +1,11 @@
 """The cut-out that lets a framed panel sit round the handle."""
 
-from configurator.kernel.shapes import Box, Piece, Size
+from configurator.kernel.door.hardware import handle_axis, worked_reach
+from configurator.kernel.shapes import Box, Door, Piece, Size
 
 
-def cutout_box(numbers: dict[str, float], size: Size, handle: list[Piece]) -> Box:
-    """Return the opening in the panel from its latch edge to clear every part of the handle.
+def cutout_box(door: Door, numbers: dict[str, float], size: Size, handle: list[Piece]) -> Box:
+    """Return the opening in the panel from its latch edge to clear every part of the handle, and a lever as it turns.
 
     All zero where the panel needs none: no clearance asked for, or the panel stops short.
     """
@@ -13,8 +14,9 @@ def cutout_box(numbers: dict[str, float], size: Size, handle: list[Piece]) -> Bo
     if clear == 0 or len(handle) == 0:
         return none
     x0 = handle[0]["x0"]
-    y0 = handle[0]["y0"]
-    y1 = handle[0]["y1"]
+    reach = worked_reach(door["handle"], handle_axis(door) - size["x1"] - clear)
+    y0 = door["handle_height"] - reach
+    y1 = door["handle_height"] + reach
     for part in handle:
         x0 = min(x0, part["x0"])
         y0 = min(y0, part["y0"])

@@ -71,7 +71,7 @@ def on_leaf(
     set_spacer(door, numbers, samples, size)
     set_foot(door, numbers, size)
     set_sideways(door, numbers, samples, handle, size)
-    size["cutout"] = cutout_box(numbers, size, handle)
+    size["cutout"] = cutout_box(door, numbers, size, handle)
     if size["refusal"] == "":
         size["refusal"] = refusal_for(numbers, size)
     return size

@@ -77,7 +77,7 @@ def cutout_figures(
     """Return the cut-out's size and place, and its cost against the same panel without one."""
     hole = size["cutout"]
     clear = numbers["cutout_clear"]
-    rule = "all parts of the handle and the clearance round them, open to the latch side"
+    rule = "every part of the handle, a lever turned up or down too, and the clearance round it; open to the latch side"
     return [
         figure(
             "cutout_width",
