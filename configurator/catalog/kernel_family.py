@@ -1,13 +1,18 @@
 """A family file as the kernel's flat family."""
 
+from collections.abc import Mapping
+
 from configurator.catalog.family_numbers import read_numbers, takes_of
 from configurator.catalog.located import ContentFile
 from configurator.catalog.schema.family import CassetteFile, ChoiceFile, FamilyFile
 from configurator.kernel.shapes import Cassette, Choice, Family, Option
 
 
-def kernel_family(file: ContentFile, ident: str, family: FamilyFile) -> Family:
-    """Return the kernel's family, each number of its mechanism filled in; slips in numbers are noted."""
+def kernel_family(file: ContentFile, ident: str, family: FamilyFile, showroom: Mapping[str, float]) -> Family:
+    """Return the kernel's family, each number of its mechanism filled in; slips in numbers are noted.
+
+    ``showroom`` holds the numbers that the showroom sets for every family that does not give its own.
+    """
     takes = takes_of(family.mechanism)
     presets = {name: float(take[1]) for name, take in takes.items() if take[1] is not None}
     given = read_numbers(file, takes, family.numbers, ("numbers",))
@@ -16,7 +21,7 @@ def kernel_family(file: ContentFile, ident: str, family: FamilyFile) -> Family:
         "name": family.name,
         "mechanism": family.mechanism,
         "retired": family.retired,
-        "numbers": {**presets, **given},
+        "numbers": {**presets, **showroom, **given},
         "cassettes": [kernel_cassette(cassette) for cassette in family.cassettes],
         "choices": [kernel_choice(file, takes, name, choice) for name, choice in family.choices.items()],
     }

@@ -69,7 +69,7 @@ class _Loading:
         showroom = self.showroom()
         handles, handle_notes = self.handles()
         doors, door_notes = self.doors(handles)
-        families, notes = self.families()
+        families, notes = self.families({"order_step": showroom.order_step} if showroom else {})
         if showroom is None:
             return None
         return Catalog(
@@ -129,13 +129,13 @@ class _Loading:
             self.problems.extend(file.problems)
         return doors, notes
 
-    def families(self) -> tuple[dict[str, Family], dict[str, FamilyNotes]]:
+    def families(self, common: dict[str, float]) -> tuple[dict[str, Family], dict[str, FamilyNotes]]:
         families: dict[str, Family] = {}
         notes: dict[str, FamilyNotes] = {}
         for ident, path in yaml_files(self.folder, "families", self.problems).items():
             file, family, sources = self.read(path, FamilyFile)
             if family and cross_check_family(file, family):
-                families[ident] = kernel_family(file, ident, family)
+                families[ident] = kernel_family(file, ident, family, common)
                 notes[ident] = family_notes(family, families[ident], sources)
             self.problems.extend(file.problems)
         return families, notes

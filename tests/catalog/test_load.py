@@ -7,6 +7,7 @@ import pytest
 from configurator.catalog import Catalog, load
 from configurator.catalog.measures import Measure
 from configurator.catalog.sources import Source
+from configurator.kernel.answer import ask
 
 
 @pytest.fixture
@@ -102,6 +103,17 @@ def test_a_family_has_every_number_of_its_mechanism_and_its_options_in_order(loa
     assert [option["id"] for option in family["choices"][0]["options"]] == ["snow", "dusk"]
     assert family["choices"][0]["options"][0]["numbers"] == {"cloth_view": 0.0, "cloth_light": 0.45}
     assert family["choices"][1]["options"][1]["numbers"] == {"hand_away": 1.0}
+
+
+def test_the_showrooms_order_step_holds_where_a_family_gives_none(content: Path) -> None:
+    rewrite(content / "showroom.yaml", "order_step: 1/8 in", "order_step: 1 mm")
+    loaded = load(content)
+    assert loaded.families["cells"]["numbers"]["order_step"] == 1.0
+    assert by_path(loaded.family_notes["cells"].measures)["numbers.order_step"].value == 1.0
+    width = ask(loaded.doors["garden-pair"], loaded.families["cells"], {}, loaded.household)["figures"]["order_width"]
+    assert width["value"] == pytest.approx(round(width["value"]))
+    rewrite(content / "families/cells.yaml", "  pitch: 3/4 in", "  pitch: 3/4 in\n  order_step: 1/2 in")
+    assert load(content).families["cells"]["numbers"]["order_step"] == 12.7
 
 
 def test_a_familys_words_and_sources_are_there_for_its_pages(content: Path) -> None:
