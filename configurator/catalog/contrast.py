@@ -1,6 +1,7 @@
 """Contrast of colours: WCAG 2.2, success criterion 1.4.3, and the nearest colour that passes."""
 
 import re
+from collections.abc import Collection
 
 Colour = tuple[int, int, int]
 
@@ -43,14 +44,20 @@ def mixed(colour: Colour, towards: Colour, step: int) -> Colour:
     return (red, green, blue)
 
 
-def nearest_passing(colour: Colour, ground: Colour, ratio: float) -> Colour:
-    """Return the colour itself or the first on its way to black or to white that reaches the ratio.
+def least_contrast(colour: Colour, grounds: Collection[Colour]) -> float:
+    """Return the contrast ratio of a colour to that of the grounds on which it shows least."""
+    return min(contrast(colour, ground) for ground in grounds)
 
-    One of the two ways always gets there for ratios up to 4.58, the best that mid grey allows.
+
+def nearest_passing(colour: Colour, grounds: Collection[Colour], ratio: float) -> Colour:
+    """Return the colour itself or the first on its way to black or to white that reaches the ratio on every ground.
+
+    On one ground, one of the two ways always gets there for ratios up to 4.58, the best that mid grey allows. Where
+    neither does on several grounds, the better of black and white is returned.
     """
     for step in range(STEPS + 1):
         for end in (BLACK, WHITE):
             tried = mixed(colour, end, step)
-            if contrast(tried, ground) >= ratio:
+            if least_contrast(tried, grounds) >= ratio:
                 return tried
-    return max((BLACK, WHITE), key=lambda end: contrast(end, ground))
+    return max((BLACK, WHITE), key=lambda end: least_contrast(end, grounds))

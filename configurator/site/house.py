@@ -19,7 +19,7 @@ from configurator.site.answers import Answers, Kept, digest
 from configurator.site.guides import is_guide
 from configurator.site.photos import Photo, logo_markup, photographs
 from configurator.site.sitepage import SitePage, way_up
-from configurator.site.themes import check_theme_name, template_folders, theme_opens_with
+from configurator.site.themes import template_folders, theme_opens_with
 
 MENU = (
     ("coverings/index.html", "Coverings", "coverings/"),
@@ -41,7 +41,6 @@ class House:
     """The showroom with everything that its pages share. Retired families get no pages."""
 
     def __init__(self, catalog: Catalog, content: Path, answers: Answers) -> None:
-        check_theme_name(catalog.showroom.theme.name)
         self.catalog = catalog
         self.content = content
         self.answers = answers

@@ -3,6 +3,8 @@
 Ratios are those of WCAG 2.2: 1.4.3 for text, 1.4.11 for the lines that bound a control.
 """
 
+from collections.abc import Collection
+
 from configurator.catalog.contrast import (
     BLACK,
     STEPS,
@@ -10,21 +12,22 @@ from configurator.catalog.contrast import (
     WHITE,
     Colour,
     contrast,
-    luminance,
+    least_contrast,
     mixed,
     nearest_passing,
     read_colour,
     say_colour,
 )
+from configurator.catalog.grounds import grounds, is_day
 
 LINE_RATIO = 3.0
 
 Tokens = dict[str, str]
 
 
-def as_far_as(ink: Colour, paper: Colour, step: int, ratio: float) -> Colour:
-    """Return ink thinned with ``step`` of 255 parts of paper, or less where it could not be read."""
-    while step > 0 and contrast(mixed(ink, paper, step), paper) < ratio:
+def as_far_as(ink: Colour, paper: Colour, step: int, sheets: Collection[Colour], ratio: float) -> Colour:
+    """Return ink thinned with ``step`` of 255 parts of paper, or less where it could not be seen on every ground."""
+    while step > 0 and least_contrast(mixed(ink, paper, step), sheets) < ratio:
         step -= 1
     return mixed(ink, paper, step)
 
@@ -32,18 +35,16 @@ def as_far_as(ink: Colour, paper: Colour, step: int, ratio: float) -> Colour:
 def own_tokens(paper: str, ink: str, warm: str, cool: str) -> Tokens:
     """Return the tokens that follow from a showroom's four colours (``#rrggbb``)."""
     sheet, pen, accent = read_colour(paper), read_colour(ink), read_colour(warm)
-    day = luminance(sheet) > luminance(pen)
-    # The ground lies closer to the reader than the paper: lighter by day and by night.
-    ground = mixed(sheet, WHITE, STEPS * 6 // 10) if day else mixed(sheet, pen, STEPS * 4 // 100)
+    places = grounds(sheet)
+    sheets = places.values()
     shades = {
-        "ground": ground,
-        "well": mixed(sheet, pen if day else BLACK, STEPS * 5 // 100 if day else STEPS * 25 // 100),
-        "ink-soft": as_far_as(pen, sheet, STEPS * 28 // 100, TEXT_RATIO + 0.5),
+        "ground": places["ground"],
+        "well": places["well"],
+        "ink-soft": as_far_as(pen, sheet, STEPS * 28 // 100, sheets, TEXT_RATIO),
         # By night, lines at full strength would glare.
-        "drawn": pen if day else mixed(pen, sheet, STEPS * 22 // 100),
+        "drawn": pen if is_day(sheet) else mixed(pen, sheet, STEPS * 22 // 100),
         "line": mixed(pen, sheet, STEPS * 80 // 100),
-        # A little more than asked for, so that it bounds a control on the well as well.
-        "line-strong": as_far_as(pen, sheet, STEPS * 50 // 100, LINE_RATIO + 0.3),
+        "line-strong": as_far_as(pen, sheet, STEPS * 50 // 100, sheets, LINE_RATIO),
         "on-warm": max((WHITE, BLACK), key=lambda colour: contrast(colour, accent)),
     }
     tokens = {"paper": paper, "ink": ink, "warm": warm, "cool": cool}
@@ -51,6 +52,6 @@ def own_tokens(paper: str, ink: str, warm: str, cool: str) -> Tokens:
 
 
 def readable(tokens: Tokens, names: tuple[str, ...], paper: str) -> Tokens:
-    """Return the named colours of a theme, each moved as little as needed to be read on the paper."""
-    sheet = read_colour(paper)
-    return {name: say_colour(nearest_passing(read_colour(tokens[name]), sheet, TEXT_RATIO)) for name in names}
+    """Return the named colours of a theme, each moved as little as needed to be read on the paper and its grounds."""
+    sheets = grounds(read_colour(paper)).values()
+    return {name: say_colour(nearest_passing(read_colour(tokens[name]), sheets, TEXT_RATIO)) for name in names}

@@ -4,9 +4,7 @@ from pathlib import Path
 
 import yaml
 
-from configurator.catalog import ContentProblems, Problem
 from configurator.catalog.schema.showroom import Colours, Theme
-from configurator.catalog.suggest import what_to_write
 from configurator.places import THEMES
 from configurator.site.palette import Tokens, own_tokens, readable
 
@@ -14,14 +12,6 @@ SHARED = THEMES / "shared"
 SHEETS = ("base.css", "frame.css", "parts.css", "kinds.css")
 DRAWING_SHEET = Path(__file__).resolve().parents[1] / "drawing" / "drawing.css"
 VERDICTS = ("clears", "guided", "blocked")
-
-
-def check_theme_name(name: str) -> None:
-    """Raise :class:`ContentProblems` when no theme is called so."""
-    known = sorted(path.parent.name for path in THEMES.glob("*/tokens.yaml"))
-    if name not in known:
-        words = f"theme.name is '{name}', but there is no such theme; {what_to_write(name, known)}"
-        raise ContentProblems([Problem("showroom.yaml", 0, 0, words)])
 
 
 def template_folders(theme: str) -> list[Path]:

@@ -408,14 +408,40 @@ FAULTS = {
         ROOM,
         "warm: '#803010'",
         "warm: '#ffc0a0'",
-        "20:53: theme.colours.warm is #ffc0a0, with a contrast of 1.58 : 1 on the paper #ffffff; at least 4.5 : 1 "
-        "is needed; the nearest colour that passes is '#926e5c'",
+        "20:53: theme.colours.warm is #ffc0a0, with a contrast of 1.42 : 1 on the well #f3f3f3, which is mixed from "
+        "the paper; at least 4.5 : 1 is needed; the nearest colour that passes is '#8a6857'",
+    ),
+    "a colour that can be read on the paper but not on what is set off": Fault(
+        ROOM,
+        "cool: '#105060'",
+        "cool: '#767676'",
+        "20:70: theme.colours.cool is #767676, with a contrast of 4.09 : 1 on the well #f3f3f3, which is mixed from "
+        "the paper; at least 4.5 : 1 is needed; the nearest colour that passes is '#6f6f6f'",
+    ),
+    "a paper on which nothing can be read": Fault(
+        ROOM,
+        "dark: {paper: '#000000'",
+        "dark: {paper: '#777777'",
+        "21:17: theme.dark.paper is #777777, too near to mid grey for any colour to be read on it and on the grounds "
+        "mixed from it; write a lighter or a darker one",
+    ),
+    "a theme that is nearly one": Fault(
+        ROOM,
+        "name: sheet",
+        "name: shet",
+        "19:9: theme.name is 'shet'; linen or sheet is expected; did you mean 'sheet'?",
     ),
     "a logo that is not there": Fault(
         ROOM,
         "  name: sheet",
         "  name: sheet\n  logo: lost.svg",
         "20:9: theme.logo is 'lost.svg', but there is no such file in the content folder",
+    ),
+    "a logo that no browser shows": Fault(
+        ROOM,
+        "  name: sheet",
+        "  name: sheet\n  logo: showroom.yaml",
+        "20:9: theme.logo is 'showroom.yaml'; a file that ends in .svg, .png, .jpg, .jpeg or .webp is expected",
     ),
     "a mail address without its sign": Fault(
         ROOM,

@@ -8,8 +8,20 @@ import re
 from pathlib import Path
 
 import pytest
+from hypothesis import assume, given
+from hypothesis import strategies as st
 
-from configurator.catalog.contrast import contrast, read_colour
+from configurator.catalog.contrast import (
+    BLACK,
+    WHITE,
+    contrast,
+    least_contrast,
+    nearest_passing,
+    read_colour,
+    say_colour,
+)
+from configurator.catalog.grounds import grounds
+from configurator.site.palette import own_tokens, readable
 
 TEXT = 4.5
 GRAPHICS = 3.0
@@ -68,3 +80,21 @@ def test_an_evening_that_is_chosen_is_the_device_s_evening(style: str) -> None:
 
 def test_the_evening_sets_every_colour_of_the_day(style: str) -> None:
     assert set(colours(style, EVENING)) == set(colours(style, DAY))
+
+
+any_colour = st.tuples(*[st.integers(0, 255)] * 3)
+
+
+@given(any_colour, any_colour, any_colour)
+def test_any_colours_that_the_catalog_takes_can_be_read_in_every_shade(
+    paper: tuple[int, int, int], ink: tuple[int, int, int], verdict: tuple[int, int, int]
+) -> None:
+    sheets = grounds(paper).values()
+    assume(max(least_contrast(end, sheets) for end in (BLACK, WHITE)) >= TEXT)
+    pen = say_colour(nearest_passing(ink, sheets, TEXT))
+    tokens = own_tokens(say_colour(paper), pen, pen, pen)
+    tokens |= readable({"blocked": say_colour(verdict)}, ("blocked",), say_colour(paper))
+    words = ("ink", "ink-soft", "warm", "cool", "blocked")
+    assert too_faint(tokens, [(word, sheet) for word in words for sheet in SHEETS], TEXT) == []
+    assert too_faint(tokens, [("on-warm", "warm"), ("paper", "ink")], TEXT) == []
+    assert too_faint(tokens, [("line-strong", sheet) for sheet in SHEETS], GRAPHICS) == []

@@ -4,6 +4,7 @@ from typing import Annotated
 
 from configurator.catalog.fields import Hex, Like, Number
 from configurator.catalog.schema.base import Line, Name, OneOf, Section, SourceMark
+from configurator.places import THEMES
 
 # Stacks of generic families (CSS Fonts Level 4), so that no face has to be fetched or named.
 TYPEFACES = {
@@ -12,6 +13,8 @@ TYPEFACES = {
     "rounded": "ui-rounded, ui-sans-serif, system-ui, sans-serif",
     "mono": "ui-monospace, monospace",
 }
+
+THEME_NAMES = tuple(sorted(path.parent.name for path in THEMES.glob("*/tokens.yaml")))
 
 Face = Annotated[str, OneOf(tuple(TYPEFACES))]
 
@@ -47,7 +50,7 @@ class HouseholdFile(Section):
 
 
 class Colours(Section):
-    """Paper and ink, one warm and one cool accent. All must be readable on the paper."""
+    """Paper and ink, one warm and one cool accent. All must be readable on the paper and the grounds mixed from it."""
 
     paper: Annotated[str, Hex()]
     ink: Annotated[str, Hex()]
@@ -66,7 +69,7 @@ class Typefaces(Section):
 class Theme(Section):
     """``colours`` by day and ``dark`` by night; ``logo`` is a file in the content folder."""
 
-    name: Name
+    name: Annotated[str, OneOf(THEME_NAMES)]
     colours: Colours
     dark: Colours
     typefaces: Typefaces = Typefaces()
