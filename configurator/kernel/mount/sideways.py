@@ -28,6 +28,11 @@ def latch_limit(door: Door, numbers: dict[str, float]) -> float:
     return edge - door["stop_lap"] - numbers["edge_clear"]
 
 
+def held_by(door: Door, by: str) -> str:
+    """Return what holds a covering back at the leaf's edge: the stop that laps an out-swing leaf, or what is given."""
+    return "stop" if door["swing"] == "out" else by
+
+
 def passing_depth(samples: list[Sample], part: Piece) -> float:
     """Return how far out the covering reaches, over its travel, at the height of one part of the handle."""
     depth = 0.0
@@ -65,14 +70,14 @@ def set_sideways(door: Door, numbers: dict[str, float], samples: list[Sample], h
     left = max(glass["x0"] - wanted, min(hinge_limit(door, numbers), glass["x0"]))
     edge = latch_limit(door, numbers)
     right = min(glass["x1"] + wanted, edge)
-    by = "wanted" if right < edge else "stile"
+    by = "wanted" if right < edge else held_by(door, "stile")
+    if has_passive(door) and by != "wanted":
+        by = "other leaf"
     if numbers["cutout_clear"] == 0 and len(handle) > 0:
         stop = max(handle_limit(door, numbers, samples, handle, size["spacer"]), glass["x1"] + numbers["overlap_least"])
         if stop < right:
             right = stop
             by = "handle"
-    if has_passive(door) and by == "stile":
-        by = "other leaf"
     exact = right - left
     width = step_down(exact, numbers["order_step"])
     size["exact_width"] = exact
@@ -83,6 +88,6 @@ def set_sideways(door: Door, numbers: dict[str, float], samples: list[Sample], h
         right = left + width
     size["x0"] = left
     size["x1"] = right
-    hinge_by = "wanted" if glass["x0"] - left >= wanted - numbers["order_step"] else "hinge"
+    hinge_by = "wanted" if glass["x0"] - left >= wanted - numbers["order_step"] else held_by(door, "hinge")
     size["limits"].append({"side": "hinge", "by": hinge_by, "overlap": glass["x0"] - left})
     size["limits"].append({"side": "latch", "by": by, "overlap": right - glass["x1"]})

@@ -6,6 +6,13 @@ from configurator.kernel.shapes import Caution, Door, Figure, Size
 
 # Cloth that lets less light through than this is spoken of as dark or room-darkening; no source.
 DARK_LIGHT = 0.1
+# From this mass in kg a covering on a leaf is spoken of as a load on its hinges; no source.
+HEAVY_LEAF = 5.0
+
+
+def covering_mass(numbers: dict[str, float], size: Size) -> float:
+    """Return the covering's mass in kg from its area."""
+    return (size["x1"] - size["x0"]) * (size["y1"] - size["y0"]) / 1000000 * numbers["cloth_mass"]
 
 
 def mass_figure(numbers: dict[str, float], size: Size) -> Figure:
@@ -15,7 +22,7 @@ def mass_figure(numbers: dict[str, float], size: Size) -> Figure:
     return figure(
         "covering_mass",
         "mass of the covering, about",
-        width * height / 1000000 * numbers["cloth_mass"],
+        covering_mass(numbers, size),
         "kg",
         "ordered width times ordered height times the mass of a square metre, which is {per} kg",
         "{width} x {height} x {per} kg/m2",
@@ -31,6 +38,11 @@ def care_cautions(door: Door, numbers: dict[str, float], size: Size) -> list[Cau
     if over:
         text = "It hangs over a doorway: fix it into framing that carries its mass and the pull of a hand. "
         cautions.append(caution("weight", text + "Have a licensed tradesperson judge the wall.", practice))
+    if not over and covering_mass(numbers, size) >= HEAVY_LEAF:
+        text = (
+            "It hangs on the leaf and pulls at its hinges. Have whoever hangs doors judge the hinges and their screws."
+        )
+        cautions.append(caution("weight_leaf", text, practice))
     if not over and numbers["cloth_light"] <= DARK_LIGHT:
         text = "A dark or light-tight covering close to the glass lets the sun heat the pane, which can crack it. "
         cautions.append(caution("hot_glass", text + "Ask the glazier about this glass before ordering.", practice))

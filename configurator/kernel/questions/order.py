@@ -5,6 +5,9 @@ from configurator.kernel.door.opening import opening_box
 from configurator.kernel.questions.figure import figure
 from configurator.kernel.shapes import Door, Figure, Size
 
+# Edges that differ by less than this are in line on any tape.
+SAME_EDGE = 0.01
+
 
 def limit_words(size: Size, side: str) -> str:
     """Return in words what held one side of the covering."""
@@ -48,55 +51,66 @@ def order_figures(door: Door, numbers: dict[str, float], size: Size) -> list[Fig
                 "step": [step, "mm"],
             },
         ),
-        overlap_figure("overlap_hinge", "overlap on the hinge side", area["x0"] - size["x0"], across),
-        overlap_figure("overlap_latch", "overlap on the latch side", size["x1"] - area["x1"], across),
-        overlap_figure("overlap_top", "height above the " + across, size["y1"] - area["y1"], across),
-        overlap_figure("overlap_bottom", "reach below the " + across, area["y0"] - size["y0"], across),
+        overlap_figure("hinge", "overlap on the hinge side", area["x0"] - size["x0"], across),
+        overlap_figure("latch", "overlap on the latch side", size["x1"] - area["x1"], across),
+        overlap_figure("top", "height above the " + across, size["y1"] - area["y1"], across),
     ]
+    if over:
+        figures.append(floor_figure(size))
+    else:
+        figures.append(overlap_figure("bottom", "reach below the glass", area["y0"] - size["y0"], across))
     figures.append(stand_off_figure(door, numbers, size, over))
     return figures
 
 
-def overlap_figure(key: str, name: str, value: float, across: str) -> Figure:
-    """Return how far the covering reaches past an edge of the glass or opening, or falls short of it."""
+def overlap_figure(side: str, name: str, value: float, across: str) -> Figure:
+    """Return how far the covering reaches past an edge of the glass or opening, or how much it leaves bare there."""
+    rule = "the covering's edge against that of the " + across
+    if value < -SAME_EDGE:
+        short = "edge of the covering short of the edge of the " + across + ": {value}"
+        bare = across + " left bare at the " + side
+        return figure("bare_" + side, bare, -value, "mm", rule, short, {"value": [-value, "mm"]})
+    past = "edge of the covering past the edge of the " + across + ": {value}"
+    return figure("overlap_" + side, name, max(0.0, value), "mm", rule, past, {"value": [max(0.0, value), "mm"]})
+
+
+def floor_figure(size: Size) -> Figure:
+    """Return how high above the floor a covering over the opening ends when down."""
     return figure(
-        key,
-        name if value >= 0 else name + ", short of it by",
-        abs(value),
+        "floor_air",
+        "lower edge above the floor",
+        size["y0"],
         "mm",
-        "the covering's edge against that of the " + across,
-        "edge of the covering past the edge of the " + across + ": {value}",
-        {"value": [value, "mm"]},
+        "the order height's lower edge, what the order step takes off included",
+        "top edge {top} less order height {height}",
+        {"top": [size["y1"], "mm"], "height": [size["y1"] - size["y0"], "mm"]},
     )
 
 
 def stand_off_figure(door: Door, numbers: dict[str, float], size: Size, over: bool) -> Figure:
     """Return the spacer behind an on-leaf covering, or the bracket's stand-off from the wall."""
+    terms: dict[str, list[float | str]] = {
+        "need": [size["exact_spacer"], "mm"],
+        "step": [numbers["spacer_step"], "mm"],
+    }
     if over:
         name = "bracket stand-off from the wall"
         rule = "enough for the casing, and for the cloth to hang clear of the handle, in stock steps"
         template = (
-            "{need} for casing {casing} and handle {handle}, which the wall's face stands {reveal} in front of, "
-            "up to steps of {step}"
+            "{need}, being at least {least}, past the casing {casing}, and past the handle {handle} less the reveal "
+            "{reveal}; up to steps of {step}"
         )
+        terms["least"] = [numbers["stand_off"], "mm"]
+        terms["casing"] = [door["casing_projection"], "mm"]
+        terms["handle"] = [door["handle"]["projection"], "mm"]
+        terms["reveal"] = [door["reveal"], "mm"]
     else:
         name = "spacer behind the fixings"
         rule = "enough for raised beads, muntins and the covering's own sweep, in stock steps"
-        template = "{need} for beads {bead} and muntins {muntin} proud of the leaf, up to steps of {step}"
-    return figure(
-        "spacer",
-        name,
-        size["spacer"],
-        "mm",
-        rule,
-        template,
-        {
-            "need": [size["exact_spacer"], "mm"],
-            "casing": [door["casing_projection"], "mm"],
-            "handle": [door["handle"]["projection"], "mm"],
-            "reveal": [door["reveal"], "mm"],
-            "bead": [door["bead_projection"], "mm"],
-            "muntin": [max(door["muntin_projection"], 0.0), "mm"],
-            "step": [numbers["spacer_step"], "mm"],
-        },
-    )
+        template = (
+            "{need} for beads {bead} and muntins {muntin} proud of the leaf and what reaches back behind the fixings, "
+            "up to steps of {step}"
+        )
+        terms["bead"] = [door["bead_projection"], "mm"]
+        terms["muntin"] = [max(door["muntin_projection"], 0.0), "mm"]
+    return figure("spacer", name, size["spacer"], "mm", rule, template, terms)

@@ -2,6 +2,7 @@
 
 from configurator.kernel.questions.figure import figure
 from configurator.kernel.questions.reply import Reply, reply, standing_verdict
+from configurator.kernel.say import say_both
 from configurator.kernel.shapes import Figure, Size, Verdict
 
 # Sizes closer than this are the same size on any tape.
@@ -32,7 +33,8 @@ def pair_verdict(active: Size, passive: Size) -> Verdict:
         return standing_verdict("pair", name, "blocked", why, ["a covering that both leaves take"])
     narrower = abs(pair_width(active) - pair_width(passive)) >= SAME_SIZE
     if narrower:
-        why = "Ordered to the narrower size, both leaves match; the other gives up a little overlap at the glass."
+        loss = abs(pair_width(active) - pair_width(passive))
+        why = "Ordered to the narrower size, both leaves match; the wider gives up " + say_both(loss) + " of overlap."
         if not level(active, passive):
             why = why + " Their heights differ: order both to the lower top and the higher bottom edge."
         return standing_verdict("pair", name, "caution", why, ["order both leaves to the common width"])

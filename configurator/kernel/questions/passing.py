@@ -3,6 +3,7 @@
 from typing import TypedDict
 
 from configurator.kernel.mount.sideways import PASSING_AIR
+from configurator.kernel.numbers import step_up
 from configurator.kernel.questions.figure import figure, verdict
 from configurator.kernel.questions.reply import Reply, reply
 from configurator.kernel.sampling import Sample, covering_pieces
@@ -159,6 +160,17 @@ def part_words(part: Piece) -> str:
     return part["kind"].replace("-", " ")
 
 
+def spacer_fixes(numbers: dict[str, float], size: Size, place: Meeting) -> list[str]:
+    """Return the stock spacers that hang it in front of the handle, if there are so thick ones."""
+    if place["part"]["kind"] == "plate" or size["mount"] != "on-leaf" or numbers["draws_aside"] > 0:
+        return []
+    forward = place["part"]["z1"] + numbers["handle_clear"] - place["piece"]["z0"]
+    thick = step_up(size["spacer"] + forward, numbers["spacer_step"])
+    if thick > numbers["spacer_most"]:
+        return []
+    return ["Spacers of " + say_both(thick) + " hang it in front of the handle, which it then covers when down."]
+
+
 def handle_fixes(door: Door, numbers: dict[str, float], size: Size, place: Meeting) -> list[str]:
     """Return what would let it pass, and by how much."""
     piece = place["piece"]
@@ -179,9 +191,7 @@ def handle_fixes(door: Door, numbers: dict[str, float], size: Size, place: Meeti
         fixes.append(
             "A handle with a free gap of " + say_both(needed) + " or more; this one has " + say_both(part["z0"]) + "."
         )
-    if part["kind"] != "plate" and size["mount"] == "on-leaf" and numbers["draws_aside"] == 0:
-        forward = part["z1"] + numbers["handle_clear"] - piece["z0"]
-        fixes.append("Spacers of " + say_both(size["spacer"] + forward) + " would hang it in front of the handle.")
+    fixes.extend(spacer_fixes(numbers, size, place))
     if numbers.get("louver_width", 0.0) > 0 and numbers["cutout_clear"] == 0:
         fixes.append("A cut-out round the handle.")
     return fixes

@@ -44,6 +44,19 @@ def test_a_shallow_handle_holds_the_covering_back_and_is_named() -> None:
     assert size["x1"] >= glass_end
 
 
+def test_what_holds_it_back_at_the_leafs_edge_is_named() -> None:
+    slim = {"stile_hinge": 20.0, "stile_latch": 20.0, "backset": 15.0}
+    # Handles far below the glass are in nobody's way.
+    slim |= {"handle_height": 100.0, "handle": LEVER | {"grip_length": 20.0, "plate_width": 20.0}}
+    assert limits(sits(door_with(**slim), overlap_side=60.0))["latch"] == "stile"
+    assert limits(sits(door_with(**slim), overlap_side=60.0))["hinge"] == "hinge"
+    assert (
+        limits(sits(door_with(layout="pair", astragal_width=44.0, **slim), overlap_side=60.0))["latch"] == "other leaf"
+    )
+    out = limits(sits(door_with(swing="out", stop_lap=12.7, **slim), overlap_side=60.0))
+    assert out["latch"] == out["hinge"] == "stop"
+
+
 def test_a_deep_gap_lets_it_pass_behind() -> None:
     deep = door_with(handle=LEVER | {"gap": 60.0, "projection": 80.0}, stile_latch=4.5 * INCH)
     assert limits(sits(deep, overlap_side=INCH))["latch"] == "wanted"

@@ -24,6 +24,13 @@ def test_weight_over_a_doorway_is_left_to_a_licensed_trade() -> None:
     assert "licensed" in cautions_of(found)["weight"]
 
 
+def test_a_heavy_covering_on_the_leaf_is_a_load_on_its_hinges() -> None:
+    shutter = numbers_with(cloth_mass=9.0)
+    assert "hinges" in cautions_of(care_answers(door_with(), shutter, size_with()))["weight_leaf"]
+    assert "weight_leaf" not in cautions_of(care_answers(door_with(), numbers_with(), size_with()))
+    assert "weight_leaf" not in cautions_of(care_answers(door_with(), shutter, size_with("over-opening")))
+
+
 def test_dark_cloth_on_the_leaf_warns_of_hot_glass() -> None:
     dark = numbers_with(cloth_light=0.0)
     assert "glazier" in cautions_of(care_answers(door_with(), dark, size_with()))["hot_glass"]

@@ -16,6 +16,7 @@ def test_the_wider_leaf_gives_up_what_the_handle_takes_from_the_other() -> None:
     assert value_of(found, "pair_width_common") == 550.0
     assert value_of(found, "pair_loss") == 20.0
     assert verdict_of(found, "pair")["state"] == "caution"
+    assert "3/4 in (20 mm)" in verdict_of(found, "pair")["why"]
     assert "common width" in verdict_of(found, "pair")["fixes"][0]
 
 

@@ -95,6 +95,19 @@ def test_the_fixes_named_are_enough() -> None:
     assert verdict_of(passing(size_with(x1=TIP - 6.0), with_gap(15.0)), "pass_through")["state"] == "clears"
 
 
+def test_spacers_are_named_in_stock_steps_and_only_as_thick_as_may_be_stacked() -> None:
+    size = size_with(x1=TIP + 40.0)
+    door = door_with(handle=LEVER | {"gap": 15.0, "projection": 25.0})
+    # From 2 mm off the leaf to the grip's front and 6 mm of air: 29 mm, which is five spacers of 1/4 in.
+    fixes = verdict_of(passing(size, door, NUMBERS | {"spacer_step": 6.35, "spacer_most": 38.1}), "pass_through")[
+        "fixes"
+    ]
+    assert "Spacers of 1 1/4 in" in fixes[-1]
+    proud = door_with(handle=LEVER | {"gap": 15.0})
+    fixes = verdict_of(passing(size, proud, NUMBERS | {"spacer_most": 38.1}), "pass_through")["fixes"]
+    assert not any("Spacers" in fix for fix in fixes)
+
+
 def test_a_deadbolt_above_the_handle_counts_too() -> None:
     turn = {"turn_above": 140.0, "turn_width": 40.0, "turn_height": 60.0, "turn_projection": 45.0}
     bolted = door_with(handle=LEVER | turn | {"gap": 60.0, "projection": 80.0})
