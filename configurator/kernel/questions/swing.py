@@ -77,5 +77,5 @@ def swing_answers(door: Door, size: Size, samples: list[Sample]) -> Reply:
     only, both clear widths always. A covering over the opening stays on the wall while the leaf turns.
     """
     if size["mount"] == "over-opening":
-        return over_in_swing(door, samples) if door["swing"] == "in" else over_out_swing(door, samples)
+        return over_in_swing(door, size, samples) if door["swing"] == "in" else over_out_swing(door, samples)
     return leaf_in_swing(door, samples) if door["swing"] == "in" else leaf_out_swing(door, samples)

@@ -1,6 +1,7 @@
 """The turn of a leaf behind a covering that hangs over the opening and stays on the wall."""
 
 from configurator.kernel.door.leaf import leaf_box, leaf_width
+from configurator.kernel.mount.over_opening import OVER_LEAF
 from configurator.kernel.questions.figure import figure
 from configurator.kernel.questions.outline import own_outline, touch_words
 from configurator.kernel.questions.reply import Reply, reply, standing_verdict
@@ -17,7 +18,8 @@ from configurator.kernel.questions.turning import (
     turn_to_piece,
 )
 from configurator.kernel.sampling import Sample, lowest_edge
-from configurator.kernel.shapes import Door, Figure, Piece, Verdict
+from configurator.kernel.say import say_both
+from configurator.kernel.shapes import Door, Figure, Piece, Size, Verdict
 
 
 def met_on_wall(door: Door, pieces: list[Piece]) -> Touch:
@@ -31,7 +33,26 @@ def met_on_wall(door: Door, pieces: list[Piece]) -> Touch:
     return first
 
 
-def over_verdict(own: Touch, stack: Touch) -> Verdict:
+def side_needed(door: Door, pieces: list[Piece]) -> float:
+    """Return how much further to the side the stacks must stand to leave the active leaf's width free."""
+    width = leaf_width(door)
+    leaf = leaf_box(door)
+    most = 0.0
+    for piece in pieces:
+        if piece["y0"] < leaf["y1"] and piece["x0"] < width and piece["x1"] > 0:
+            left = (piece["x0"] + piece["x1"]) / 2 < width / 2
+            most = max(most, piece["x1"] if left else width - piece["x0"])
+    return most
+
+
+def out_of_the_way(door: Door, pieces: list[Piece]) -> str:
+    """Return what takes the open covering out of the leaf's way, and by how much."""
+    if hangs_above(door, pieces):
+        return "fixed " + say_both(leaf_box(door)["y1"] + OVER_LEAF - lowest_edge(pieces)) + " higher"
+    return "stacked " + say_both(side_needed(door, pieces)) + " further to the side"
+
+
+def over_verdict(door: Door, pieces: list[Piece], own: Touch, stack: Touch) -> Verdict:
     """Return whether an in-swing leaf opens while the covering is open."""
     name = "opening the leaf"
     if stack["angle"] >= min(own["angle"], RIGHT_ANGLE):
@@ -39,7 +60,7 @@ def over_verdict(own: Touch, stack: Touch) -> Verdict:
         return standing_verdict("swing", name, "clears", why, [])
     why = "Even while the covering is open, the leaf meets " + touch_words(stack["kind"]) + " on its way."
     state = "blocked" if stack["angle"] < LEAST_TURN else "guide by hand"
-    fixes = ["fixed higher above the opening, or further to the side", "a covering on the leaf itself"]
+    fixes = [out_of_the_way(door, pieces), "a covering on the leaf itself"]
     return standing_verdict("swing", name, state, why, fixes)
 
 
@@ -61,6 +82,8 @@ def closed_verdict(door: Door, samples: list[Sample]) -> Verdict:
         why = "The leaf opens outwards, away from the covering."
         return standing_verdict("opens_covered", name, "clears", why, [])
     why = "The leaf opens into the room, where the closed covering hangs: open the covering first."
+    if met_on_wall(door, samples[0]["pieces"])["angle"] < RIGHT_ANGLE:
+        why = "The leaf opens into the room, where the covering hangs, in its way wherever it is drawn or raised to."
     blocked = standing_verdict("opens_covered", name, "blocked", why, ["a covering on the leaf itself"])
     blocked["moves"] = "lower"
     blocked["start"] = closed_from(door, samples)
@@ -89,14 +112,29 @@ def raised_figure(door: Door, pieces: list[Piece]) -> Figure:
     )
 
 
-def over_in_swing(door: Door, samples: list[Sample]) -> Reply:
+def head_figure(size: Size, pieces: list[Piece]) -> Figure:
+    """Return the height that the open covering needs above the leaf's top edge."""
+    stack = size["y1"] - lowest_edge(pieces)
+    return figure(
+        "head_needed",
+        "height needed above the leaf's top",
+        stack + OVER_LEAF,
+        "mm",
+        "the open covering's whole height, and the air between it and the leaf that opens under it",
+        "{stack} + {air}",
+        {"stack": [stack, "mm"], "air": [OVER_LEAF, "mm"]},
+    )
+
+
+def over_in_swing(door: Door, size: Size, samples: list[Sample]) -> Reply:
     """Answer for a covering on the wall in front of an in-swing leaf."""
     own = first_touch(own_outline(door), door["hinge_pin_out"], door["wall_gap"])
     stack = met_on_wall(door, samples[0]["pieces"])
     figures = in_swing_figures(door, own, earlier(own, stack))
     if hangs_above(door, samples[0]["pieces"]):
+        figures.append(head_figure(size, samples[0]["pieces"]))
         figures.append(raised_figure(door, samples[0]["pieces"]))
-    return reply(figures, [over_verdict(own, stack), closed_verdict(door, samples)], [])
+    return reply(figures, [over_verdict(door, samples[0]["pieces"], own, stack), closed_verdict(door, samples)], [])
 
 
 def doorway_left(door: Door, pieces: list[Piece]) -> list[float]:

@@ -3,7 +3,9 @@ import math
 import pytest
 
 from configurator.kernel.pieces import solid
+from configurator.kernel.questions.reply import Reply
 from configurator.kernel.questions.swing import swing_answers
+from configurator.kernel.say import say_both
 from tests.kernel.questions.question_samples import (
     INCH,
     assert_workings,
@@ -107,6 +109,7 @@ def test_in_swing_a_lowered_covering_over_the_opening_keeps_the_leaf_shut() -> N
     assert verdict_of(found, "swing")["state"] == "clears"
     shut = verdict_of(found, "opens_covered")
     assert (shut["state"], shut["end"]) == ("blocked", 1.0)
+    assert "open the covering first" in shut["why"]
     assert 0 <= shut["start"] < 0.1
     assert_workings(found)
 
@@ -117,6 +120,22 @@ def test_in_swing_a_stack_that_hangs_too_low_blocks_the_leaf_even_when_open() ->
     assert value_of(found, "raised_over_leaf") == 0
     assert verdict_of(found, "swing")["state"] == "blocked"
     assert verdict_of(found, "opens_covered")["start"] == 0
+    assert "first" not in verdict_of(found, "opens_covered")["why"]
+    # The stack is 140 mm high; 10 mm of air keep it off the leaf that opens under it.
+    assert value_of(found, "head_needed") == pytest.approx(150.0)
+    assert say_both(12 + 80 * INCH + 150.0 - 2100.0) in verdict_of(found, "swing")["fixes"][0]
+
+
+def test_in_swing_a_stack_before_the_leaf_says_how_much_further_to_the_side_it_must_stand() -> None:
+    size = size_with("over-opening", x0=-100.0, x1=1015.0, y0=12.0, y1=2250.0, z0=80.0)
+
+    def stacked(aside: float) -> Reply:
+        stack = [solid("fabric", -100.0 - aside, 150.0 - aside, 12.0, 2100.0, 80.0, 180.0)]
+        return swing_answers(door_with(wall_gap=FAR_WALL), size, [{"leg": 0, "at": 0.0, "pieces": stack}])
+
+    assert "150 mm" in verdict_of(stacked(0.0), "swing")["fixes"][0]
+    assert verdict_of(stacked(0.0), "swing")["state"] != "clears"
+    assert verdict_of(stacked(150.0), "swing")["state"] == "clears"
 
 
 def test_out_swing_the_leaf_opens_away_from_a_covering_over_the_opening() -> None:
