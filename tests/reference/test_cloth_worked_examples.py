@@ -2,7 +2,9 @@
 
 import pytest
 
+from configurator.catalog import Catalog
 from configurator.kernel.questions.cloth import cloth_cut, cloth_widths
+from configurator.kernel.resolve import resolve
 
 INCH = 25.4
 YARD = 36 * INCH
@@ -27,3 +29,12 @@ def test_cloth_agrees_with_the_published_example(example: tuple[float, ...]) -> 
     cut = cloth_cut(height * INCH, allowance * INCH, repeat * INCH)
     assert found == widths
     assert found * cut / YARD == pytest.approx(yards, abs=0.005)
+
+
+@pytest.mark.parametrize("header", ["none", "ruffle"])
+def test_a_rod_pocket_panel_has_cloth_for_its_casings_and_header(catalog: Catalog, header: str) -> None:
+    # published: a casing takes the rod's diameter, 1/2 in turned under and 1/4 to 1 in of ease; a header adds twice
+    # its height. Public page on estimating curtain yardage (pattern-making.com). The finished height has it once.
+    numbers = resolve(catalog.families["stretched-panel"], {"header": header})
+    casings = [2 * (numbers["rod_diameter"] + (0.5 + ease) * INCH) for ease in (0.25, 1)]
+    assert casings[0] <= numbers["cut_allowance"] - numbers["ruffle"] <= casings[1]

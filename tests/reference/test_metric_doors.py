@@ -1,7 +1,7 @@
 """The starter's metric doors against the preferred sizes.
 
 published: DIN 18101 preferred sizes. A pair's size is that of both leaves and the joint.
-published: German lock-case practice after DIN 18251 (backsets).
+published: German lock-case practice after DIN 18251 (backsets, handle to cylinder).
 """
 
 import pytest
@@ -34,3 +34,8 @@ def test_a_pair_fills_its_preferred_size(catalog: Catalog, name: str, width: flo
 )
 def test_backsets_are_those_of_lock_cases(catalog: Catalog, name: str, low: float, high: float) -> None:
     assert low <= catalog.doors[name]["backset"] <= high
+
+
+@pytest.mark.parametrize(("handle", "down"), [("multipoint-lever", 92), ("slim-lever", 72)])
+def test_a_long_plate_lies_between_handle_and_cylinder(catalog: Catalog, handle: str, down: float) -> None:
+    assert catalog.handles[handle]["plate_below"] * 2 == down

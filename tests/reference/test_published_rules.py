@@ -2,6 +2,7 @@
 
 import pytest
 
+from configurator.catalog import Catalog
 from configurator.kernel.questions.child import CHILD_RULE, CORD_MOST, child_answers
 from configurator.kernel.questions.reach import REACH_HIGH, REACH_LOW, REACH_RULE
 from configurator.kernel.questions.way_out import (
@@ -57,3 +58,9 @@ def test_cords() -> None:
     assert CHILD_RULE.startswith("87 FR 73144 (16 CFR part 1260, 28 Nov 2022")
     assert "from memory" in CHILD_RULE
     assert "8 years and younger" in cautions_of(child_answers(numbers_with(cord_length=300.0)))["child_safety"]
+
+
+def test_door_hardware(catalog: Catalog) -> None:
+    # Published: door hardware 34 to 48 in above the floor. 2010 ADA Standards 404.2.7.
+    for door in catalog.doors.values():
+        assert 34 * INCH <= door["handle_height"] <= 48 * INCH, door["id"]

@@ -7,6 +7,10 @@ import pytest
 
 from configurator.catalog import Catalog
 from configurator.kernel.answer import ask
+from configurator.kernel.door.leaf import leaf_height, leaf_width
+from configurator.kernel.resolve import resolve
+from configurator.kernel.sampling import covering_pieces
+from configurator.kernel.say import INCH
 from configurator.kernel.shapes import Answer
 
 SHADES = (
@@ -130,3 +134,46 @@ def test_cordless_is_offered_first_wherever_something_is_lifted_or_drawn(catalog
                 first = choice["options"][0]["numbers"]
                 assert first.get("loop_length", 0) == 0
                 assert first.get("cord_length", 0) == 0
+
+
+def test_sizes_are_ordered_to_the_eighth_of_an_inch(catalog: Catalog) -> None:
+    for door in catalog.doors:
+        for family in catalog.families:
+            answer = fit(catalog, family, door)
+            for size in ("order_width", "order_height"):
+                eighths = value(answer, size) / 3.175
+                assert eighths == pytest.approx(round(eighths), abs=1e-6), (door, family, size)
+
+
+def test_gathered_panels_take_one_and_a_half_to_three_times_their_width(catalog: Catalog) -> None:
+    for family in ("stretched-panel", "traversing-drapery"):
+        given = [option["numbers"] for choice in catalog.families[family]["choices"] for option in choice["options"]]
+        fullnesses = [numbers["fullness"] for numbers in given if "fullness" in numbers]
+        assert fullnesses
+        assert all(1.5 <= fullness <= 3 for fullness in fullnesses)
+        assert value(fit(catalog, family), "cloth_widths") >= 1
+
+
+def test_with_the_lower_rail_held_down_the_upper_one_is_worked_at_shoulder_height(catalog: Catalog) -> None:
+    family = catalog.families["cellular-shade"]
+    answer = fit(catalog, "cellular-shade", rails="top-down")
+    leg = next(leg for leg in answer["legs"] if leg["moves"] == "upper")
+    numbers = resolve(family, answer["choices"])
+    heights = []
+    for place in (leg["start"], leg["end"]):
+        assert place["lower"] == 1
+        pieces = covering_pieces(family["mechanism"], numbers, answer["size"], place)
+        heights.append(next(piece["y0"] for piece in pieces if piece["kind"] == "upper-rail"))
+    assert heights[0] > catalog.household["shoulder_height"] > heights[1]
+
+
+def test_north_american_leaves_have_the_usual_sizes_backsets_and_handle_heights(catalog: Catalog) -> None:
+    for name in ("garden-door", "garden-pair", "divided-lite-door", "veranda-pair", "tall-door"):
+        door = catalog.doors[name]
+        assert 24 <= round(leaf_width(door) / INCH, 6) <= 36
+        assert round(leaf_height(door) / INCH, 6) in (80, 96)
+        assert round(door["backset"] / INCH, 6) in (2.375, 2.75)
+        assert round(door["handle_height"] / INCH, 6) == 36
+    for name in ("garden-door", "garden-pair", "veranda-pair"):
+        assert round(catalog.doors[name]["glass_width"] / INCH, 6) in (20, 22)
+        assert round(catalog.doors[name]["glass_height"] / INCH, 6) == 64
