@@ -7,6 +7,7 @@ from typing import NamedTuple
 from configurator.drawing.layers import screen_svg
 from configurator.kernel.shapes import Door, Drawing, Mark
 from configurator.kernel.views.measure import measure_elevation, measure_plan, measure_section
+from configurator.kernel.views.people import measure_people
 from configurator.site.fields import GROUPS, Group
 from configurator.site.house import House
 from configurator.site.sitepage import Given
@@ -36,23 +37,30 @@ LARGER = 1.35
 
 
 class Plate(NamedTuple):
-    """A drawing of a group: which view, of the first door that is so."""
+    """A drawing of a group: which view, by name and function, of the first door that is so."""
 
+    name: str
     view: Callable[[Door, str], Drawing]
     suits: Callable[[Door], bool]
 
 
 PLATES = {
-    "glass": [Plate(measure_elevation, divided), Plate(measure_section, divided)],
-    "leaf": [Plate(measure_elevation, plain_single), Plate(measure_section, plain_single)],
-    "handle": [Plate(measure_elevation, plain_single), Plate(measure_plan, plain_single)],
+    "glass": [Plate("elevation", measure_elevation, divided), Plate("section", measure_section, divided)],
+    "leaf": [Plate("elevation", measure_elevation, plain_single), Plate("section", measure_section, plain_single)],
+    "handle": [Plate("elevation", measure_elevation, plain_single), Plate("plan", measure_plan, plain_single)],
     "around": [
-        Plate(measure_elevation, with_sidelights),
-        Plate(measure_section, outward_pair),
-        Plate(measure_plan, outward_pair),
+        Plate("elevation", measure_elevation, with_sidelights),
+        Plate("section", measure_section, outward_pair),
+        Plate("plan", measure_plan, outward_pair),
     ],
-    "household": [],
 }
+
+
+def group_plates(house: House, group: Group) -> list[Plate]:
+    """Return the drawings of a group; who lives there and who looks in are the showroom's own."""
+    if group.id == "household":
+        return [Plate("people", partial(measure_people, house.catalog.household), plain_single)]
+    return PLATES[group.id]
 
 
 def focus_of(mark: Mark) -> str:
@@ -92,10 +100,11 @@ def plate_svg(
 def plates(house: House, group: Group, numbers: dict[str, int]) -> list[str]:
     """Return the drawings that show where a group's tape goes."""
     drawn: list[str] = []
-    for at, plate in enumerate(PLATES[group.id]):
+    household = house.catalog.household
+    for at, plate in enumerate(group_plates(house, group)):
         door = next((door for door in house.doors if plate.suits(door)), house.doors[0])
         made = partial(plate_svg, plate.view, door, house.units, numbers, f"{group.id}-{at}-")
-        drawn.append(house.once(made, plate.view.__name__, door, house.units, numbers, at))
+        drawn.append(house.once(made, plate.name, door, household, house.units, numbers, at))
     return drawn
 
 

@@ -3,7 +3,8 @@
 import pytest
 
 from configurator.kernel.views.measure import measure_elevation, measure_plan, measure_section
-from tests.drawing.drawing_doors import DOORS
+from configurator.kernel.views.people import measure_people
+from tests.drawing.drawing_doors import DOORS, HOUSEHOLD
 from tests.drawing.drawing_samples import COVERINGS, PLACES, VIEWS, drawn
 from tests.drawing.paper import clashes, outside
 
@@ -23,5 +24,14 @@ def test_words_never_meet_a_line_or_each_other_and_nothing_leaves_the_paper(view
 @pytest.mark.parametrize("view", [measure_elevation, measure_section, measure_plan])
 def test_measured_drawings_are_legible(view, door: str, units: str) -> None:
     drawing = view(DOORS[door], units)
+    assert clashes(drawing) == []
+    assert outside(drawing) == []
+
+
+@pytest.mark.parametrize("units", ["in", "mm"])
+@pytest.mark.parametrize("level", [-300.0, -150.0, 0.0, 150.0])
+@pytest.mark.parametrize("door", DOORS)
+def test_the_people_stand_clear_of_their_measures(door: str, level: float, units: str) -> None:
+    drawing = measure_people({**HOUSEHOLD, "outside_level": level}, DOORS[door], units)
     assert clashes(drawing) == []
     assert outside(drawing) == []

@@ -1,15 +1,18 @@
 """What a reader takes from the drawings: sizes to scale, what is hidden, what can be moved, and words."""
 
+from functools import partial
 from itertools import pairwise
 
 import pytest
 
 from configurator.kernel.answer import ask
 from configurator.kernel.door.leaf import glass_box
+from configurator.kernel.questions.sight import sight_crossing
 from configurator.kernel.scene import scene
 from configurator.kernel.shapes import Drawing, Mark
 from configurator.kernel.views.layers import covering_marks, door_marks
 from configurator.kernel.views.measure import measure_elevation, measure_plan, measure_section
+from configurator.kernel.views.people import measure_people
 from tests.drawing.drawing_coverings import family
 from tests.drawing.drawing_doors import DOORS, HOUSEHOLD, SINGLE, door_like
 from tests.drawing.drawing_samples import drawn, place_of
@@ -19,6 +22,8 @@ MEASURED = {
     " hinge_heights ceiling_height casing_width muntin_columns muntin_rows": measure_elevation,
     "leaf_thickness bead_projection glass_recess reveal casing_projection head_gap": measure_section,
     "backset handle_gap handle_projection handle_grip_length hinge_pin_out wall_gap": measure_plan,
+    "household_shoulder_height household_person_height household_person_distance household_outside_eye"
+    " household_outside_distance household_outside_level": partial(measure_people, HOUSEHOLD),
 }
 
 
@@ -165,6 +170,16 @@ def test_a_sheet_names_its_scale_and_fits_a4_and_letter_at_it(units: str, scale:
 def test_a_sheet_says_what_on_which_door_and_where_it_stands() -> None:
     said = words(drawn("sheet", "pair", "cellular", "0.4"))
     assert {"Cellular shade", "Garden pair", "40 % down"} <= set(said)
+
+
+def test_the_lines_of_sight_meet_the_glass_where_the_figures_say() -> None:
+    lines = with_role(measure_people(HOUSEHOLD, DOORS["single"], "mm"), "axis-line")
+    heights = []
+    for line in lines:
+        x0, y0, x1, y1 = line["points"]
+        heights.append(-(y0 + (y1 - y0) * (0 - x0) / (x1 - x0)))
+    told = [sight_crossing(HOUSEHOLD, HOUSEHOLD["person_height"]), sight_crossing(HOUSEHOLD, 0.0)]
+    assert heights == pytest.approx(told)
 
 
 @pytest.mark.parametrize("fields", MEASURED)

@@ -1,0 +1,147 @@
+"""Who lives behind the door and who looks in, seen along the wall: the observer outside on the left."""
+
+from configurator.kernel.say import say_length
+from configurator.kernel.shapes import Door, Drawing, Household, Mark
+from configurator.kernel.views.dimensions import TIER, Notes, blank_notes, dim_across, dim_upright, noted
+from configurator.kernel.views.elevation import EDGE_ROOM, FIRST_TIER
+from configurator.kernel.views.layout import WALL_DEPTH, Layout, layout
+from configurator.kernel.views.marks import letters, make_mark, rectangle, stroke, text_width
+from configurator.kernel.views.measure import bare_answer, bare_scene
+from configurator.kernel.views.section import STOP_DEPTH, covering_side, door_side, wall_side
+
+# Letters are this share of the way from one person to the other.
+PEOPLE_LETTERS = 0.026
+# In parts of a person's height: the eye above the ground, the head's radius, and half the body at heights.
+EYE_SHARE = 0.936
+HEAD_RADIUS = 0.064
+BODY = [[0.0, 0.045], [0.5, 0.07], [0.74, 0.092], [0.81, 0.075], [0.845, 0.03]]
+# How far the ground goes on beyond a person, in letters, and how thick it is drawn.
+GROUND_BEYOND = 1.5
+GROUND_DEPTH = 0.5
+
+
+def person_side(x: float, ground: float, height: float) -> list[Mark]:
+    """Return a standing person as a scale figure on the ground at ``ground``."""
+    right: list[float] = []
+    left: list[float] = []
+    for level in BODY:
+        right.extend([x + level[1] * height, -ground - level[0] * height])
+    for i in range(len(BODY)):
+        level = BODY[len(BODY) - 1 - i]
+        left.extend([x - level[1] * height, -ground - level[0] * height])
+    right.extend(left)
+    head = -ground - EYE_SHARE * height
+    return [
+        make_mark("polygon", "leaf seen", right),
+        make_mark("circle", "leaf seen", [x, head, HEAD_RADIUS * height]),
+    ]
+
+
+def ground_marks(household: Household, back: float, size: float) -> list[Mark]:
+    """Return the room's floor and the ground outside, up to the wall's outer face."""
+    level = -household["outside_level"]
+    far = -household["outside_distance"] - size * GROUND_BEYOND
+    near = household["person_distance"] + size * GROUND_BEYOND
+    depth = size * GROUND_DEPTH
+    return [
+        rectangle("floor", back, 0.0, near, depth, 1.0),
+        rectangle("lawn", far, level, back, level + depth, 1.0),
+        stroke("floor cut", back, 0.0, near, 0.0),
+        stroke("floor cut", far, level, back, level),
+        stroke("floor cut", back, 0.0, back, level),
+        stroke("hidden", -household["outside_distance"], 0.0, back, 0.0),
+    ]
+
+
+def sight_lines(household: Household, eye: float) -> list[Mark]:
+    """Return the lines from the eye outside to the head and to the feet of the person inside."""
+    x = -household["outside_distance"]
+    there = household["person_distance"]
+    return [
+        stroke("axis-line", x, -eye, there, -household["person_height"]),
+        stroke("axis-line", x, -eye, there, 0.0),
+    ]
+
+
+def inside_dims(notes: Notes, household: Household, low: float, units: str) -> None:
+    """Add the heights of the person inside and the distance from the glass, below ``low``."""
+    size = notes["size"]
+    there = household["person_distance"]
+    side = there + household["person_height"] * 0.1
+    x = side + size * FIRST_TIER
+    words = say_length(household["shoulder_height"], units)
+    dim_upright(notes, -household["shoulder_height"], 0.0, x, side, words, "below", "household_shoulder_height")
+    words = say_length(household["person_height"], units)
+    tall = -household["person_height"]
+    dim_upright(notes, tall, 0.0, x + size * TIER, side, words, "below", "household_person_height")
+    words = say_length(there, units)
+    dim_across(notes, 0.0, there, low, 0.0, words, "after", "household_person_distance")
+
+
+def outside_dims(notes: Notes, household: Household, low: float, units: str) -> None:
+    """Add the observer's eye, distance and ground, the distance below ``low``."""
+    size = notes["size"]
+    far = household["outside_distance"]
+    level = household["outside_level"]
+    eye = household["outside_eye"]
+    side = -far - eye * 0.1
+    x = side - size * FIRST_TIER
+    words = say_length(level, units)
+    upper = min(-level, 0.0)
+    lower = max(-level, 0.0)
+    dim_upright(notes, upper, lower, x, side, words, "above", "household_outside_level")
+    words = say_length(eye, units)
+    dim_upright(notes, -level - eye, -level, x - size * TIER, side, words, "below", "household_outside_eye")
+    words = say_length(far, units)
+    dim_across(notes, -far, 0.0, low, -level, words, "before", "household_outside_distance")
+
+
+def people_window(household: Household, frame: Layout, low: float, units: str, view: Drawing) -> None:
+    """Set the drawing's window round both people, the door and the distances at ``low``."""
+    size = frame["size"]
+    reach = size * (FIRST_TIER + TIER * 2 + EDGE_ROOM)
+    view["x"] = -household["outside_distance"] - household["outside_eye"] * 0.1 - reach
+    there = household["person_distance"]
+    words = text_width(say_length(there, units), size) + size
+    view["width"] = there + max(household["person_height"] * 0.1 + reach, words) - view["x"]
+    eye = household["outside_level"] + household["outside_eye"] / EYE_SHARE
+    view["y"] = -max(frame["top"] + size * 1.5, household["person_height"], eye) - size * EDGE_ROOM
+    view["height"] = low + size * EDGE_ROOM - view["y"]
+
+
+def measure_people(household: Household, door: Door, units: str) -> Drawing:
+    """Return the door in section between the person inside and the one who looks in, with every measure of theirs."""
+    scene = bare_scene(door)
+    frame = layout(scene, door, bare_answer())
+    frame["size"] = (household["outside_distance"] + household["person_distance"]) * PEOPLE_LETTERS
+    size = frame["size"]
+    back = min(door["reveal"] - WALL_DEPTH, -door["leaf_thickness"] - STOP_DEPTH)
+    level = household["outside_level"]
+    eye = level + household["outside_eye"]
+    low = max(0.0, -level) + size * (FIRST_TIER + GROUND_DEPTH)
+    notes = blank_notes(size)
+    inside_dims(notes, household, low, units)
+    outside_dims(notes, household, low, units)
+    view: Drawing = {
+        "id": "measure-people",
+        "title": "Who lives behind the door and who looks in",
+        "desc": "From the side: someone outside, the door in section and someone in the room, with the lines of sight.",
+        "x": 0.0,
+        "y": 0.0,
+        "width": 0.0,
+        "height": 0.0,
+        "marks": ground_marks(household, back, size),
+    }
+    marks = view["marks"]
+    marks.extend(wall_side(door, frame))
+    marks.extend(door_side(scene, door, frame))
+    marks.extend(covering_side(scene, door, bare_answer(), frame))
+    marks.extend(person_side(household["person_distance"], 0.0, household["person_height"]))
+    marks.extend(person_side(-household["outside_distance"], level, household["outside_eye"] / EYE_SHARE))
+    marks.extend(sight_lines(household, eye))
+    words_y = -frame["top"]
+    marks.append(letters("label", back - size * 0.6, words_y, size, "outside", "end", 0.0))
+    marks.append(letters("label", size * 0.9, words_y, size, "room", "start", 0.0))
+    marks.extend(noted(notes))
+    people_window(household, frame, low, units, view)
+    return view
