@@ -1,8 +1,9 @@
 """A family file as words and numbers for its pages."""
 
 from collections.abc import Mapping
+from dataclasses import replace
 
-from configurator.catalog.family_numbers import takes_of
+from configurator.catalog.family_numbers import marker_of, takes_of
 from configurator.catalog.located import KeyPath, dotted
 from configurator.catalog.measures import Measure, measures
 from configurator.catalog.notes import ChoiceNotes, FamilyNotes, OptionNotes
@@ -29,7 +30,7 @@ def family_measures(file: FamilyFile, family: Family, sources: Mapping[KeyPath, 
         for name, value in numbers.items():
             assumed = name not in given
             source = PRESET if assumed else sources.get((*path, name), file.source)
-            unit, meaning = str(takes[name][0]), str(takes[name][2])
+            unit, meaning = marker_of(takes[name]).unit, str(takes[name][2])
             found.append(Measure(dotted((*path, name)), meaning, value, unit, source, assumed))
 
     add(("numbers",), family["numbers"], file.numbers)
@@ -40,13 +41,8 @@ def family_measures(file: FamilyFile, family: Family, sources: Mapping[KeyPath, 
     for index, cassette in enumerate(file.cassettes):
         inside = {path[2:]: source for path, source in sources.items() if path[:2] == ("cassettes", index)}
         for measure in measures(cassette, file.source, inside):
-            found.append(Measure(f"cassettes.{index + 1}.{measure.path}", *tail(measure)))
+            found.append(replace(measure, path=f"cassettes.{index + 1}.{measure.path}"))
     return found
-
-
-def tail(measure: Measure) -> tuple[str, float, str, Source, bool]:
-    """Return a measure without its path."""
-    return measure.name, measure.value, measure.unit, measure.source, measure.assumed
 
 
 def family_notes(file: FamilyFile, family: Family, sources: Mapping[KeyPath, Source]) -> FamilyNotes:

@@ -9,20 +9,27 @@ from configurator.catalog.suggest import nearest, what_to_write
 from configurator.kernel.mechanisms import MECHANISMS
 from configurator.kernel.mechanisms.common import COMMON_TAKES
 
-# What a number of each unit can sensibly be; the mechanisms' own limits are far inside.
+# How a number of each unit is written and what it can be at all: wide limits, for slips of the pen.
 LIMITS = {
-    "length": (0.0, 10000.0),
-    "share": (0.0, 1.0),
-    "count": (0.0, 1000.0),
-    "degree": (-180.0, 180.0),
-    "switch": (0.0, 1.0),
-    "mass": (0.0, 50.0),
+    "length": ("length", 0.0, 10000.0),
+    "size": ("length", 0.5, 10000.0),
+    "share": ("share", 0.0, 1.0),
+    "count": ("count", 0.0, 100.0),
+    "degree": ("degree", -180.0, 180.0),
+    "switch": ("switch", 0.0, 1.0),
+    "mass": ("mass", 0.0, 50.0),
 }
 
 
 def takes_of(mechanism: str) -> dict[str, list[str | float | None]]:
     """Return the numbers a mechanism takes: name to unit, preset (None: needed) and meaning."""
     return {**COMMON_TAKES, **MECHANISMS[mechanism]["takes"]}
+
+
+def marker_of(take: list[str | float | None]) -> Number:
+    """Return how a number of a mechanism is written, between which limits."""
+    unit, low, high = LIMITS[str(take[0])]
+    return Number(unit, low, high, f"a {unit}")
 
 
 def read_numbers(
@@ -35,10 +42,8 @@ def read_numbers(
         if name not in takes:
             file.at_key(here, f"unknown number '{name}'; {what_to_write(name, takes)}")
             continue
-        unit = str(takes[name][0])
-        low, high = LIMITS[unit]
         try:
-            numbers[name] = float(Number(unit, low, high, f"a {unit}").checked(value))
+            numbers[name] = float(marker_of(takes[name]).checked(value))
         except ValueError as slip:
             file.at_value(here, f"{dotted(here)} {slip}")
     return numbers
@@ -61,7 +66,8 @@ def always_given(family: FamilyFile, name: str) -> bool:
 def check_needed(file: ContentFile, takes: Mapping[str, list[str | float | None]], family: FamilyFile) -> None:
     """Note the numbers that the mechanism needs and the family does not give."""
     misspelt = {nearest(name, takes) for numbers in all_numbers(family) for name in numbers if name not in takes}
-    for name, (unit, preset, meaning) in takes.items():
-        if preset is None and not always_given(family, name) and name not in misspelt:
-            words = f"numbers.{name} is missing: {meaning}; a {unit} is expected here or in each option of one choice"
+    for name, take in takes.items():
+        if take[1] is None and not always_given(family, name) and name not in misspelt:
+            words = f"numbers.{name} is missing: {take[2]}; {marker_of(take).what} is expected here or in each option "
+            words += "of one choice"
             file.at_key(("numbers",), words)

@@ -349,6 +349,12 @@ FAULTS = {
         "11:1: numbers.cloth_light is missing: how much of the light comes through the cloth, slat or vane "
         "material; a share is expected here or in each option of one choice",
     ),
+    "a pitch of nothing": Fault(
+        CELLS,
+        "  pitch: 3/4 in\n",
+        "  pitch: 0 mm\n",
+        "16:10: numbers.pitch is 0 mm; a length between 0.5 mm and 10000 mm is expected",
+    ),
     "a number that is nearly one": Fault(
         CELLS,
         "  pitch: 3/4 in\n",
@@ -533,8 +539,10 @@ def test_a_missing_folder_is_named() -> None:
 def test_missing_parts_of_a_folder_are_named(content: Path) -> None:
     (content / ROOM).unlink()
     (content / CELLS).unlink()
+    (content / "pages/imprint.md").unlink()
     assert told(content) == [
         "content/families: there is no file here; at least one .yaml file is expected",
+        "content/pages: there is no page here; at least one .md file is expected",
         "content/showroom.yaml:1:1: there is no such file, but the content needs it",
     ]
 

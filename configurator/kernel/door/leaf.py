@@ -44,8 +44,8 @@ def bead_box(door: Door) -> Box:
 
 
 def lite_spans(start: float, end: float, count: int, muntin: float) -> list[list[float]]:
-    """Return the ``[start, end]`` spans of clear glass between evenly set muntins."""
-    lite = (end - start - (count - 1) * muntin) / count
+    """Return the ``[start, end]`` spans of clear glass between evenly set muntins; empty where those leave none."""
+    lite = max(0.0, (end - start - (count - 1) * muntin) / count)
     return [[start + i * (lite + muntin), start + i * (lite + muntin) + lite] for i in range(count)]
 
 
@@ -59,6 +59,13 @@ def lites_up(door: Door) -> list[list[float]]:
     """Return the clear spans of the glass along y."""
     glass = glass_box(door)
     return lite_spans(glass["y0"], glass["y1"], door["muntin_rows"], door["muntin_width"])
+
+
+def shows_glass(door: Door) -> bool:
+    """Return whether the muntins leave any glass between them."""
+    lite = lites_across(door)[0]
+    row = lites_up(door)[0]
+    return lite[1] > lite[0] and row[1] > row[0]
 
 
 def leaf_pieces(door: Door) -> list[Piece]:

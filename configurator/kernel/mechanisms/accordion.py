@@ -8,7 +8,7 @@ from configurator.kernel.pieces import box
 from configurator.kernel.shapes import Piece, Position, Size
 
 ACCORDION_TAKES: dict[str, list[str | float | None]] = {
-    "pitch": ["length", None, "height of one cell or pleat when fully drawn out"],
+    "pitch": ["size", None, "height of one cell or pleat when fully drawn out"],
     "closed_thickness": ["length", None, "height of one cell or pleat when stacked"],
     "cell_depth": ["length", None, "depth of a cell or pleat when fully drawn out"],
 }

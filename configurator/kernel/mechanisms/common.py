@@ -1,8 +1,8 @@
 """What every mechanism shares: the numbers of a fixing, a headrail and a bottom rail.
 
-A ``TAKES`` table names the numbers a mechanism reads: for each its unit (``length``,
-``share``, ``count``, ``degree``, ``switch``, ``mass``), its default (``None``: the family must
-give it) and what it means. The catalog checks content against these tables.
+A ``TAKES`` table names the numbers a mechanism reads: for each its unit (``length``, ``size``: a
+length that is never nothing, ``share``, ``count``, ``degree``, ``switch``, ``mass``), its default
+(``None``: the family must give it) and what it means. The catalog checks content against these tables.
 """
 
 from configurator.kernel.numbers import blend
@@ -26,8 +26,8 @@ COMMON_TAKES: dict[str, list[str | float | None]] = {
     "width_least": ["length", 200.0, "least width that can be made"],
     "width_most": ["length", 3000.0, "greatest width that can be made"],
     "height_most": ["length", 3000.0, "greatest height that can be made"],
-    "order_step": ["length", 3.175, "step in which the workroom takes sizes"],
-    "spacer_step": ["length", 6.35, "step in which spacers are stocked"],
+    "order_step": ["size", 3.175, "step in which the workroom takes sizes"],
+    "spacer_step": ["size", 6.35, "step in which spacers are stocked"],
     "spacer_most": ["length", 38.1, "thickest stack of spacers that may be used"],
     "over_opening": ["switch", 0.0, "1 when hung above the opening instead of on the leaf"],
     "ceiling_fixed": ["switch", 0.0, "1 when an over-opening headrail is fixed to the ceiling"],

@@ -1,6 +1,6 @@
 """Pleated cloth, upright vanes or flat sliding panels that draw to the side of the opening.
 
-Three kinds share one movement along x. ``panel_count`` above 0 means flat panels, each on a
+Three kinds share one movement along x. ``panel_count`` from 1 means flat panels, each on a
 track of its own; else ``vane_width`` above 0 means vanes that turn about their upright axis; else
 the cloth is pleated. All units keep equal distances as they draw, so the leading edge moves
 evenly. At ``lower`` 0 they stand stacked at the side, at 1 they are drawn across.
@@ -15,7 +15,7 @@ from configurator.kernel.shapes import Piece, Position, Size
 
 DRAW_TAKES: dict[str, list[str | float | None]] = {
     "split": ["switch", 0.0, "1 when half draws to each side, 0 when all draws to the hinge side"],
-    "unit_pitch": ["length", 100.0, "greatest width that one pleat or vane covers when drawn across"],
+    "unit_pitch": ["size", 100.0, "greatest width that one pleat or vane covers when drawn across"],
     "unit_stacked": ["length", 20.0, "width that one pleat, vane or panel adds to the stack"],
     "depth_drawn": ["length", 50.0, "depth of the pleats when drawn across"],
     "depth_stacked": ["length", 120.0, "depth of the pleats when stacked"],
@@ -45,8 +45,8 @@ def draw_edge(size: Size, width: float, stack: float, place: Position) -> float:
 
 
 def draw_count(numbers: dict[str, float], width: float) -> int:
-    """Return how many pleats or vanes cover a width."""
-    return int(step_up(width / numbers["unit_pitch"], 1.0))
+    """Return how many pleats or vanes cover a width, at least one."""
+    return max(1, int(step_up(width / numbers["unit_pitch"], 1.0)))
 
 
 def draw_middle(numbers: dict[str, float], size: Size) -> float:
@@ -155,7 +155,7 @@ def flat_part(numbers: dict[str, float], size: Size, width: float, place: Positi
 
 def draw_part(numbers: dict[str, float], size: Size, width: float, place: Position) -> list[Piece]:
     """Return what draws to the hinge side and covers ``width`` when drawn across."""
-    if numbers["panel_count"] > 0:
+    if numbers["panel_count"] >= 1:
         return flat_part(numbers, size, width, place)
     if numbers["vane_width"] > 0:
         return vane_part(numbers, size, width, place)

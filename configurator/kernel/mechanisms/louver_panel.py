@@ -11,8 +11,8 @@ from configurator.kernel.pieces import box, solid
 from configurator.kernel.shapes import Box, Piece, Position, Size
 
 LOUVER_PANEL_TAKES: dict[str, list[str | float | None]] = {
-    "louver_width": ["length", None, "width of a louver"],
-    "louver_pitch": ["length", None, "greatest distance between louvers; less than their width, so that they close"],
+    "louver_width": ["size", None, "width of a louver"],
+    "louver_pitch": ["size", None, "greatest distance between louvers; less than their width, so that they close"],
     "louver_thickness": ["length", None, "thickness of a louver at its middle"],
     "panel_depth": ["length", None, "thickness of the panel's stiles and rails"],
     "panel_stile": ["length", None, "width of the panel's stiles"],

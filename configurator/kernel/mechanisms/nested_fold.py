@@ -6,7 +6,7 @@ from configurator.kernel.pieces import box
 from configurator.kernel.shapes import Piece, Position, Size
 
 NESTED_FOLD_TAKES: dict[str, list[str | float | None]] = {
-    "fold_height": ["length", None, "height of one fold, and so of the stack of folds"],
+    "fold_height": ["size", None, "height of one fold, and so of the stack of folds"],
     "layer_thickness": ["length", None, "depth that each tucked fold adds to the stack"],
 }
 

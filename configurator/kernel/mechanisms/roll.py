@@ -6,7 +6,7 @@ from configurator.kernel.pieces import solid
 from configurator.kernel.shapes import Piece, Position, Size
 
 ROLL_TAKES: dict[str, list[str | float | None]] = {
-    "tube": ["length", None, "outer diameter of the tube"],
+    "tube": ["size", None, "outer diameter of the tube"],
     "cloth_thickness": ["length", None, "thickness of the cloth as it rolls, all layers together"],
     "wraps_spare": ["length", 200.0, "cloth that stays on the tube when the covering is down"],
     "cassette": ["switch", 0.0, "1 when the roll sits in a cassette"],
@@ -19,7 +19,7 @@ ROLL_SIDES = 24
 
 def roll_diameter(tube: float, thickness: float, length: float) -> float:
     """Return the diameter of a roll: the cloth's edge area t x L lies as a ring round the tube."""
-    return math.sqrt(tube * tube + 4 * thickness * length / math.pi)
+    return math.sqrt(tube * tube + 4 * thickness * max(length, 0.0) / math.pi)
 
 
 def full_roll(numbers: dict[str, float], drop: float) -> float:

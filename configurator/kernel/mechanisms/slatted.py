@@ -18,8 +18,8 @@ from configurator.kernel.pieces import box
 from configurator.kernel.shapes import Piece, Position, Size
 
 SLATTED_TAKES: dict[str, list[str | float | None]] = {
-    "slat_width": ["length", None, "width of a slat"],
-    "slat_pitch": ["length", None, "greatest distance between slats; less than their width, so that they close"],
+    "slat_width": ["size", None, "width of a slat"],
+    "slat_pitch": ["size", None, "greatest distance between slats; less than their width, so that they close"],
     "slat_thickness": ["length", None, "height that one slat takes in the stack, its crown included"],
 }
 

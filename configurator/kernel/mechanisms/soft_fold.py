@@ -8,7 +8,7 @@ from configurator.kernel.pieces import box
 from configurator.kernel.shapes import Piece, Position, Size
 
 SOFT_FOLD_TAKES: dict[str, list[str | float | None]] = {
-    "fold_drop": ["length", None, "height of one fold when down"],
+    "fold_drop": ["size", None, "height of one fold when down"],
     "fold_thickness": ["length", None, "height of one fold when stacked"],
     "proud_depth": ["length", None, "how far a fold stands proud of the flat cloth when down (0 for flat folds)"],
     "gathered_depth": ["length", None, "how far a stacked fold stands proud of the flat cloth"],

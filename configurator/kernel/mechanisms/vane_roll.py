@@ -30,7 +30,7 @@ VANE_ROLL_TAKES: dict[str, list[str | float | None]] = {
     "roll_clear": ROLL_TAKES["roll_clear"],
     "bracket_gap": ROLL_TAKES["bracket_gap"],
     "vane_width": ["length", None, "width of a vane from sheer to sheer"],
-    "vane_pitch": ["length", None, "distance between vanes; less than their width, so that they close"],
+    "vane_pitch": ["size", None, "distance between vanes; less than their width, so that they close"],
     "vane_thickness": ["length", 1.0, "thickness of a vane"],
     "sheer_thickness": ["length", 0.4, "thickness of each sheer"],
     "sheer_view": ["share", None, "how much of the view comes through one sheer"],

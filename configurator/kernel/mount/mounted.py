@@ -1,5 +1,6 @@
 """A covering's mount: on the leaf or over the opening."""
 
+from configurator.kernel.door.leaf import shows_glass
 from configurator.kernel.mount.on_leaf import on_leaf
 from configurator.kernel.mount.over_opening import over_opening
 from configurator.kernel.shapes import Cassette, Door, Piece, Size
@@ -10,5 +11,9 @@ def mounted(
 ) -> Size:
     """Return how a covering sits on this door, in the mount that its numbers ask for."""
     if numbers["over_opening"] > 0:
-        return over_opening(door, mechanism, numbers, cassettes, handle)
-    return on_leaf(door, mechanism, numbers, cassettes, handle)
+        size = over_opening(door, mechanism, numbers, cassettes, handle)
+    else:
+        size = on_leaf(door, mechanism, numbers, cassettes, handle)
+    if not shows_glass(door):
+        size["refusal"] = "The door's muntins leave no glass between them."
+    return size

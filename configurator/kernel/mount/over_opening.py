@@ -5,6 +5,7 @@ from configurator.kernel.door.opening import has_passive, opening_box
 from configurator.kernel.mount.blank import blank_size
 from configurator.kernel.mount.cassette import cassette_for, has_roll
 from configurator.kernel.mount.on_leaf import part_heights, refusal_for
+from configurator.kernel.mount.upright import RAILS_ONLY, is_rails_only
 from configurator.kernel.numbers import step_down, step_up
 from configurator.kernel.sampling import ROUGH_STEPS, covering_pieces, lowest_edge, travel_samples
 from configurator.kernel.shapes import Cassette, Door, Piece, Size
@@ -36,6 +37,9 @@ def set_hung(door: Door, mechanism: str, numbers: dict[str, float], cassettes: l
     wanted = leaf_box(door)["y1"] + OVER_LEAF
     size["y0"] = numbers["floor_clear"]
     size["y1"] = min(wanted + numbers["headrail_height"], ceiling)
+    if is_rails_only(numbers, size):
+        size["refusal"] = RAILS_ONLY
+        return
     wants_cassette = has_roll(numbers) and numbers["cassette"] > 0
     for _ in range(ROUNDS_OVER):
         if wants_cassette:
@@ -82,6 +86,9 @@ def over_opening(
     set_across(door, numbers, size)
     set_hung(door, mechanism, numbers, cassettes, size)
     if size["refusal"] == "":
-        set_bracket(door, mechanism, numbers, handle, size)
         size["refusal"] = refusal_for(numbers, size)
+    if size["refusal"] == "" and is_rails_only(numbers, size):
+        size["refusal"] = RAILS_ONLY
+    if size["refusal"] == "":
+        set_bracket(door, mechanism, numbers, handle, size)
     return size

@@ -9,6 +9,8 @@ from configurator.kernel.shapes import Cassette, Door, Size
 # The head's height and the drop depend on each other; three rounds settle both far below a step.
 ROUNDS = 3
 
+RAILS_ONLY = "Its rails alone are higher than the room that this door leaves for it."
+
 
 def limit_top(door: Door, numbers: dict[str, float]) -> float:
     """Return the highest a covering may reach: short of the leaf's top, and of the stop that laps it."""
@@ -39,6 +41,11 @@ def top_for(door: Door, numbers: dict[str, float], head: float) -> float:
     return min(limit_top(door, numbers), glass_box(door)["y1"] + max(numbers["rise"], head))
 
 
+def is_rails_only(numbers: dict[str, float], size: Size) -> bool:
+    """Return whether a covering is no higher than its own rails, so that nothing can hang between them."""
+    return size["y1"] - size["y0"] <= numbers["headrail_height"] + numbers["rail_height"]
+
+
 def set_upright(door: Door, numbers: dict[str, float], cassettes: list[Cassette], size: Size) -> None:
     """Set the size's top, bottom, exact height and cassette, or its refusal."""
     bottom = wanted_bottom(door, numbers)
@@ -59,3 +66,5 @@ def set_upright(door: Door, numbers: dict[str, float], cassettes: list[Cassette]
     size["limits"].append({"side": "bottom", "by": foot_by, "overlap": glass_box(door)["y0"] - size["y0"]})
     if wants_cassette and cassette["roll"] == 0:
         size["refusal"] = "The rolled-up cloth is thicker than the largest cassette takes; an open roll may serve."
+    if is_rails_only(numbers, size):
+        size["refusal"] = RAILS_ONLY
