@@ -105,7 +105,7 @@ def fit(
     """Print every figure, verdict and caution for one family on one door, or a table of all of them.
 
     \b
-    Examples: astragal fit --door garden-pair --family cellular --choice lift=motor
+    Examples: astragal fit --door garden-pair --family cellular-shade --choice lift=motor-wired
               astragal fit --all --csv > fits.csv
     """
     if everything != as_csv:
@@ -133,7 +133,8 @@ def draw(
 ) -> None:
     """Draw one view of one family on one door.
 
-    Example: astragal draw --door garden-pair --family cellular --view section --at 0.35 -o section.svg
+    \b
+    Example: astragal draw --door garden-pair --family cellular-shade --view section --at 0.35 -o section.svg
     """
     catalog = asked.catalog(content)
     wanted = asked.configuration(catalog, door, family, choices)

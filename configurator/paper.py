@@ -33,8 +33,10 @@ def drawn(catalog: Catalog, asked: Configuration, view: str, at: str, units: str
 def write(drawing: Drawing, out: Path) -> None:
     """Write a drawing as SVG or PNG, by the file's name.
 
-    :raises click.BadParameter: when the name ends otherwise
+    :raises click.BadParameter: when the name ends otherwise, or names a folder that is not there
     """
+    if not out.parent.is_dir():
+        raise click.BadParameter(f"there is no folder '{out.parent}'", param_hint="--out")
     if out.suffix == ".svg":
         out.write_text(to_svg(drawing), encoding="utf-8")
     elif out.suffix == ".png":

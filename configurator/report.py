@@ -48,8 +48,8 @@ def figure_lines(figure: Figure, units: str) -> str:
 
 
 def between(verdict: Verdict) -> str:
-    """Return the positions between which a verdict holds, or nothing where it clears."""
-    if verdict["start"] == verdict["end"] == 0:
+    """Return the positions between which a verdict holds, or nothing where it holds wherever the covering stands."""
+    if verdict["moves"] == "":
         return ""
     return f", {verdict['moves']} from {verdict['start']:.2f} to {verdict['end']:.2f}"
 

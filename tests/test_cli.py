@@ -2,6 +2,8 @@
 
 import csv
 import json
+import re
+import shlex
 from collections.abc import Callable
 from io import StringIO
 from pathlib import Path
@@ -61,6 +63,16 @@ def test_help_gives_an_example(run: Run, command: str) -> None:
     told = run(command, "--help")
     assert told.exit_code == 0
     assert f"astragal {command}" in told.output.split("Example")[1]
+
+
+@pytest.mark.parametrize("command", ["fit", "draw"])
+def test_the_examples_of_the_help_work_as_printed(run: Run, command: str) -> None:
+    examples = run(command, "--help").output.split("Example")[1].split("Options:")[0]
+    lines = re.findall(r"astragal (.*)", examples)
+    assert lines
+    for line in lines:
+        told = run(*shlex.split(line.split(" > ")[0]))
+        assert told.exit_code == 0, told.output
 
 
 def test_check_counts_what_it_found_in_one_line(run: Run, catalog: Catalog) -> None:
@@ -212,9 +224,18 @@ def test_draw_refuses_other_files(run: Run, fitting: list[str]) -> None:
     assert ".svg" in told.stderr
 
 
-def test_a_taken_port_is_said_plainly(run: Run, tmp_path: Path) -> None:
+def test_draw_names_a_folder_that_is_not_there(run: Run, fitting: list[str]) -> None:
+    told = run("draw", *fitting, "-o", "drawings/mine.svg")
+    assert told.exit_code == 2
+    assert "there is no folder 'drawings'" in told.stderr
+
+
+@pytest.mark.parametrize("command", [["demo", "--open"], ["serve", CONTENT]])
+def test_a_taken_port_is_said_plainly_before_anything_is_built(
+    run: Run, tmp_path: Path, command: list[str | Path]
+) -> None:
     with folder_server(tmp_path, 0) as server:
-        told = run("demo", "--open", "--port", server.server_address[1])
+        told = run(*command, "--port", server.server_address[1])
     assert told.exit_code == 1
-    assert "--port" in told.stderr
-    assert told.exception is None or isinstance(told.exception, SystemExit)
+    assert told.stderr == "Error: that port is taken; name another with --port\n"
+    assert list(tmp_path.iterdir()) == []

@@ -30,6 +30,10 @@ def yaml_files(folder: Path, kind: str, problems: list[Problem]) -> dict[str, Pa
     return found
 
 
-def page_files(folder: Path) -> list[Path]:
+def page_files(folder: Path, problems: list[Problem]) -> list[Path]:
     """Return the Markdown pages of the content, in the order of their names."""
-    return sorted((folder / "pages").glob("*.md"))
+    place = folder / "pages"
+    found = sorted(place.glob("*.md"))
+    if not found:
+        problems.append(Problem(shown(place), 0, 0, "there is no page here; at least one .md file is expected"))
+    return found

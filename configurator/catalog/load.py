@@ -70,6 +70,7 @@ class _Loading:
         handles, handle_notes = self.handles()
         doors, door_notes = self.doors(handles)
         families, notes = self.families({"order_step": showroom.order_step} if showroom else {})
+        pages = page_files(self.folder, self.problems)
         if showroom is None:
             return None
         return Catalog(
@@ -82,7 +83,7 @@ class _Loading:
             handle_notes=handle_notes,
             door_notes=door_notes,
             family_notes=notes,
-            pages=page_files(self.folder),
+            pages=pages,
         )
 
     def read(self, path: Path, schema: type[Model]) -> tuple[ContentFile, Model | None, Sources]:

@@ -1,6 +1,5 @@
 """Building the site: into a fresh folder first, which then takes the old one's place."""
 
-import logging
 from pathlib import Path
 from tempfile import TemporaryDirectory
 
@@ -12,16 +11,19 @@ from configurator.site.ahead import work_ahead
 from configurator.site.answers import Answers
 from configurator.site.house import House
 from configurator.site.plugin import AstragalPlugin
+from configurator.site.warned import warnings_as_problems
 
 MARKER = Path("assets") / "site.css"
 
 
 class NotASite(Exception):
-    """OUT holds something that no earlier build has put there."""
+    """OUT cannot become a site: it holds what no earlier build has put there, or whoever builds stands in it."""
 
 
 def refuse_foreign(out: Path) -> None:
-    """Raise :class:`NotASite` unless ``out`` is absent, empty or an earlier build."""
+    """Raise :class:`NotASite` unless ``out`` is absent, empty or an earlier build, and can be replaced whole."""
+    if Path.cwd().is_relative_to(out.resolve()):
+        raise NotASite(f"{out} is the folder you are in, or one around it; name another folder")
     if out.is_file() or (out.is_dir() and any(out.iterdir()) and not (out / MARKER).is_file()):
         raise NotASite(f"{out} is not empty and was not built by astragal; name another folder or empty it first")
 
@@ -70,7 +72,6 @@ def build(content: Path, out: Path, answers: Answers | None = None) -> None:
     :raises configurator.catalog.ContentProblems: with every problem of the content
     :raises NotASite: when ``out`` holds something else
     """
-    logging.getLogger("mkdocs").setLevel(logging.WARNING)
     house = House(load(content), content, answers or Answers())
     refuse_foreign(out)
     if house.answers.empty:
@@ -78,5 +79,6 @@ def build(content: Path, out: Path, answers: Answers | None = None) -> None:
     out.parent.mkdir(parents=True, exist_ok=True)
     with TemporaryDirectory(prefix=".astragal-", dir=out.parent) as folder:
         fresh = Path(folder) / "site"
-        mkdocs_build(site_config(content, fresh, house))
+        with warnings_as_problems(content / "pages"):
+            mkdocs_build(site_config(content, fresh, house))
         swap(fresh, out, Path(folder) / "before")

@@ -2,7 +2,7 @@
 
     ```drawing
     door: garden-pair
-    family: cellular
+    family: cellular-shade
     view: elevation
     at: 0.5
     ```
@@ -12,6 +12,7 @@
 
 import re
 from html import escape
+from pathlib import Path
 
 import yaml
 
@@ -88,8 +89,10 @@ def figure(asked: dict[str, str], number: int, house: House) -> str:
     return f'<figure class="drawing">{svg}<figcaption>{words} {link}</figcaption></figure>'
 
 
-def draw_fences(markdown: str, source: str, house: House) -> str:
+def draw_fences(markdown: str, file: Path, above: int, house: House) -> str:
     """Return a guide's Markdown with its drawing blocks drawn.
+
+    ``file`` is where it was read, ``above`` how many lines of the file stand before it.
 
     :raises ContentProblems: with file and line of every block that cannot be drawn
     """
@@ -102,8 +105,8 @@ def draw_fences(markdown: str, source: str, house: House) -> str:
         try:
             return figure(read_block(block[1]), number, house)
         except (Slip, yaml.YAMLError) as slip:
-            line = markdown.count("\n", 0, block.start()) + 1
-            problems.append(Problem(f"pages/{source}", line, 1, str(slip)))
+            line = above + markdown.count("\n", 0, block.start()) + 1
+            problems.append(Problem(file.as_posix(), line, 1, str(slip)))
             return ""
 
     result = FENCE.sub(drawn, markdown)

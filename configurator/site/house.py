@@ -173,6 +173,12 @@ class House:
             "schema": schema.script_text([*page.schema, crumbs]),
         }
 
+    @property
+    def small_menu(self) -> list[dict[str, str]]:
+        """The menu at a page's foot, of those Markdown pages that the content has."""
+        urls = {page.url for page in self.markdown.values()}
+        return [entry for entry in SMALL_MENU if entry["url"] in urls]
+
     def menu(self, url: str) -> list[dict[str, Any]]:
         """Return the main menu as it stands on a page."""
         return [
@@ -194,6 +200,6 @@ class House:
             "trail": page.crumbs,
             "showroom": self.showroom,
             "menu": self.menu(page.url),
-            "small_menu": SMALL_MENU,
+            "small_menu": self.small_menu,
             "logo": self.logo_markup,
         }

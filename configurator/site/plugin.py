@@ -96,7 +96,10 @@ class AstragalPlugin(BasePlugin[PluginOptions]):
         """Draw the drawings that a guide asks for."""
         if isinstance(page, WrittenPage):
             return markdown
-        return draw_fences(markdown, page.file.src_uri, self.known_house())
+        house = self.known_house()
+        # MkDocs has taken the lines between --- off the top.
+        above = page.file.content_string.count("\n") - markdown.count("\n")
+        return draw_fences(markdown, house.content / "pages" / page.file.src_uri, above, house)
 
     def on_page_context(
         self, context: TemplateContext, *, page: Page, config: MkDocsConfig, nav: Navigation

@@ -1,5 +1,6 @@
 """The site on this machine while its content is being written: every change is there a second later."""
 
+import socket
 import sys
 from pathlib import Path
 from tempfile import TemporaryDirectory
@@ -17,6 +18,15 @@ def say(words: str) -> None:
     print(words, file=sys.stderr, flush=True)
 
 
+def free_port(host: str, port: int) -> int:
+    """Return the port, or any free one for 0.
+
+    :raises OSError: when the port is taken
+    """
+    with socket.create_server((host, port)) as probe:
+        return int(probe.getsockname()[1])
+
+
 def rebuild(content: Path, out: Path, answers: Answers) -> None:
     """Build again; what is wrong with the content is told, and the last good site stays."""
     try:
@@ -28,11 +38,13 @@ def rebuild(content: Path, out: Path, answers: Answers) -> None:
         say("The last good site stays until this is put right.")
 
 
-def serve(content: Path, host: str = "127.0.0.1", port: int = 8000) -> None:
+def serve(content: Path, host: str, port: int) -> None:
     """Build, serve and build again at every change of content or themes, until interrupted.
 
     :raises ContentProblems: when the content is unsound from the start
+    :raises OSError: when the port is taken, before anything is built
     """
+    port = free_port(host, port)
     answers = Answers()
     with TemporaryDirectory(prefix="astragal-") as folder:
         out = Path(folder) / "site"

@@ -100,6 +100,7 @@ FILES = {
     "handles/lever.yaml": HANDLE,
     "doors/garden-pair.yaml": DOOR,
     "families/cells.yaml": FAMILY,
+    "pages/imprint.md": "Who we are.\n",
 }
 
 

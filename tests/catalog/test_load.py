@@ -160,13 +160,12 @@ def test_cassettes_keep_their_order(content: Path) -> None:
 
 
 def test_the_household_and_the_pages_are_listed(content: Path) -> None:
-    (content / "pages").mkdir()
     for name in ("handles.md", "care.md", "notes.txt"):
         (content / "pages" / name).write_text("# Words", encoding="utf-8")
     loaded = load(content)
     assert loaded.household["shoulder_height"] == 1371.6
     assert loaded.household["outside_level"] == -152.4
-    assert [page.name for page in loaded.pages] == ["care.md", "handles.md"]
+    assert [page.name for page in loaded.pages] == ["care.md", "handles.md", "imprint.md"]
     assert loaded.showroom.order_step == 3.175
 
 

@@ -64,17 +64,39 @@ def test_an_unsound_content_leaves_the_last_good_site(content: Path, tmp_path: P
 
 def test_a_block_that_cannot_be_drawn_is_told_with_its_line(content: Path, tmp_path: Path, answers: Answers) -> None:
     edited(content, "pages/handles.md", "door: garden-pair", "door: garden-pear")
-    with pytest.raises(
-        ContentProblems, match=r"pages/handles\.md:\d+:1: there is no door 'garden-pear'; did you mean 'garden-pair'"
-    ):
+    page = content / "pages/handles.md"
+    line = page.read_text(encoding="utf-8").splitlines().index("door: garden-pear")
+    with pytest.raises(ContentProblems) as told:
         build(content, tmp_path / "site", answers)
+    assert str(told.value) == f"{page}:{line}:1: there is no door 'garden-pear'; did you mean 'garden-pair'?"
     assert not (tmp_path / "site").exists()
 
 
-def test_an_unknown_theme_is_told(content: Path, tmp_path: Path) -> None:
-    edited(content, "showroom.yaml", "name: sheet", "name: shet")
-    with pytest.raises(ContentProblems, match=r"theme.*'shet'"):
-        build(content, tmp_path / "site")
+def test_a_link_that_leads_nowhere_is_told_at_its_place(content: Path, tmp_path: Path, answers: Answers) -> None:
+    page = content / "pages/imprint.md"
+    lines = page.read_text(encoding="utf-8").splitlines()
+    page.write_text("\n".join([*lines, "", "See [the other page](gone.md)."]), encoding="utf-8")
+    with pytest.raises(ContentProblems) as told:
+        build(content, tmp_path / "site", answers)
+    place = f"{page}:{len(lines) + 2}:22"
+    assert str(told.value) == f"{place}: the link to 'gone.md' leads nowhere; there is no such page"
+    assert not (tmp_path / "site").exists()
+
+
+def test_a_page_that_the_content_lacks_is_not_in_the_menu(content: Path, tmp_path: Path, answers: Answers) -> None:
+    (content / "pages/imprint.md").unlink()
+    build(content, tmp_path / "site", answers)
+    assert "imprint.html" not in (tmp_path / "site" / "index.html").read_text(encoding="utf-8")
+
+
+def test_the_folder_in_which_one_stands_is_not_built_over(
+    content: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    out = tmp_path / "site"
+    out.mkdir()
+    monkeypatch.chdir(out)
+    with pytest.raises(NotASite, match="name another folder"):
+        build(content, Path())
 
 
 def test_a_folder_with_other_files_is_not_built_over(content: Path, tmp_path: Path) -> None:
