@@ -6,12 +6,10 @@ from configurator.catalog.lengths import is_imperial, say_length
 from configurator.catalog.located import ContentFile, KeyPath
 from configurator.catalog.schema.door import DoorFile
 from configurator.catalog.suggest import what_to_write
+from configurator.kernel.door.leaf import PANE
 
 # A tape is read to the eighth of an inch: stiles, beads and glass must add up to the leaf within one.
 TAPE = 3.175
-
-# The pane's own thickness in the kernel's leaf.
-PANE = 4.0
 
 PARTS_OF_LAYOUT = {
     "single": (),
@@ -64,6 +62,12 @@ def check_layout(file: ContentFile, door: DoorFile) -> None:
         file.at_key((), "sidelight is missing; a mapping with width, glass is expected for the layout sidelights")
     if door.sidelight and door.sidelight.glass >= door.sidelight.width:
         file.at_value(("sidelight", "glass"), "sidelight.glass is not narrower than sidelight.width")
+    if door.sidelight and door.gaps.wall < door.sidelight.width:
+        imperial = is_imperial(file.written(("sidelight", "width")))
+        words = (
+            f"gaps.wall is {say_length(door.gaps.wall, imperial)}, less than sidelight.width: measure the side wall "
+        )
+        file.at_value(("gaps", "wall"), words + "from the leaf's hinge edge, the sidelight included")
     if door.swing == "in" and door.stop:
         file.at_key(("stop",), "stop has no meaning for an in-swing leaf, whose stop is on the other face; take it out")
     if door.handle.passive and door.layout not in ("pair", "fixed-pair"):

@@ -575,3 +575,15 @@ def test_no_spoiled_line_ever_ends_in_a_traceback(content: Path, name: str) -> N
         ):
             path.write_text("\n".join([*sound[:index], *put, *sound[index + 1 :]]), encoding="utf-8")
             assert all(problem.line > 0 and problem.column > 0 for problem in problems_of(content))
+
+
+def test_a_side_wall_nearer_than_the_sidelight_was_measured_from_the_wrong_edge(content: Path) -> None:
+    lights = "layout: sidelights\nsidelight: {width: 14 in, glass: 8 in}\ngaps: {wall: 6 in}"
+    spoil(content, GARDEN, "layout: pair", lights)
+    spoil(content, GARDEN, "pair: {meeting_gap: 1/8 in}\n", "")
+    assert told(content) == [
+        "content/doors/garden-pair.yaml:7:14: gaps.wall is 6 in, less than sidelight.width: measure the side wall from "
+        "the leaf's hinge edge, the sidelight included"
+    ]
+    spoil(content, GARDEN, "wall: 6 in", "wall: 14 in")
+    assert told(content) == []

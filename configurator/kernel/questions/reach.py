@@ -78,7 +78,7 @@ def reach_verdict(low: float, high: float, household: Household) -> Verdict:
     name = "reaching the covering"
     if low >= REACH_LOW and high <= REACH_HIGH:
         return standing_verdict("reach", name, "clears", "The hand stays between 15 and 48 in above the floor.", [])
-    fixes = ["a wand or a loop that hangs lower", "a motor"]
+    fixes = ["a wand that hangs lower", "a motor"]
     if high > overhead(household):
         why = "Raised, it is higher than a standing person of this household can reach."
         return standing_verdict("reach", name, "blocked", why, fixes)
