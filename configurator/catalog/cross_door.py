@@ -64,10 +64,8 @@ def check_layout(file: ContentFile, door: DoorFile) -> None:
         file.at_value(("sidelight", "glass"), "sidelight.glass is not narrower than sidelight.width")
     if door.sidelight and door.gaps.wall < door.sidelight.width:
         imperial = is_imperial(file.written(("sidelight", "width")))
-        words = (
-            f"gaps.wall is {say_length(door.gaps.wall, imperial)}, less than sidelight.width: measure the side wall "
-        )
-        file.at_value(("gaps", "wall"), words + "from the leaf's hinge edge, the sidelight included")
+        words = f"gaps.wall is {say_length(door.gaps.wall, imperial)}, less than sidelight.width: "
+        file.at_value(("gaps", "wall"), words + "measure from the leaf's hinge edge, the sidelight included")
     if door.swing == "in" and door.stop:
         file.at_key(("stop",), "stop has no meaning for an in-swing leaf, whose stop is on the other face; take it out")
     if door.handle.passive and door.layout not in ("pair", "fixed-pair"):
