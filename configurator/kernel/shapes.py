@@ -247,7 +247,7 @@ class Size(TypedDict):
 class Working(TypedDict):
     """How a figure came about: the rule in words, a template with ``{terms}`` and the terms.
 
-    A term is ``[value, unit]`` with the unit as in :class:`Figure`.
+    A term is ``[value, unit]`` with the unit as in :class:`Figure`, or ``mm2`` for an area, or ``text``.
     """
 
     rule: str
@@ -269,7 +269,8 @@ class Verdict(TypedDict):
     """``clears``, ``guide by hand`` or ``blocked``, between which positions, why, and what would fix it.
 
     Where a hand guides nothing (reach, children, sight, the pair) ``caution`` stands between the two.
-    ``start`` and ``end`` are positions on the leg named by ``moves``; both 0 where it clears.
+    ``start`` and ``end`` are positions on the leg named by ``moves``, which is empty where the verdict
+    holds wherever the covering stands.
     """
 
     id: str

@@ -7,6 +7,12 @@ turns the result over for the other hand, so a mirrored door cannot give other f
 from configurator.kernel.pieces import box
 from configurator.kernel.shapes import Box, Door, Piece
 
+# What nobody measures: a pane's thickness, a hinge's height and the radius of its knuckle, which reaches so far over
+# the leaf's edge (common practice, no source).
+PANE = 4.0
+HINGE_HEIGHT = 100.0
+KNUCKLE = 6.0
+
 
 def leaf_width(door: Door) -> float:
     """Return the leaf's width: stiles, beads and glass."""
@@ -68,41 +74,85 @@ def shows_glass(door: Door) -> bool:
     return lite[1] > lite[0] and row[1] > row[0]
 
 
-def leaf_pieces(door: Door) -> list[Piece]:
-    """Return the leaf as pieces: stiles, rails, beads, glass, muntins and hinges."""
+def door_piece(kind: str, x0: float, x1: float, y0: float, y1: float, z0: float, z1: float) -> Piece:
+    """Return a piece of the door; view and light come through glass alone."""
+    clear = 1.0 if kind == "glass" else 0.0
+    return box("door", kind, x0, x1, y0, y1, z0, z1, clear, clear)
+
+
+def frame_pieces(door: Door) -> list[Piece]:
+    """Return stiles and rails."""
     leaf = leaf_box(door)
     bead = bead_box(door)
-    glass = glass_box(door)
     back = -door["leaf_thickness"]
-    proud = door["bead_projection"]
-    pieces: list[Piece] = []
+    return [
+        door_piece("stile", leaf["x0"], bead["x0"], leaf["y0"], leaf["y1"], back, 0.0),
+        door_piece("stile", bead["x1"], leaf["x1"], leaf["y0"], leaf["y1"], back, 0.0),
+        door_piece("rail", bead["x0"], bead["x1"], leaf["y0"], bead["y0"], back, 0.0),
+        door_piece("rail", bead["x0"], bead["x1"], bead["y1"], leaf["y1"], back, 0.0),
+    ]
 
-    def add(kind: str, x0: float, x1: float, y0: float, y1: float, z0: float, z1: float) -> None:
-        clear = 1.0 if kind == "glass" else 0.0
-        pieces.append(box("door", kind, x0, x1, y0, y1, z0, z1, clear, clear))
 
-    add("stile", leaf["x0"], bead["x0"], leaf["y0"], leaf["y1"], back, 0.0)
-    add("stile", bead["x1"], leaf["x1"], leaf["y0"], leaf["y1"], back, 0.0)
-    add("rail", bead["x0"], bead["x1"], leaf["y0"], bead["y0"], back, 0.0)
-    add("rail", bead["x0"], bead["x1"], bead["y1"], leaf["y1"], back, 0.0)
+def glass_pieces(door: Door) -> list[Piece]:
+    """Return each lite."""
     pane = -door["glass_recess"]
+    pieces: list[Piece] = []
     for across in lites_across(door):
         for up in lites_up(door):
-            add("glass", across[0], across[1], up[0], up[1], pane - 4.0, pane)
-    add("bead", bead["x0"], glass["x0"], bead["y0"], bead["y1"], pane, proud)
-    add("bead", glass["x1"], bead["x1"], bead["y0"], bead["y1"], pane, proud)
-    add("bead", glass["x0"], glass["x1"], bead["y0"], glass["y0"], pane, proud)
-    add("bead", glass["x0"], glass["x1"], glass["y1"], bead["y1"], pane, proud)
+            pieces.append(door_piece("glass", across[0], across[1], up[0], up[1], pane - PANE, pane))
+    return pieces
+
+
+def bead_pieces(door: Door) -> list[Piece]:
+    """Return the glazing beads, upright ones first."""
+    bead = bead_box(door)
+    glass = glass_box(door)
+    pane = -door["glass_recess"]
+    proud = door["bead_projection"]
+    return [
+        door_piece("bead", bead["x0"], glass["x0"], bead["y0"], bead["y1"], pane, proud),
+        door_piece("bead", glass["x1"], bead["x1"], bead["y0"], bead["y1"], pane, proud),
+        door_piece("bead", glass["x0"], glass["x1"], bead["y0"], glass["y0"], pane, proud),
+        door_piece("bead", glass["x0"], glass["x1"], glass["y1"], bead["y1"], pane, proud),
+    ]
+
+
+def muntin_pieces(door: Door) -> list[Piece]:
+    """Return the bars that divide the glass, upright ones first."""
+    glass = glass_box(door)
+    pane = -door["glass_recess"]
     front = door["muntin_projection"]
     columns = lites_across(door)
-    for i in range(1, len(columns)):
-        add("muntin", columns[i - 1][1], columns[i][0], glass["y0"], glass["y1"], pane, front)
     rows = lites_up(door)
+    pieces: list[Piece] = []
+    for i in range(1, len(columns)):
+        x0 = columns[i - 1][1]
+        pieces.append(door_piece("muntin", x0, columns[i][0], glass["y0"], glass["y1"], pane, front))
     for i in range(1, len(rows)):
-        add("muntin", glass["x0"], glass["x1"], rows[i - 1][1], rows[i][0], pane, front)
-    for height in door["hinge_heights"]:
-        if door["swing"] == "in":
-            add("hinge", -6.0, 6.0, height - 50.0, height + 50.0, 0.0, door["hinge_pin_out"] + 6.0)
-        else:
-            add("hinge", -6.0, 6.0, height - 50.0, height + 50.0, back - door["hinge_pin_out"] - 6.0, back)
+        y0 = rows[i - 1][1]
+        pieces.append(door_piece("muntin", glass["x0"], glass["x1"], y0, rows[i][0], pane, front))
+    return pieces
+
+
+def hinge_pieces(door: Door) -> list[Piece]:
+    """Return the knuckles, on the face to which the leaf opens."""
+    z0 = 0.0
+    z1 = door["hinge_pin_out"] + KNUCKLE
+    if door["swing"] == "out":
+        z1 = -door["leaf_thickness"]
+        z0 = z1 - door["hinge_pin_out"] - KNUCKLE
+    half = HINGE_HEIGHT / 2
+    return [
+        door_piece("hinge", -KNUCKLE, KNUCKLE, height - half, height + half, z0, z1) for height in door["hinge_heights"]
+    ]
+
+
+def leaf_pieces(door: Door) -> list[Piece]:
+    """Return the leaf as pieces: stiles, rails, glass, beads, muntins and hinges."""
+    pieces: list[Piece] = []
+    pieces.extend(frame_pieces(door))
+    pieces.extend(glass_pieces(door))
+    pieces.extend(bead_pieces(door))
+    pieces.extend(muntin_pieces(door))
+    pieces.extend(hinge_pieces(door))
     return pieces

@@ -1,7 +1,16 @@
 """The opening: which leaves stand in it, in the active leaf's space with its hinges on the left."""
 
-from configurator.kernel.door.leaf import glass_box, leaf_box, leaf_pieces, leaf_width, lites_across, lites_up
-from configurator.kernel.pieces import box, mirrored, moved
+from configurator.kernel.door.leaf import (
+    PANE,
+    door_piece,
+    glass_box,
+    leaf_box,
+    leaf_pieces,
+    leaf_width,
+    lites_across,
+    lites_up,
+)
+from configurator.kernel.pieces import mirrored, moved
 from configurator.kernel.shapes import Box, Door, Piece
 
 
@@ -45,10 +54,10 @@ def sidelight_panes(door: Door, x0: float, x1: float) -> list[Piece]:
     rows = lites_up(door)
     pieces: list[Piece] = []
     for i in range(len(rows)):
-        pieces.append(box("door", "glass", x0, x1, rows[i][0], rows[i][1], pane - 4.0, pane, 1.0, 1.0))
+        pieces.append(door_piece("glass", x0, x1, rows[i][0], rows[i][1], pane - PANE, pane))
         if i > 0:
             front = door["muntin_projection"]
-            pieces.append(box("door", "muntin", x0, x1, rows[i - 1][1], rows[i][0], pane, front, 0.0, 0.0))
+            pieces.append(door_piece("muntin", x0, x1, rows[i - 1][1], rows[i][0], pane, front))
     return pieces
 
 
@@ -64,10 +73,10 @@ def sidelight_pieces(door: Door) -> list[Piece]:
         x1 = x0 + door["sidelight_width"]
         g0 = spans[i][0]
         g1 = spans[i][1]
-        pieces.append(box("door", "stile", x0, g0, leaf["y0"], leaf["y1"], back, 0.0, 0.0, 0.0))
-        pieces.append(box("door", "stile", g1, x1, leaf["y0"], leaf["y1"], back, 0.0, 0.0, 0.0))
-        pieces.append(box("door", "rail", g0, g1, leaf["y0"], glass["y0"], back, 0.0, 0.0, 0.0))
-        pieces.append(box("door", "rail", g0, g1, glass["y1"], leaf["y1"], back, 0.0, 0.0, 0.0))
+        pieces.append(door_piece("stile", x0, g0, leaf["y0"], leaf["y1"], back, 0.0))
+        pieces.append(door_piece("stile", g1, x1, leaf["y0"], leaf["y1"], back, 0.0))
+        pieces.append(door_piece("rail", g0, g1, leaf["y0"], glass["y0"], back, 0.0))
+        pieces.append(door_piece("rail", g0, g1, glass["y1"], leaf["y1"], back, 0.0))
         pieces.extend(sidelight_panes(door, g0, g1))
     return pieces
 
@@ -77,18 +86,8 @@ def astragal_piece(door: Door) -> Piece:
     leaf = leaf_box(door)
     middle = leaf["x1"] + door["meeting_gap"] / 2
     half = door["astragal_width"] / 2
-    return box(
-        "door",
-        "astragal",
-        middle - half,
-        middle + half,
-        leaf["y0"],
-        leaf["y1"],
-        0.0,
-        door["astragal_projection"],
-        0.0,
-        0.0,
-    )
+    front = door["astragal_projection"]
+    return door_piece("astragal", middle - half, middle + half, leaf["y0"], leaf["y1"], 0.0, front)
 
 
 def opening_pieces(door: Door) -> list[Piece]:

@@ -15,6 +15,8 @@ ROLL_TAKES: dict[str, list[str | float | None]] = {
 }
 
 ROLL_SIDES = 24
+# Sheet metal, as brackets are usually bent from; no source.
+BRACKET = 3.0
 
 
 def roll_diameter(tube: float, thickness: float, length: float) -> float:
@@ -76,7 +78,7 @@ def roll_pieces(numbers: dict[str, float], size: Size, place: Position, wound: f
     else:
         y0 = size["y1"] - head_height(numbers, size)
         front = z + numbers["tube"] / 2
-        pieces.append(solid("bracket", size["x0"], size["x0"] + 3.0, y0, size["y1"], size["z0"], front))
-        pieces.append(solid("bracket", size["x1"] - 3.0, size["x1"], y0, size["y1"], size["z0"], front))
+        pieces.append(solid("bracket", size["x0"], size["x0"] + BRACKET, y0, size["y1"], size["z0"], front))
+        pieces.append(solid("bracket", size["x1"] - BRACKET, size["x1"], y0, size["y1"], size["z0"], front))
     pieces.append(roll)
     return pieces

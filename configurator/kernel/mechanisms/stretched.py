@@ -1,5 +1,7 @@
 """Fabric gathered between two rods; nothing moves."""
 
+import math
+
 from configurator.kernel.mechanisms.gather import GATHER_TAKES
 from configurator.kernel.pieces import box, solid
 from configurator.kernel.shapes import Piece, Position, Size
@@ -17,12 +19,12 @@ STRETCHED_TAKES: dict[str, list[str | float | None]] = {
 }
 
 
-def rod_outline(numbers: dict[str, float], size: Size, kind: str, middle: float) -> Piece:
+def rod_piece(numbers: dict[str, float], size: Size, kind: str, middle: float) -> Piece:
     """Return one rod with its centre at the height ``middle``."""
     half = numbers["rod_diameter"] / 2
     z = size["z0"] + numbers["rod_stand_off"]
     rod = solid(kind, size["x0"], size["x1"], middle - half, middle + half, z - half, z + half)
-    cut = half * 0.7071067811865476
+    cut = half * math.sqrt(0.5)
     rod["outline"] = [
         [z + half, middle],
         [z + cut, middle + cut],
@@ -59,8 +61,8 @@ def stretched(numbers: dict[str, float], size: Size, place: Position) -> list[Pi
     half = numbers["rod_diameter"] / 2
     top = size["y1"] - numbers["ruffle"] - half
     bottom = size["y0"] + half
-    pieces = [rod_outline(numbers, size, "rod", top), gathered(numbers, size, "fabric", bottom, top)]
+    pieces = [rod_piece(numbers, size, "rod", top), gathered(numbers, size, "fabric", bottom, top)]
     if numbers["ruffle"] > 0:
         pieces.append(gathered(numbers, size, "ruffle", top, size["y1"]))
-    pieces.append(rod_outline(numbers, size, "rod", bottom))
+    pieces.append(rod_piece(numbers, size, "rod", bottom))
     return pieces

@@ -7,7 +7,7 @@ from configurator.kernel.mount.cassette import cassette_for, has_roll
 from configurator.kernel.mount.on_leaf import part_heights, refusal_for
 from configurator.kernel.mount.upright import RAILS_ONLY, is_rails_only
 from configurator.kernel.numbers import step_down, step_up
-from configurator.kernel.sampling import ROUGH_STEPS, covering_pieces, lowest_edge, travel_samples
+from configurator.kernel.sampling import ROUGH_STEPS, Sample, covering_pieces, lowest_edge, travel_samples
 from configurator.kernel.shapes import Cassette, Door, Piece, Size
 from configurator.kernel.travel import coarse, open_position
 
@@ -57,22 +57,26 @@ def set_hung(door: Door, mechanism: str, numbers: dict[str, float], cassettes: l
         size["refusal"] = "The rolled-up cloth is thicker than the largest cassette takes; an open roll may serve."
 
 
+def backs_at(samples: list[Sample], handle: list[Piece]) -> list[float]:
+    """Return the z of the back of whatever comes to the height of a part of the handle over the travel."""
+    backs: list[float] = []
+    for sample in samples:
+        for part in handle:
+            for piece in sample["pieces"]:
+                if piece["y0"] < part["y1"] and piece["y1"] > part["y0"]:
+                    backs.append(piece["z0"])
+    return backs
+
+
 def set_bracket(door: Door, mechanism: str, numbers: dict[str, float], handle: list[Piece], size: Size) -> None:
     """Set the mounting plane: the wall or casing, plus what the cloth needs to hang clear of the handle."""
     wall = door["reveal"]
     size["z0"] = wall
-    front = 0.0
-    back = 1000.0
-    for part in handle:
-        front = max(front, part["z1"])
-    for sample in travel_samples(mechanism, numbers, size, part_heights(handle), ROUGH_STEPS):
-        for part in handle:
-            for piece in sample["pieces"]:
-                if piece["y0"] < part["y1"] and piece["y1"] > part["y0"]:
-                    back = min(back, piece["z0"])
     need = max(numbers["stand_off"], door["casing_projection"])
-    if len(handle) > 0 and back < 1000.0:
-        need = max(need, front + numbers["handle_clear"] - back)
+    backs = backs_at(travel_samples(mechanism, numbers, size, part_heights(handle), ROUGH_STEPS), handle)
+    if len(backs) > 0:
+        front = max([part["z1"] for part in handle])
+        need = max(need, front + numbers["handle_clear"] - min(backs))
     size["exact_spacer"] = need
     size["spacer"] = step_up(need, numbers["spacer_step"])
     size["z0"] = wall + size["spacer"]

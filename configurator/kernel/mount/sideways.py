@@ -1,13 +1,10 @@
 """The covering's left and right edges on the leaf, and what held each."""
 
-from configurator.kernel.door.leaf import glass_box, leaf_width
+from configurator.kernel.door.leaf import KNUCKLE, glass_box, leaf_width
 from configurator.kernel.door.opening import has_passive
 from configurator.kernel.numbers import step_down
 from configurator.kernel.sampling import Sample
 from configurator.kernel.shapes import Door, Piece, Size
-
-# Half of a hinge's knuckle reaches over the leaf's edge on the side to which it opens.
-KNUCKLE = 6.0
 
 # Common practice: with less air than this a rail does not pass by itself but is guided by hand.
 PASSING_AIR = 6.0

@@ -2,7 +2,7 @@
 
 import math
 
-from configurator.kernel.door.leaf import leaf_width
+from configurator.kernel.door.leaf import KNUCKLE, leaf_width
 from configurator.kernel.say import say_length
 from configurator.kernel.shapes import Answer, Door, Drawing, Family, Household, Mark, Piece, Position, Scene
 from configurator.kernel.views.dimensions import Notes, blank_notes, leader, noted
@@ -127,7 +127,7 @@ def swing_marks(door: Door, hinge: float, latch: float) -> list[Mark]:
     return [
         make_mark("polyline", "swing", arc),
         make_mark("polygon", "swing", stood),
-        make_mark("circle", "hinge seen", [hinge, pin, 6.0]),
+        make_mark("circle", "hinge seen", [hinge, pin, KNUCKLE]),
     ]
 
 
