@@ -94,8 +94,9 @@ def vane_part(numbers: dict[str, float], size: Size, width: float, place: Positi
     edge = draw_edge(size, width, count * numbers["unit_stacked"], place)
     top = size["y1"] - numbers["headrail_height"]
     pitch = (edge - x0) / count
-    vanes = [
-        upright_blade(
+
+    def vane(i: int) -> Piece:
+        return upright_blade(
             "vane",
             x0 + (i + 0.5) * pitch,
             size["y0"],
@@ -107,26 +108,25 @@ def vane_part(numbers: dict[str, float], size: Size, width: float, place: Positi
             numbers["cloth_view"],
             numbers["cloth_light"],
         )
-        for i in range(count)
-    ]
-    return [vane_bounds(vanes)] if place["coarse"] else vanes
+
+    if place["coarse"]:
+        return [vane_bounds(vane(0), vane(count - 1))]
+    return [vane(i) for i in range(count)]
 
 
-def vane_bounds(vanes: list[Piece]) -> Piece:
+def vane_bounds(first: Piece, last: Piece) -> Piece:
     """Return the box that bounds equal vanes standing in a row."""
-    one = vanes[0]
-    x1 = vanes[len(vanes) - 1]["x1"]
     return box(
         "covering",
         "vane",
-        one["x0"],
-        x1,
-        one["y0"],
-        one["y1"],
-        one["z0"],
-        one["z1"],
-        one["view"],
-        one["light"],
+        first["x0"],
+        last["x1"],
+        first["y0"],
+        first["y1"],
+        first["z0"],
+        first["z1"],
+        first["view"],
+        first["light"],
     )
 
 

@@ -53,9 +53,13 @@ def widen(kinds: dict[str, Outer], pieces: list[Piece]) -> None:
         kind = piece["kind"]
         if kind in kinds:
             known = kinds[kind]
-            known["x0"] = min(known["x0"], piece["x0"])
-            known["x1"] = max(known["x1"], piece["x1"])
-            known["z1"] = max(known["z1"], piece["z1"])
+            # Written out rather than with min and max: this runs for every piece at every step of the travel.
+            if piece["x0"] < known["x0"]:
+                known["x0"] = piece["x0"]
+            if piece["x1"] > known["x1"]:
+                known["x1"] = piece["x1"]
+            if piece["z1"] > known["z1"]:
+                known["z1"] = piece["z1"]
         else:
             kinds[kind] = {"kind": kind, "x0": piece["x0"], "x1": piece["x1"], "z1": piece["z1"]}
 

@@ -13,7 +13,8 @@ from configurator.kernel.travel import along, coarse, legs
 
 # Two lengths that differ by less than this are the same length.
 SAME = 1e-6
-BISECTIONS = 14
+# From a twelfth of the travel down to about a tenth of a millimetre of it.
+BISECTIONS = 10
 
 
 class Meeting(TypedDict):
