@@ -112,4 +112,6 @@ def say_working(figure: Figure, units: str) -> str:
     text = working["rule"] + ": " + working["template"]
     for name, term in working["terms"].items():
         text = text.replace("{" + name + "}", say_term(term[0], str(term[1]), units))
-    return text + " = " + say_value(figure["value"], figure["unit"], units)
+    result = say_value(figure["value"], figure["unit"], units)
+    # The mark of a rounded value stands in place of the equals sign.
+    return text + " " + (result if result.startswith("≈") else "= " + result)

@@ -127,7 +127,7 @@ def captions(frame: Layout, side_x: float, top: Drawing, top_y: float) -> list[M
     """Return the names of the three views."""
     size = frame["size"]
     y = -top_edge(frame) + size
-    plan_y = top["y"] + top["height"] + top_y - size * 0.3
+    plan_y = top["y"] + top_y + size
     return [
         letters("label", frame["out0"], y, size, "elevation", "start", 0.0),
         letters("label", side_x, y, size, "section A", "start", 0.0),
