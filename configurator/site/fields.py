@@ -46,7 +46,7 @@ GLASS = Group(
         Field(
             "bead_projection",
             "Bead projection",
-            "Lay a straight edge over the bead and measure from it to the leaf. 0 when flush.",
+            "Lay a straight edge over the bead and measure from it to the leaf. 0 when flush.",
             "bead.projection",
         ),
         Field(
@@ -59,7 +59,7 @@ GLASS = Group(
         Field(
             "muntin_projection",
             "Muntin projection",
-            "From the leaf’s face to the front of the bar. 0 when flush.",
+            "From the leaf’s face to the front of the bar. 0 when flush.",
             "muntins.projection",
         ),
     ],
@@ -116,13 +116,13 @@ AROUND = Group(
         Field(
             "reveal",
             "Reveal",
-            "How far the leaf lies behind the face of the wall. 0 when level with it.",
+            "How far the leaf lies behind the face of the wall. 0 when level with it.",
             "room.reveal",
         ),
         Field(
             "casing_width",
             "Casing width",
-            "Across the trim around the opening. 0 when there is none.",
+            "Across the trim around the opening. 0 when there is none.",
             "room.casing.width",
         ),
         Field(
@@ -135,7 +135,7 @@ AROUND = Group(
         Field(
             "astragal_width",
             "Astragal width",
-            "On a pair: across the moulding over the joint. 0 when there is none.",
+            "On a pair: across the moulding over the joint. 0 when there is none.",
             "pair.astragal.width",
         ),
         Field(

@@ -1,4 +1,4 @@
-"""Filters that templates use: lengths, shares and other values in the showroom's units."""
+"""Filters that templates use: shares and other values in the showroom's units."""
 
 import re
 from collections.abc import Callable
@@ -7,7 +7,7 @@ from typing import Any
 import jinja2
 from markupsafe import Markup
 
-from configurator.kernel.say import say_length, say_value, say_working
+from configurator.kernel.say import say_value, say_working
 from configurator.kernel.shapes import Figure
 
 
@@ -37,9 +37,6 @@ def add_words(env: jinja2.Environment, units: str) -> None:
     def said(figure: Figure) -> str:
         return say_value(figure["value"], figure["unit"], units)
 
-    def length(mm: float) -> str:
-        return say_length(mm, units)
-
     def working(figure: Figure) -> str:
         return say_working(figure, units).removeprefix(f"{figure['working']['rule']}: ")
 
@@ -49,7 +46,6 @@ def add_words(env: jinja2.Environment, units: str) -> None:
         "raw": raw,
         "sentence": sentence,
         "said": said,
-        "tape": length,
         "working": working,
     }
     env.filters.update(filters)

@@ -9,10 +9,12 @@ from configurator.kernel.shapes import Door, Family
 from configurator.kernel.views.measure import measure_elevation
 from configurator.site.compare import COLUMNS, NO_FIT, STATES, Line, best_first, compared
 from configurator.site.fields import DOOR_GROUPS
+from configurator.site.glance import at_a_glance
 from configurator.site.house import House
 from configurator.site.kinds.measure import dimensioned
 from configurator.site.pictures import Window, door_base, family_window, open_and_closed, whole_door
 from configurator.site.sitepage import Given
+from configurator.site.trim import trimmed
 
 BASE = "door-behind"
 # The dimensions that a door's own drawing shows; the list beside it has all of them.
@@ -70,15 +72,17 @@ def door_page(house: House, door: Door) -> Given:
     families = best_first([tile(house, door, family, window) for family in house.families])
     return {
         "name": notes.name,
+        "door_name": house.door_name(door),
         "summary": notes.summary,
         "description": notes.description,
         "source": str(notes.source),
         "shared_svg": door_base(door, window, BASE),
         "families": families,
+        "glance": at_a_glance(families, house.units),
         "words": WORDS,
         "groups": by_state(families),
         "columns": [{"id": ident, "name": name} for ident, name in COLUMNS],
-        "svg": screen_svg(dimensioned(measure_elevation(door, house.units), SHOWN), "measured-"),
+        "svg": screen_svg(trimmed(dimensioned(measure_elevation(door, house.units), SHOWN)), "measured-"),
         "measures": measures(house, door),
         "try_url": house.try_url(door, None),
     }

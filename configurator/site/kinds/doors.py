@@ -1,6 +1,7 @@
 """All doors, drawn to one scale."""
 
 from configurator.drawing.layers import screen_svg
+from configurator.kernel.say import say_length
 from configurator.kernel.shapes import Door
 from configurator.site.house import House
 from configurator.site.pictures import Window, door_frame, leaf_size, whole_door, window_of
@@ -17,6 +18,13 @@ def centred(windows: list[Window], own: Window) -> Window:
     return (middle - across / 2, top, middle + across / 2, 0.0)
 
 
+def by(width: float, height: float, units: str) -> str:
+    """Return a width by a height with the unit, and the mark of a rounded value, named once."""
+    said = [say_length(side, units) for side in (width, height)]
+    bare = " × ".join(side.removeprefix("≈ ").removesuffix(f" {units}") for side in said)
+    return ("≈ " if any(side.startswith("≈") for side in said) else "") + f"{bare} {units}"
+
+
 def item(house: House, door: Door, window: Window) -> Given:
     """Return a door as a tile."""
     notes = house.catalog.door_notes[door["id"]]
@@ -28,10 +36,8 @@ def item(house: House, door: Door, window: Window) -> Given:
         "svg": house.once(
             lambda: screen_svg(whole_door(house, door, window), f"{door['id']}-"), "door", door, window, notes.summary
         ),
-        "leaf_width": width,
-        "leaf_height": height,
-        "glass_width": door["glass_width"],
-        "glass_height": door["glass_height"],
+        "leaf": by(width, height, house.units),
+        "glass": by(door["glass_width"], door["glass_height"], house.units),
         "opens": OPENS[door["swing"]],
         "handle": house.catalog.handle_notes[notes.handle].name,
     }

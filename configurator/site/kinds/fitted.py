@@ -19,7 +19,7 @@ def plates(house: House, door: Door, family: Family, answer: Answer) -> list[Giv
         {
             "svg": svg,
             "width": f"{width:.1f}",
-            "words": f"{family['name']} on {house.door_name(door)}, {place_words(answer, place)}.",
+            "words": f"{family['name']} on {house.door_name(door)}: {place_words(answer, place)}.",
         }
         for (svg, width), place in zip(sheet_svgs(house, door, family, places), places, strict=True)
     ]
@@ -45,15 +45,14 @@ def choices(house: House, door: Door, family: Family, answer: Answer) -> list[Gi
     ]
 
 
-def chosen(family: Family, answer: Answer) -> str:
-    """Return the choices that the figures are for, in words."""
-    names = [
-        option["name"]
+def chosen(family: Family, answer: Answer) -> list[str]:
+    """Return the choices that the figures are for, each under its name."""
+    return [
+        f"{choice['name']}: {option['name']}"
         for choice in family["choices"]
         for option in choice["options"]
         if option["id"] == answer["choices"][choice["id"]]
     ]
-    return ", ".join(names) or "as it comes"
 
 
 def neighbours(house: House, door: Door, family: Family) -> Given:

@@ -11,6 +11,7 @@ from configurator.kernel.views.people import measure_people
 from configurator.site.fields import GROUPS, Group
 from configurator.site.house import House
 from configurator.site.sitepage import Given
+from configurator.site.trim import trimmed
 
 
 def divided(door: Door) -> bool:
@@ -94,7 +95,7 @@ def plate_svg(
     view: Callable[[Door, str], Drawing], door: Door, units: str, numbers: dict[str, int], prefix: str
 ) -> str:
     """Return one numbered drawing for the page."""
-    return screen_svg(numbered(view(door, units), numbers), prefix)
+    return screen_svg(trimmed(numbered(view(door, units), numbers)), prefix)
 
 
 def plates(house: House, group: Group, numbers: dict[str, int]) -> list[str]:
