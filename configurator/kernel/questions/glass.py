@@ -66,7 +66,8 @@ def strip_shares(pieces: list[Piece], rows: list[list[float]]) -> list[float]:
             if waiting[following]["y1"] > low:
                 present.append(waiting[following])
             following += 1
-        view = length_within(rows, low, edges[i + 1])
+        # Undivided glass is clear from edge to edge: this runs for every edge of every louver.
+        view = edges[i + 1] - low if len(rows) == 1 else length_within(rows, low, edges[i + 1])
         light = view
         if len(present) == 0:
             sums[0] += view

@@ -52,7 +52,7 @@ def living_replies(
 
     raised = rough(open_position(numbers))
     half = rough(position_at(numbers, 0.5))
-    let_down = rough(position(1.0, numbers["upper_moves"], numbers["tilt_closed"]))
+    let_down = rough(position(1.0, 1.0, numbers["tilt_closed"])) if numbers["upper_moves"] > 0 else down
     swing = swing_answers(door, size, samples)
     bare = figure_value(swing["figures"], "clear_width_bare")
     covered = figure_value(swing["figures"], "clear_width_covered")

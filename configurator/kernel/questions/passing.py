@@ -63,27 +63,34 @@ def least_air(pieces: list[Piece], handle: list[Piece]) -> float:
     least = 1e9
     for piece in pieces:
         for part in handle:
-            up = air_up(piece, part)
-            if up < least:
-                least = min(least, max(up, air_across(piece, part), air_out(piece, part)))
+            # Written out rather than called: this runs for every piece at every step of the travel.
+            if part["y0"] - piece["y1"] < least and piece["y0"] - part["y1"] < least:
+                least = min(least, max(air_up(piece, part), air_across(piece, part), air_out(piece, part)))
     return least
 
 
-def tightest(samples: list[Sample], handle: list[Piece]) -> Meeting:
-    """Return the tightest place over all samples; ``handle`` must not be empty."""
-    best: Meeting = {"air": 1e9, "leg": 0, "at": 0.0, "way": "", "piece": handle[0], "part": handle[0]}
-    for sample in samples:
-        for piece in sample["pieces"]:
-            for part in handle:
-                up = air_up(piece, part)
-                if up < best["air"]:
-                    air = max(up, air_across(piece, part), air_out(piece, part))
-                    if air < best["air"]:
-                        best["air"] = air
-                        best["leg"] = sample["leg"]
-                        best["at"] = sample["at"]
-                        best["piece"] = piece
-                        best["part"] = part
+def tightest(samples: list[Sample], airs: list[float], handle: list[Piece]) -> Meeting:
+    """Return the tightest place over all samples, of which ``airs`` is the least air; ``handle`` must not be empty."""
+    place = 0
+    for i in range(len(samples)):
+        if airs[i] < airs[place]:
+            place = i
+    sample = samples[place]
+    best: Meeting = {
+        "air": 1e9,
+        "leg": sample["leg"],
+        "at": sample["at"],
+        "way": "",
+        "piece": sample["pieces"][0],
+        "part": handle[0],
+    }
+    for piece in sample["pieces"]:
+        for part in handle:
+            air = max(air_up(piece, part), air_across(piece, part), air_out(piece, part))
+            if air < best["air"]:
+                best["air"] = air
+                best["piece"] = piece
+                best["part"] = part
     best["way"] = way_past(best["piece"], best["part"])
     return best
 
@@ -111,17 +118,17 @@ def edge_of_trouble(
     return high
 
 
-def tight_span(samples: list[Sample], handle: list[Piece], leg: int, limit: float) -> list[float]:
+def tight_span(samples: list[Sample], airs: list[float], leg: int, limit: float) -> list[float]:
     """Return the first and last sampled position of a leg below ``limit``, and the free ones next to them.
 
     The free neighbours come second and third; -1 and 2 where the leg ends tight.
     """
     first = 2.0
     last = -1.0
-    for sample in samples:
-        if sample["leg"] == leg and least_air(sample["pieces"], handle) < limit:
-            first = min(first, sample["at"])
-            last = max(last, sample["at"])
+    for i in range(len(samples)):
+        if samples[i]["leg"] == leg and airs[i] < limit:
+            first = min(first, samples[i]["at"])
+            last = max(last, samples[i]["at"])
     before = -1.0
     after = 2.0
     for sample in samples:
@@ -137,6 +144,7 @@ def trouble_span(
     numbers: dict[str, float],
     size: Size,
     samples: list[Sample],
+    airs: list[float],
     handle: list[Piece],
     stretches: list[Leg],
     place: Meeting,
@@ -145,7 +153,7 @@ def trouble_span(
     """Return the first and last position on the tightest leg at which the air is below ``limit``."""
     if len(stretches) == 0:
         return [0.0, 1.0]
-    span = tight_span(samples, handle, place["leg"], limit)
+    span = tight_span(samples, airs, place["leg"], limit)
     first = span[0]
     last = span[3]
     leg = stretches[place["leg"]]
@@ -241,6 +249,7 @@ def passing_verdict(
     numbers: dict[str, float],
     size: Size,
     samples: list[Sample],
+    airs: list[float],
     handle: list[Piece],
     stretches: list[Leg],
     place: Meeting,
@@ -255,7 +264,7 @@ def passing_verdict(
     if state == "clears":
         return verdict("pass_through", "passing the handle", state, "", 0.0, 0.0, why, [])
     limit = -SAME if state == "blocked" else PASSING_AIR - SAME
-    span = trouble_span(mechanism, numbers, size, samples, handle, stretches, place, limit)
+    span = trouble_span(mechanism, numbers, size, samples, airs, handle, stretches, place, limit)
     moves = stretches[place["leg"]]["moves"] if len(stretches) > 0 else ""
     fixes = handle_fixes(door, numbers, size, place)
     return verdict("pass_through", "passing the handle", state, moves, span[0], span[1], why, fixes)
@@ -266,6 +275,7 @@ def pass_reply(
 ) -> Reply:
     """Return the free gap at the handle and the verdict on passing it."""
     stretches = legs(numbers)
-    place = tightest(samples, handle)
-    found = passing_verdict(door, mechanism, numbers, size, samples, handle, stretches, place)
+    airs = [least_air(sample["pieces"], handle) for sample in samples]
+    place = tightest(samples, airs, handle)
+    found = passing_verdict(door, mechanism, numbers, size, samples, airs, handle, stretches, place)
     return reply(gap_figures(place), [found], [])
