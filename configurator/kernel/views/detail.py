@@ -77,7 +77,7 @@ def head_bottom(scene: Scene, answer: Answer, frame: Layout, low: float) -> floa
 def head_notes(scene: Scene, door: Door, answer: Answer, frame: Layout, units: str, low: float) -> list[Mark]:
     """Return the annotation of the head: projection, stack, and how it sits about the glass's edge."""
     notes = blank_notes(frame["size"])
-    side_projection(notes, frame, answer, scene, units, projection_level(frame))
+    side_projection(notes, scene, answer, units, projection_level(frame))
     covering = extent(active_covering(scene, answer))
     edge = frame["glass"]["y1"]
     front = head_front(door, frame)
@@ -108,7 +108,7 @@ def detail_head_of(scene: Scene, door: Door, answer: Answer, units: str, names: 
     part = cropped_scene(scene, region)
     view = blank_drawing("detail-head", names, answer, units)
     view["marks"].extend(wall_side(door, frame))
-    view["marks"].extend(door_side(part, door, frame))
+    view["marks"].extend(door_side(part, frame))
     view["marks"].extend(covering_side(part, door, answer, frame))
     view["marks"].append(make_mark("polyline", "hair", break_line(-door["leaf_thickness"], frame["front"], -low, size)))
     view["marks"].extend(head_notes(scene, door, answer, frame, units, low))

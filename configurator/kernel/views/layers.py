@@ -29,5 +29,5 @@ def covering_marks(view: str, scene: Scene, door: Door, answer: Answer, units: s
         marks.extend(section_notes(scene, door, answer, frame, units, True))
         return marks
     marks = covering_top(scene, door, frame)
-    marks.extend(plan_notes(scene, door, answer, frame, units))
+    marks.extend(plan_notes(door, answer, frame, units))
     return marks

@@ -221,7 +221,8 @@ def measure_elevation(door: Door, units: str) -> Drawing:
     view["marks"].extend(door_front(scene, door, frame))
     view["marks"].extend(covering_front(scene, door, frame))
     ceiling = -door["ceiling_height"]
-    view["marks"].append(stroke("wall cut", frame["out0"] - size, ceiling, frame["out1"] + size, ceiling))
+    line = role_with("wall cut", "ceiling_height")
+    view["marks"].append(stroke(line, frame["out0"] - size, ceiling, frame["out1"] + size, ceiling))
     view["marks"].extend(noted(notes))
     view["x"] = frame["out0"] - size * (FIRST_TIER + TIER * 2 + 1.0 + EDGE_ROOM)
     view["width"] = frame["out1"] + size * (FIRST_TIER + TIER * 2 + EDGE_ROOM) - view["x"]
@@ -282,7 +283,7 @@ def measure_section(door: Door, units: str) -> Drawing:
     measured_gaps(notes, door, frame, frame["front"], units)
     view = measured_drawing("measure-section", door, "depths at the head, in section")
     view["marks"].extend(wall_side(door, frame))
-    view["marks"].extend(door_side(part, door, frame))
+    view["marks"].extend(door_side(part, frame))
     view["marks"].extend(covering_side(part, door, bare_answer(), frame))
     view["marks"].append(make_mark("polyline", "hair", break_line(-door["leaf_thickness"], 0.0, -low, size)))
     view["marks"].extend(noted(notes))
@@ -345,7 +346,7 @@ def hinge_part(scene: Scene, door: Door, frame: Layout, units: str) -> list[Mark
     return marks
 
 
-def latch_notes(notes: Notes, door: Door, frame: Layout, region: Box, back: float, units: str) -> None:
+def latch_notes(notes: Notes, door: Door, frame: Layout, back: float, units: str) -> None:
     """Add the handle's depths and lengths, the backset and, on a pair, the meeting of the leaves."""
     size = notes["size"]
     handle = door["handle"]
@@ -408,7 +409,7 @@ def measure_plan(door: Door, units: str) -> Drawing:
     cut = region["x0"] if right else region["x1"]
     marks.append(make_mark("polyline", "hair", turned_break(-door["leaf_thickness"], 0.0, cut, size)))
     notes = blank_notes(size)
-    latch_notes(notes, door, frame, region, back, units)
+    latch_notes(notes, door, frame, back, units)
     marks.extend(noted(notes))
     hinges = hinge_window(door, frame)
     gap = size * 2.0

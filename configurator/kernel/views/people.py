@@ -134,7 +134,7 @@ def measure_people(household: Household, door: Door, units: str) -> Drawing:
     }
     marks = view["marks"]
     marks.extend(wall_side(door, frame))
-    marks.extend(door_side(scene, door, frame))
+    marks.extend(door_side(scene, frame))
     marks.extend(covering_side(scene, door, bare_answer(), frame))
     marks.extend(person_side(household["person_distance"], 0.0, household["person_height"]))
     marks.extend(person_side(-household["outside_distance"], level, household["outside_eye"] / EYE_SHARE))

@@ -260,7 +260,7 @@ def handle_gap_note(notes: Notes, door: Door, frame: Layout, answer: Answer, uni
         notes["texts"].append(letters("dim-text", shelf, z + size * 1.05, size, words, anchor, 0.0))
 
 
-def plan_notes(scene: Scene, door: Door, answer: Answer, frame: Layout, units: str) -> list[Mark]:
+def plan_notes(door: Door, answer: Answer, frame: Layout, units: str) -> list[Mark]:
     """Return the plan's annotation."""
     notes = blank_notes(frame["size"])
     handle_gap_note(notes, door, frame, answer, units)
@@ -289,7 +289,7 @@ def plan_of(scene: Scene, door: Door, answer: Answer, units: str, names: dict[st
     view = plan_window(door, frame, blank_drawing("plan", names, answer, units))
     view["marks"].extend(door_top(scene, door, frame))
     view["marks"].extend(covering_top(scene, door, frame))
-    view["marks"].extend(plan_notes(scene, door, answer, frame, units))
+    view["marks"].extend(plan_notes(door, answer, frame, units))
     return view
 
 

@@ -113,7 +113,7 @@ def break_line(x0: float, x1: float, y: float, size: float) -> list[float]:
     ]
 
 
-def door_side(scene: Scene, door: Door, frame: Layout) -> list[Mark]:
+def door_side(scene: Scene, frame: Layout) -> list[Mark]:
     """Return the leaf, seen beyond the cut and cut."""
     marks: list[Mark] = []
     beyond: list[Piece] = []
@@ -149,7 +149,7 @@ def handle_side(scene: Scene, frame: Layout, role: str) -> list[Mark]:
     return marks
 
 
-def handle_is_beyond(door: Door, frame: Layout) -> bool:
+def handle_is_beyond(door: Door) -> bool:
     """Return whether the handle lies on the side of the cut that the section looks at."""
     return door["hinge_side"] == "left"
 
@@ -173,16 +173,16 @@ def covering_side(scene: Scene, door: Door, answer: Answer, frame: Layout) -> li
             beyond.append(piece)
     for piece in from_afar(beyond):
         marks.append(side_rect(piece, material(piece) + " hair"))
-    if handle_is_beyond(door, frame):
+    if handle_is_beyond(door):
         marks.extend(handle_side(scene, frame, "handle seen"))
     for piece in cut:
         marks.extend(cut_marks(piece, "x", cut_role(piece, side_weight(piece, size)), size))
-    if not handle_is_beyond(door, frame):
+    if not handle_is_beyond(door):
         marks.extend(handle_side(scene, frame, "handle hidden"))
     return marks
 
 
-def side_projection(notes: Notes, frame: Layout, answer: Answer, scene: Scene, units: str, level: float) -> None:
+def side_projection(notes: Notes, scene: Scene, answer: Answer, units: str, level: float) -> None:
     """Add how far the covering stands off the leaf's face, at its greatest here, above the height ``level``."""
     front = 0.0
     for piece in active_covering(scene, answer):
@@ -198,7 +198,7 @@ def section_notes(scene: Scene, door: Door, answer: Answer, frame: Layout, units
     """Return the section's annotation; heights are left to the elevation unless it stands ``alone``."""
     notes = blank_notes(frame["size"])
     size = notes["size"]
-    side_projection(notes, frame, answer, scene, units, wall_break(frame))
+    side_projection(notes, scene, answer, units, wall_break(frame))
     covering = extent(active_covering(scene, answer))
     drop = covering["y1"] - covering["y0"]
     front = max(frame["front"], door["reveal"] + door["casing_projection"])
@@ -227,7 +227,7 @@ def section_still(scene: Scene, door: Door, frame: Layout) -> list[Mark]:
     """Return what does not move: wall, floor and leaf."""
     marks = wall_side(door, frame)
     marks.extend(floor_side(door, frame))
-    marks.extend(door_side(scene, door, frame))
+    marks.extend(door_side(scene, frame))
     return marks
 
 

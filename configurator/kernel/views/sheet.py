@@ -166,7 +166,7 @@ def sheet_of(scene: Scene, door: Door, answer: Answer, units: str, names: dict[s
     below: list[Mark] = []
     below.extend(door_top(scene, door, frame))
     below.extend(covering_top(scene, door, frame))
-    below.extend(plan_notes(scene, door, answer, frame, units))
+    below.extend(plan_notes(door, answer, frame, units))
     marks.extend(shifted(below, 0.0, top_dy))
     marks.extend(captions(frame, side["x"] + side_dx, top, top_dy))
     marks.extend(title_block(whole, frame["size"], names, scale_words(scale, units)))
