@@ -43,27 +43,24 @@ function runNode(run) {
   return shape(run.shape === "text" ? "text" : "path");
 }
 
-function dressText(node, mark) {
-  const [x, y, size] = mark.points.map(short);
-  setAttribute(node, "x", x);
-  setAttribute(node, "y", y);
-  setAttribute(node, "font-size", size);
-  setAttribute(node, "text-anchor", mark.anchor);
-  if (mark.turn === 0) node.removeAttribute("transform");
-  else setAttribute(node, "transform", `rotate(${mark.turn} ${x} ${y})`);
-  setText(node, mark.text);
+function textAttributes({ points, anchor, turn }) {
+  const [x, y, size] = points.map(short);
+  const turned = turn === 0 ? {} : { transform: `rotate(${turn} ${x} ${y})` };
+  return { x, y, "font-size": size, "text-anchor": anchor, ...turned };
 }
 
-function dressPath(node, run) {
-  setAttribute(node, "d", run.marks.map(markPath).join(""));
-  if (run.fade < 1) setAttribute(node, "fill-opacity", Math.round(run.fade * 1000) / 1000);
-  else node.removeAttribute("fill-opacity");
+function pathAttributes({ marks, fade }) {
+  const faint = fade < 1 ? { "fill-opacity": Math.round(fade * 1000) / 1000 } : {};
+  return { d: marks.map(markPath).join(""), ...faint };
 }
 
-function dress(node, run) {
-  setAttribute(node, "class", run.role);
-  if (run.shape === "text") dressText(node, run.marks[0]);
-  else dressPath(node, run);
+function attributesOf(run) {
+  return { class: run.role, ...(run.shape === "text" ? textAttributes(run.marks[0]) : pathAttributes(run)) };
+}
+
+function dress(node, attributes, worn) {
+  for (const [name, value] of Object.entries(attributes)) if (worn[name] !== value) node.setAttribute(name, value);
+  for (const name of Object.keys(worn)) if (!(name in attributes)) node.removeAttribute(name);
 }
 
 function sameMark(a, b) {
@@ -98,7 +95,12 @@ function createLayer(name) {
       const runs = runsOf(marks);
       fit(runs);
       runs.forEach((run, i) => {
-        if (!shown[i] || !sameRun(run, shown[i])) dress(group.childNodes[i], run);
+        const before = shown[i];
+        const same = before && sameRun(run, before);
+        run.attributes = same ? before.attributes : attributesOf(run);
+        if (same) return;
+        dress(group.childNodes[i], run.attributes, before?.attributes ?? {});
+        if (run.shape === "text") setText(group.childNodes[i], run.marks[0].text);
       });
       shown = runs;
     },

@@ -39,6 +39,7 @@ function createTravel(app) {
     element("div", { class: "ends" }, openButton, closedButton), rows, still);
   let sliders = [];
   let built = "";
+  let ends = null;
 
   function build(legs) {
     const key = JSON.stringify([app.family().id, legs]);
@@ -58,8 +59,8 @@ function createTravel(app) {
       setAttribute(input, "aria-valuetext", words);
       setText(output, words);
     }
-    setAttribute(openButton, "aria-pressed", samePlace(configuration.place, openPlace(app.catalog, configuration)));
-    setAttribute(closedButton, "aria-pressed", samePlace(configuration.place, closedPlace(app.catalog, configuration)));
+    setAttribute(openButton, "aria-pressed", samePlace(configuration.place, ends.open));
+    setAttribute(closedButton, "aria-pressed", samePlace(configuration.place, ends.closed));
   }
 
   return {
@@ -68,6 +69,7 @@ function createTravel(app) {
       const configuration = activeOf(state);
       if (settled) {
         build(app.legs());
+        ends = { open: openPlace(app.catalog, configuration), closed: closedPlace(app.catalog, configuration) };
         const answer = app.ask.answer(configuration);
         for (const row of sliders) setChildren(row.mark, [meetingMark(meeting(answer, row.leg))]);
       }

@@ -26,6 +26,7 @@ function createAsker(catalog, household) {
   const answers = remembered(80, (one) => kernel.ask(one.door, familyOf(catalog, one), one.choices, household()));
   const refusals = remembered(12, (one) => kernel.ruled_out(one.door, familyOf(catalog, one), one.choices));
   const answer = (one) => answers(fit(one), one);
+  const resolved = remembered(12, (one) => kernel.resolve(familyOf(catalog, one), one.choices));
 
   function namesOf(one, place) {
     return {
@@ -44,9 +45,9 @@ function createAsker(catalog, household) {
   // The scene at another position: only the covering is worked out anew.
   function movedScene(one, place) {
     const family = familyOf(catalog, one);
-    const numbers = kernel.resolve(family, one.choices);
-    const covering = kernel.covering_scene(one.door, family.mechanism, numbers, answer(one).size, place);
-    return { ...doorScenes(fit(one), one), covering };
+    const key = fit(one);
+    const covering = kernel.covering_scene(one.door, family.mechanism, resolved(key, one), answer(one).size, place);
+    return { ...doorScenes(key, one), covering };
   }
 
   function drawings(one, place, units) {
@@ -74,7 +75,7 @@ function createAsker(catalog, household) {
       const { refusal, size } = answer(one);
       if (refusal !== "") return null;
       const family = familyOf(catalog, one);
-      const pieces = kernel.covering_pieces(family.mechanism, kernel.resolve(family, one.choices), size, place);
+      const pieces = kernel.covering_pieces(family.mechanism, resolved(fit(one), one), size, place);
       return kernel.glass_shares(one.door, size.mount === "over-opening", pieces);
     },
   };
