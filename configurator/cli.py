@@ -110,6 +110,8 @@ def fit(
     """
     if everything != as_csv:
         raise click.UsageError("--all and --csv go together.")
+    if everything and (door or family or choices or at or as_json):
+        raise click.UsageError("--all is every family on every door, as it comes: only --content goes with it.")
     catalog = asked.catalog(content)
     if everything:
         click.echo(report.as_csv(catalog), nl=False)

@@ -176,6 +176,13 @@ def test_the_table_has_a_row_for_every_family_on_every_door(run: Run, catalog: C
         assert bool(row["refusal"]) != bool(row["order_width"])
 
 
+@pytest.mark.parametrize("more", [["--door", "garden-pair"], ["--at", "0.5"], ["--json"], ["--choice", "lift=motor"]])
+def test_what_a_table_cannot_heed_is_not_passed_over_in_silence(run: Run, more: list[str]) -> None:
+    told = run("fit", "--all", "--csv", *more)
+    assert told.exit_code == 2
+    assert told.stdout == ""
+
+
 @pytest.mark.parametrize(
     ("option", "slip"), [("--door", "door"), ("--family", "family"), ("--choice", "choice"), ("--choice", "option")]
 )

@@ -1,14 +1,12 @@
 """What a family file must be beyond its schema: its mechanism, its choices and their names."""
 
-import re
-
 from configurator.catalog.family_numbers import check_needed, takes_of
+from configurator.catalog.files import ID
 from configurator.catalog.located import ContentFile, KeyPath, dotted
 from configurator.catalog.schema.family import ChoiceFile, FamilyFile
 from configurator.catalog.suggest import what_to_write
 from configurator.kernel.mechanisms import MECHANISMS
 
-ID = re.compile(r"[a-z0-9]+(-[a-z0-9]+)*")
 ID_EXPECTED = "small letters, digits and single hyphens are expected, because links are made of it"
 
 

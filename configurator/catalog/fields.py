@@ -13,7 +13,7 @@ from pydantic import GetCoreSchemaHandler
 from pydantic_core import core_schema
 
 from configurator.catalog.contrast import read_colour
-from configurator.catalog.lengths import is_imperial, say_mm, say_span
+from configurator.catalog.lengths import is_imperial, say_span
 from configurator.catalog.suggest import one_of, what_to_write
 from configurator.catalog.units import EXPECTED, READERS, SPELLED
 
@@ -188,12 +188,3 @@ class Hex(Field):
     def read(self, text: str) -> str:
         read_colour(text)
         return text.lower()
-
-
-def say_number(value: float, unit: str) -> str:
-    """Return a number in its unit, for a sentence; lengths in millimetres."""
-    if unit == "length":
-        return say_mm(value)
-    if unit == "switch":
-        return "yes" if value > 0 else "no"
-    return f"{value:.10g}{SPELLED[unit]}"

@@ -5,6 +5,7 @@ from pathlib import Path
 
 from configurator.catalog.problem import Problem
 
+# Ids stand in links and addresses.
 ID = re.compile(r"[a-z0-9]+(-[a-z0-9]+)*")
 
 

@@ -49,9 +49,9 @@ class Catalog:
 
 def load(folder: Path) -> Catalog:
     """Read a content folder; raises ContentProblems with every problem of every file."""
-    loading = _Loading(folder)
     if not folder.is_dir():
         raise ContentProblems([Problem(shown(folder), 0, 0, "there is no such folder")])
+    loading = _Loading(folder)
     catalog = loading.catalog()
     if catalog is None or loading.problems:
         raise ContentProblems(loading.problems)

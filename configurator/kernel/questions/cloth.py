@@ -23,49 +23,54 @@ def cloth_cut(height: float, allowance: float, repeat: float) -> float:
     return cut
 
 
+def widths_figure(numbers: dict[str, float], width: float, widths: float) -> Figure:
+    """Return how many widths of cloth are joined, with the working."""
+    return figure(
+        "cloth_widths",
+        "widths of cloth",
+        widths,
+        "count",
+        "gathered width and allowances by the bolt, up to whole widths",
+        "({width} x {fullness} + {allowance}) / {bolt}",
+        {
+            "width": [width, "mm"],
+            "fullness": [numbers["fullness"], "count"],
+            "allowance": [numbers["side_allowance"], "mm"],
+            "bolt": [numbers["bolt_width"], "mm"],
+        },
+    )
+
+
+def cut_figure(numbers: dict[str, float], height: float, cut: float) -> Figure:
+    """Return the length of each width, with the working."""
+    repeats = ", in repeats of {repeat}" if numbers["pattern_repeat"] > 0 else ""
+    return figure(
+        "cloth_cut",
+        "cut length of each width",
+        cut,
+        "mm",
+        "finished height and allowances, up to whole pattern repeats",
+        "{height} + {allowance}" + repeats,
+        {
+            "height": [height, "mm"],
+            "allowance": [numbers["cut_allowance"], "mm"],
+            "repeat": [numbers["pattern_repeat"], "mm"],
+        },
+    )
+
+
 def cloth_figures(numbers: dict[str, float], size: Size) -> list[Figure]:
     """Return widths, cut length and total of cloth; nothing where nothing is gathered."""
-    figures: list[Figure] = []
     if numbers.get("fullness", 0.0) == 0:
-        return figures
+        return []
     width = size["x1"] - size["x0"]
     height = size["y1"] - size["y0"]
     widths = cloth_widths(width, numbers["fullness"], numbers["side_allowance"], numbers["bolt_width"])
     cut = cloth_cut(height, numbers["cut_allowance"], numbers["pattern_repeat"])
-    figures.append(
-        figure(
-            "cloth_widths",
-            "widths of cloth",
-            widths,
-            "count",
-            "gathered width and allowances by the bolt, up to whole widths",
-            "({width} x {fullness} + {allowance}) / {bolt}",
-            {
-                "width": [width, "mm"],
-                "fullness": [numbers["fullness"], "count"],
-                "allowance": [numbers["side_allowance"], "mm"],
-                "bolt": [numbers["bolt_width"], "mm"],
-            },
-        )
-    )
-    figures.append(
-        figure(
-            "cloth_cut",
-            "cut length of each width",
-            cut,
-            "mm",
-            "finished height and allowances, up to whole pattern repeats",
-            "{height} + {allowance}, in repeats of {repeat}"
-            if numbers["pattern_repeat"] > 0
-            else "{height} + {allowance}",
-            {
-                "height": [height, "mm"],
-                "allowance": [numbers["cut_allowance"], "mm"],
-                "repeat": [numbers["pattern_repeat"], "mm"],
-            },
-        )
-    )
-    figures.append(
+    terms: dict[str, list[float | str]] = {"widths": [widths, "count"], "cut": [cut, "mm"]}
+    return [
+        widths_figure(numbers, width, widths),
+        cut_figure(numbers, height, cut),
         figure(
             "cloth_total",
             "cloth in all",
@@ -73,7 +78,6 @@ def cloth_figures(numbers: dict[str, float], size: Size) -> list[Figure]:
             "mm",
             "every width at its cut length",
             "{widths} x {cut}",
-            {"widths": [widths, "count"], "cut": [cut, "mm"]},
-        )
-    )
-    return figures
+            terms,
+        ),
+    ]

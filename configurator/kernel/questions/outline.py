@@ -9,7 +9,6 @@ from configurator.kernel.sampling import Sample
 from configurator.kernel.shapes import Door, Piece
 
 TOUCH_WORDS: dict[str, str] = {
-    "": "nothing",
     "stile": "the leaf's own edge",
     "bead": "the glazing bead",
     "astragal": "the astragal",
@@ -18,7 +17,6 @@ TOUCH_WORDS: dict[str, str] = {
     "grip": "the handle",
     "thumb-turn": "the thumb-turn",
     "headrail": "the headrail",
-    "cassette": "the cassette",
     "roll": "the roll",
     "bottom-rail": "the bottom rail",
     "upper-rail": "the upper rail",
@@ -29,6 +27,7 @@ TOUCH_WORDS: dict[str, str] = {
     "panel-stile": "the panel",
     "panel-rail": "the panel",
     "bracket": "a bracket",
+    "hold-down": "a hold-down",
     "fold": "a fold",
 }
 
