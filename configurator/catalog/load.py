@@ -139,6 +139,9 @@ class _Loading:
                 families[ident] = kernel_family(file, ident, family, common)
                 notes[ident] = family_notes(family, families[ident], sources)
             self.problems.extend(file.problems)
+        if families and all(family["retired"] for family in families.values()):
+            words = "every family is retired; at least one that is still offered is expected"
+            self.problems.append(Problem(shown(self.folder / "families"), 0, 0, words))
         return families, notes
 
 

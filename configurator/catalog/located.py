@@ -6,6 +6,7 @@ be the id of an option and ``6'8"`` a length, without YAML's own guesses in betw
 
 from dataclasses import dataclass, field
 from pathlib import Path
+from typing import cast
 
 import yaml
 
@@ -18,6 +19,8 @@ Spot = tuple[int, int]
 # The C parser is several times quicker; a PyYAML built without it has only the other.
 LOADER = getattr(yaml, "CSafeLoader", yaml.SafeLoader)
 DEEPEST = 12
+# How YAML writes that there is no value.
+NOTHING = ("~", "null", "Null", "NULL")
 TOO_DEEP = f"this is nested more than {DEEPEST} deep; nothing in the content is"
 
 
@@ -126,11 +129,12 @@ class _Walk:
             return self.mapping(node, path)
         if isinstance(node, yaml.SequenceNode):
             return [self.data_of(item, (*path, index)) for index, item in enumerate(node.value)]
-        return self.scalar(node, path)
+        return self.scalar(cast(yaml.ScalarNode, node), path)
 
-    def scalar(self, node: yaml.Node, path: KeyPath) -> str | None:
+    def scalar(self, node: yaml.ScalarNode, path: KeyPath) -> str | None:
         text = str(node.value).strip()
-        if text:
+        nothing = not node.style and text in NOTHING
+        if text and not nothing:
             return text
         self.file.at_value(path, f"{dotted(path)} is empty; write a value or take the line out")
         return None

@@ -129,6 +129,18 @@ FAULTS = {
         "width:",
         "11:9: glass.width is empty; write a value or take the line out",
     ),
+    "YAML's own word for nothing": Fault(
+        GARDEN,
+        "width: 22 in",
+        "width: ~",
+        "11:10: glass.width is empty; write a value or take the line out",
+    ),
+    "a colour without quotes": Fault(
+        ROOM,
+        "ink: '#000000'",
+        "ink: #000000",
+        "20:12: a '#' begins a remark; put colours in quotes",
+    ),
     "a misspelt section": Fault(
         GARDEN,
         "glass:\n",
@@ -544,6 +556,13 @@ def test_missing_parts_of_a_folder_are_named(content: Path) -> None:
         "content/families: there is no file here; at least one .yaml file is expected",
         "content/pages: there is no page here; at least one .md file is expected",
         "content/showroom.yaml:1:1: there is no such file, but the content needs it",
+    ]
+
+
+def test_a_showroom_that_offers_nothing_is_told(content: Path) -> None:
+    spoil(content, CELLS, "source: invented", "source: invented\nretired: yes")
+    assert told(content) == [
+        "content/families: every family is retired; at least one that is still offered is expected"
     ]
 
 

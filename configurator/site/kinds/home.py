@@ -38,9 +38,9 @@ def tile(house: House, door: Door, family: Family) -> Given:
 
 
 def room_subject(house: House) -> tuple[Door, Family]:
-    """Return the door and the covering that the first page opens with."""
+    """Return the door and the covering that the first page opens with; the door stays bare where none goes on it."""
     door = first_pair(house)
-    return door, fitting(house, door)[0]
+    return door, [*fitting(house, door), *house.families][0]
 
 
 def room_drawing(house: House) -> Drawing:
