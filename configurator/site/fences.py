@@ -84,7 +84,7 @@ def figure(asked: dict[str, str], number: int, house: House) -> str:
         raise Slip(f"{family['name']} does not go on {door['name']}: {answer['refusal']}")
     at = place(family, asked["at"])
     svg = finished_svg(house, view, door, family, at, f"g{number}-")
-    words = escape(f"{family['name']} on {door['name']}, {place_words(answer, at)}.")
+    words = escape(f"{family['name']} on {house.door_name(door)}: {place_words(answer, at)}.")
     link = f'<a href="../{fitted_url(door, family)}">All its figures</a>'
     return f'<figure class="drawing">{svg}<figcaption>{words} {link}</figcaption></figure>'
 

@@ -12,9 +12,9 @@ ALL_CLEAR = "100\u202f%"
 def named(lines: list[Line]) -> str:
     """Return the names of some families: as many as stand in a line, and how many more."""
     names = [line["name"] for line in lines]
-    if len(names) > NAMED:
-        names[NAMED - 1 :] = [f"{len(names) - NAMED + 1} more"]
-    return " and ".join(part for part in (", ".join(names[:-1]), *names[-1:]) if part)
+    if len(names) <= NAMED:
+        return ", ".join(names)
+    return ", ".join(names[: NAMED - 1]) + f" and {len(names) - NAMED + 1} more"
 
 
 def value(line: Line, figure: str) -> float:

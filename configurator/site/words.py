@@ -10,6 +10,9 @@ from markupsafe import Markup
 from configurator.kernel.say import say_value, say_working
 from configurator.kernel.shapes import Figure
 
+APOSTROPHE = re.compile(r"(?<=\w)'(?=\w)|(?<=s)'(?= )")
+INSIDE_MEASURE = re.compile(r"(?<=≈) |(?<=\d) (?=\d+/\d|× \d)|(?<=×) (?=\d)|(?<=\d) (?=(?:in|mm|cm|ft|kg|%)(?!\w))")
+
 
 def dial(telephone: str) -> str:
     """Return a telephone number as a ``tel:`` address wants it."""
@@ -24,6 +27,13 @@ def percent(share: float) -> str:
 def sentence(words: str) -> str:
     """Return words with a capital at their start."""
     return words[:1].upper() + words[1:]
+
+
+def typeset(value: object) -> object:
+    """Return words as a page sets them: curved apostrophes, and no line ending inside a measure."""
+    if isinstance(value, str) and not isinstance(value, Markup):
+        return INSIDE_MEASURE.sub("\u00a0", APOSTROPHE.sub("’", value))
+    return value
 
 
 def raw(html: str) -> Markup:
@@ -49,3 +59,4 @@ def add_words(env: jinja2.Environment, units: str) -> None:
         "working": working,
     }
     env.filters.update(filters)
+    env.finalize = typeset

@@ -1,0 +1,54 @@
+"""What a door's comparison comes down to, and how words are set on a page."""
+
+from markupsafe import Markup
+
+from configurator.site.compare import NO_FIT
+from configurator.site.glance import at_a_glance
+from configurator.site.words import typeset
+
+
+def line(name: str, state: str, clear: float, out: float, light: float) -> dict[str, object]:
+    values = {"visible_glass_open": clear, "projection_most": out, "light_closed": light}
+    return {
+        "name": name,
+        "state": state,
+        "refusal": "too wide" if state == NO_FIT else "",
+        "figures": {key: {"value": value} for key, value in values.items()},
+    }
+
+
+LINES = [
+    line("Roller", "clears", 1.0, 73.0, 0.24),
+    line("Banded", "clears", 0.9996, 80.0, 0.16),
+    line("Cellular", "guide by hand", 0.98, 31.75, 0.38),
+    line("Blind", "blocked", 0.96, 41.3, 0.001),
+    line("Drapery", NO_FIT, 1.0, 10.0, 0.0),
+]
+
+
+def test_a_comparison_comes_down_to_four_answers() -> None:
+    told = [(answer["text"], answer["who"]) for answer in at_a_glance(LINES, "in")]
+    assert told == [
+        ("2 of 5", "1 guided by hand, 1 blocked"),
+        ("2 of 5", "Roller, Banded"),
+        ("1 1/4 in", "Cellular"),
+        ("0\u202f%", "Blind"),
+    ]
+
+
+def test_where_many_share_an_answer_the_first_are_named_and_the_rest_counted() -> None:
+    many = [line(name, "clears", 1.0, 25.4, 0.5) for name in ("A", "B", "C", "D", "E")]
+    assert at_a_glance(many, "in")[1]["who"] == "A, B and 3 more"
+
+
+def test_where_nothing_fits_there_is_nothing_to_tell() -> None:
+    assert at_a_glance([LINES[-1]], "in") == []
+
+
+def test_a_measure_is_never_parted_at_a_line_end() -> None:
+    assert typeset("≈ 22 1/2 in of 885 × 2005 mm") == "≈\u00a022\u00a01/2\u00a0in of 885\u00a0×\u00a02005\u00a0mm"
+
+
+def test_apostrophes_are_curved_in_words_and_left_alone_in_markup() -> None:
+    assert typeset("the leaf's edge, both leaves' width") == "the leaf’s edge, both leaves’ width"
+    assert typeset(Markup("<i title='x'>it's</i>")) == "<i title='x'>it's</i>"
