@@ -54,6 +54,7 @@ def family_notes(file: FamilyFile, family: Family, sources: Mapping[KeyPath, Sou
         source=file.source,
         retired=file.retired,
         mechanism=file.mechanism,
+        material=file.material,
         description=file.description,
         moves=file.moves,
         good_at=file.good_at,

@@ -56,7 +56,7 @@ class ChoiceNotes:
 
 @dataclass(frozen=True)
 class FamilyNotes:
-    """A family in words; each text is a list of paragraphs or points."""
+    """A family in words; each text is a list of paragraphs or points. ``material`` is cloth, wood or metal."""
 
     id: str
     name: str
@@ -64,6 +64,7 @@ class FamilyNotes:
     source: Source
     retired: bool
     mechanism: str
+    material: str
     description: list[str]
     moves: list[str]
     good_at: list[str]

@@ -7,9 +7,12 @@ from typing import NamedTuple
 
 from PIL import Image
 
+from configurator.catalog import ContentProblems
+from configurator.catalog.problem import Problem
 from configurator.catalog.schema.showroom import Colours
 
 PHOTO_ENDINGS = (".jpg", ".jpeg", ".png", ".webp")
+UNREAD = "no picture that can be read; a whole JPEG, PNG or WebP file is expected"
 TYPES = {".png": "image/png", ".jpg": "image/jpeg", ".jpeg": "image/jpeg", ".webp": "image/webp"}
 
 
@@ -23,12 +26,23 @@ class Photo(NamedTuple):
 
 
 def photographs(folder: Path) -> dict[str, Photo]:
-    """Return the photographs of a folder by name; a folder that is not there has none."""
+    """Return the photographs of a folder by name; a folder that is not there has none.
+
+    :raises configurator.catalog.ContentProblems: when one cannot be read to its end
+    """
     found: dict[str, Photo] = {}
+    unread: list[Problem] = []
     for path in sorted(folder.glob("*")):
-        if path.suffix.lower() in PHOTO_ENDINGS:
+        if path.suffix.lower() not in PHOTO_ENDINGS:
+            continue
+        try:
             with Image.open(path) as opened:
+                opened.load()
                 found[path.stem] = Photo(path, path.stem, *opened.size)
+        except OSError:
+            unread.append(Problem(str(path), 0, 0, UNREAD))
+    if unread:
+        raise ContentProblems(unread)
     return found
 
 

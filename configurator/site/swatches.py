@@ -5,8 +5,6 @@ from typing import NamedTuple
 from configurator.kernel.shapes import Family
 from configurator.site.house import House
 
-MATERIALS = {"louver-panel": "wood", "slatted": "wood"}
-
 
 class Swatch(NamedTuple):
     """A swatch: its address, its colour as ``#rrggbb`` and its material."""
@@ -18,18 +16,12 @@ class Swatch(NamedTuple):
     material: str
 
 
-def material(family: Family) -> str:
-    """Return what a family is made of."""
-    if "metal" in family["id"]:
-        return "metal"
-    return MATERIALS.get(family["mechanism"], "cloth")
-
-
 def swatches(house: House, family: Family) -> list[Swatch]:
     """Return the swatches of a family's options, those that are no longer offered left out."""
+    notes = house.catalog.family_notes[family["id"]]
     return [
-        Swatch(choice.id, option.id, f"swatches/{family['id']}-{option.id}.png", option.swatch, material(family))
-        for choice in house.catalog.family_notes[family["id"]].choices.values()
+        Swatch(choice.id, option.id, f"swatches/{family['id']}-{option.id}.png", option.swatch, notes.material)
+        for choice in notes.choices.values()
         for option in choice.options.values()
         if option.swatch and not option.retired
     ]

@@ -51,6 +51,20 @@ def test_two_builds_are_the_same_byte_for_byte(content: Path, tmp_path: Path) ->
     assert files(tmp_path / "one") == files(tmp_path / "two")
 
 
+def test_a_picture_that_is_not_whole_is_told_and_the_last_good_site_stays(
+    content: Path, tmp_path: Path, answers: Answers
+) -> None:
+    out = tmp_path / "site"
+    build(content, out, answers)
+    before = files(out)
+    photo = content / "pictures" / "terrace.jpg"
+    Image.effect_noise((600, 400), 60).save(photo)
+    photo.write_bytes(photo.read_bytes()[:5000])
+    with pytest.raises(ContentProblems, match=r"terrace\.jpg: no picture that can be read"):
+        build(content, out, answers)
+    assert files(out) == before
+
+
 def test_an_unsound_content_leaves_the_last_good_site(content: Path, tmp_path: Path, answers: Answers) -> None:
     out = tmp_path / "site"
     build(content, out, answers)

@@ -46,7 +46,7 @@ def test_where_nothing_fits_there_is_nothing_to_tell() -> None:
 
 
 def test_a_measure_is_never_parted_at_a_line_end() -> None:
-    assert typeset("≈ 22 1/2 in of 885 × 2005 mm") == "≈\u00a022\u00a01/2\u00a0in of 885\u00a0×\u00a02005\u00a0mm"
+    assert typeset("≈ 22 1/2 in of 885 × 2005 mm") == "≈\u00a022\u00a01/2\u00a0in of 885 ×\u00a02005\u00a0mm"
 
 
 def test_apostrophes_are_curved_in_words_and_left_alone_in_markup() -> None:

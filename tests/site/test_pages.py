@@ -139,3 +139,13 @@ def test_a_guide_holds_the_drawing_that_its_fenced_block_asks_for(demo: Path) ->
     root = parsed(demo / "guides" / "handles.html")[0]
     assert root.xpath("//figure//*[local-name()='svg']")
     assert "```" not in text(demo / "guides" / "handles.html")
+
+
+def test_a_familys_page_lists_its_numbers_with_their_sources(demo: Path) -> None:
+    page = parsed(demo / "coverings" / "cellular-shade.html")[0]
+    rows = [[" ".join(cell.xpath("string()").split()) for cell in row] for row in page.xpath("//details//tr[td]")]
+    told = {(cells[0], cells[1]): cells[2] for cells in rows}
+    assert told["Wanted overlap past the glass, each side", "1 1/2 in"] == "Common practice"
+    assert told["Depth of the headrail from its mounting plane", "1 in"] == "Invented"
+    assert told["Clearance to the leaf’s edges, hinges and stops", "3 mm"] == "Common practice, assumed"
+    assert told["Height of one cell or pleat when stacked", "0.35 mm"] == "Invented"

@@ -2,13 +2,13 @@
 
 ``numbers`` are named as the mechanism takes them (``configurator.kernel.mechanisms``); an option's
 ``numbers`` set any of them anew. Which names there are depends on the mechanism, so the
-catalog checks them after this schema.
+catalog checks them after this schema. ``material`` is what its swatches look like.
 """
 
 from typing import Annotated
 
 from configurator.catalog.fields import Hex, Number
-from configurator.catalog.schema.base import Line, Name, Prose, Section, SourceMark, YesNo
+from configurator.catalog.schema.base import Line, Name, OneOf, Prose, Section, SourceMark, YesNo
 
 
 class CassetteFile(Section):
@@ -46,6 +46,7 @@ class FamilyFile(Section):
     summary: Line
     source: SourceMark
     mechanism: Name
+    material: Annotated[str, OneOf(("cloth", "wood", "metal"))] = "cloth"
     retired: YesNo = False
     description: Prose
     moves: Prose

@@ -8,6 +8,7 @@ from configurator.site.house import House
 from configurator.site.kinds.home import first_single
 from configurator.site.pictures import bare, bare_section, family_window, share_position
 from configurator.site.sitepage import Given
+from configurator.site.sources import sourced_numbers
 from configurator.site.swatches import swatches
 
 STEPS = 10
@@ -74,7 +75,7 @@ def family_page(house: House, family: Family) -> Given:
         "bad_at": notes.bad_at,
         "care": notes.care,
         "safety": notes.safety,
-        "source": str(notes.source),
+        "numbers": sourced_numbers(house, notes),
         "mover": mover(house, shown, family) if fits else None,
         "door_name": house.door_name(shown),
         "choices": choice_lines(house, family),
