@@ -11,7 +11,7 @@ from configurator.kernel.say import say_value, say_working
 from configurator.kernel.shapes import Figure
 
 APOSTROPHE = re.compile(r"(?<=\w)'(?=\w)|(?<=s)'(?= )")
-INSIDE_MEASURE = re.compile(r"(?<=≈) |(?<=\d) (?=\d+/\d|× \d)|(?<=×) (?=\d)|(?<=\d) (?=(?:in|mm|cm|ft|kg|%)(?!\w))")
+INSIDE_MEASURE = re.compile(r"(?<=≈) |(?<=\d) (?=\d+/\d)|(?<=×) (?=\d)|(?<=\d) (?=(?:in|mm|cm|ft|kg|%)(?!\w))")
 
 
 def dial(telephone: str) -> str:
