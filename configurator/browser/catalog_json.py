@@ -13,12 +13,10 @@ class PageCatalog(Stock):
 
     ``doors``, ``handles`` and ``families`` are the kernel's, by id in the catalog's order, retired
     ones among them. ``swatches`` gives ``#rrggbb`` by family, choice and option where there is one.
-    ``opening`` is the door and the family that the page opens with, by their ids.
     """
 
     showroom: str
     swatches: dict[str, dict[str, dict[str, str]]]
-    opening: list[str]
 
 
 def page_catalog(catalog: Catalog) -> PageCatalog:

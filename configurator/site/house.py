@@ -5,6 +5,7 @@ from functools import cached_property
 from pathlib import Path
 from typing import Any
 
+from configurator.browser.catalog_json import page_catalog
 from configurator.browser.link import encode
 from configurator.browser.link.shapes import Stock
 from configurator.browser.link.state import fresh_configuration, fresh_state
@@ -150,14 +151,7 @@ class House:
     @cached_property
     def stock(self) -> Stock:
         """What links to the configurator refer to."""
-        catalog = self.catalog
-        return {
-            "units": self.units,
-            "household": catalog.household,
-            "doors": catalog.doors,
-            "handles": catalog.handles,
-            "families": catalog.families,
-        }
+        return page_catalog(self.catalog)
 
     def head(self, page: SitePage) -> dict[str, Any]:
         """Return what a page says of itself to browsers and search engines."""

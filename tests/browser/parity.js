@@ -52,8 +52,8 @@ function asked(one) {
   if (one.thorough) {
     told.ruled_out = kernel.ruled_out(door, family, choices);
     told.pieces = kernel.answer_pieces(door, family, choices, place);
-    const { elevation, section, plan, detail_head, detail_handle, sheet } = kernel;
-    const drawn = [elevation, section, plan, detail_head, detail_handle, sheet];
+    const { elevation, section, plan, sheet } = kernel;
+    const drawn = [elevation, section, plan, sheet];
     told.drawn = drawn.map((draw) => draw(door, family, choices, place, household, units));
   }
   return told;

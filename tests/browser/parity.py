@@ -24,7 +24,7 @@ from configurator.kernel.answer import ask, ruled_out
 from configurator.kernel.moment import moment
 from configurator.kernel.say import say_working
 from configurator.kernel.scene import answer_pieces, scene
-from configurator.kernel.views.detail import detail_handle, detail_handle_of, detail_head, detail_head_of
+from configurator.kernel.views.detail import detail_handle_of, detail_head_of
 from configurator.kernel.views.elevation import elevation, elevation_of
 from configurator.kernel.views.plan import plan, plan_of
 from configurator.kernel.views.section import section, section_of
@@ -41,7 +41,7 @@ VIEWS = {
     "detail_head": detail_head_of,
     "detail_handle": detail_handle_of,
 }
-DRAWN = [elevation, section, plan, detail_head, detail_handle, sheet]
+DRAWN = [elevation, section, plan, sheet]
 # What the words come to, how many numbers, and the numbers as base64 of doubles.
 Condensed = tuple[list[int], list[int], str]
 

@@ -26,7 +26,7 @@ def three(catalog: Catalog, share: float = 0.5) -> str:
 
 
 @pytest.mark.parametrize("size", SIZES)
-def test_one_adds_up_to_four_and_takes_away(open_context: OpenContext, catalog: Catalog, size: str) -> None:
+def test_one_adds_up_to_four_and_removes(open_context: OpenContext, catalog: Catalog, size: str) -> None:
     page = open_context(viewport=viewport(size)).new_page()
     open_page(page, fragment(catalog, covering(catalog, "garden-pair", "cellular-shade")))
     add = page.get_by_role("button", name="Add another to compare")
@@ -34,7 +34,7 @@ def test_one_adds_up_to_four_and_takes_away(open_context: OpenContext, catalog: 
         add.click()
     expect(add).to_be_hidden()
     expect(page.locator(".column")).to_have_count(4)
-    page.get_by_role("button", name="Take B away").click()
+    page.get_by_role("button", name="Remove B").click()
     expect(page.locator(".column")).to_have_count(3)
     page.go_back()
     expect(page.locator(".column")).to_have_count(4)
@@ -63,6 +63,24 @@ def test_what_differs_comes_first(page: Page, catalog: Catalog) -> None:
         for row in bodies.nth(body).locator("tr:not(.part)").all():
             cells = row.locator("td").all_inner_texts()
             assert (len(set(cells)) > 1) is differs
+
+
+def test_the_rest_of_the_figures_follow_on_request(page: Page, catalog: Catalog) -> None:
+    open_page(page, three(catalog))
+    tables = page.locator("#compare table")
+    expect(tables.nth(0)).to_contain_text("Order width")
+    expect(tables.nth(1)).to_be_hidden()
+    page.locator("#compare summary").click()
+    expect(tables.nth(1)).to_be_visible()
+    expect(tables.nth(1)).to_contain_text("Overlap on the latch side")
+
+
+def test_a_question_that_one_covering_does_not_raise_is_left_open(page: Page, catalog: Catalog) -> None:
+    both = [covering(catalog, "garden-pair", family) for family in ("cellular-shade", "traversing-drapery")]
+    open_page(page, fragment(catalog, *both))
+    row = page.locator("#compare tr", has_text="Opening the leaf behind the closed covering")
+    expect(row.locator("td").nth(0)).to_have_text("–")
+    expect(row.locator("td").nth(1)).to_have_text("blocked")
 
 
 def test_a_correction_reaches_all_on_the_same_door(page: Page, catalog: Catalog) -> None:

@@ -97,6 +97,7 @@ def test_a_broken_link_says_so_and_shows_what_it_can(page: Page, catalog: Catalo
     open_page(page, hurt(shade(catalog)))
     expect(page.get_by_role("alert")).to_contain_text(words)
     expect(page.locator(".moving path").first).to_be_attached()
+    expect(page.locator(".now-verdict")).to_contain_text("clears")
     page.get_by_role("alert").get_by_role("button", name="Close").click()
     expect(page.get_by_role("alert")).to_be_hidden()
 

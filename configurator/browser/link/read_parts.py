@@ -13,7 +13,7 @@ from configurator.browser.link.limits import (
 )
 from configurator.browser.link.shapes import Configuration, Stock
 from configurator.browser.link.spell import read_number
-from configurator.browser.link.state import first_door, fresh_configuration, preset_door
+from configurator.browser.link.state import fresh_configuration, preset_door
 from configurator.kernel.numbers import clamp
 from configurator.kernel.resolve import find_option
 from configurator.kernel.shapes import Choice, Door, Family
@@ -45,11 +45,11 @@ def within(value: float, limits: list[float]) -> bool:
 
 
 def read_door(part: str, stock: Stock, notes: list[str]) -> Door:
-    """Return a door with its corrections; an unknown one is noted and the first preset stands in."""
+    """Return a door with its corrections; an unknown one is noted and the one that the page opens with stands in."""
     pairs = part.split(";")
     if pairs[0] not in stock["doors"]:
         notes.append("The door " + pairs[0] + " is not in this showroom's list; another stands in for it.")
-        return preset_door(stock, first_door(stock))
+        return preset_door(stock, stock["opening"][0])
     door = preset_door(stock, pairs[0])
     for pair in pairs[1:]:
         if pair.startswith("handle="):

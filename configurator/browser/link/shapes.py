@@ -27,13 +27,17 @@ class State(TypedDict):
 
 
 class Stock(TypedDict):
-    """The part of the catalog that a link refers to; ``units`` and ``household`` are the showroom's."""
+    """The part of the catalog that a link refers to; ``units`` and ``household`` are the showroom's.
+
+    ``opening`` is the door and the family that the page opens with, by their ids.
+    """
 
     units: str
     household: Household
     doors: dict[str, Door]
     handles: dict[str, Handle]
     families: dict[str, Family]
+    opening: list[str]
 
 
 class Opened(TypedDict):

@@ -1,24 +1,12 @@
 """What is shown before a link says otherwise."""
 
 from configurator.browser.link.shapes import Configuration, State, Stock
-from configurator.kernel.resolve import full_choices
+from configurator.kernel.resolve import full_choices, resolve
 from configurator.kernel.shapes import Door
-from configurator.kernel.travel import position
+from configurator.kernel.travel import position, position_at
 
-
-def first_door(stock: Stock) -> str:
-    """Return the id of the first door."""
-    names = list(stock["doors"])
-    return names[0]
-
-
-def first_family(stock: Stock) -> str:
-    """Return the id of the first family that is still offered."""
-    names = list(stock["families"])
-    for name in names:
-        if not stock["families"][name]["retired"]:
-            return name
-    return names[0]
+# How far down the covering stands that the page opens with: far enough to be seen to move.
+OPENING_SHARE = 0.45
 
 
 def preset_door(stock: Stock, ident: str) -> Door:
@@ -41,10 +29,8 @@ def fresh_configuration(stock: Stock, door: str, family: str) -> Configuration:
 
 
 def fresh_state(stock: Stock) -> State:
-    """Return the first door with the first family, in the showroom's units."""
-    return {
-        "units": stock["units"],
-        "active": 0,
-        "household": stock["household"].copy(),
-        "configurations": [fresh_configuration(stock, first_door(stock), first_family(stock))],
-    }
+    """Return the door and the family that the page opens with, on its way down, in the showroom's units."""
+    family = stock["opening"][1]
+    one = fresh_configuration(stock, stock["opening"][0], family)
+    one["place"] = position_at(resolve(stock["families"][family], {}), OPENING_SHARE)
+    return {"units": stock["units"], "active": 0, "household": stock["household"].copy(), "configurations": [one]}

@@ -111,6 +111,8 @@ def stand_off_figure(door: Door, numbers: dict[str, float], size: Size, over: bo
             "{need} for beads {bead} and muntins {muntin} proud of the leaf and what reaches back behind the fixings, "
             "up to steps of {step}"
         )
+        if size["cutout"]["x1"] > size["cutout"]["x0"]:
+            template = template + "; the handle adds nothing, a cut-out goes round it"
         terms["bead"] = [door["bead_projection"], "mm"]
         terms["muntin"] = [max(door["muntin_projection"], 0.0), "mm"]
     return figure("spacer", name, size["spacer"], "mm", rule, template, terms)

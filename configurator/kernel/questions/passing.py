@@ -180,7 +180,7 @@ def spacer_fixes(numbers: dict[str, float], size: Size, place: Meeting) -> list[
     return ["Spacers of " + say_both(thick) + " hang it in front of the handle, which it then covers when down."]
 
 
-def handle_fixes(door: Door, numbers: dict[str, float], size: Size, place: Meeting) -> list[str]:
+def handle_fixes(numbers: dict[str, float], size: Size, place: Meeting) -> list[str]:
     """Return what would let it pass, and by how much."""
     piece = place["piece"]
     part = place["part"]
@@ -266,7 +266,7 @@ def passing_verdict(
     limit = -SAME if state == "blocked" else PASSING_AIR - SAME
     span = trouble_span(mechanism, numbers, size, samples, airs, handle, stretches, place, limit)
     moves = stretches[place["leg"]]["moves"] if len(stretches) > 0 else ""
-    fixes = handle_fixes(door, numbers, size, place)
+    fixes = handle_fixes(numbers, size, place)
     return verdict("pass_through", "passing the handle", state, moves, span[0], span[1], why, fixes)
 
 

@@ -1,7 +1,7 @@
 """Enlarged details: depths are too small to read at the scale of a door."""
 
 from configurator.kernel.say import say_length
-from configurator.kernel.shapes import Answer, Box, Door, Drawing, Family, Household, Mark, Position, Scene
+from configurator.kernel.shapes import Answer, Box, Door, Drawing, Mark, Scene
 from configurator.kernel.views.crop import cropped_scene
 from configurator.kernel.views.dimensions import TIER, Notes, blank_notes, dim_across, dim_upright, noted
 from configurator.kernel.views.elevation import EDGE_ROOM, FIRST_TIER, WORDS_ROOM, blank_drawing, drop_words
@@ -25,7 +25,6 @@ from configurator.kernel.views.section import (
     wall_break,
     wall_side,
 )
-from configurator.kernel.views.subject import subject
 
 # How far a detail of the head reaches down at most, and how much it shows below the glass's edge, mm.
 HEAD_MOST = 420.0
@@ -202,19 +201,3 @@ def detail_handle_of(scene: Scene, door: Door, answer: Answer, units: str, names
     view["y"] = -back - size * (FIRST_TIER + TIER)
     view["height"] = front + size * NAMED_ROOM - view["y"]
     return view
-
-
-def detail_head(
-    door: Door, family: Family, choices: dict[str, str], place: Position, household: Household, units: str
-) -> Drawing:
-    """Return the enlarged head of a family with its choices on a door at a position."""
-    given = subject(door, family, choices, place, household)
-    return detail_head_of(given["scene"], door, given["answer"], units, given["names"])
-
-
-def detail_handle(
-    door: Door, family: Family, choices: dict[str, str], place: Position, household: Household, units: str
-) -> Drawing:
-    """Return the enlarged plan at the handle of a family with its choices on a door at a position."""
-    given = subject(door, family, choices, place, household)
-    return detail_handle_of(given["scene"], door, given["answer"], units, given["names"])

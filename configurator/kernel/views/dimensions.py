@@ -23,6 +23,18 @@ class Notes(TypedDict):
     texts: list[Mark]
 
 
+class Span(TypedDict):
+    """Where a dimension's line starts and ends, and where its words stand.
+
+    ``beside`` is 0 where they stand within it, -1 before it, 1 after it.
+    """
+
+    start: float
+    end: float
+    words: float
+    beside: int
+
+
 def blank_notes(size: float) -> Notes:
     """Return an empty annotation with letters of the given size."""
     return {"size": size, "lines": [], "ticks": [], "texts": []}
@@ -57,6 +69,18 @@ def witness_start(start: float, end: float, gap: float) -> float:
     return start + gap
 
 
+def dim_span(start: float, end: float, width: float, size: float, first: bool) -> Span:
+    """Return how a dimension lies along its own axis; words too wide for it go before it if ``first``, else after."""
+    over = size * LINE_OVERSHOOT
+    if width + size * 0.5 <= end - start:
+        return {"start": start - over, "end": end + over, "words": (start + end) / 2, "beside": 0}
+    if first:
+        words = start - size * 0.6
+        return {"start": words - width, "end": end + over, "words": words, "beside": -1}
+    words = end + size * 0.6
+    return {"start": start - over, "end": words + width, "words": words, "beside": 1}
+
+
 def dim_across(notes: Notes, x0: float, x1: float, y: float, from_y: float, label: str, side: str, focus: str) -> None:
     """Add a level dimension at ``y`` with witness lines from ``from_y``.
 
@@ -64,32 +88,20 @@ def dim_across(notes: Notes, x0: float, x1: float, y: float, from_y: float, labe
     """
     size = notes["size"]
     role = role_with("dim", focus)
-    over = size * LINE_OVERSHOOT
     if from_y != y:
+        over = size * LINE_OVERSHOOT
         beyond = y - over if y < from_y else y + over
         start = witness_start(from_y, y, size * WITNESS_GAP)
         notes["lines"].append(stroke(role, x0, start, x0, beyond))
         notes["lines"].append(stroke(role, x1, start, x1, beyond))
-    width = text_width(label, size)
-    left = x0 - over
-    right = x1 + over
-    at = (x0 + x1) / 2
-    anchor = "middle"
-    if width + size * 0.5 > x1 - x0:
-        if side == "before":
-            at = x0 - size * 0.6
-            anchor = "end"
-            left = at - width
-        else:
-            at = x1 + size * 0.6
-            anchor = "start"
-            right = at + width
-    notes["lines"].append(stroke(role, left, y, right, y))
+    span = dim_span(x0, x1, text_width(label, size), size, side == "before")
+    notes["lines"].append(stroke(role, span["start"], y, span["end"], y))
     tick(notes, x0, y, focus)
     tick(notes, x1, y, focus)
     if label != "":
         words = role_with("dim-text", focus)
-        notes["texts"].append(letters(words, at, y - size * LETTERS_LIFT, size, label, anchor, 0.0))
+        anchor = ["end", "middle", "start"][span["beside"] + 1]
+        notes["texts"].append(letters(words, span["words"], y - size * LETTERS_LIFT, size, label, anchor, 0.0))
 
 
 def dim_upright(notes: Notes, y0: float, y1: float, x: float, from_x: float, label: str, side: str, focus: str) -> None:
@@ -99,32 +111,20 @@ def dim_upright(notes: Notes, y0: float, y1: float, x: float, from_x: float, lab
     """
     size = notes["size"]
     role = role_with("dim", focus)
-    over = size * LINE_OVERSHOOT
     if from_x != x:
+        over = size * LINE_OVERSHOOT
         beyond = x - over if x < from_x else x + over
         start = witness_start(from_x, x, size * WITNESS_GAP)
         notes["lines"].append(stroke(role, start, y0, beyond, y0))
         notes["lines"].append(stroke(role, start, y1, beyond, y1))
-    width = text_width(label, size)
-    upper = y0 - over
-    lower = y1 + over
-    at = (y0 + y1) / 2
-    anchor = "middle"
-    if width + size * 0.5 > y1 - y0:
-        if side == "above":
-            at = y0 - size * 0.6
-            anchor = "start"
-            upper = at - width
-        else:
-            at = y1 + size * 0.6
-            anchor = "end"
-            lower = at + width
-    notes["lines"].append(stroke(role, x, upper, x, lower))
+    span = dim_span(y0, y1, text_width(label, size), size, side == "above")
+    notes["lines"].append(stroke(role, x, span["start"], x, span["end"]))
     tick(notes, x, y0, focus)
     tick(notes, x, y1, focus)
     if label != "":
         words = role_with("dim-text", focus)
-        notes["texts"].append(letters(words, x - size * LETTERS_LIFT, at, size, label, anchor, -90.0))
+        anchor = ["start", "middle", "end"][span["beside"] + 1]
+        notes["texts"].append(letters(words, x - size * LETTERS_LIFT, span["words"], size, label, anchor, -90.0))
 
 
 def leader(notes: Notes, x: float, y: float, to_x: float, to_y: float, label: str, focus: str) -> None:

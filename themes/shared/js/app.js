@@ -193,7 +193,7 @@ function createApp(root, catalog) {
   const fragment = location.hash.slice(1);
   app.fresh = fragment === "" && kept === "";
   const opened = address.read(fragment || kept);
-  const store = createStore(stateFrom(app.fresh ? firstImpression(catalog, opened.state) : opened.state));
+  const store = createStore(stateFrom(opened.state));
   let dragging = false;
   app.ask = createAsker(catalog, () => store.get().household);
   Object.assign(app, createActions(app, store, address), {

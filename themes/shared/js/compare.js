@@ -2,40 +2,60 @@
 
 const LETTERS = ["A", "B", "C", "D"];
 
-function comparedFigures(answers, units) {
-  const ids = [...new Set(answers.flatMap((answer) => Object.keys(answer.figures)))];
-  return ids.sort((a, b) => isKey(b) - isKey(a)).map((id) => {
-    const named = answers.find((answer) => answer.figures[id]).figures[id];
-    const cells = answers.map((answer) => (answer.figures[id] ? sayFigure(answer.figures[id], units) : "–"));
-    return { name: capital(named.name), cells, differs: cells.some((cell) => cell !== cells[0]) };
+// A row: its name, a cell for each configuration, whether they differ, and whether nearly everyone asks for it.
+function rowOf(name, cells, draw, key) {
+  return { name: capital(name), cells, draw, key, differs: cells.some((cell) => cell !== cells[0]) };
+}
+
+function idsIn(answers, kind) {
+  return [...new Set(answers.flatMap((answer) => Object.keys(answer[kind])))];
+}
+
+const oneOf = (answers, kind, id) => answers.find((answer) => answer[kind][id])[kind][id];
+
+function figureRows(answers, units) {
+  return idsIn(answers, "figures").map((id) => {
+    const cells = answers.map((answer) => (answer.figures[id] ? sayFigure(answer.figures[id], units) : ""));
+    return rowOf(oneOf(answers, "figures", id).name, cells, (cell) => cell, isKey(id));
   });
 }
 
-function comparedVerdicts(answers) {
-  const ids = [...new Set(answers.flatMap((answer) => Object.keys(answer.verdicts)))];
-  return ids.map((id) => {
-    const named = answers.find((answer) => answer.verdicts[id]).verdicts[id];
-    const states = answers.map((answer) => answer.verdicts[id]?.state ?? "does not fit");
-    return { name: capital(named.name), states, differs: states.some((state) => state !== states[0]) };
+function verdictRows(answers) {
+  return idsIn(answers, "verdicts").map((id) => {
+    const cells = answers.map((answer) => (answer.refusal === "" ? answer.verdicts[id]?.state ?? "" : "does not fit"));
+    return rowOf(oneOf(answers, "verdicts", id).name, cells, (cell) => verdictNode(cell), true);
   });
 }
 
-function comparisonTable(app, state, answers) {
-  const head = element("thead", {}, element("tr", {}, element("td"),
-    state.configurations.map((one, i) => element("th", { scope: "col" }, `${LETTERS[i]} · ${familyOf(app.catalog, one).name}`))));
-  const verdictRow = (row) => element("tr", {}, element("th", { scope: "row" }, row.name), row.states.map((one) => element("td", {}, verdictNode(one))));
-  const figureRow = (row) => element("tr", {}, element("th", { scope: "row" }, row.name), row.cells.map((cell) => element("td", { class: "number" }, cell)));
-  const verdicts = comparedVerdicts(answers);
-  const figures = comparedFigures(answers, state.units);
+function rowNode({ name, cells, draw }) {
+  return element("tr", {}, element("th", { scope: "row" }, name),
+    cells.map((cell) => element("td", { class: "number" }, cell === "" ? "–" : draw(cell))));
+}
+
+// What differs first.
+function comparedTable(app, state, rows, caption) {
+  const head = state.configurations.map((one, i) => element("th", { scope: "col" }, `${LETTERS[i]} · ${familyOf(app.catalog, one).name}`));
   const part = (title, differs) => {
-    const rows = [...verdicts.filter((row) => row.differs === differs).map(verdictRow), ...figures.filter((row) => row.differs === differs).map(figureRow)];
-    if (rows.length === 0) return null;
-    const across = state.configurations.length + 1;
+    const own = rows.filter((row) => row.differs === differs);
+    if (own.length === 0) return null;
     return element("tbody", { class: differs ? "differs" : "agrees" },
-      element("tr", { class: "part" }, element("th", { colspan: across, scope: "rowgroup" }, title)), rows);
+      element("tr", { class: "part" }, element("th", { colspan: head.length + 1, scope: "rowgroup" }, title)), own.map(rowNode));
   };
-  return element("table", {}, element("caption", { class: "unseen" }, "The configurations compared, figure by figure"), head,
-    part("What differs", true), part("The same in all", false));
+  return element("div", { class: "table", tabindex: "0", role: "region", "aria-label": caption },
+    element("table", {}, element("caption", { class: "unseen" }, caption),
+      element("thead", {}, element("tr", {}, element("td"), head)), part("What differs", true), part("The same in all", false)));
+}
+
+// The verdicts and what nearly everyone asks for; the rest on request, on paper at once.
+function comparisonTables(app, state, opened) {
+  const answers = state.configurations.map((one) => app.ask.answer(one));
+  const rows = [...verdictRows(answers), ...figureRows(answers, state.units)];
+  const more = rows.filter((row) => !row.key);
+  return [
+    comparedTable(app, state, rows.filter((row) => row.key), "The configurations compared"),
+    element("details", { class: "more", open: opened }, element("summary", {}, `${more.length} more figures`),
+      comparedTable(app, state, more, "The other figures compared")),
+  ];
 }
 
 function comparedDrawings(app, state) {
@@ -58,12 +78,12 @@ function comparedColumn(app, state, i, drawing, window) {
       : element("p", { class: "refusal" }, answer.refusal),
     element("p", { class: "column-actions" },
       element("button", { type: "button", class: "text-button", disabled: active, onclick: () => app.show(i) }, active ? "On the drawing table" : "Work on this one"),
-      element("button", { type: "button", class: "text-button", "aria-label": `Take ${LETTERS[i]} away`, onclick: () => app.remove(i) }, "Take away")));
+      element("button", { type: "button", class: "text-button", "aria-label": `Remove ${LETTERS[i]}`, onclick: () => app.remove(i) }, "Remove")));
 }
 
 function createCompare(app) {
   const columns = element("div", { class: "compared" });
-  const table = element("div", { class: "table", tabindex: "0", role: "region", "aria-label": "Comparison of the figures" });
+  const tables = element("div", { class: "compare-tables" });
   const slider = element("input", {
     type: "range", min: "0", max: "100", step: "1", id: "compare-share",
     oninput: () => app.moveAll(slider.valueAsNumber / 100), onchange: () => app.settle(),
@@ -73,7 +93,7 @@ function createCompare(app) {
     element("div", { class: "slider-head" }, element("label", { for: slider.id }, "All at the same position"), output),
     element("div", { class: "track" }, element("div", { class: "run" }, slider)));
   const print = element("button", { type: "button", class: "press quiet", onclick: () => app.print("comparison") }, "Print the comparison");
-  const full = element("div", { class: "compare-full" }, bar, columns, table, element("p", { class: "actions" }, print));
+  const full = element("div", { class: "compare-full" }, bar, columns, tables, element("p", { class: "actions" }, print));
   const empty = element("p", { class: "note" },
     "Add a second covering, or the same one with another choice: they stand here side by side, at one scale and one position. Up to four.");
   const add = element("button", { type: "button", class: "press quiet", onclick: () => app.another() }, "Add another to compare");
@@ -97,7 +117,8 @@ function createCompare(app) {
       const window = unionOf(drawings);
       columns.style.setProperty("--columns", drawings.length);
       setChildren(columns, drawings.map((drawing, i) => comparedColumn(app, state, i, drawing, window)));
-      setChildren(table, [comparisonTable(app, state, state.configurations.map((one) => app.ask.answer(one)))]);
+      const opened = tables.querySelector("details")?.open ?? false;
+      setChildren(tables, comparisonTables(app, state, opened));
     },
   };
 }

@@ -40,7 +40,7 @@ function optionRow(app, choice, option) {
   });
   const colour = app.catalog.swatches?.[app.family().id]?.[choice.id]?.[option.id];
   const swatch = colour ? element("span", { class: "chip", style: `--swatch:${colour}`, "aria-hidden": "true" }) : null;
-  const label = element("label", { for: id }, input, swatch, element("span", { class: "option-name" }, option.name), why);
+  const label = element("label", { for: id }, input, swatch, element("span", { class: "option-name" }, capital(option.name)), why);
   return { choice, option, input, label, why };
 }
 
@@ -67,7 +67,7 @@ function createCoveringForm(app) {
     setChildren(choices, family.choices.map((choice) => {
       const own = choice.options.map((option) => optionRow(app, choice, option));
       rows.push(...own);
-      return element("fieldset", { class: "options" }, element("legend", {}, choice.name), own.map((row) => row.label));
+      return element("fieldset", { class: "options" }, element("legend", {}, capital(choice.name)), own.map((row) => row.label));
     }));
   }
 

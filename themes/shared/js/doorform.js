@@ -83,10 +83,10 @@ function createDoorForm(app) {
     const more = "More measurements";
     groups.replaceChildren(
       lengthGroup("The glass", nodes(made.glass, 0, 2), [...nodes(made.glass, 2), ...counts.map((one) => one.node)], more),
-      lengthGroup("The leaf around it", nodes(made.leaf, 0, 4), nodes(made.leaf, 4), more),
+      lengthGroup("The leaf", nodes(made.leaf, 0, 4), nodes(made.leaf, 4), more),
       lengthGroup("The handle", [handle.node, ...nodes(made.handle, 0, 2)], nodes(made.handle, 2), more),
-      lengthGroup("The opening and the room", nodes(made.around, 0, 2), nodes(made.around, 2), more),
-      lengthGroup("Who lives there", [], nodes(made.household, 0), "Heights and distances, for reach and sight lines"));
+      lengthGroup("Around the door", nodes(made.around, 0, 2), nodes(made.around, 2), more),
+      lengthGroup("The people", [], nodes(made.household, 0), "Heights and distances, for reach and sight lines"));
     groups.querySelectorAll("details").forEach((one, i) => (one.open = opened[i] ?? false));
   }
 

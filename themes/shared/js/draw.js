@@ -100,7 +100,7 @@ function createLayer(name) {
         run.attributes = same ? before.attributes : attributesOf(run);
         if (same) return;
         dress(group.childNodes[i], run.attributes, before?.attributes ?? {});
-        if (run.shape === "text") setText(group.childNodes[i], run.marks[0].text);
+        if (run.shape === "text") group.childNodes[i].textContent = run.marks[0].text;
       });
       shown = runs;
     },

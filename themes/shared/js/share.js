@@ -11,7 +11,7 @@ function storage(task) {
 }
 
 function createShare(app) {
-  const address = element("textarea", { id: "share-address", readonly: true, rows: "3", spellcheck: "false", onfocus: () => address.select() });
+  const address = element("textarea", { id: "share-address", readonly: true, rows: "4", spellcheck: "false", onfocus: () => address.select() });
   const said = element("p", { class: "note", role: "status" });
   const code = element("div", { class: "code" });
   const codeButton = element("button", { type: "button", class: "press quiet", "aria-expanded": "false", onclick: () => showCode(code.hidden) }, "Show as a code to scan");

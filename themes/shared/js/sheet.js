@@ -101,7 +101,7 @@ function comparisonPage(app, state) {
     element("h2", {}, "Side by side"),
     element("p", {}, `All ${sayShare(shareOf(app.catalog, activeOf(state)))}. Scale ${sayScale(scale, state.units)}.`),
     element("div", { class: "sheet-columns" }, columns),
-    comparisonTable(app, state, state.configurations.map((one) => app.ask.answer(one))),
+    comparisonTables(app, state, true),
     ruler(state.units));
 }
 

@@ -24,14 +24,6 @@ function linked({ units, active, household, configurations }) {
   return { units, active, household, configurations };
 }
 
-// Without a link: the door and the covering that the build chose to open with, half way down.
-function firstImpression(catalog, state) {
-  const [door, family] = [catalog.doors[catalog.opening[0]], catalog.families[catalog.opening[1]]];
-  const choices = {};
-  const place = Astragal.kernel.position_at(Astragal.kernel.resolve(family, choices), 0.45);
-  return { ...state, configurations: [{ door, family: family.id, choices, place }] };
-}
-
 function activeOf(state) {
   return state.configurations[state.active];
 }

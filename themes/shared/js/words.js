@@ -30,6 +30,6 @@ function doorName(catalog, door) {
 function choicesInWords(catalog, configuration) {
   return familyOf(catalog, configuration).choices.map((choice) => {
     const picked = choice.options.find((option) => option.id === configuration.choices[choice.id]);
-    return `${choice.name}: ${(picked ?? choice.options[0]).name}`;
+    return `${capital(choice.name)}: ${(picked ?? choice.options[0]).name}`;
   });
 }
