@@ -3,6 +3,7 @@
 import io
 import math
 import re
+from copy import copy
 from functools import cache
 from itertools import pairwise
 from typing import NamedTuple
@@ -61,17 +62,28 @@ def look(role: str) -> Look:
 
 
 class Sheet:
-    """A bitmap with the drawing's window laid over it."""
+    """A bitmap with the drawing's window laid over it, ``finer`` times as large as the picture it is for."""
 
-    def __init__(self, drawing: Drawing, width: int, ground: Colour) -> None:
-        self.across = width * OVERSAMPLING
+    def __init__(self, drawing: Drawing, width: int, ground: Colour, finer: int = OVERSAMPLING) -> None:
+        self.across = width * finer
         self.pixels = self.across / drawing["width"]
         self.down = max(1, round(drawing["height"] * self.pixels))
         self.x = drawing["x"]
         self.y = drawing["y"]
         self.scale = paper_scale(drawing)
-        self.image = Image.new("RGB", (self.across, self.down), ground)
-        self.brush = ImageDraw.Draw(self.image)
+        self.paint_on(Image.new("RGB", (self.across, self.down), ground))
+
+    def paint_on(self, image: Image.Image) -> None:
+        """Take an image of the sheet's size to draw on, with a brush that hides and one that lets through."""
+        self.image = image
+        self.brush = ImageDraw.Draw(image)
+        self.glaze = ImageDraw.Draw(image, "RGBA")
+
+    def again(self) -> "Sheet":
+        """Return a sheet with all that has been drawn, to draw on apart from this one."""
+        other = copy(self)
+        other.paint_on(self.image.copy())
+        return other
 
     def points(self, flat: list[float]) -> list[Point]:
         """Return flat model coordinates as pixels."""
@@ -88,19 +100,7 @@ class Sheet:
         if share >= 1:
             self.brush.polygon(points, fill=colour)
         elif share > 0:
-            self._veil(points, colour, share)
-
-    def _veil(self, points: list[Point], colour: Colour, share: float) -> None:
-        left = max(0, int(min(point[0] for point in points)))
-        upper = max(0, int(min(point[1] for point in points)))
-        right = min(self.across, int(max(point[0] for point in points)) + 1)
-        lower = min(self.down, int(max(point[1] for point in points)) + 1)
-        if right <= left or lower <= upper:
-            return
-        mask = Image.new("L", (right - left, lower - upper), 0)
-        inside = [(x - left, y - upper) for x, y in points]
-        ImageDraw.Draw(mask).polygon(inside, fill=round(share * 255))
-        self.image.paste(colour, (left, upper, right, lower), mask)
+            self.glaze.polygon(points, fill=(*colour, round(share * 255)))
 
     def line(self, points: list[Point], colour: Colour, weight: str, pattern: str) -> None:
         """Draw a line, dashed where a pattern is given."""
