@@ -2,13 +2,13 @@
 
 from collections import Counter
 from difflib import SequenceMatcher
+from functools import cache
 from itertools import pairwise
 
-from svgwrite.base import BaseElement
-from svgwrite.container import SVG, Defs, Group, Use
+from svgwrite.container import SVG
 
 from configurator.drawing.palette import paper_scale
-from configurator.drawing.svg import Pen, canvas, path_element, runs, text_element
+from configurator.drawing.svg import Pen, attributes, canvas, filled, markup
 from configurator.kernel.shapes import Drawing, Mark
 
 # From this scale on, a tenth of a millimetre is less than a screen or a printer shows.
@@ -28,11 +28,21 @@ class ScreenPen(Pen):
         super().__init__(drawing)
         if paper_scale(drawing) >= COARSE_SCALE:
             self.decimals = 0
+        self.letters = self._usual_letters(drawing)
         self.lift()
+
+    def _usual_letters(self, drawing: Drawing) -> str:
+        """Return the size that most of a drawing's words have, or nothing."""
+        sizes = Counter(mark["points"][2] for mark in drawing["marks"] if mark["shape"] == "text")
+        return self.number(sizes.most_common(1)[0][0]) if sizes else ""
 
     def lift(self) -> None:
         """Begin a new path: its first step starts at the origin."""
         self.x, self.y = 0, 0
+
+    def away(self, corner: tuple[int, int]) -> int:
+        """Return how far the pen goes to a corner, along the axes."""
+        return abs(corner[0] - self.x) + abs(corner[1] - self.y)
 
     def number(self, value: float) -> str:
         """Return a coordinate without needless zeros."""
@@ -47,6 +57,8 @@ class ScreenPen(Pen):
             return super().path(mark)
         whole = [round(value) for value in mark["points"]]
         corners = list(zip(whole[::2], whole[1::2], strict=True))
+        if mark["shape"] == "line" and self.away(corners[-1]) < self.away(corners[0]):
+            corners.reverse()
         start = f"m{pair(corners[0][0] - self.x, corners[0][1] - self.y)}"
         steps = [(x - x0, y - y0) for (x0, y0), (x, y) in pairwise(corners)]
         closed = mark["shape"] == "polygon"
@@ -76,13 +88,21 @@ def written(steps: list[tuple[int, int]]) -> str:
 
 def still(drawing: Drawing) -> Drawing:
     """Return a drawing without the classes by which the configurator takes hold of its marks, its garden plainer."""
-    marks: list[Mark] = []
-    for mark in drawing["marks"]:
-        kept = [role for role in mark["role"].split() if not role.startswith(HANDS_ON)]
-        soft = mark["role"] in GARDEN and len(mark["points"]) > 2 * GARDEN_POINTS
-        points = every_other(mark["points"]) if soft else mark["points"]
-        marks.append({**mark, "role": " ".join(kept), "points": points})
-    return {**drawing, "marks": marks}
+    return {**drawing, "marks": [still_mark(mark) for mark in drawing["marks"]]}
+
+
+def still_mark(mark: Mark) -> Mark:
+    """Return a mark as a page shows it that is only looked at."""
+    role = still_role(mark["role"])
+    if role in GARDEN and len(mark["points"]) > 2 * GARDEN_POINTS:
+        return {**mark, "points": every_other(mark["points"])}
+    return mark if role == mark["role"] else {**mark, "role": role}
+
+
+@cache
+def still_role(role: str) -> str:
+    """Return a role without the classes that are there for the hand."""
+    return " ".join(kept for kept in role.split() if not kept.startswith(HANDS_ON))
 
 
 def every_other(points: list[float]) -> list[float]:
@@ -92,10 +112,14 @@ def every_other(points: list[float]) -> list[float]:
 
 def screen_svg(drawing: Drawing, prefix: str = "") -> str:
     """Return an SVG element for a page; ``prefix`` keeps ids on the page apart."""
-    paper = canvas(drawing, prefix)
-    for element in elements(still(drawing)["marks"], ScreenPen(drawing)):
-        paper.add(element)
-    return markup(paper, drawing)
+    pen = ScreenPen(drawing)
+    return sized(canvas(drawing, prefix), pen, markup(still(drawing)["marks"], pen))
+
+
+def sized(paper: SVG, pen: ScreenPen, inside: str) -> str:
+    """Return a canvas's markup with more elements in it, the usual size of their words said once."""
+    text = filled(paper, inside)
+    return text.replace("<svg ", f'<svg font-size="{pen.letters}" ', 1) if pen.letters else text
 
 
 def common_start(lists: list[list[Mark]]) -> int:
@@ -108,36 +132,14 @@ def common_start(lists: list[list[Mark]]) -> int:
     return shared
 
 
-def elements(marks: list[Mark], pen: ScreenPen) -> list[BaseElement]:
-    """Return marks as SVG elements."""
-    found: list[BaseElement] = []
-    for run in runs(marks):
-        pen.lift()
-        found.append(text_element(run[0], pen) if run[0]["shape"] == "text" else path_element(run, pen))
-    return found
+def group(inside: str, **values: str) -> str:
+    """Return elements as one group; an attribute's name may end in a line that parts it from Python's own."""
+    return f"<g{attributes({name.rstrip('_'): value for name, value in values.items()})}>{inside}</g>"
 
 
-def text_size(drawing: Drawing) -> str:
-    """Return the size of a drawing's words that most have, or nothing."""
-    sizes = Counter(mark["points"][2] for mark in drawing["marks"] if mark["shape"] == "text")
-    return ScreenPen(drawing).number(sizes.most_common(1)[0][0]) if sizes else ""
-
-
-def markup(paper: SVG, drawing: Drawing) -> str:
-    """Return an SVG's markup with the size of its words said once."""
-    text = str(paper.tostring()).replace(" />", "/>")
-    size = text_size(drawing)
-    if not size:
-        return text
-    return text.replace(f' font-size="{size}"', "").replace("<svg ", f'<svg font-size="{size}" ', 1)
-
-
-def group(marks: list[Mark], pen: ScreenPen, **attributes: str) -> Group:
-    """Return marks as one group."""
-    found = Group(debug=False, **attributes)
-    for element in elements(marks, pen):
-        found.add(element)
-    return found
+def use(name: str) -> str:
+    """Return what draws a named group once more."""
+    return f'<use xlink:href="#{name}"/>'
 
 
 def layered_svg(drawings: list[Drawing], classes: list[str], prefix: str = "", base: str = "") -> str:
@@ -149,17 +151,13 @@ def layered_svg(drawings: list[Drawing], classes: list[str], prefix: str = "", b
     lists = [still(drawing)["marks"] for drawing in drawings]
     start = common_start(lists)
     end = common_start([marks[start:][::-1] for marks in lists])
-    paper = canvas(drawings[0], prefix)
     pen = ScreenPen(drawings[0])
-    if base:
-        paper.add(Use(f"#{base}", debug=False))
-    for element in elements(lists[0][:start], pen):
-        paper.add(element)
+    inside = [use(base)] if base else []
+    inside.append(markup(lists[0][:start], pen))
     for marks, name in zip(lists, classes, strict=True):
-        paper.add(group(marks[start : len(marks) - end], pen, class_=name))
-    for element in elements(lists[0][len(lists[0]) - end :], pen):
-        paper.add(element)
-    return markup(paper, drawings[0])
+        inside.append(group(markup(marks[start : len(marks) - end], pen), class_=name))
+    inside.append(markup(lists[0][len(lists[0]) - end :], pen))
+    return sized(canvas(drawings[0], prefix), pen, "".join(inside))
 
 
 def base_svg(drawing: Drawing, name: str) -> str:
@@ -169,40 +167,49 @@ def base_svg(drawing: Drawing, name: str) -> str:
     paper.elements.clear()
     paper.attribs.clear()
     paper.attribs.update({"width": "0", "height": "0", "aria-hidden": "true"})
-    held = Defs(debug=False)
+    pen = ScreenPen(drawing)
     # A style rule cannot reach into what is used, unless all of its selector lies within.
-    held.add(group(still(drawing)["marks"], ScreenPen(drawing), id_=name, class_=look))
-    paper.add(held)
-    return markup(paper, drawing)
+    held = group(markup(still(drawing)["marks"], pen), class_=look, id=name)
+    return sized(paper, pen, f"<defs>{held}</defs>")
+
+
+def numbered(one: list[Mark], other: list[Mark]) -> tuple[list[int], list[int]]:
+    """Return a number for each mark, the same for equal ones: numbers are compared faster."""
+    numbers: dict[tuple[object, ...], int] = {}
+
+    def number(mark: Mark) -> int:
+        return numbers.setdefault(mark_key(mark), len(numbers))
+
+    return [number(mark) for mark in one], [number(mark) for mark in other]
 
 
 def mark_key(mark: Mark) -> tuple[object, ...]:
-    """Return a mark as something that can be compared quickly."""
-    return tuple(tuple(value) if isinstance(value, list) else value for value in mark.values())
+    """Return a mark as something that can be looked up."""
+    return mark["shape"], mark["role"], tuple(mark["points"]), mark["fade"], mark["text"], mark["anchor"], mark["turn"]
 
 
 def shared_runs(one: list[Mark], other: list[Mark]) -> list[tuple[int, int, int]]:
     """Return the stretches that both lists have, as the two starts and the length."""
-    matcher = SequenceMatcher(None, [mark_key(mark) for mark in one], [mark_key(mark) for mark in other], False)
+    matcher = SequenceMatcher(None, *numbered(one, other), autojunk=False)
     return [(match.a, match.b, match.size) for match in matcher.get_matching_blocks() if match.size >= WORTH_SHARING]
 
 
 def twin_svgs(one: Drawing, other: Drawing, prefixes: tuple[str, str]) -> tuple[str, str]:
     """Return two SVGs for one page: the second refers to the first for what both show."""
     one, other = still(one), still(other)
-    first, second = canvas(one, prefixes[0]), canvas(other, prefixes[1])
+    papers = canvas(one, prefixes[0]), canvas(other, prefixes[1])
     pens = (ScreenPen(one), ScreenPen(other))
-    look = first.attribs["class"]
+    first: list[str] = []
+    second: list[str] = []
     at, to = 0, 0
-    for number, (start, end, size) in enumerate([*shared_runs(one["marks"], other["marks"]), (None, None, 0)]):
-        for element in elements(one["marks"][at:start], pens[0]):
-            first.add(element)
-        for element in elements(other["marks"][to:end], pens[1]):
-            second.add(element)
-        if start is None or end is None:
-            break
-        name = f"{prefixes[0]}{number}"
-        first.add(group(one["marks"][start : start + size], pens[0], id_=name, class_=look))
-        second.add(Use(f"#{name}", debug=False))
+    for number, (start, end, size) in enumerate(shared_runs(one["marks"], other["marks"])):
+        first.append(markup(one["marks"][at:start], pens[0]))
+        second.append(markup(other["marks"][to:end], pens[1]))
         at, to = start + size, end + size
-    return markup(first, one), markup(second, other)
+        name = f"{prefixes[0]}{number}"
+        shared = markup(one["marks"][start:at], pens[0])
+        first.append(group(shared, class_=papers[0].attribs["class"], id=name))
+        second.append(use(name))
+    first.append(markup(one["marks"][at:], pens[0]))
+    second.append(markup(other["marks"][to:], pens[1]))
+    return sized(papers[0], pens[0], "".join(first)), sized(papers[1], pens[1], "".join(second))

@@ -1,8 +1,8 @@
 """A drawing as SVG, through svgwrite: classes instead of colours, true millimetres in the viewBox."""
 
+from xml.sax.saxutils import escape
+
 from svgwrite.container import SVG, Style
-from svgwrite.path import Path as SvgPath
-from svgwrite.text import Text
 
 from configurator.drawing.palette import paper_scale, standalone_style
 from configurator.kernel.shapes import Drawing, Mark
@@ -16,6 +16,11 @@ class Pen:
 
     def __init__(self, drawing: Drawing) -> None:
         self.decimals = 2 if paper_scale(drawing) < FINE_SCALE else 1
+        # The size of letters that need not be said.
+        self.letters = ""
+
+    def lift(self) -> None:
+        """Begin a new path."""
 
     def number(self, value: float) -> str:
         """Return a coordinate without needless zeros."""
@@ -72,22 +77,37 @@ def fade_attributes(mark: Mark) -> dict[str, str]:
     return {"fill-opacity": f"{mark['fade']:.3f}".rstrip("0").rstrip(".")}
 
 
-def text_element(mark: Mark, pen: Pen) -> Text:
+def attributes(values: dict[str, str]) -> str:
+    """Return attributes as they stand in a tag; their values need no escaping."""
+    return "".join(f' {name}="{value}"' for name, value in values.items())
+
+
+def text_markup(mark: Mark, pen: Pen) -> str:
     """Return words as an SVG text."""
     x, y, size = (pen.number(value) for value in mark["points"])
-    extra = {"class_": mark["role"], "font_size": size}
+    values = {"class": mark["role"]}
+    if size != pen.letters:
+        values["font-size"] = size
     if mark["anchor"] != "start":
-        extra["text_anchor"] = mark["anchor"]
+        values["text-anchor"] = mark["anchor"]
     if mark["turn"]:
-        extra["transform"] = f"rotate({mark['turn']:g} {x} {y})"
-    return Text(mark["text"], insert=(x, y), debug=False, **extra)
+        values["transform"] = f"rotate({mark['turn']:g} {x} {y})"
+    return f"<text{attributes({**values, 'x': x, 'y': y})}>{escape(mark['text'])}</text>"
 
 
-def path_element(run: list[Mark], pen: Pen) -> SvgPath:
+def path_markup(run: list[Mark], pen: Pen) -> str:
     """Return a run of shapes as one SVG path."""
-    element = SvgPath(d="".join(pen.path(mark) for mark in run), class_=run[0]["role"], debug=False)
-    element.attribs.update(fade_attributes(run[0]))
-    return element
+    values = {"class": run[0]["role"], "d": "".join(pen.path(mark) for mark in run), **fade_attributes(run[0])}
+    return f"<path{attributes(values)}/>"
+
+
+def markup(marks: list[Mark], pen: Pen) -> str:
+    """Return marks as SVG elements; a site has so many that svgwrite, one by one, would take much of a build."""
+    written: list[str] = []
+    for run in runs(marks):
+        pen.lift()
+        written.append(text_markup(run[0], pen) if run[0]["shape"] == "text" else path_markup(run, pen))
+    return "".join(written)
 
 
 def canvas(drawing: Drawing, prefix: str) -> SVG:
@@ -104,18 +124,14 @@ def canvas(drawing: Drawing, prefix: str) -> SVG:
     return paper
 
 
-def draw_on(paper: SVG, drawing: Drawing) -> None:
-    """Put the drawing's marks on the canvas."""
-    pen = Pen(drawing)
-    for run in runs(drawing["marks"]):
-        paper.add(text_element(run[0], pen) if run[0]["shape"] == "text" else path_element(run, pen))
+def filled(paper: SVG, inside: str) -> str:
+    """Return a canvas's markup with more elements in it, behind its own."""
+    return str(paper.tostring()).replace(" />", "/>").removesuffix("</svg>") + inside + "</svg>"
 
 
 def to_inline_svg(drawing: Drawing, prefix: str = "") -> str:
     """Return an SVG element for a page that links ``drawing.css``; ``prefix`` keeps ids on the page apart."""
-    paper = canvas(drawing, prefix)
-    draw_on(paper, drawing)
-    return str(paper.tostring())
+    return filled(canvas(drawing, prefix), markup(drawing["marks"], Pen(drawing)))
 
 
 def to_svg(drawing: Drawing) -> str:
@@ -126,5 +142,4 @@ def to_svg(drawing: Drawing) -> str:
     paper.attribs["width"] = f"{drawing['width'] / scale:.1f}mm"
     paper.attribs["height"] = f"{drawing['height'] / scale:.1f}mm"
     paper.add(Style(standalone_style(drawing)))
-    draw_on(paper, drawing)
-    return str(paper.tostring()) + "\n"
+    return filled(paper, markup(drawing["marks"], Pen(drawing))) + "\n"

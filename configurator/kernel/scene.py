@@ -72,7 +72,11 @@ def size_of(door: Door, family: Family, choices: dict[str, str]) -> Size:
 
 def scene(door: Door, family: Family, choices: dict[str, str], place: Position) -> Scene:
     """Return the whole opening with the covering at a position."""
-    size = size_of(door, family, choices)
+    return sized_scene(door, family, choices, size_of(door, family, choices), place)
+
+
+def sized_scene(door: Door, family: Family, choices: dict[str, str], size: Size, place: Position) -> Scene:
+    """Return the whole opening with the covering at a position, where its size is known, as an answer has it."""
     covering = covering_scene(door, family["mechanism"], resolve(family, choices), size, place)
     return {"door": door_scene(door), "covering": covering, "leaf_x": leaf_spans(door)}
 

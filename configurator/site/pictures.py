@@ -6,7 +6,7 @@ from configurator.drawing.layers import base_svg, layered_svg, screen_svg, twin_
 from configurator.drawing.palette import paper_scale
 from configurator.kernel.door.leaf import leaf_box
 from configurator.kernel.resolve import resolve
-from configurator.kernel.scene import scene
+from configurator.kernel.scene import sized_scene
 from configurator.kernel.shapes import Answer, Door, Drawing, Family, Position, Scene
 from configurator.kernel.travel import position_at
 from configurator.kernel.views.elevation import blank_drawing, covering_front, door_front
@@ -23,11 +23,16 @@ HALF = 0.5
 Window = tuple[float, float, float, float]
 
 
+def placed(house: House, door: Door, family: Family, place: Position) -> Scene:
+    """Return a door with a covering at a position."""
+    return sized_scene(door, family, {}, house.answer(door, family)["size"], place)
+
+
 def finished(house: House, view: View, door: Door, family: Family, place: Position) -> Drawing:
     """Return a finished view with all its notes."""
     answer = house.answer(door, family)
     names = {"family": family["name"], "door": door["name"], "place": place_words(answer, place)}
-    return view(scene(door, family, {}, place), door, answer, house.units, names)
+    return view(placed(house, door, family, place), door, answer, house.units, names)
 
 
 def finished_svg(house: House, view: View, door: Door, family: Family, place: Position, prefix: str) -> str:
@@ -92,7 +97,7 @@ def covered_window(house: House, door: Door, family: Family) -> Window:
     def made() -> Window:
         if answer["refusal"]:
             return window_of(door_frame(door))
-        return window_of(layout(scene(door, family, {}, answer["closed"]), door, answer))
+        return window_of(layout(placed(house, door, family, answer["closed"]), door, answer))
 
     return house.once(made, "window", door, family)
 
@@ -111,7 +116,7 @@ def bare_covering(house: House, door: Door, family: Family, place: Position, win
     answer = house.answer(door, family)
     names = {"family": family["name"], "door": door["name"], "place": ""}
     view = blank_drawing("elevation", names, answer, house.units)
-    shown = scene(door, family, {}, place)
+    shown = placed(house, door, family, place)
     view["marks"].extend(covering_front(shown, door, layout(shown, door, answer)))
     return set_window(view, window)
 
@@ -121,7 +126,7 @@ def bare_section(house: House, door: Door, family: Family, place: Position, wind
     answer = house.answer(door, family)
     names = {"family": family["name"], "door": door["name"], "place": ""}
     view = blank_drawing("section", names, answer, house.units)
-    shown = scene(door, family, {}, place)
+    shown = placed(house, door, family, place)
     frame = layout(shown, door, answer)
     view["marks"].extend(section_still(shown, door, frame))
     view["marks"].extend(covering_side(shown, door, answer, frame))

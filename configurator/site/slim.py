@@ -5,8 +5,11 @@ import re
 # HTML Living Standard, 13.1.2.4: these end tags may go where what follows ends the element anyway.
 PARTS = "li|dt|dd|tr|th|td|tbody|thead|option"
 ENDS = re.compile(rf"</(?:{PARTS})>\s*(?=<(?:(?:{PARTS})[ >]|/(?:{PARTS}|ul|ol|dl|table|select)>))")
+BLOCKS = "article|aside|div|dl|fieldset|figcaption|figure|footer|form|h[1-6]|header|main|menu|nav|ol|p|section|table|ul"
+HOLDERS = "article|aside|dd|div|fieldset|figcaption|figure|footer|form|header|li|main|section|td"
+PARAGRAPH_ENDS = re.compile(rf"</p>\s*(?=<(?:(?:{BLOCKS})[ >]|/(?:{HOLDERS})>))")
 
 
 def slim(html: str) -> str:
     """Return a page with its optional end tags left out; it reads and renders the same."""
-    return ENDS.sub("", html)
+    return PARAGRAPH_ENDS.sub("", ENDS.sub("", html))

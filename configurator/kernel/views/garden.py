@@ -75,10 +75,16 @@ def bounds(points: list[float]) -> list[float]:
     y0 = points[1]
     y1 = points[1]
     for i in range(2, len(points), 2):
-        x0 = min(x0, points[i])
-        x1 = max(x1, points[i])
-        y0 = min(y0, points[i + 1])
-        y1 = max(y1, points[i + 1])
+        x = points[i]
+        y = points[i + 1]
+        if x < x0:
+            x0 = x
+        if x > x1:
+            x1 = x
+        if y < y0:
+            y0 = y
+        if y > y1:
+            y1 = y
     return [x0, y0, x1, y1]
 
 

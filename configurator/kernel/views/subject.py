@@ -3,7 +3,7 @@
 from typing import TypedDict
 
 from configurator.kernel.answer import ask
-from configurator.kernel.scene import scene
+from configurator.kernel.scene import sized_scene
 from configurator.kernel.shapes import Answer, Door, Family, Household, Position, Scene
 from configurator.kernel.views.words import place_words
 
@@ -20,4 +20,5 @@ def subject(door: Door, family: Family, choices: dict[str, str], place: Position
     """Return what the drawings of a family with its choices on a door at a position are drawn from."""
     answer = ask(door, family, choices, household)
     names = {"family": family["name"], "door": door["name"], "place": place_words(answer, place)}
-    return {"scene": scene(door, family, choices, place), "answer": answer, "names": names}
+    scene = sized_scene(door, family, choices, answer["size"], place)
+    return {"scene": scene, "answer": answer, "names": names}
