@@ -58,7 +58,7 @@ def translate(sources: tuple[tuple[str, str], ...], entries: frozenset[str] | No
     functions = [node.name for node in tree.body if isinstance(node, ast.FunctionDef)]
     let_out = sorted(functions if entries is None else entries.intersection(functions))
     tree.body = reached(tree.body, let_out)
-    parser = PortableParser(ast.unparse(ast.fix_missing_locations(tree)), docstrings=False, inline_stdlib=False)
+    parser = PortableParser(ast.unparse(tree), docstrings=False, inline_stdlib=False)
     library = helpers(parser._std_functions, parser._std_methods)
     return wrapped(tidied(parser.dump()), library, let_out)
 

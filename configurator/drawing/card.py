@@ -19,8 +19,8 @@ FINER = 2
 # Few colours keep a card small; flat drawings lose nothing by it.
 COLOURS = 12
 OWN_COLOURS = ("paper", "ink", "warm")
-# Every other pixel each way tells as well as all of them which colours a card shows most of.
-SAMPLED = 2
+# Every third pixel each way tells as well as all of them which colours a card shows most of.
+SAMPLED = 3
 # Colours no further apart than this, of 255, are one.
 NEAR = 4
 TITLE_SIZES = (76, 64, 54, 46)

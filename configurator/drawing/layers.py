@@ -46,7 +46,7 @@ class ScreenPen(Pen):
 
     def number(self, value: float) -> str:
         """Return a coordinate without needless zeros."""
-        return f"{round(value):d}" if self.decimals == 0 else super().number(value)
+        return str(round(value)) if self.decimals == 0 else super().number(value)
 
     def path(self, mark: Mark) -> str:
         """Return the path data of a shape, in steps from point to point where they are whole."""
@@ -60,10 +60,9 @@ class ScreenPen(Pen):
         if mark["shape"] == "line" and self.away(corners[-1]) < self.away(corners[0]):
             corners.reverse()
         start = f"m{pair(corners[0][0] - self.x, corners[0][1] - self.y)}"
-        steps = [(x - x0, y - y0) for (x0, y0), (x, y) in pairwise(corners)]
         closed = mark["shape"] == "polygon"
         self.x, self.y = corners[0] if closed else corners[-1]
-        return start + written(steps) + ("z" if closed else "")
+        return start + written(corners) + ("z" if closed else "")
 
 
 def pair(x: int, y: int) -> str:
@@ -71,19 +70,26 @@ def pair(x: int, y: int) -> str:
     return f"{x}{y}" if y < 0 else f"{x} {y}"
 
 
-def written(steps: list[tuple[int, int]]) -> str:
-    """Return steps as relative path data; a letter that repeats and a space before a minus are left out."""
-    text, last = "", ""
-    for dx, dy in steps:
-        if dx == 0 and dy == 0:
+def written(corners: list[tuple[int, int]]) -> str:
+    """Return the way along corners as path data; a letter that repeats and a space before a minus are left out."""
+    text: list[str] = []
+    last = ""
+    for (x0, y0), (x, y) in pairwise(corners):
+        if x == x0 and y == y0:
             continue
-        letter, numbers = ("h", [dx]) if dy == 0 else ("v", [dy]) if dx == 0 else ("l", [dx, dy])
-        for at, number in enumerate(numbers):
-            starts = at == 0 and letter != last
-            text += letter if starts else "" if number < 0 else " "
-            text += str(number)
+        if y == y0:
+            letter, numbers = "h", str(x - x0)
+        elif x == x0:
+            letter, numbers = "v", str(y - y0)
+        else:
+            letter, numbers = "l", pair(x - x0, y - y0)
+        if letter != last:
+            text.append(letter)
+        elif not numbers.startswith("-"):
+            text.append(" ")
+        text.append(numbers)
         last = letter
-    return text
+    return "".join(text)
 
 
 def still(drawing: Drawing) -> Drawing:

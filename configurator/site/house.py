@@ -48,7 +48,11 @@ class House:
         self.markdown: dict[str, SitePage] = {}
         self.doors: list[Door] = list(catalog.doors.values())
         self.families: list[Family] = [family for family in catalog.families.values() if not family["retired"]]
-        self._stamps = {id(thing): digest(thing) for thing in [*self.doors, *catalog.families.values()]}
+        self._stamps = {
+            id(thing): digest(thing) for thing in [*self.doors, *catalog.families.values(), catalog.household]
+        }
+        notes = [*catalog.door_notes.values(), *catalog.family_notes.values()]
+        self._stamps |= {id(note): digest(repr(note)) for note in notes}
 
     @property
     def showroom(self) -> Showroom:
@@ -111,7 +115,7 @@ class House:
         return self.answers.once(make, *self.stamped(inputs))
 
     def stamped(self, inputs: Iterable[object]) -> list[object]:
-        """Return inputs with doors and families by their digests, which are worked out once a build."""
+        """Return inputs with what many of them name by its digest, which is worked out once a build."""
         return [self._stamps.get(id(part), part) for part in inputs]
 
     def page_key(self, page: SitePage) -> str:

@@ -139,8 +139,8 @@ def fitted_sheet(house: House, door: Door, family: Family) -> SitePage:
         inputs=(
             door,
             family,
-            repr(house.catalog.door_notes[door["id"]]),
-            repr(house.catalog.family_notes[family["id"]]),
+            house.catalog.door_notes[door["id"]],
+            house.catalog.family_notes[family["id"]],
         ),
     )
 
