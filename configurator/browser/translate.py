@@ -11,7 +11,7 @@ from pathlib import Path
 
 from pscript.parser3 import Parser3
 
-from configurator.browser.dialect import Slip, defined, slips
+from configurator.browser.dialect import Slip, defined, slips_in
 from configurator.browser.reach import part_comprehensions, reached
 from configurator.browser.squeeze import squeezed
 from configurator.browser.stdlib import helpers
@@ -48,10 +48,10 @@ def kernel_js(entries: Iterable[str] | None = None) -> str:
 @lru_cache(maxsize=8)
 def translate(sources: tuple[tuple[str, str], ...], entries: frozenset[str] | None = None) -> str:
     """Return portable files, given as path and source, as one minified script."""
-    found = slips(dict(sources))
+    trees = {path: ast.parse(source) for path, source in sources}
+    found = slips_in(trees)
     if len(found) > 0:
         raise NotPortableError(found)
-    trees = {path: ast.parse(source) for path, source in sources}
     tree = ast.Module(body=[], type_ignores=[])
     for path in in_order(trees):
         tree.body.extend(Plain().visit(trees[path]).body)

@@ -8,7 +8,7 @@ from itertools import pairwise
 from svgwrite.container import SVG
 
 from configurator.drawing.palette import paper_scale
-from configurator.drawing.svg import Pen, attributes, canvas, filled, markup
+from configurator.drawing.svg import LOOK, Pen, attributes, canvas, filled, markup
 from configurator.kernel.shapes import Drawing, Mark
 
 # From this scale on, a tenth of a millimetre is less than a screen or a printer shows.
@@ -168,15 +168,11 @@ def layered_svg(drawings: list[Drawing], classes: list[str], prefix: str = "", b
 
 def base_svg(drawing: Drawing, name: str) -> str:
     """Return an SVG without size that only holds the drawing's marks as a group for others to use."""
-    paper = canvas(drawing, f"{name}-")
-    look = paper.attribs["class"]
-    paper.elements.clear()
-    paper.attribs.clear()
-    paper.attribs.update({"width": "0", "height": "0", "aria-hidden": "true"})
     pen = ScreenPen(drawing)
     # A style rule cannot reach into what is used, unless all of its selector lies within.
-    held = group(markup(still(drawing)["marks"], pen), class_=look, id=name)
-    return sized(paper, pen, f"<defs>{held}</defs>")
+    held = group(markup(still(drawing)["marks"], pen), class_=LOOK, id=name)
+    letters = attributes({"font-size": pen.letters}) if pen.letters else ""
+    return f'<svg{letters} aria-hidden="true" height="0" width="0"><defs>{held}</defs></svg>'
 
 
 def numbered(one: list[Mark], other: list[Mark]) -> tuple[list[int], list[int]]:
@@ -214,7 +210,7 @@ def twin_svgs(one: Drawing, other: Drawing, prefixes: tuple[str, str]) -> tuple[
         at, to = start + size, end + size
         name = f"{prefixes[0]}{number}"
         shared = markup(one["marks"][start:at], pens[0])
-        first.append(group(shared, class_=papers[0].attribs["class"], id=name))
+        first.append(group(shared, class_=LOOK, id=name))
         second.append(use(name))
     first.append(markup(one["marks"][at:], pens[0]))
     second.append(markup(other["marks"][to:], pens[1]))

@@ -9,6 +9,8 @@ from configurator.kernel.shapes import Drawing, Mark
 
 # Of a drawing enlarged to less than this scale, hundredths of a millimetre show.
 FINE_SCALE = 8.0
+# The class by which style sheets know a drawing.
+LOOK = "drawing-sheet"
 
 
 class Pen:
@@ -115,7 +117,7 @@ def canvas(drawing: Drawing, prefix: str) -> SVG:
     pen = Pen(drawing)
     box = " ".join(pen.number(value) for value in (drawing["x"], drawing["y"], drawing["width"], drawing["height"]))
     name = f"{prefix}{drawing['id']}"
-    paper = SVG(debug=False, class_="drawing-sheet", role="img", viewBox=box)
+    paper = SVG(debug=False, class_=LOOK, role="img", viewBox=box)
     paper.attribs["aria-labelledby"] = f"{name}-title {name}-desc"
     paper.elements.remove(paper.defs)
     paper.set_desc(title=drawing["title"], desc=drawing["desc"])

@@ -2,6 +2,7 @@
 
 import re
 from collections.abc import Callable
+from functools import lru_cache
 from typing import Any
 
 import jinja2
@@ -31,9 +32,13 @@ def sentence(words: str) -> str:
 
 def typeset(value: object) -> object:
     """Return words as a page sets them: curved apostrophes, and no line ending inside a measure."""
-    if isinstance(value, str) and not isinstance(value, Markup):
-        return INSIDE_MEASURE.sub("\u00a0", APOSTROPHE.sub("’", value))
-    return value
+    return typeset_words(value) if isinstance(value, str) and not isinstance(value, Markup) else value
+
+
+@lru_cache(maxsize=8192)
+def typeset_words(words: str) -> str:
+    """Return plain words typeset; most stand on many pages."""
+    return INSIDE_MEASURE.sub("\u00a0", APOSTROPHE.sub("’", words))
 
 
 def raw(html: str) -> Markup:

@@ -9,7 +9,7 @@ import ast
 from configurator.browser.dialect.check import Check, Slip
 from configurator.browser.dialect.guess import Types
 
-__all__ = ["Slip", "defined", "slips"]
+__all__ = ["Slip", "defined", "slips", "slips_in"]
 
 
 def slips(sources: dict[str, str]) -> list[Slip]:
@@ -17,7 +17,11 @@ def slips(sources: dict[str, str]) -> list[Slip]:
 
     The files share one flat namespace once translated, so they are judged together.
     """
-    trees = {path: ast.parse(source) for path, source in sources.items()}
+    return slips_in({path: ast.parse(source) for path, source in sources.items()})
+
+
+def slips_in(trees: dict[str, ast.Module]) -> list[Slip]:
+    """Return every slip in the given files (path to what has been parsed), in the same order."""
     types = Types(list(trees.values()))
     found: list[Slip] = clashes(trees)
     for path, tree in trees.items():

@@ -6,7 +6,14 @@ from configurator.kernel.views.words import place_words
 from configurator.site.compare import compared
 from configurator.site.house import House
 from configurator.site.kinds.home import first_single
-from configurator.site.pictures import bare, bare_section, family_window, share_position
+from configurator.site.pictures import (
+    bare_covering,
+    bare_door,
+    bare_section,
+    family_window,
+    share_position,
+    with_door,
+)
 from configurator.site.sitepage import Given
 from configurator.site.sources import sourced_numbers
 from configurator.site.swatches import swatches
@@ -27,7 +34,8 @@ def moving(house: House, door: Door, family: Family, answer: Answer) -> Given:
     window = family_window(house, door, [family])
     places = [share_position(family, step / STEPS) for step in range(STEPS + 1)]
     classes = ["frame now" if step == FIRST else "frame" for step in range(STEPS + 1)]
-    fronts = [bare(house, door, family, place, window) for place in places]
+    behind = bare_door(door, window)
+    fronts = [with_door(bare_covering(house, door, family, place, window), behind) for place in places]
     sides = [bare_section(house, door, family, place, window) for place in places]
     return {
         "views": [
