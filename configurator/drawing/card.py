@@ -13,16 +13,16 @@ from configurator.kernel.shapes import Drawing, Mark
 WIDTH, HEIGHT = 1200, 630
 EDGE = 56
 # The drawing's window on the card.
-ACROSS, DOWN = 560, 450
+ACROSS, DOWN = 560, 424
 # The drawing's edges are smoothed out of as many pixels each way.
 FINER = 2
-# Few colours keep a card small; flat drawings lose nothing by it.
-COLOURS = 12
-OWN_COLOURS = ("paper", "ink", "warm")
-# Every third pixel each way tells as well as all of them which colours a card shows most of.
-SAMPLED = 3
+# Few colours keep a card small; those of its frame and the garden are always among them.
+COLOURS = 11
+OWN_COLOURS = ("paper", "ink", "warm", "ground", "sky", "lawn", "tree")
+# Every other pixel each way tells as well as all of them which colours a card shows most of.
+SAMPLED = 2
 # Colours no further apart than this, of 255, are one.
-NEAR = 4
+NEAR = 8
 TITLE_SIZES = (76, 64, 54, 46)
 TITLE_LINES = 3
 
@@ -138,14 +138,14 @@ def small_png(image: Image.Image) -> bytes:
 
 
 def palette_of(image: Image.Image) -> Image.Image:
-    """Return the few colours that stand for all of a card's: those of its frame, then the most common ones."""
+    """Return the few colours that stand for all of a card's: the frame's and the garden's, then the most common."""
     palette = Image.new("P", (1, 1))
     palette.putpalette([part for colour in few_colours(image) for part in colour])
     return palette
 
 
 def few_colours(image: Image.Image) -> list[Colour]:
-    """Return the colours of a card's frame and the most common others; of near ones only the first."""
+    """Return the colours that every card has and the most common others; of near ones only the first."""
     sample = image.resize((image.width // SAMPLED, image.height // SAMPLED), Image.Resampling.NEAREST)
     counted = cast(list[tuple[int, Colour]], sample.getcolors(sample.width * sample.height))
     kept = [rgb(colours()[name]) for name in OWN_COLOURS]

@@ -145,7 +145,7 @@ def group(inside: str, **values: str) -> str:
 
 def use(name: str) -> str:
     """Return what draws a named group once more."""
-    return f'<use xlink:href="#{name}"/>'
+    return f'<use href="#{name}"/>'
 
 
 def layered_svg(drawings: list[Drawing], classes: list[str], prefix: str = "", base: str = "") -> str:

@@ -8,8 +8,10 @@ ENDS = re.compile(rf"</(?:{PARTS})>\s*(?=<(?:(?:{PARTS})[ >]|/(?:{PARTS}|ul|ol|d
 BLOCKS = "article|aside|div|dl|fieldset|figcaption|figure|footer|form|h[1-6]|header|main|menu|nav|ol|p|section|table|ul"
 HOLDERS = "article|aside|dd|div|fieldset|figcaption|figure|footer|form|header|li|main|section|td"
 PARAGRAPH_ENDS = re.compile(rf"</p>\s*(?=<(?:(?:{BLOCKS})[ >]|/(?:{HOLDERS})>))")
+# Between blocks, white space is not shown.
+BLANKS = re.compile(rf"\s+(?=</?(?:{BLOCKS})[ >])")
 
 
 def slim(html: str) -> str:
-    """Return a page with its optional end tags left out; it reads and renders the same."""
-    return PARAGRAPH_ENDS.sub("", ENDS.sub("", html))
+    """Return a page without its optional end tags and the white space between blocks; it reads and renders the same."""
+    return BLANKS.sub("", PARAGRAPH_ENDS.sub("", ENDS.sub("", html)))
