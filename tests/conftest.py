@@ -1,7 +1,9 @@
 """What every test may use: the starter content, the demo site built from it, and where caches go."""
 
+import fcntl
 import os
 import shutil
+from collections.abc import Callable
 from pathlib import Path
 
 import hypothesis
@@ -23,32 +25,42 @@ def catalog() -> Catalog:
     return load(CONTENT)
 
 
-@pytest.fixture(scope="session")
-def demo(tmp_path_factory: pytest.TempPathFactory) -> Path:
-    """A folder with the site of the starter content, built for this run."""
+def built_once(factory: pytest.TempPathFactory, name: str, content: Callable[[Path], Path]) -> Path:
+    """Return the folder with a site, built by whichever of the run's workers comes first; the others wait for it."""
     # Imported here, so that a kernel's test runs while the site is being rebuilt.
     from configurator.site import build
 
-    folder = tmp_path_factory.mktemp("demo") / "site"
-    build(CONTENT, folder)
+    own = factory.getbasetemp()
+    shared = own.parent if "PYTEST_XDIST_WORKER" in os.environ else own
+    folder = shared / name
+    with (shared / f"{name}.lock").open("w") as lock:
+        fcntl.flock(lock, fcntl.LOCK_EX)
+        if not folder.exists():
+            build(content(shared / f"{name}-content"), folder)
+    return folder
+
+
+@pytest.fixture(scope="session")
+def demo(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """A folder with the site of the starter content, built for this run."""
+    return built_once(tmp_path_factory, "demo", lambda _: CONTENT)
+
+
+def other_content(folder: Path) -> Path:
+    """Write a content in the theme that the demo has not: two doors, every family."""
+    shutil.copytree(CONTENT, folder)
+    for door in (folder / "doors").iterdir():
+        if door.stem not in ("garden-pair", "garden-door"):
+            door.unlink()
+    showroom = folder / "showroom.yaml"
+    demo_theme, other = "  name: sheet\n", "  name: linen\n"
+    written = showroom.read_text(encoding="utf-8")
+    assert demo_theme in written
+    showroom.write_text(written.replace(demo_theme, other), encoding="utf-8")
     return folder
 
 
 @pytest.fixture(scope="session")
 def other_theme(tmp_path_factory: pytest.TempPathFactory) -> Path:
-    """A folder with a small site in the theme that the demo has not: two doors, every family."""
-    from configurator.site import build
-
-    content = tmp_path_factory.mktemp("other-theme") / "content"
-    shutil.copytree(CONTENT, content)
-    for door in (content / "doors").iterdir():
-        if door.stem not in ("garden-pair", "garden-door"):
-            door.unlink()
-    showroom = content / "showroom.yaml"
-    demo_theme, other = "  name: sheet\n", "  name: linen\n"
-    written = showroom.read_text(encoding="utf-8")
-    assert demo_theme in written
-    showroom.write_text(written.replace(demo_theme, other), encoding="utf-8")
-    folder = content.parent / "site"
-    build(content, folder)
-    return folder
+    """A folder with a small site in the other theme."""
+    return built_once(tmp_path_factory, "other-theme", other_content)

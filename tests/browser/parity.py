@@ -18,7 +18,7 @@ from playwright.sync_api import Browser, Page, sync_playwright
 from configurator.browser import catalog_json, kernel_js
 from configurator.browser.catalog_json import page_catalog
 from configurator.browser.link import decode, encode
-from configurator.browser.link.shapes import State
+from configurator.browser.link.shapes import State, Stock
 from configurator.catalog import Catalog, load
 from configurator.kernel.answer import ask, ruled_out
 from configurator.kernel.moment import moment
@@ -51,14 +51,13 @@ def views_of(number: int, thorough: bool) -> list[str]:
     return list(VIEWS) if thorough else [list(VIEWS)[number % len(VIEWS)]]
 
 
-def asked(case: Case, catalog: Catalog, views: list[str], thorough: bool) -> dict[str, Any]:
+def asked(case: Case, stock: Stock, views: list[str], thorough: bool) -> dict[str, Any]:
     """Return everything that the kernel tells of a case; ``thorough`` asks for what is slow too."""
     door, family, choices, place = case["door"], case["family"], case["choices"], case["place"]
     household, units = case["household"], case["units"]
     answer = ask(door, family, choices, household)
     view = scene(door, family, choices, place)
     names = {"family": family["name"], "door": door["name"], "place": place_words(answer, place)}
-    stock = page_catalog(catalog)
     link = encode(state_of(case), stock)
     told: dict[str, Any] = {
         "answer": answer,
@@ -166,7 +165,7 @@ def kernel_page(browser: Browser, catalog: Catalog) -> Page:
 def told_apart(page: Page, case: Case, catalog: Catalog) -> list[str]:
     """Return where Python and the browser differ on one case."""
     theirs = page.evaluate("asked", sent(case, list(VIEWS), True))
-    return list(differences(asked(case, catalog, list(VIEWS), True), theirs))
+    return list(differences(asked(case, page_catalog(catalog), list(VIEWS), True), theirs))
 
 
 def main() -> int:

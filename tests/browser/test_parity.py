@@ -5,10 +5,13 @@ import multiprocessing
 import random
 from collections.abc import Iterator
 from concurrent.futures import ProcessPoolExecutor
+from functools import cache
 
 import pytest
 from playwright.sync_api import Browser, Page
 
+from configurator.browser.catalog_json import page_catalog
+from configurator.browser.link.shapes import Stock
 from configurator.catalog import Catalog, load
 from configurator.places import CONTENT
 from tests.browser.parity import VIEWS, Condensed, asked, condensed, kernel_page, sent, told_apart, unequal, views_of
@@ -27,12 +30,19 @@ def kernel(browser: Browser, catalog: Catalog) -> Iterator[Page]:
     page.close()
 
 
+@cache
+def content() -> tuple[Catalog, Stock]:
+    """Return the starter content and what links refer to of it, read once by each process."""
+    catalog = load(CONTENT)
+    return catalog, page_catalog(catalog)
+
+
 def python_side(seed: int, numbers: range, thorough: bool) -> tuple[str, Condensed]:
     """Return a batch of cases as the browser is given them, and what Python tells of them."""
-    catalog = load(CONTENT)
+    catalog, stock = content()
     batch = [seeded_case(catalog, seed, number) for number in numbers]
     drawn = [views_of(number, thorough) for number in numbers]
-    told = condensed([asked(case, catalog, views, thorough) for case, views in zip(batch, drawn, strict=True)])
+    told = condensed([asked(case, stock, views, thorough) for case, views in zip(batch, drawn, strict=True)])
     return json.dumps([sent(case, views, thorough) for case, views in zip(batch, drawn, strict=True)]), told
 
 
