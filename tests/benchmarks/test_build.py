@@ -16,8 +16,8 @@ from mkdocs.config.defaults import MkDocsConfig
 from configurator.places import CONTENT
 from configurator.site import build
 
-# Our build, with all that it works out, may take as long as this many of the peer's. It takes about as long as one where
-# both cores are free; it needs both, so what else the machine does slows it more than the peer, which needs one.
+# Our build, with all that it works out, may take as long as this many of the peer's. It takes about as long as one;
+# it needs both cores for that, so what else the machine does slows it more than the peer, which needs one.
 TIMES_PLAIN = 1.5
 # Each is built this often by turns, and its quickest counts: what else the machine does then weighs less.
 ROUNDS = 3
