@@ -20,6 +20,7 @@ from configurator.kernel.pieces import mirrored
 from configurator.kernel.questions.glass import glass_shares
 from configurator.kernel.resolve import resolve
 from configurator.kernel.sampling import covering_pieces
+from configurator.kernel.say import say_working
 from configurator.kernel.scene import scene
 from configurator.kernel.shapes import Answer, Door, Piece
 from configurator.kernel.travel import legs
@@ -82,6 +83,8 @@ def test_every_answer_is_whole_or_says_why_not(number: int) -> None:
     assert set(states(answer).values()) <= set(RANK)
     assert all(0 <= verdict["start"] <= verdict["end"] <= 1 for verdict in answer["verdicts"].values())
     assert all(caution["text"] and caution["source"] for caution in answer["cautions"])
+    workings = [figure["working"]["rule"] + say_working(figure, "in") for figure in answer["figures"].values()]
+    assert [words for words in workings if "{" in words] == []
     shares = [key for key in found if answer["figures"][key]["unit"] == "share"]
     assert [key for key in shares if found[key] > 1 + 1e-9] == []
 

@@ -24,7 +24,7 @@ def mass_figure(numbers: dict[str, float], size: Size) -> Figure:
         "mass of the covering, about",
         covering_mass(numbers, size),
         "kg",
-        "ordered width times ordered height times the mass of a square metre, which is {per} kg",
+        "ordered width times ordered height times the mass of a square metre",
         "{width} x {height} x {per} kg/m2",
         {"width": [width, "mm"], "height": [height, "mm"], "per": [numbers["cloth_mass"], "count"]},
     )
