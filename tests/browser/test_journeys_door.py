@@ -64,11 +64,11 @@ def test_units_change_without_losing_a_digit(page: Page, catalog: Catalog) -> No
         width.fill(typed)
         page.get_by_role("radio", name="Millimetres").check()
         if in_mm:
-            assert width.input_value() == in_mm
+            expect(width).to_have_value(in_mm)
         page.get_by_role("radio", name="Inches").check()
-        assert width.input_value() == typed
+        expect(width).to_have_value(typed)
     page.get_by_role("radio", name="Millimetres").check()
-    assert width.input_value() == "544.5"
+    expect(width).to_have_value("544.5")
 
 
 @pytest.mark.parametrize(

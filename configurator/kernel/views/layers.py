@@ -17,17 +17,14 @@ def door_marks(view: str, scene: Scene, door: Door, answer: Answer) -> list[Mark
     return door_top(scene, door, frame)
 
 
-def covering_marks(view: str, scene: Scene, door: Door, answer: Answer, units: str) -> list[Mark]:
-    """Return the covering, the handles and the annotation of a view: the upper layer."""
+def moving_marks(scene: Scene, door: Door, answer: Answer, units: str, lettered: bool) -> dict[str, list[Mark]]:
+    """Return the upper layer of each view by its name: covering, handles and, if ``lettered``, the annotation."""
     frame = layout(scene, door, answer)
-    if view == "elevation":
-        marks = covering_front(scene, door, frame)
-        marks.extend(elevation_notes(scene, door, answer, frame, units))
-        return marks
-    if view == "section":
-        marks = covering_side(scene, door, answer, frame)
-        marks.extend(section_notes(scene, door, answer, frame, units, True))
-        return marks
-    marks = covering_top(scene, door, frame)
-    marks.extend(plan_notes(door, answer, frame, units))
-    return marks
+    front = covering_front(scene, door, frame)
+    side = covering_side(scene, door, answer, frame)
+    above = covering_top(scene, door, frame)
+    if lettered:
+        front.extend(elevation_notes(scene, door, answer, frame, units))
+        side.extend(section_notes(scene, door, answer, frame, units, True))
+        above.extend(plan_notes(door, answer, frame, units))
+    return {"elevation": front, "section": side, "plan": above}

@@ -10,7 +10,7 @@ from configurator.kernel.door.leaf import glass_box
 from configurator.kernel.questions.sight import sight_crossing
 from configurator.kernel.scene import scene
 from configurator.kernel.shapes import Drawing, Mark
-from configurator.kernel.views.layers import covering_marks, door_marks
+from configurator.kernel.views.layers import door_marks, moving_marks
 from configurator.kernel.views.measure import measure_elevation, measure_plan, measure_section
 from configurator.kernel.views.people import measure_people
 from tests.drawing.drawing_coverings import family
@@ -91,7 +91,7 @@ def test_a_handle_on_the_cut_away_side_is_dashed_in_the_section(hand: str, hidde
     door = door_like(hinge_side=hand)
     seen = scene(door, family("panel"), {}, place_of("panel", "open"))
     answer = ask(door, family("panel"), {}, HOUSEHOLD)
-    marks = covering_marks("section", seen, door, answer, "in")
+    marks = moving_marks(seen, door, answer, "in", True)["section"]
     assert sum("hidden" in mark["role"].split() for mark in marks) == hidden
 
 
@@ -115,7 +115,7 @@ def test_the_layers_together_are_the_drawing() -> None:
     place = place_of("vane roll", "0.4")
     seen, answer = scene(door, covering, {}, place), ask(door, covering, {}, HOUSEHOLD)
     for view in ("elevation", "section", "plan"):
-        layers = door_marks(view, seen, door, answer) + covering_marks(view, seen, door, answer, "in")
+        layers = door_marks(view, seen, door, answer) + moving_marks(seen, door, answer, "in", True)[view]
         assert layers == drawn(view, "pair", "vane roll", "0.4")["marks"]
 
 

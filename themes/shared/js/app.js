@@ -157,12 +157,15 @@ function showEverything(app) {
   app.parts.forEach((part) => part.update(app.state(), true));
 }
 
-// All that a movement changes in the frame in which it happens.
-function showMove(app) {
-  const state = app.state();
-  app.stage.draw(state, false);
-  app.travel.update(state, false);
-  app.now.update(state, false);
+// The drawing follows in the frame in which the hand moves; slider and words take turns, a frame each.
+function createMove(app) {
+  let turn = 0;
+  return () => {
+    const state = app.state();
+    app.stage.draw(state, false);
+    turn = 1 - turn;
+    [app.travel, app.now][turn].update(state, false);
+  };
 }
 
 function showPlaced(app) {
@@ -172,7 +175,7 @@ function showPlaced(app) {
 
 // A move paints at once and little; what else it changes follows when the hand rests.
 function followStore(app, store, address) {
-  const moved = onFrame(() => showMove(app));
+  const moved = onFrame(createMove(app));
   const everything = onFrame(() => showEverything(app));
   const rest = later(160, onFrame(() => showPlaced(app)));
   store.follow((state, step) => {

@@ -140,7 +140,7 @@ function createStage(app) {
     draw(state, settled) {
       const one = activeOf(state);
       if (!settled) {
-        marks = app.ask.movingMarks(one, one.place, state.units);
+        marks = app.ask.movingMarks(one, one.place, state.units, !far);
         for (const view of VIEWS) moving[view].draw(marks[view]);
         slideHolds();
         return;

@@ -65,11 +65,8 @@ function createAsker(catalog, household) {
     elevation: (one, place, units) => kernel.elevation_of(movedScene(one, place), one.door, answer(one), units, namesOf(one, place)),
     // How many of a drawing's first marks no position changes.
     stillCount: (view, one) => kernel.door_marks(view, doorScenes(fit(one), one), one.door, answer(one)).length,
-    // What lies over them: all that a drag has to draw anew.
-    movingMarks(one, place, units) {
-      const moved = movedScene(one, place);
-      return Object.fromEntries(VIEWS.map((view) => [view, kernel.covering_marks(view, moved, one.door, answer(one), units)]));
-    },
+    // What lies over them, by view: all that a drag has to draw anew.
+    movingMarks: (one, place, units, lettered) => kernel.moving_marks(movedScene(one, place), one.door, answer(one), units, lettered),
     // What of the glass is clear, and what of view and light comes through; null where the family cannot go on the door.
     sharesAt(one, place) {
       const { refusal, size } = answer(one);
