@@ -5,10 +5,10 @@ from difflib import SequenceMatcher
 from functools import cache
 from itertools import pairwise
 
-from svgwrite.container import SVG
+from svgwrite.container import SVG, Defs, Group, Use
 
 from configurator.drawing.palette import paper_scale
-from configurator.drawing.svg import LOOK, Pen, attributes, canvas, filled, markup
+from configurator.drawing.svg import LOOK, Pen, canvas, markup, put_on
 from configurator.kernel.shapes import Drawing, Mark
 
 # From this scale on, a tenth of a millimetre is less than a screen or a printer shows.
@@ -118,14 +118,18 @@ def every_other(points: list[float]) -> list[float]:
 
 def screen_svg(drawing: Drawing, prefix: str = "") -> str:
     """Return an SVG element for a page; ``prefix`` keeps ids on the page apart."""
-    pen = ScreenPen(drawing)
-    return sized(canvas(drawing, prefix), pen, markup(still(drawing)["marks"], pen))
+    paper, pen = screen_canvas(drawing, prefix), ScreenPen(drawing)
+    put_on(paper, still(drawing)["marks"], pen)
+    return markup(paper)
 
 
-def sized(paper: SVG, pen: ScreenPen, inside: str) -> str:
-    """Return a canvas's markup with more elements in it, the usual size of their words said once."""
-    text = filled(paper, inside)
-    return text.replace("<svg ", f'<svg font-size="{pen.letters}" ', 1) if pen.letters else text
+def screen_canvas(drawing: Drawing, prefix: str) -> SVG:
+    """Return a page's canvas of a drawing, which says the usual size of its words once."""
+    paper = canvas(drawing, prefix)
+    letters = ScreenPen(drawing).letters
+    if letters:
+        paper.attribs["font-size"] = letters
+    return paper
 
 
 def common_start(lists: list[list[Mark]]) -> int:
@@ -138,14 +142,11 @@ def common_start(lists: list[list[Mark]]) -> int:
     return shared
 
 
-def group(inside: str, **values: str) -> str:
-    """Return elements as one group; an attribute's name may end in a line that parts it from Python's own."""
-    return f"<g{attributes({name.rstrip('_'): value for name, value in values.items()})}>{inside}</g>"
-
-
-def use(name: str) -> str:
-    """Return what draws a named group once more."""
-    return f'<use href="#{name}"/>'
+def group(marks: list[Mark], pen: ScreenPen, **values: str) -> Group:
+    """Return marks as one group."""
+    found = Group(debug=False, **values)
+    put_on(found, marks, pen)
+    return found
 
 
 def layered_svg(drawings: list[Drawing], classes: list[str], prefix: str = "", base: str = "") -> str:
@@ -157,22 +158,28 @@ def layered_svg(drawings: list[Drawing], classes: list[str], prefix: str = "", b
     lists = [still(drawing)["marks"] for drawing in drawings]
     start = common_start(lists)
     end = common_start([marks[start:][::-1] for marks in lists])
-    pen = ScreenPen(drawings[0])
-    inside = [use(base)] if base else []
-    inside.append(markup(lists[0][:start], pen))
+    paper, pen = screen_canvas(drawings[0], prefix), ScreenPen(drawings[0])
+    if base:
+        paper.add(Use(f"#{base}", debug=False))
+    put_on(paper, lists[0][:start], pen)
     for marks, name in zip(lists, classes, strict=True):
-        inside.append(group(markup(marks[start : len(marks) - end], pen), class_=name))
-    inside.append(markup(lists[0][len(lists[0]) - end :], pen))
-    return sized(canvas(drawings[0], prefix), pen, "".join(inside))
+        paper.add(group(marks[start : len(marks) - end], pen, class_=name))
+    put_on(paper, lists[0][len(lists[0]) - end :], pen)
+    return markup(paper)
 
 
 def base_svg(drawing: Drawing, name: str) -> str:
     """Return an SVG without size that only holds the drawing's marks as a group for others to use."""
-    pen = ScreenPen(drawing)
+    paper = screen_canvas(drawing, "")
+    paper.elements.clear()
+    for stated in ("class", "role", "viewBox", "aria-labelledby"):
+        del paper.attribs[stated]
+    paper.attribs.update({"width": "0", "height": "0", "aria-hidden": "true"})
+    held = Defs(debug=False)
     # A style rule cannot reach into what is used, unless all of its selector lies within.
-    held = group(markup(still(drawing)["marks"], pen), class_=LOOK, id=name)
-    letters = attributes({"font-size": pen.letters}) if pen.letters else ""
-    return f'<svg{letters} aria-hidden="true" height="0" width="0"><defs>{held}</defs></svg>'
+    held.add(group(still(drawing)["marks"], ScreenPen(drawing), id_=name, class_=LOOK))
+    paper.add(held)
+    return markup(paper)
 
 
 def numbered(one: list[Mark], other: list[Mark]) -> tuple[list[int], list[int]]:
@@ -199,19 +206,16 @@ def shared_runs(one: list[Mark], other: list[Mark]) -> list[tuple[int, int, int]
 def twin_svgs(one: Drawing, other: Drawing, prefixes: tuple[str, str]) -> tuple[str, str]:
     """Return two SVGs for one page: the second refers to the first for what both show."""
     one, other = still(one), still(other)
-    papers = canvas(one, prefixes[0]), canvas(other, prefixes[1])
+    first, second = screen_canvas(one, prefixes[0]), screen_canvas(other, prefixes[1])
     pens = (ScreenPen(one), ScreenPen(other))
-    first: list[str] = []
-    second: list[str] = []
     at, to = 0, 0
     for number, (start, end, size) in enumerate(shared_runs(one["marks"], other["marks"])):
-        first.append(markup(one["marks"][at:start], pens[0]))
-        second.append(markup(other["marks"][to:end], pens[1]))
+        put_on(first, one["marks"][at:start], pens[0])
+        put_on(second, other["marks"][to:end], pens[1])
         at, to = start + size, end + size
         name = f"{prefixes[0]}{number}"
-        shared = markup(one["marks"][start:at], pens[0])
-        first.append(group(shared, class_=LOOK, id=name))
-        second.append(use(name))
-    first.append(markup(one["marks"][at:], pens[0]))
-    second.append(markup(other["marks"][to:], pens[1]))
-    return sized(papers[0], pens[0], "".join(first)), sized(papers[1], pens[1], "".join(second))
+        first.add(group(one["marks"][start:at], pens[0], id_=name, class_=LOOK))
+        second.add(Use(f"#{name}", debug=False))
+    put_on(first, one["marks"][at:], pens[0])
+    put_on(second, other["marks"][to:], pens[1])
+    return markup(first), markup(second)

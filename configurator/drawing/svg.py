@@ -1,8 +1,9 @@
 """A drawing as SVG, through svgwrite: classes instead of colours, true millimetres in the viewBox."""
 
-from xml.sax.saxutils import escape
-
+from svgwrite.base import BaseElement
 from svgwrite.container import SVG, Style
+from svgwrite.path import Path as SvgPath
+from svgwrite.text import Text
 
 from configurator.drawing.palette import paper_scale, standalone_style
 from configurator.kernel.shapes import Drawing, Mark
@@ -79,37 +80,31 @@ def fade_attributes(mark: Mark) -> dict[str, str]:
     return {"fill-opacity": f"{mark['fade']:.3f}".rstrip("0").rstrip(".")}
 
 
-def attributes(values: dict[str, str]) -> str:
-    """Return attributes as they stand in a tag; their values need no escaping."""
-    return "".join(f' {name}="{value}"' for name, value in values.items())
-
-
-def text_markup(mark: Mark, pen: Pen) -> str:
+def text_element(mark: Mark, pen: Pen) -> Text:
     """Return words as an SVG text."""
     x, y, size = (pen.number(value) for value in mark["points"])
-    values = {"class": mark["role"]}
+    extra = {"class_": mark["role"]}
     if size != pen.letters:
-        values["font-size"] = size
+        extra["font_size"] = size
     if mark["anchor"] != "start":
-        values["text-anchor"] = mark["anchor"]
+        extra["text_anchor"] = mark["anchor"]
     if mark["turn"]:
-        values["transform"] = f"rotate({mark['turn']:g} {x} {y})"
-    return f"<text{attributes({**values, 'x': x, 'y': y})}>{escape(mark['text'])}</text>"
+        extra["transform"] = f"rotate({mark['turn']:g} {x} {y})"
+    return Text(mark["text"], insert=(x, y), debug=False, **extra)
 
 
-def path_markup(run: list[Mark], pen: Pen) -> str:
+def path_element(run: list[Mark], pen: Pen) -> SvgPath:
     """Return a run of shapes as one SVG path."""
-    values = {"class": run[0]["role"], "d": "".join(pen.path(mark) for mark in run), **fade_attributes(run[0])}
-    return f"<path{attributes(values)}/>"
+    element = SvgPath(d="".join(pen.path(mark) for mark in run), class_=run[0]["role"], debug=False)
+    element.attribs.update(fade_attributes(run[0]))
+    return element
 
 
-def markup(marks: list[Mark], pen: Pen) -> str:
-    """Return marks as SVG elements; a site has so many that svgwrite, one by one, would take much of a build."""
-    written: list[str] = []
+def put_on(paper: BaseElement, marks: list[Mark], pen: Pen) -> None:
+    """Put marks as elements into another one."""
     for run in runs(marks):
         pen.lift()
-        written.append(text_markup(run[0], pen) if run[0]["shape"] == "text" else path_markup(run, pen))
-    return "".join(written)
+        paper.add(text_element(run[0], pen) if run[0]["shape"] == "text" else path_element(run, pen))
 
 
 def canvas(drawing: Drawing, prefix: str) -> SVG:
@@ -126,14 +121,9 @@ def canvas(drawing: Drawing, prefix: str) -> SVG:
     return paper
 
 
-def filled(paper: SVG, inside: str) -> str:
-    """Return a canvas's markup with more elements in it, behind its own."""
-    return str(paper.tostring()).replace(" />", "/>").removesuffix("</svg>") + inside + "</svg>"
-
-
-def to_inline_svg(drawing: Drawing, prefix: str = "") -> str:
-    """Return an SVG element for a page that links ``drawing.css``; ``prefix`` keeps ids on the page apart."""
-    return filled(canvas(drawing, prefix), markup(drawing["marks"], Pen(drawing)))
+def markup(paper: BaseElement) -> str:
+    """Return an element's markup."""
+    return str(paper.tostring()).replace(" />", "/>")
 
 
 def to_svg(drawing: Drawing) -> str:
@@ -144,4 +134,5 @@ def to_svg(drawing: Drawing) -> str:
     paper.attribs["width"] = f"{drawing['width'] / scale:.1f}mm"
     paper.attribs["height"] = f"{drawing['height'] / scale:.1f}mm"
     paper.add(Style(standalone_style(drawing)))
-    return filled(paper, markup(drawing["marks"], Pen(drawing))) + "\n"
+    put_on(paper, drawing["marks"], Pen(drawing))
+    return markup(paper) + "\n"

@@ -9,7 +9,7 @@ import pytest
 import resvg_py
 from PIL import Image
 
-from configurator.drawing.svg import to_inline_svg
+from configurator.drawing.layers import screen_svg
 from configurator.kernel.answer import ask
 from configurator.kernel.scene import scene
 from configurator.kernel.shapes import Door, Drawing, Position
@@ -30,7 +30,7 @@ CASES += [("pair", "curtain"), ("half-lite", "shutter"), ("divided", "slats"), (
 
 def white_area(drawing: Drawing) -> float:
     """Return how much of the picture is white, an edge's pixel counting by how much of it is."""
-    text = to_inline_svg(drawing).replace("<svg ", '<svg xmlns="http://www.w3.org/2000/svg" ', 1)
+    text = screen_svg(drawing).replace("<svg ", '<svg xmlns="http://www.w3.org/2000/svg" ', 1)
     text = text.replace("</desc>", f"</desc><style>{FLAT}</style>", 1)
     image = Image.open(io.BytesIO(bytes(resvg_py.svg_to_bytes(svg_string=text, width=ACROSS, background="#000000"))))
     return sum(level * count for level, count in enumerate(image.convert("L").histogram()))
