@@ -32,7 +32,7 @@ def louver_figures(
             count * bays,
             "count",
             "the fewest at no more than the greatest pitch, the end ones free to turn",
-            "({height} less sweep {sweep}) by {pitch}, up to whole spaces, and one, in each of {bays} bays",
+            "({height} less sweep {sweep}) by {pitch}, up to whole spaces, and one; times the bays, {bays}",
             {
                 "height": [height, "mm"],
                 "sweep": [sweep, "mm"],
