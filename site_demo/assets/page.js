@@ -90,7 +90,7 @@
 
     function apply() {
       var wants = Array.prototype.map.call(form.querySelectorAll(":checked[name=want]"), function (box) { return box.value; });
-      var words = form.elements.words.value.toLowerCase().split(/\s+/).filter(Boolean);
+      var words = form.elements.words.value.toLowerCase().replace(/'/g, "’").split(/\s+/).filter(Boolean);
       var shown = 0;
       items.forEach(function (item) {
         item.hidden = !matches(item, wants, words);
