@@ -8,6 +8,7 @@ from configurator.kernel.mount.spacer import spacer_thickness, stand_off_needed
 from configurator.kernel.mount.upright import limit_bottom, set_upright
 from configurator.kernel.numbers import step_up
 from configurator.kernel.sampling import ROUGH_STEPS, Sample, travel_samples
+from configurator.kernel.say import say_both
 from configurator.kernel.shapes import Cassette, Door, Piece, Size
 
 
@@ -47,16 +48,21 @@ def set_foot(door: Door, numbers: dict[str, float], size: Size) -> None:
         size["y0"] = max(lower, min(size["y0"], limit_bottom(door, numbers)))
 
 
+def beyond(words: str, needed: float, made: float, end: str) -> str:
+    """Return a refusal that says what size is needed and what is made."""
+    return words + ": " + say_both(max(needed, 0.0)) + ", against " + say_both(made) + " at the " + end + "."
+
+
 def refusal_for(numbers: dict[str, float], size: Size) -> str:
     """Return why a covering of this size cannot be made, or an empty text."""
     width = size["x1"] - size["x0"]
     height = size["y1"] - size["y0"]
     if width < numbers["width_least"]:
-        return "It is not made as narrow as this glass needs."
+        return beyond("It is not made as narrow as this glass needs", width, numbers["width_least"], "least")
     if width > numbers["width_most"]:
-        return "It is not made as wide as this opening needs."
+        return beyond("It is not made as wide as this opening needs", width, numbers["width_most"], "most")
     if height > numbers["height_most"]:
-        return "It is not made as high as this opening needs."
+        return beyond("It is not made as high as this opening needs", height, numbers["height_most"], "most")
     return ""
 
 

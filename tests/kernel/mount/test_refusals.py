@@ -50,3 +50,10 @@ def test_rails_higher_than_the_room_for_them_are_the_reason(catalog: Catalog, ov
     family = with_number(family, "rail_height", 2500.0)
     refusal = ask(catalog.doors["garden-pair"], family, {}, catalog.household)["refusal"]
     assert refusal == "Its rails alone are higher than the room that this door leaves for it."
+
+
+def test_a_size_that_is_not_made_is_told_with_what_is_needed_and_what_is_made(catalog: Catalog) -> None:
+    family = with_number(catalog.families["cellular-shade"], "width_most", 508.0)
+    refusal = ask(catalog.doors["garden-door"], family, {}, catalog.household)["refusal"]
+    words = "It is not made as wide as this opening needs: 25 in (635 mm), against 20 in (508 mm) at the most."
+    assert refusal == words
