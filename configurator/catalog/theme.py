@@ -18,7 +18,9 @@ from configurator.catalog.located import ContentFile, KeyPath, dotted
 from configurator.catalog.schema.showroom import Colours, Showroom
 from configurator.catalog.suggest import one_of
 
-LOGO_ENDINGS = (".svg", ".png", ".jpg", ".jpeg", ".webp")
+# What browsers show of what Pillow reads.
+PICTURE_ENDINGS = (".png", ".jpg", ".jpeg", ".webp")
+LOGO_ENDINGS = (".svg", *PICTURE_ENDINGS)
 
 
 def check_theme(file: ContentFile, showroom: Showroom, folder: Path) -> None:

@@ -118,17 +118,17 @@ def every_other(points: list[float]) -> list[float]:
 
 def screen_svg(drawing: Drawing, prefix: str = "") -> str:
     """Return an SVG element for a page; ``prefix`` keeps ids on the page apart."""
-    paper, pen = screen_canvas(drawing, prefix), ScreenPen(drawing)
+    pen = ScreenPen(drawing)
+    paper = screen_canvas(drawing, prefix, pen)
     put_on(paper, still(drawing)["marks"], pen)
     return markup(paper)
 
 
-def screen_canvas(drawing: Drawing, prefix: str) -> SVG:
+def screen_canvas(drawing: Drawing, prefix: str, pen: ScreenPen) -> SVG:
     """Return a page's canvas of a drawing, which says the usual size of its words once."""
     paper = canvas(drawing, prefix)
-    letters = ScreenPen(drawing).letters
-    if letters:
-        paper.attribs["font-size"] = letters
+    if pen.letters:
+        paper.attribs["font-size"] = pen.letters
     return paper
 
 
@@ -158,7 +158,8 @@ def layered_svg(drawings: list[Drawing], classes: list[str], prefix: str = "", b
     lists = [still(drawing)["marks"] for drawing in drawings]
     start = common_start(lists)
     end = common_start([marks[start:][::-1] for marks in lists])
-    paper, pen = screen_canvas(drawings[0], prefix), ScreenPen(drawings[0])
+    pen = ScreenPen(drawings[0])
+    paper = screen_canvas(drawings[0], prefix, pen)
     if base:
         paper.add(Use(f"#{base}", debug=False))
     put_on(paper, lists[0][:start], pen)
@@ -170,14 +171,15 @@ def layered_svg(drawings: list[Drawing], classes: list[str], prefix: str = "", b
 
 def base_svg(drawing: Drawing, name: str) -> str:
     """Return an SVG without size that only holds the drawing's marks as a group for others to use."""
-    paper = screen_canvas(drawing, "")
+    pen = ScreenPen(drawing)
+    paper = screen_canvas(drawing, "", pen)
     paper.elements.clear()
     for stated in ("class", "role", "viewBox", "aria-labelledby"):
         del paper.attribs[stated]
     paper.attribs.update({"width": "0", "height": "0", "aria-hidden": "true"})
     held = Defs(debug=False)
     # A style rule cannot reach into what is used, unless all of its selector lies within.
-    held.add(group(still(drawing)["marks"], ScreenPen(drawing), id_=name, class_=LOOK))
+    held.add(group(still(drawing)["marks"], pen, id_=name, class_=LOOK))
     paper.add(held)
     return markup(paper)
 
@@ -206,8 +208,8 @@ def shared_runs(one: list[Mark], other: list[Mark]) -> list[tuple[int, int, int]
 def twin_svgs(one: Drawing, other: Drawing, prefixes: tuple[str, str]) -> tuple[str, str]:
     """Return two SVGs for one page: the second refers to the first for what both show."""
     one, other = still(one), still(other)
-    first, second = screen_canvas(one, prefixes[0]), screen_canvas(other, prefixes[1])
     pens = (ScreenPen(one), ScreenPen(other))
+    first, second = screen_canvas(one, prefixes[0], pens[0]), screen_canvas(other, prefixes[1], pens[1])
     at, to = 0, 0
     for number, (start, end, size) in enumerate(shared_runs(one["marks"], other["marks"])):
         put_on(first, one["marks"][at:start], pens[0])

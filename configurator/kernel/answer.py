@@ -44,7 +44,7 @@ def replies(
     plain.extend(light_gap_figures(door, numbers, size))
     plain.extend(cloth_figures(numbers, size))
     plain.extend(louver_figures(door, mechanism, numbers, size, raised_shares, down_shares))
-    answers = [reply(plain, [], []), pass_reply(door, mechanism, numbers, size, samples, handle)]
+    answers = [reply(plain, [], []), pass_reply(mechanism, numbers, size, samples, handle)]
     answers.extend(living_replies(door, mechanism, numbers, cassettes, size, household, samples, down))
     return answers
 

@@ -6,7 +6,7 @@ from configurator.site.sitepage import Given
 from configurator.site.words import percent
 
 NAMED = 3
-ALL_CLEAR = "100\u202f%"
+ALL_CLEAR = percent(1.0)
 
 
 def named(lines: list[Line]) -> str:

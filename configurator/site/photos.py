@@ -10,8 +10,8 @@ from PIL import Image
 from configurator.catalog import ContentProblems
 from configurator.catalog.problem import Problem
 from configurator.catalog.schema.showroom import Colours
+from configurator.catalog.theme import PICTURE_ENDINGS
 
-PHOTO_ENDINGS = (".jpg", ".jpeg", ".png", ".webp")
 UNREAD = "no picture that can be read; a whole JPEG, PNG or WebP file is expected"
 TYPES = {".png": "image/png", ".jpg": "image/jpeg", ".jpeg": "image/jpeg", ".webp": "image/webp"}
 
@@ -33,7 +33,7 @@ def photographs(folder: Path) -> dict[str, Photo]:
     found: dict[str, Photo] = {}
     unread: list[Problem] = []
     for path in sorted(folder.glob("*")):
-        if path.suffix.lower() not in PHOTO_ENDINGS:
+        if path.suffix.lower() not in PICTURE_ENDINGS:
             continue
         try:
             with Image.open(path) as opened:

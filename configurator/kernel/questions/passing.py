@@ -8,7 +8,7 @@ from configurator.kernel.questions.figure import figure, verdict
 from configurator.kernel.questions.reply import Reply, reply
 from configurator.kernel.sampling import Sample, covering_pieces
 from configurator.kernel.say import say_both
-from configurator.kernel.shapes import Door, Figure, Leg, Piece, Size, Verdict
+from configurator.kernel.shapes import Figure, Leg, Piece, Size, Verdict
 from configurator.kernel.travel import along, coarse, legs
 
 # Two lengths that differ by less than this are the same length.
@@ -46,6 +46,11 @@ def air_out(piece: Piece, part: Piece) -> float:
     return max(part["z0"] - piece["z1"], piece["z0"] - part["z1"])
 
 
+def air_between(piece: Piece, part: Piece) -> float:
+    """Return the air between two boxes, along the axis that has most of it."""
+    return max(air_up(piece, part), air_across(piece, part), air_out(piece, part))
+
+
 def way_past(piece: Piece, part: Piece) -> str:
     """Return in words how a piece passes a part, by the axis with the most air."""
     across = air_across(piece, part)
@@ -65,7 +70,7 @@ def least_air(pieces: list[Piece], handle: list[Piece]) -> float:
         for part in handle:
             # Written out rather than called: this runs for every piece at every step of the travel.
             if part["y0"] - piece["y1"] < least and piece["y0"] - part["y1"] < least:
-                least = min(least, max(air_up(piece, part), air_across(piece, part), air_out(piece, part)))
+                least = min(least, air_between(piece, part))
     return least
 
 
@@ -86,7 +91,7 @@ def tightest(samples: list[Sample], airs: list[float], handle: list[Piece]) -> M
     }
     for piece in sample["pieces"]:
         for part in handle:
-            air = max(air_up(piece, part), air_across(piece, part), air_out(piece, part))
+            air = air_between(piece, part)
             if air < best["air"]:
                 best["air"] = air
                 best["piece"] = piece
@@ -244,7 +249,6 @@ def gap_figures(place: Meeting) -> list[Figure]:
 
 
 def passing_verdict(
-    door: Door,
     mechanism: str,
     numbers: dict[str, float],
     size: Size,
@@ -271,11 +275,11 @@ def passing_verdict(
 
 
 def pass_reply(
-    door: Door, mechanism: str, numbers: dict[str, float], size: Size, samples: list[Sample], handle: list[Piece]
+    mechanism: str, numbers: dict[str, float], size: Size, samples: list[Sample], handle: list[Piece]
 ) -> Reply:
     """Return the free gap at the handle and the verdict on passing it."""
     stretches = legs(numbers)
     airs = [least_air(sample["pieces"], handle) for sample in samples]
     place = tightest(samples, airs, handle)
-    found = passing_verdict(door, mechanism, numbers, size, samples, airs, handle, stretches, place)
+    found = passing_verdict(mechanism, numbers, size, samples, airs, handle, stretches, place)
     return reply(gap_figures(place), [found], [])

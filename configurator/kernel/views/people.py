@@ -15,6 +15,8 @@ PEOPLE_LETTERS = 0.026
 EYE_SHARE = 0.936
 HEAD_RADIUS = 0.064
 BODY = [[0.0, 0.045], [0.5, 0.07], [0.74, 0.092], [0.81, 0.075], [0.845, 0.03]]
+# In parts of the height as well: how far beside a person's middle their dimensions begin, clear of the body.
+BESIDE_BODY = 0.1
 # How far the ground goes on beyond a person, in letters, and how thick it is drawn.
 GROUND_BEYOND = 1.5
 GROUND_DEPTH = 0.5
@@ -67,7 +69,7 @@ def inside_dims(notes: Notes, household: Household, low: float, units: str) -> N
     """Add the heights of the person inside and the distance from the glass, below ``low``."""
     size = notes["size"]
     there = household["person_distance"]
-    side = there + household["person_height"] * 0.1
+    side = there + household["person_height"] * BESIDE_BODY
     x = side + size * FIRST_TIER
     words = say_length(household["shoulder_height"], units)
     dim_upright(notes, -household["shoulder_height"], 0.0, x, side, words, "below", "household_shoulder_height")
@@ -84,7 +86,7 @@ def outside_dims(notes: Notes, household: Household, low: float, units: str) -> 
     far = household["outside_distance"]
     level = household["outside_level"]
     eye = household["outside_eye"]
-    side = -far - eye * 0.1
+    side = -far - eye * BESIDE_BODY
     x = side - size * FIRST_TIER
     words = say_length(level, units)
     upper = min(-level, 0.0)
@@ -100,10 +102,10 @@ def people_window(household: Household, frame: Layout, low: float, units: str, v
     """Set the drawing's window round both people, the door and the distances at ``low``."""
     size = frame["size"]
     reach = size * (FIRST_TIER + TIER * 2 + EDGE_ROOM)
-    view["x"] = -household["outside_distance"] - household["outside_eye"] * 0.1 - reach
+    view["x"] = -household["outside_distance"] - household["outside_eye"] * BESIDE_BODY - reach
     there = household["person_distance"]
     words = text_width(say_length(there, units), size) + size
-    view["width"] = there + max(household["person_height"] * 0.1 + reach, words) - view["x"]
+    view["width"] = there + max(household["person_height"] * BESIDE_BODY + reach, words) - view["x"]
     eye = household["outside_level"] + household["outside_eye"] / EYE_SHARE
     view["y"] = -max(frame["top"] + size * 1.5, household["person_height"], eye) - size * EDGE_ROOM
     view["height"] = low + size * EDGE_ROOM - view["y"]

@@ -36,7 +36,7 @@ TIP = 36 * 25.4 - 2.75 * 25.4 - 115.0
 def passing(size: Size, door: Door, numbers: dict[str, float] = NUMBERS) -> Reply:
     handle = handle_pieces(door)
     samples = travel_samples("accordion", numbers, size, part_heights(handle), FINE_STEPS)
-    return pass_reply(door, "accordion", numbers, size, samples, handle)
+    return pass_reply("accordion", numbers, size, samples, handle)
 
 
 def with_gap(gap: float) -> Door:

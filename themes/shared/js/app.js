@@ -50,8 +50,7 @@ function createActions(app, store, address) {
     },
     moveAll: (share) => set(withPlace(store.get(), placeAtShare(app.catalog, activeOf(store.get()), share)), "move"),
     goTo(end) {
-      const configuration = activeOf(store.get());
-      set(withPlace(store.get(), (end === "open" ? openPlace : closedPlace)(app.catalog, configuration)), "push");
+      set(withPlace(store.get(), endPlace(app.catalog, activeOf(store.get()), end)), "push");
     },
     settle: settleSoon,
     another: () => set(withAnother(store.get()), "push"),
@@ -145,11 +144,15 @@ function joinPage(app, { tabs, doorForm, coveringForm, figures, travel, now, com
   ];
 }
 
-function showDrawing(app) {
-  const state = app.state();
-  app.stage.draw(state, true);
-  app.units.show(state.units);
+// What goes with a whole drawing, once it stands.
+function showBesideDrawing(app) {
+  app.units.show(app.state().units);
   app.speak();
+}
+
+function showDrawing(app) {
+  app.stage.draw(app.state(), true);
+  showBesideDrawing(app);
 }
 
 function showEverything(app) {
@@ -250,10 +253,7 @@ function createApp(root, catalog) {
       followWindow(app);
     },
     ...app.stage.drawSteps(app.state()),
-    () => {
-      app.units.show(app.state().units);
-      app.speak();
-    },
+    () => showBesideDrawing(app),
   ]);
 }
 

@@ -158,6 +158,10 @@ function withFamily(catalog, state, family) {
   return withActive(next, { place: openPlace(catalog, activeOf(next)) });
 }
 
+function endPlace(catalog, configuration, end) {
+  return (end === "open" ? openPlace : closedPlace)(catalog, configuration);
+}
+
 // A place kept from other choices may name parts that these do not move.
 function fittedPlace(catalog, configuration) {
   const moves = legsOf(catalog, configuration).map((leg) => leg.moves);

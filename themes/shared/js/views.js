@@ -55,7 +55,7 @@ function createAsker(catalog, household) {
     return { elevation: kernel.elevation_of(...given), section: kernel.section_of(...given), plan: kernel.plan_of(...given) };
   }
 
-  const ends = remembered(12, (one, end, units) => drawings(one, end === "open" ? openPlace(catalog, one) : closedPlace(catalog, one), units));
+  const ends = remembered(12, (one, end, units) => drawings(one, endPlace(catalog, one, end), units));
 
   return {
     answer,
