@@ -10,7 +10,7 @@ from configurator.browser.link.limits import DOOR_LIMITS, HANDLE_LIMITS, HOUSEHO
 from configurator.catalog import Catalog
 from configurator.kernel.resolve import resolve
 from configurator.kernel.shapes import Door, Family, Household, Position
-from configurator.kernel.travel import legs
+from configurator.kernel.position import legs
 
 EIGHTH = 25.4 / 8
 

@@ -20,13 +20,13 @@ from configurator.catalog import ContentProblems, Problem
 from configurator.catalog.suggest import what_to_write
 from configurator.kernel.resolve import resolve
 from configurator.kernel.shapes import Door, Family, Position
-from configurator.kernel.travel import closed_position, open_position, position_at
+from configurator.kernel.position import closed_position, open_position, position_at
 from configurator.kernel.views.detail import detail_handle_of, detail_head_of
 from configurator.kernel.views.elevation import elevation_of
 from configurator.kernel.views.plan import plan_of
 from configurator.kernel.views.section import section_of
 from configurator.kernel.views.sheet import sheet_of
-from configurator.kernel.views.words import place_words
+from configurator.kernel.whereabouts import place_words
 from configurator.site.compare import fitted_url
 from configurator.site.house import House
 from configurator.site.pictures import View, finished_svg
@@ -84,7 +84,7 @@ def figure(asked: dict[str, str], number: int, house: House) -> str:
         raise Slip(f"{family['name']} does not go on {door['name']}: {answer['refusal']}")
     at = place(family, asked["at"])
     svg = finished_svg(house, view, door, family, at, f"g{number}-")
-    words = escape(f"{family['name']} on {house.door_name(door)}: {place_words(answer, at)}.")
+    words = escape(f"{family['name']} on {house.door_name(door)}: {place_words(answer["legs"], at)}.")
     link = f'<a href="../{fitted_url(door, family)}">All its figures</a>'
     return f'<figure class="drawing">{svg}<figcaption>{words} {link}</figcaption></figure>'
 

@@ -8,13 +8,13 @@ from configurator.kernel.door.leaf import leaf_box
 from configurator.kernel.resolve import resolve
 from configurator.kernel.scene import sized_scene
 from configurator.kernel.shapes import Answer, Door, Drawing, Family, Position, Scene
-from configurator.kernel.travel import position_at
+from configurator.kernel.position import position_at
 from configurator.kernel.views.elevation import blank_drawing, covering_front, door_front
 from configurator.kernel.views.layout import WALL_DEPTH, Layout, layout
 from configurator.kernel.views.measure import bare_answer, bare_scene
 from configurator.kernel.views.section import covering_side, section_still
 from configurator.kernel.views.sheet import sheet_of
-from configurator.kernel.views.words import place_words
+from configurator.kernel.whereabouts import place_words
 from configurator.site.house import House
 
 View = Callable[[Scene, Door, Answer, str, dict[str, str]], Drawing]
@@ -31,7 +31,7 @@ def placed(house: House, door: Door, family: Family, place: Position) -> Scene:
 def finished(house: House, view: View, door: Door, family: Family, place: Position) -> Drawing:
     """Return a finished view with all its notes."""
     answer = house.answer(door, family)
-    names = {"family": family["name"], "door": door["name"], "place": place_words(answer, place)}
+    names = {"family": family["name"], "door": door["name"], "place": place_words(answer["legs"], place)}
     return view(placed(house, door, family, place), door, answer, house.units, names)
 
 

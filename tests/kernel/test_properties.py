@@ -23,7 +23,7 @@ from configurator.kernel.sampling import covering_pieces
 from configurator.kernel.say import say_working
 from configurator.kernel.scene import scene
 from configurator.kernel.shapes import Answer, Door, Piece
-from configurator.kernel.travel import legs
+from configurator.kernel.position import legs
 from configurator.places import CONTENT
 from tests.cases import Case, random_case, seeded_case
 

@@ -17,7 +17,7 @@ from configurator.browser.link.state import fresh_configuration, preset_door
 from configurator.kernel.numbers import clamp
 from configurator.kernel.resolve import find_option
 from configurator.kernel.shapes import Choice, Door, Family
-from configurator.kernel.travel import position
+from configurator.kernel.position import position
 
 TILT_MOST = 180.0
 

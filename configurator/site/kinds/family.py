@@ -2,7 +2,7 @@
 
 from configurator.drawing.layers import layered_svg
 from configurator.kernel.shapes import Answer, Door, Family
-from configurator.kernel.views.words import place_words
+from configurator.kernel.whereabouts import place_words
 from configurator.site.compare import compared
 from configurator.site.house import House
 from configurator.site.kinds.home import first_single
@@ -42,7 +42,7 @@ def moving(house: House, door: Door, family: Family, answer: Answer) -> Given:
             {"svg": layered_svg(drawings, classes, "mover-"), "across": f"{drawings[0]['width']:.0f}"}
             for drawings in (fronts, sides)
         ],
-        "words": [place_words(answer, place) for place in places],
+        "words": [place_words(answer["legs"], place) for place in places],
         "first": FIRST,
         "last": STEPS,
     }

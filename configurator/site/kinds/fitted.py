@@ -1,7 +1,7 @@
 """One family on one door: drawings open and closed, every figure with its working, cautions and sources."""
 
 from configurator.kernel.shapes import Answer, Door, Family
-from configurator.kernel.views.words import place_words
+from configurator.kernel.whereabouts import place_words
 from configurator.site.compare import fitted_url
 from configurator.site.house import House
 from configurator.site.pictures import sheet_svgs
@@ -19,7 +19,7 @@ def plates(house: House, door: Door, family: Family, answer: Answer) -> list[Giv
         {
             "svg": svg,
             "width": f"{width:.1f}",
-            "words": f"{family['name']} on {house.door_name(door)}: {place_words(answer, place)}.",
+            "words": f"{family['name']} on {house.door_name(door)}: {place_words(answer["legs"], place)}.",
         }
         for (svg, width), place in zip(sheet_svgs(house, door, family, places), places, strict=True)
     ]
