@@ -10,9 +10,10 @@ from markupsafe import Markup
 
 from configurator.kernel.say import say_value, say_working
 from configurator.kernel.shapes import Figure
+from configurator.kernel.typeset import typeset
 
-APOSTROPHE = re.compile(r"(?<=\w)'(?=\w)|(?<=s)'(?= )")
-INSIDE_MEASURE = re.compile(r"(?<=≈) |(?<=\d) (?=\d+/\d)|(?<=×) (?=\d)|(?<=\d) (?=(?:in|mm|cm|ft|kg|%)(?!\w))")
+# Most words stand on many pages.
+typeset_words = lru_cache(maxsize=8192)(typeset)
 
 
 def dial(telephone: str) -> str:
@@ -30,15 +31,9 @@ def sentence(words: str) -> str:
     return words[:1].upper() + words[1:]
 
 
-def typeset(value: object) -> object:
+def typeset_value(value: object) -> object:
     """Return words as a page sets them: curved apostrophes, and no line ending inside a measure."""
     return typeset_words(value) if isinstance(value, str) and not isinstance(value, Markup) else value
-
-
-@lru_cache(maxsize=8192)
-def typeset_words(words: str) -> str:
-    """Return plain words typeset; most stand on many pages."""
-    return INSIDE_MEASURE.sub("\u00a0", APOSTROPHE.sub("’", words))
 
 
 def raw(html: str) -> Markup:
@@ -64,4 +59,4 @@ def add_words(env: jinja2.Environment, units: str) -> None:
         "working": working,
     }
     env.filters.update(filters)
-    env.finalize = typeset
+    env.finalize = typeset_value
