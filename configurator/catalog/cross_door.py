@@ -48,7 +48,10 @@ def check_sum(file: ContentFile, path: KeyPath, whole: float, parts: list[tuple[
         return
     units = units_of(file.written(path))
     working = " + ".join(f"{name} {say_length(length, units)}" for name, length in parts)
-    words = f"leaf.{path[1]} is {say_length(whole, units)}, but {working} = {say_length(total, units)}"
+    said = say_length(total, units)
+    # The mark of a rounded value stands in place of the equals sign.
+    result = said if said.startswith("≈") else f"= {said}"
+    words = f"leaf.{path[1]} is {say_length(whole, units)}, but {working} {result}"
     file.at_value(path, f"{words}; they must agree within 1/8 in (3 mm)")
 
 
