@@ -101,8 +101,7 @@ FAULTS = {
     ),
     "units that are unknown, and an order step that hangs on them": Fault(
         ROOM,
-        "units: in
-order_step: 1/8 in",
+        "units: in\norder_step: 1/8 in",
         "units: yd",
         "9:8: units is 'yd'; in or mm is expected",
     ),
