@@ -122,7 +122,8 @@ FAULTS = {
         GARDEN,
         "height: 6'8\"",
         "height: 6'80\"",
-        "9:11: leaf.height is 6'80\"; inches after feet stay below 12; a length such as 22 1/2 in, 6'8\" or 571 mm is expected",
+        "9:11: leaf.height is 6'80\"; inches after feet stay below 12; "
+        "a length such as 22 1/2 in, 6'8\" or 571 mm is expected",
     ),
     "a list for a length": Fault(
         GARDEN,

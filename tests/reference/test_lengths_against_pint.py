@@ -17,7 +17,9 @@ UNITS = pint.UnitRegistry(non_int_type=Fraction)
 
 UNIT_NAMES = st.sampled_from(["mm", "cm", "m", "in", "ft"])
 wholes = st.integers(0, 9999)
-parts = st.sampled_from([2, 3, 4, 8, 16, 32, 64]).flatmap(lambda below: st.tuples(st.integers(1, below - 1), st.just(below)))
+parts = st.sampled_from([2, 3, 4, 8, 16, 32, 64]).flatmap(
+    lambda below: st.tuples(st.integers(1, below - 1), st.just(below))
+)
 
 
 def in_mm(value: Fraction, unit: str) -> float:
