@@ -12,6 +12,8 @@ LEAN_FUNCTIONS = {
         "function (a, b) {return (typeof b === 'string' || Array.isArray(b)) ? b.indexOf(a) >= 0"
         " : Object.prototype.hasOwnProperty.call(b, a);}"
     ),
+    "int": "function (x) {return Math.trunc(x);}",
+    "list": "function (a) {return _each(a).slice();}",
     "sorted": (
         "function (a, key) {var of = key || function (x) {return x;};"
         " return _each(a).slice().sort(function (p, q) {p = of(p); q = of(q); return p < q ? -1 : p > q ? 1 : 0;});}"
@@ -24,6 +26,16 @@ LEAN_METHODS = {
     "get": (
         "function (k, d) {return Object.prototype.hasOwnProperty.call(this, k) ? this[k] : d === undefined ? null : d;}"
     ),
+    "copy": "function () {return Array.isArray(this) ? this.slice() : Object.assign({}, this);}",
+    "endswith": "function (x) {return this.endsWith(x);}",
+    "find": "function (x) {return this.indexOf(x);}",
+    "join": "function (a) {return a.join(this);}",
+    "lower": "function () {return this.toLowerCase();}",
+    "replace": "function (x, y) {return this.split(x).join(y);}",
+    "split": "function (x) {return this.split(x);}",
+    "startswith": "function (x) {return this.startsWith(x);}",
+    "upper": "function () {return this.toUpperCase();}",
+    "values": "function () {return Object.values(this);}",
 }
 # PScript asks for these along with the ones above, which no longer call them.
 UNCALLED = ("op_equals",)

@@ -18,11 +18,10 @@ from configurator.kernel.door.leaf import leaf_width
 from configurator.kernel.fit import pieces_at
 from configurator.kernel.glass import glass_shares
 from configurator.kernel.mechanisms.roll import roll_diameter
-from configurator.kernel.message import ENGLISH, is_said, say
+from configurator.kernel.message import ENGLISH, is_said, say, say_working
 from configurator.kernel.mount.hung import hung
 from configurator.kernel.pieces import mirrored
 from configurator.kernel.position import closed_position
-from configurator.kernel.say import say_working
 from configurator.kernel.scene import scene_at
 from configurator.kernel.shapes import Answer, Door, Fit, Piece
 from configurator.places import CONTENT
@@ -88,7 +87,7 @@ def test_every_answer_is_whole_or_says_why_not(number: int) -> None:
     assert set(states(answer).values()) <= set(RANK)
     assert all(0 <= verdict["start"] <= verdict["end"] <= 1 for verdict in answer["verdicts"].values())
     assert all(caution["text"] and caution["source"] for caution in answer["cautions"])
-    workings = [figure["working"]["rule"] + say_working(figure, "in") for figure in answer["figures"].values()]
+    workings = [say_working(figure, ENGLISH, "in") for figure in answer["figures"].values()]
     assert [words for words in workings if "{" in words] == []
     shares = [key for key in found if answer["figures"][key]["unit"] == "share"]
     assert [key for key in shares if found[key] > 1 + 1e-9] == []

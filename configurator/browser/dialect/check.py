@@ -166,6 +166,10 @@ class Check(ast.NodeVisitor):
             self.slip(node, f".{func.attr}(); the dialect has only {', '.join(sorted(METHODS))}")
         if func.attr == "split" and len(node.args) != 1:
             self.slip(node, "split() without a separator; name it")
+        if func.attr in ("find", "startswith", "endswith") and len(node.args) != 1:
+            self.slip(node, f"{func.attr}() from a place on; cut the text first")
+        if func.attr == "replace" and len(node.args) != 2:
+            self.slip(node, "replace() of so many; it replaces all")
 
     def visit_Attribute(self, node: ast.Attribute) -> None:
         """Refuse attributes but those of math and the known methods."""

@@ -1,5 +1,6 @@
 """The drawing sheet: elevation, section and plan on shared axes, with a title block, to a usual scale."""
 
+from configurator.kernel.say import INCH, TAPE, in_fractions
 from configurator.kernel.shapes import Answer, Door, Drawing, Family, Household, Mark, Position, Scene
 from configurator.kernel.views.elevation import (
     blank_drawing,
@@ -21,15 +22,6 @@ PAPER_WIDTH = 180.0
 PAPER_HEIGHT = 245.0
 METRIC_SCALES = [5.0, 10.0, 20.0, 25.0, 50.0, 100.0]
 INCH_SCALES = [8.0, 12.0, 16.0, 24.0, 32.0, 48.0, 96.0]
-INCH_SCALE_WORDS = {
-    "8": "1 1/2 in = 1 ft",
-    "12": "1 in = 1 ft",
-    "16": "3/4 in = 1 ft",
-    "24": "1/2 in = 1 ft",
-    "32": "3/8 in = 1 ft",
-    "48": "1/4 in = 1 ft",
-    "96": "1/8 in = 1 ft",
-}
 # In letters: between two views, round the sheet, and the title block's rows.
 VIEW_GAP = 1.0
 SHEET_EDGE = 0.8
@@ -64,9 +56,24 @@ def sheet_windows(door: Door, frame: Layout) -> list[Drawing]:
     return [front, side, top, whole]
 
 
+def section_shift(front: Drawing, side: Drawing, gap: float) -> float:
+    """Return how far right the section goes to stand beside the elevation, with a gap between their windows."""
+    return front["x"] + front["width"] + gap - side["x"]
+
+
+def plan_shift(front: Drawing, top: Drawing, gap: float) -> float:
+    """Return how far down the plan goes to lie below the elevation, with a gap between their windows."""
+    return front["y"] + front["height"] + gap - top["y"]
+
+
+def usual_scales(units: str) -> list[float]:
+    """Return the usual scales 1:n, largest first; in inches those of whole or broken inches to the foot."""
+    return INCH_SCALES if units == "in" else METRIC_SCALES
+
+
 def fitting_scale(door: Door, frame: Layout, units: str) -> float:
     """Return the largest usual scale at which the sheet fits the paper, and letter the layout for it."""
-    scales = INCH_SCALES if units == "in" else METRIC_SCALES
+    scales = usual_scales(units)
     for scale in scales:
         lettered(frame, scale)
         whole = sheet_windows(door, frame)[3]
@@ -79,7 +86,7 @@ def scale_words(scale: float, units: str) -> str:
     """Return a scale as a title block writes it."""
     ratio = str(int(scale))
     if units == "in":
-        return INCH_SCALE_WORDS[ratio] + " (1:" + ratio + ")"
+        return in_fractions(INCH * 12 / scale, TAPE) + " in = 1 ft (1:" + ratio + ")"
     return "1:" + ratio
 
 
@@ -145,8 +152,8 @@ def sheet_of(scene: Scene, door: Door, answer: Answer, units: str, names: dict[s
     top = windows[2]
     whole = windows[3]
     gap = frame["size"] * VIEW_GAP
-    side_dx = front["x"] + front["width"] + gap - side["x"]
-    top_dy = front["y"] + front["height"] + gap - top["y"]
+    side_dx = section_shift(front, side, gap)
+    top_dy = plan_shift(front, top, gap)
     view = blank_drawing("sheet", names, answer, units)
     edge = frame["size"] * 0.2
     view["x"] = whole["x"] - edge
