@@ -12,7 +12,9 @@ from configurator.catalog import load
 from configurator.kernel.answer import ask
 from configurator.kernel.scene import scene
 from configurator.kernel.shapes import Door
-from configurator.kernel.views.sheet import sheet
+from configurator.kernel.views.draft import drafted
+from configurator.kernel.views.sheet import sheet_of
+from configurator.kernel.views.subject import subject
 from configurator.places import CONTENT
 from tests.cases import random_choices
 
@@ -47,5 +49,6 @@ def test_whatever_can_be_typed_has_an_answer_and_a_drawing(number: int) -> None:
         assert figure["unit"] != "share" or figure["value"] <= 1 + 1e-9, name
     for piece in scene(door, family, choices, answer["closed"])["covering"]:
         assert all(piece[axis + "0"] <= piece[axis + "1"] + 1e-9 for axis in "xyz"), piece["kind"]
-    drawn = sheet(door, family, choices, answer["open"], CATALOG.household, "in")
+    given = subject(door, family, choices, answer["open"], CATALOG.household)
+    drawn = sheet_of(drafted(door, given, "in"))
     assert all(math.isfinite(value) for mark in drawn["marks"] for value in mark["points"])
