@@ -14,7 +14,9 @@ from configurator.kernel.message import is_said
 from configurator.kernel.mount.hung import hung
 from configurator.kernel.scene import scene_at
 from configurator.kernel.shapes import Door
-from configurator.kernel.views.sheet import sheet
+from configurator.kernel.views.draft import drafted
+from configurator.kernel.views.sheet import sheet_of
+from configurator.kernel.views.subject import subject
 from configurator.places import CONTENT
 from tests.cases import random_choices
 
@@ -49,5 +51,6 @@ def test_whatever_can_be_typed_has_an_answer_and_a_drawing(number: int) -> None:
         assert figure["unit"] != "share" or figure["value"] <= 1 + 1e-9, name
     for piece in scene_at(hung(door, family, choices), answer["closed"])["covering"]:
         assert all(piece[axis + "0"] <= piece[axis + "1"] + 1e-9 for axis in "xyz"), piece["kind"]
-    drawn = sheet(door, family, choices, answer["open"], CATALOG.household, "in")
+    given = subject(door, family, choices, answer["open"], CATALOG.household)
+    drawn = sheet_of(drafted(door, given, "in"))
     assert all(math.isfinite(value) for mark in drawn["marks"] for value in mark["points"])

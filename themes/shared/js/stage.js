@@ -115,7 +115,7 @@ function createStage(app) {
     return [
       () => (shown = app.ask.drawings(one, one.place, units)),
       ...VIEWS.map((view) => () => {
-        const count = app.ask.stillCount(view, one);
+        const count = app.ask.stillCount(view, one, units);
         still[view].draw(shown[view].marks.slice(0, count));
         moving[view].draw(shown[view].marks.slice(count));
       }),
