@@ -49,6 +49,7 @@ INSIDE = {
     "x = pieces or [1]": "as a condition",
     "x = pieces == []": "comparing lists or dicts",
     "x = pieces[0] != pieces[1]": "comparing lists or dicts",
+    "x = count == (count > 3)": "a truth value compared",
     "x = name is 'a'": "is, other than with None",
     "x = pieces[::2]": "a slice with a step",
     "try:\n        pass\n    except ValueError:\n        pass": "try/except",

@@ -10,8 +10,6 @@ from configurator.browser.dialect.words import BUILTIN_NAMES, INSTEAD, METHOD_NA
 from configurator.browser.emit import Holders, Statements
 from configurator.browser.emit.spelling import CALLS, COPY, EACH, HAS, MATH, METHODS, OPERATORS
 
-TEXT_OR_NUMBER = "compare their numbers and strings one by one"
-
 
 class Values(ast.NodeVisitor):
     """Judges expressions, and notes what those are whose spelling hangs on it."""
@@ -109,9 +107,16 @@ class Values(ast.NodeVisitor):
             elif isinstance(op, ast.Is | ast.IsNot):
                 if not nothing:
                     self.slip(node, "is, other than with None; compare numbers and strings with ==")
-            elif any(self.types.holds(self.kind(side)) for side in sides):
-                self.slip(node, f"comparing lists or dicts; {TEXT_OR_NUMBER}")
+            else:
+                self.compared(node, {self.kind(side) for side in sides})
         self.visit_parts(*sides)
+
+    def compared(self, node: ast.Compare, kinds: set[str]) -> None:
+        """Refuse to compare lists, dicts, or a truth value with a number."""
+        if any(self.types.holds(kind) for kind in kinds):
+            self.slip(node, "comparing lists or dicts; compare their numbers and strings one by one")
+        elif "bool" in kinds and not kinds.isdisjoint(("int", "float", "str")):
+            self.slip(node, "a truth value compared with something else; test it by itself")
 
     def visit_JoinedStr(self, node: ast.JoinedStr) -> None:
         """Refuse numbers with decimals and format specs in text."""
