@@ -5,17 +5,18 @@ import ast
 from configurator.browser.dialect import defined
 
 
+class WithoutTables(ast.NodeTransformer):
+    """Leaves nothing of the tables of what a mechanism takes, which only the catalog reads."""
+
+    def visit_Name(self, node: ast.Name) -> ast.expr:
+        """Put an empty table for one that is mentioned."""
+        return ast.Dict([], []) if is_table(node.id) else node
+
+
 def without_tables(statements: list[ast.stmt]) -> list[ast.stmt]:
-    """Return the statements without the tables of what a mechanism takes, which only the catalog reads."""
+    """Return the statements without such tables."""
     kept = [node for node in statements if not any(is_table(name) for name in defined(node))]
-    for node in (each for statement in kept for each in ast.walk(statement) if isinstance(each, ast.Dict)):
-        pairs = [
-            (key, value)
-            for key, value in zip(node.keys, node.values, strict=True)
-            if not (isinstance(value, ast.Name) and is_table(value.id))
-        ]
-        node.keys, node.values = [key for key, _ in pairs], [value for _, value in pairs]
-    return kept
+    return [WithoutTables().visit(node) for node in kept]
 
 
 def is_table(name: str) -> bool:

@@ -46,7 +46,7 @@ len(numbers) + len(text)
 [text[1:], text[:4], text[1:3], text[-3:], text[:-1], text[99:], text[5:2]]
 numbers.copy()
 list(numbers)
-[max(1, 2), max(3.5, -1, 2), max(numbers), min(1, 2), min(1, 0, 2, 3), min(numbers)]
+[max(1, 2), max(3.5, -1, 2), max(1, 4, 2, 3), max(numbers), min(1, 2), min(3, 1, 2), min(1, 0, 2, 3), min(numbers)]
 sum(numbers)
 sorted(numbers)
 sorted(words)
@@ -92,6 +92,7 @@ list(table)
 table.copy()
 {'a': 1, 'b c': {'d': []}, text: count}
 {}
+[{**table, 'stile': 1, 'new': 2}, {'new': 2, **table}, {**dict_of(1), **dict_of(2), 'one': 3}]
 [dict_of(1)['one'], TABLE['twice'](count), TABLE['once'](count), FACTOR, LIMITS[1], preset(1), preset(1, 2)]
 [math.pi, math.e, math.sqrt(2), math.hypot(3, 4), math.atan2(-1, -1), math.sin(1), math.cos(1), math.tan(1)]
 [math.asin(0.5), math.acos(0.5), math.atan(0.5), math.exp(1), math.log(2), math.pow(2, 0.5), math.fabs(-1)]

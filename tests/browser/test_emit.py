@@ -1,10 +1,13 @@
 """Each kind of node of the portable dialect comes to the same in Python and in a browser."""
 
+import ast
 from typing import Any
 
 import pytest
 from playwright.sync_api import Browser
 
+from configurator.browser.emit import Statements
+from configurator.browser.emit.spelling import CALLS, MATH, METHODS, OPERATORS
 from configurator.browser.translate import translate
 from tests.browser.emit_cases import BODIES, EXPRESSIONS, SHARED
 from tests.browser.parity import differences
@@ -58,3 +61,14 @@ def plain(value: Any) -> Any:
     if isinstance(value, dict):
         return {name: plain(part) for name, part in value.items()}
     return value if isinstance(value, str) or not hasattr(value, "__iter__") else [plain(part) for part in value]
+
+
+def test_every_spelling_is_tried() -> None:
+    nodes = list(ast.walk(ast.parse(written())))
+    calls = [node for node in nodes if isinstance(node, ast.Call)]
+    counted = {(ast.unparse(call.func).split(".")[-1], len(call.args) + len(call.keywords)) for call in calls}
+    assert sorted({*CALLS, *METHODS} - counted) == []
+    assert sorted(MATH.keys() - {node.attr for node in nodes if isinstance(node, ast.Attribute)}) == []
+    kinds = {type(node).__name__ for node in nodes}
+    assert [kind.__name__ for kind in OPERATORS if kind.__name__ not in kinds] == []
+    assert [name for name in dir(Statements) if name.startswith("visit_") and name[6:] not in kinds] == []

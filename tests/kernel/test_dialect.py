@@ -29,7 +29,7 @@ INSIDE = {
     "x = {n for n in pieces}": "a set",
     "x = {n: 1 for n in numbers}": "a dict comprehension",
     "x = sum(n for n in [1.0])": "a generator",
-    "x = {**numbers}": "** unpacking",
+    "x = dict(**numbers)": "** unpacking",
     "x = math.hypot(*pieces)": "a star",
     "x = 0 < count < 3": "a chained comparison",
     "x = pieces + pieces": "arithmetic on a list",
@@ -141,7 +141,8 @@ GOOD = '''
         total += n
     squares = [n * n for n in range(3)]
     places = {"first": pieces[-1]["x0"], name: max(squares)}
-    if name in places and "first" in kinds:
+    more = {**places, "second": total}
+    if "first" in more and "first" in kinds:
         total = sum([place for place in places.values()])
 '''
 

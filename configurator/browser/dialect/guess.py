@@ -91,6 +91,8 @@ class Types:
                 return type(node.value).__name__
             case ast.List():
                 return f"list[{self.of(node.elts[0], names) if len(node.elts) > 0 else ''}]"
+            case ast.Dict(keys=[None, *_]):
+                return self.of(node.values[0], names)
             case ast.Dict():
                 return f"dict[str, {self.of(node.values[0], names) if len(node.values) > 0 else ''}]"
             case ast.ListComp():

@@ -215,11 +215,9 @@ class Values(ast.NodeVisitor):
         self.generic_visit(node)
 
     def visit_Dict(self, node: ast.Dict) -> None:
-        """Refuse ** and keys that are not strings."""
+        """Refuse keys that are not strings."""
         for key in node.keys:
-            if key is None:
-                self.slip(node, "** unpacking; name every key")
-            elif isinstance(key, ast.Constant) and not isinstance(key.value, str):
+            if isinstance(key, ast.Constant) and not isinstance(key.value, str):
                 self.slip(node, "a key that is not a string; JSON knows no other")
         self.visit_parts(*[key for key in node.keys if key is not None], *node.values)
 

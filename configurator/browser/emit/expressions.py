@@ -65,9 +65,9 @@ class Expressions(ast.NodeVisitor):
         return f"{{{', '.join(map(self.pair, node.keys, node.values))}}}"
 
     def pair(self, key: ast.expr | None, value: ast.expr) -> str:
-        """Return a key with its value."""
+        """Return a key with its value, or another object's keys with theirs."""
         if key is None:
-            raise NotImplementedError(f"line {value.lineno}: **")
+            return f"...{self.operand(value)}"
         if not isinstance(key, ast.Constant):
             return f"[{self.text(key)}]: {self.text(value)}"
         name = str(key.value)
