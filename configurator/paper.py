@@ -9,6 +9,7 @@ from configurator.catalog import Catalog
 from configurator.drawing.png import to_png
 from configurator.drawing.svg import to_svg
 from configurator.kernel.answer import ask
+from configurator.kernel.message import ENGLISH, is_said, say
 from configurator.kernel.shapes import Drawing
 from configurator.kernel.views.elevation import elevation
 from configurator.kernel.views.plan import plan
@@ -25,8 +26,8 @@ def drawn(catalog: Catalog, asked: Configuration, view: str, at: str, units: str
     :raises click.ClickException: with the plain reason where the family cannot go on the door
     """
     refusal = ask(*asked, catalog.household)["refusal"]
-    if refusal:
-        raise click.ClickException(refusal)
+    if is_said(refusal):
+        raise click.ClickException(say(refusal, ENGLISH, units))
     return VIEWS[view](*asked, place(asked, at), catalog.household, units)
 
 

@@ -1,44 +1,29 @@
 """What changes while a rail is dragged: the few figures that belong to one position."""
 
-from configurator.kernel.questions.figure import figure
-from configurator.kernel.questions.glass import glass_shares, share_figure
+from configurator.kernel.fit import lowest_edge, pieces_at
+from configurator.kernel.glass import glass_shares
+from configurator.kernel.questions.glass import LIGHT_RULE, VIEW_RULE, VISIBLE_RULE, share_figure
 from configurator.kernel.questions.projection import furthest, projection_figure
-from configurator.kernel.resolve import resolve
-from configurator.kernel.sampling import covering_pieces, lowest_edge
-from configurator.kernel.scene import size_of
-from configurator.kernel.shapes import Door, Family, Figure, Position
+from configurator.kernel.shapes import Figure, Fit, Position
+from configurator.kernel.telling import figure, length, working
 
 
-def moment(door: Door, family: Family, choices: dict[str, str], place: Position) -> list[Figure]:
+def moment(fit: Fit, place: Position) -> list[Figure]:
     """Return visible glass, view, light, projection and the lower edge's height at a position.
 
     An empty list where the family cannot go on the door.
     """
-    figures: list[Figure] = []
-    size = size_of(door, family, choices)
-    if size["refusal"] != "":
-        return figures
-    pieces = covering_pieces(family["mechanism"], resolve(family, choices), size, place)
-    shares = glass_shares(door, size["mount"] == "over-opening", pieces)
+    pieces = pieces_at(fit, place)
+    if len(pieces) == 0:
+        return []
+    shares = glass_shares(fit, pieces)
     area = shares["area"]
-    figures.append(
-        share_figure("visible_glass_at", "visible glass", "the glass with no piece in front", shares["visible"], area)
-    )
-    figures.append(share_figure("view_at", "view", "each part by what of the view comes through", shares["view"], area))
-    figures.append(
-        share_figure("light_at", "light", "each part by what of the light comes through", shares["light"], area)
-    )
-    figures.append(projection_figure("projection_at", "projection", furthest(pieces)))
     low = lowest_edge(pieces)
-    figures.append(
-        figure(
-            "lower_edge_at",
-            "lower edge above the floor",
-            low,
-            "mm",
-            "the lowest piece of the covering",
-            "lower edge at {low}",
-            {"low": [low, "mm"]},
-        )
-    )
-    return figures
+    edge = working("the lowest piece of the covering", "{low}", {"low": [low, "mm"]})
+    return [
+        share_figure("visible_glass_at", "visible glass", VISIBLE_RULE, shares["visible"], area),
+        share_figure("view_at", "view", VIEW_RULE, shares["view"], area),
+        share_figure("light_at", "light", LIGHT_RULE, shares["light"], area),
+        projection_figure("projection_at", "projection", furthest(pieces)),
+        figure("lower_edge_at", "lower edge above the floor", length(low), edge),
+    ]

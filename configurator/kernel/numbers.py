@@ -37,3 +37,8 @@ def overlap(a0: float, a1: float, b0: float, b1: float) -> float:
 def blend(start: float, end: float, share: float) -> float:
     """Return the number a ``share`` of the way from ``start`` to ``end``."""
     return start + (end - start) * share
+
+
+def about(middle: float, size: float) -> list[float]:
+    """Return the span ``[low, high]`` of a size about its middle."""
+    return [middle - size / 2, middle + size / 2]

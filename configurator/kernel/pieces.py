@@ -1,23 +1,35 @@
-"""How a piece is made, moved and mirrored."""
+"""How a piece is made, moved and mirrored. Spans are ``[low, high]`` in millimetres."""
 
-from configurator.kernel.shapes import Piece
+from configurator.kernel.shapes import Optics, Piece
 
 
-def box(
-    part: str, kind: str, x0: float, x1: float, y0: float, y1: float, z0: float, z1: float, view: float, light: float
-) -> Piece:
-    """Return one piece whose true cut is its own box."""
+def optics(view: float, light: float) -> Optics:
+    """Return what comes through a piece; of the sun's heat as much as of its light, where nothing else is known."""
+    return {"view": view, "light": light, "solar": light}
+
+
+# Nothing, or everything, comes through.
+OPAQUE = optics(0.0, 0.0)
+CLEAR = optics(1.0, 1.0)
+
+
+def cloth_optics(numbers: dict[str, float]) -> Optics:
+    """Return what comes through a family's cloth, slat or vane material."""
+    return optics(numbers["cloth_view"], numbers["cloth_light"])
+
+
+def box(part: str, kind: str, spans: list[list[float]], through: Optics) -> Piece:
+    """Return one piece whose true cut is its own box; ``spans`` are those along x, y and z."""
     return {
         "part": part,
         "kind": kind,
-        "x0": x0,
-        "x1": x1,
-        "y0": y0,
-        "y1": y1,
-        "z0": z0,
-        "z1": z1,
-        "view": view,
-        "light": light,
+        "x0": spans[0][0],
+        "x1": spans[0][1],
+        "y0": spans[1][0],
+        "y1": spans[1][1],
+        "z0": spans[2][0],
+        "z1": spans[2][1],
+        "optics": through,
         "axis": "x",
         "outline": [],
         "count": 1,
@@ -25,60 +37,37 @@ def box(
     }
 
 
-def solid(kind: str, x0: float, x1: float, y0: float, y1: float, z0: float, z1: float) -> Piece:
+def veil(kind: str, across: list[float], up: list[float], out: list[float], through: Optics) -> Piece:
+    """Return a piece of a covering through which something comes."""
+    return box("covering", kind, [across, up, out], through)
+
+
+def solid(kind: str, across: list[float], up: list[float], out: list[float]) -> Piece:
     """Return an opaque piece of a covering."""
-    return box("covering", kind, x0, x1, y0, y1, z0, z1, 0.0, 0.0)
+    return box("covering", kind, [across, up, out], OPAQUE)
 
 
 def moved(piece: Piece, dx: float, dy: float, dz: float) -> Piece:
     """Return the piece, shifted by the given millimetres, its outline with it."""
-    outline: list[list[float]] = []
-    for point in piece["outline"]:
-        if piece["axis"] == "x":
-            outline.append([point[0] + dz, point[1] + dy])
-        else:
-            outline.append([point[0] + dx, point[1] + dz])
+    across = dz if piece["axis"] == "x" else dx
+    along = dy if piece["axis"] == "x" else dz
     return {
-        "part": piece["part"],
-        "kind": piece["kind"],
+        **piece,
         "x0": piece["x0"] + dx,
         "x1": piece["x1"] + dx,
         "y0": piece["y0"] + dy,
         "y1": piece["y1"] + dy,
         "z0": piece["z0"] + dz,
         "z1": piece["z1"] + dz,
-        "view": piece["view"],
-        "light": piece["light"],
-        "axis": piece["axis"],
-        "outline": outline,
-        "count": piece["count"],
-        "pitch": piece["pitch"],
+        "outline": [[point[0] + across, point[1] + along] for point in piece["outline"]],
     }
 
 
 def mirrored(piece: Piece, width: float) -> Piece:
     """Return the piece as it is on the leaf of the other hand; ``width`` is the leaf's."""
-    outline: list[list[float]] = []
-    # A run's outline is that of its leftmost unit, so mirroring must also walk it to the other end.
-    back = (piece["count"] - 1) * piece["pitch"]
-    for point in piece["outline"]:
-        if piece["axis"] == "x":
-            outline.append([point[0], point[1]])
-        else:
-            outline.append([width - point[0] - back, point[1]])
-    return {
-        "part": piece["part"],
-        "kind": piece["kind"],
-        "x0": width - piece["x1"],
-        "x1": width - piece["x0"],
-        "y0": piece["y0"],
-        "y1": piece["y1"],
-        "z0": piece["z0"],
-        "z1": piece["z1"],
-        "view": piece["view"],
-        "light": piece["light"],
-        "axis": piece["axis"],
-        "outline": outline,
-        "count": piece["count"],
-        "pitch": piece["pitch"],
-    }
+    turned: Piece = {**piece, "x0": width - piece["x1"], "x1": width - piece["x0"]}
+    if piece["axis"] == "y":
+        # A run's outline is that of its leftmost unit, so mirroring must also walk it to the other end.
+        back = (piece["count"] - 1) * piece["pitch"]
+        turned["outline"] = [[width - point[0] - back, point[1]] for point in piece["outline"]]
+    return turned

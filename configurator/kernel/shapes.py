@@ -8,8 +8,27 @@ millimetres, angles degrees, shares 0 to 1. All of it is plain JSON.
 from typing import TypedDict
 
 
+class Message(TypedDict):
+    """One whole English sentence with named ``{terms}``, to be said in any language and units; silent when empty.
+
+    A term is ``[value, unit]``: a number with a unit as in :class:`Quantity`, a share told in whole ``percent``, a
+    ``kind`` of piece, or ``text``, words of their own.
+    """
+
+    text: str
+    terms: dict[str, list[float | str]]
+
+
+class Optics(TypedDict):
+    """What comes through a piece: shares, 0 to 1, of the view, of the light and of the sun's heat."""
+
+    view: float
+    light: float
+    solar: float
+
+
 class Piece(TypedDict):
-    """A box in the leaf's space, with its kind and its two optical numbers.
+    """A box in the leaf's space, with its kind and its optics.
 
     ``part`` is ``door``, ``handle`` or ``covering``. ``outline`` is the true cut where it
     is not the box itself: points ``[a, b]`` in (z, y) for ``axis`` ``x`` (a vertical
@@ -26,8 +45,7 @@ class Piece(TypedDict):
     y1: float
     z0: float
     z1: float
-    view: float
-    light: float
+    optics: Optics
     axis: str
     outline: list[list[float]]
     count: int
@@ -188,20 +206,46 @@ class Position(TypedDict):
     coarse: bool
 
 
+class LegWords(TypedDict):
+    """A leg in plain words: the moving part's name, its two ends, and a sentence for what lies between.
+
+    ``between`` may name ``{share}`` of the way or the ``{tilt}``; ``level`` is said where a tilt stands at 0.
+    """
+
+    part: str
+    start: str
+    end: str
+    between: str
+    level: str
+
+
 class Leg(TypedDict):
-    """One stretch of the travel: what moves (``lower``, ``upper`` or ``tilt``) between two positions."""
+    """One stretch of the travel: what moves (``lower``, ``upper`` or ``tilt``) between two positions.
+
+    ``way`` is ``down``, ``aside`` or ``turn``. ``held`` names the kinds of piece that a hand takes hold of;
+    ``halves`` is 2 where as much draws to either side. ``alone`` where it can be travelled only with the other
+    parts as they stand at its start. ``peaks`` are the shares of the leg, beside its ends, at which a part
+    that turns reaches furthest.
+    """
 
     moves: str
+    way: str
     start: Position
     end: Position
+    words: LegWords
+    held: list[str]
+    halves: int
+    alone: bool
+    peaks: list[float]
 
 
 class Scene(TypedDict):
-    """Everything in view: the door's pieces, the covering's, and the span of each leaf along x."""
+    """Everything in view: the door's pieces, the covering's and its legs, and the span of each leaf along x."""
 
     door: list[Piece]
     covering: list[Piece]
     leaf_x: list[list[float]]
+    legs: list[Leg]
 
 
 class Limit(TypedDict):
@@ -224,11 +268,11 @@ class Box(TypedDict):
 class Size(TypedDict):
     """How a covering sits: its ordered outline, its mounting plane and what limited it.
 
-    ``refusal`` is empty, or says in plain words why the family cannot go on the door.
+    ``refusal`` is silent, or says in plain words why the family cannot go on the door.
     ``z0`` is the plane the covering is fixed to: the leaf's face plus ``spacer``, or the wall.
     """
 
-    refusal: str
+    refusal: Message
     mount: str
     x0: float
     x1: float
@@ -244,19 +288,85 @@ class Size(TypedDict):
     cassette: Cassette
 
 
-class Working(TypedDict):
-    """How a figure came about: the rule in words, a template with ``{terms}`` and the terms.
+class Fit(TypedDict):
+    """A covering, chosen and hung on a door whose active leaf hangs on the left; made once, by ``hung``.
 
-    A term is ``[value, unit]`` with the unit as in :class:`Figure`, or ``mm2`` for an area, or ``text``.
+    ``numbers`` are the family's with the picks folded in. ``handle`` holds the hardware of the leaf that it
+    hangs on: none on a leaf without.
     """
+
+    door: Door
+    family: Family
+    choices: dict[str, str]
+    numbers: dict[str, float]
+    handle: list[Piece]
+    size: Size
+    legs: list[Leg]
+
+
+class Sample(TypedDict):
+    """One place of the travel: which leg, how far along it, and the pieces there (coarse)."""
+
+    leg: int
+    at: float
+    pieces: list[Piece]
+
+
+class Shares(TypedDict):
+    """Shares of the glass area, 0 to 1: uncovered glass, view and light; ``area`` in mm2."""
+
+    visible: float
+    view: float
+    light: float
+    area: float
+
+
+class Meeting(TypedDict):
+    """The tightest place: the air there (negative: in the way), where on which leg, between what."""
+
+    air: float
+    leg: int
+    at: float
+    piece: Piece
+    part: Piece
+
+
+class Travel(TypedDict):
+    """A fit over its whole travel: what all questions share, worked out once.
+
+    ``samples`` holds every step and every place where something comes level with something, open first.
+    ``handle`` is where it comes nearest to the handle.
+    ``raised`` and ``down`` are the covering open and closed in full detail, ``half`` half-way (coarse);
+    ``raised_shares`` and ``down_shares`` what of the glass they leave.
+    """
+
+    fit: Fit
+    samples: list[Sample]
+    handle: Meeting
+    raised: list[Piece]
+    half: list[Piece]
+    down: list[Piece]
+    raised_shares: Shares
+    down_shares: Shares
+
+
+class Working(TypedDict):
+    """How a figure came about: the rule in words, a template with ``{terms}`` and the terms, as in :class:`Message`."""
 
     rule: str
     template: str
     terms: dict[str, list[float | str]]
 
 
+class Quantity(TypedDict):
+    """A value with its unit: ``mm``, ``mm2``, ``share``, ``deg``, ``count`` or ``kg``."""
+
+    value: float
+    unit: str
+
+
 class Figure(TypedDict):
-    """A number with its unit (``mm``, ``share``, ``deg``, ``count``, ``kg``), its plain name and its working."""
+    """A number with its unit as in :class:`Quantity`, its plain name and its working."""
 
     id: str
     name: str
@@ -266,7 +376,7 @@ class Figure(TypedDict):
 
 
 class Verdict(TypedDict):
-    """``clears``, ``guide by hand`` or ``blocked``, between which positions, why, and what would fix it.
+    """``clears``, ``guide by hand`` or ``blocked``, between which positions, and why.
 
     Where a hand guides nothing (reach, children, sight, the pair) ``caution`` stands between the two.
     ``start`` and ``end`` are positions on the leg named by ``moves``, which is empty where the verdict
@@ -279,16 +389,23 @@ class Verdict(TypedDict):
     moves: str
     start: float
     end: float
-    why: str
-    fixes: list[str]
+    why: Message
 
 
 class Caution(TypedDict):
     """A safety or code note, with the published rule it names (or ``common practice``)."""
 
     id: str
-    text: str
+    text: Message
     source: str
+
+
+class Reply(TypedDict):
+    """The figures, verdicts and cautions of one question, in the order in which they are read."""
+
+    figures: list[Figure]
+    verdicts: list[Verdict]
+    cautions: list[Caution]
 
 
 class Answer(TypedDict):
@@ -297,12 +414,11 @@ class Answer(TypedDict):
     door: str
     family: str
     choices: dict[str, str]
-    refusal: str
+    refusal: Message
     size: Size
     figures: dict[str, Figure]
     verdicts: dict[str, Verdict]
     cautions: list[Caution]
-    draws_aside: bool
     legs: list[Leg]
     open: Position
     closed: Position

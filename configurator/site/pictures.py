@@ -5,16 +5,18 @@ from collections.abc import Callable
 from configurator.drawing.layers import base_svg, layered_svg, screen_svg, twin_svgs
 from configurator.drawing.palette import paper_scale
 from configurator.kernel.door.leaf import leaf_box
+from configurator.kernel.message import is_said
+from configurator.kernel.mount.hung import hung
+from configurator.kernel.position import position_at
 from configurator.kernel.resolve import resolve
-from configurator.kernel.scene import sized_scene
+from configurator.kernel.scene import scene_at
 from configurator.kernel.shapes import Answer, Door, Drawing, Family, Position, Scene
-from configurator.kernel.travel import position_at
 from configurator.kernel.views.elevation import blank_drawing, covering_front, door_front
 from configurator.kernel.views.layout import WALL_DEPTH, Layout, layout
 from configurator.kernel.views.measure import bare_answer, bare_scene
 from configurator.kernel.views.section import covering_side, section_still
 from configurator.kernel.views.sheet import sheet_of
-from configurator.kernel.views.words import place_words
+from configurator.kernel.whereabouts import place_words
 from configurator.site.house import House
 
 View = Callable[[Scene, Door, Answer, str, dict[str, str]], Drawing]
@@ -25,13 +27,13 @@ Window = tuple[float, float, float, float]
 
 def placed(house: House, door: Door, family: Family, place: Position) -> Scene:
     """Return a door with a covering at a position."""
-    return sized_scene(door, family, {}, house.answer(door, family)["size"], place)
+    return scene_at(hung(door, family, {}), place)
 
 
 def finished(house: House, view: View, door: Door, family: Family, place: Position) -> Drawing:
     """Return a finished view with all its notes."""
     answer = house.answer(door, family)
-    names = {"family": family["name"], "door": door["name"], "place": place_words(answer, place)}
+    names = {"family": family["name"], "door": door["name"], "place": place_words(answer["legs"], place)}
     return view(placed(house, door, family, place), door, answer, house.units, names)
 
 
@@ -95,7 +97,7 @@ def covered_window(house: House, door: Door, family: Family) -> Window:
     answer = house.answer(door, family)
 
     def made() -> Window:
-        if answer["refusal"]:
+        if is_said(answer["refusal"]):
             return window_of(door_frame(door))
         return window_of(layout(placed(house, door, family, answer["closed"]), door, answer))
 

@@ -8,8 +8,9 @@ from typing import Any
 import jinja2
 from markupsafe import Markup
 
+from configurator.kernel.message import ENGLISH, say
 from configurator.kernel.say import say_value, say_working
-from configurator.kernel.shapes import Figure
+from configurator.kernel.shapes import Figure, Message
 
 APOSTROPHE = re.compile(r"(?<=\w)'(?=\w)|(?<=s)'(?= )")
 INSIDE_MEASURE = re.compile(r"(?<=≈) |(?<=\d) (?=\d+/\d)|(?<=×) (?=\d)|(?<=\d) (?=(?:in|mm|cm|ft|kg|%)(?!\w))")
@@ -55,12 +56,16 @@ def add_words(env: jinja2.Environment, units: str) -> None:
     def working(figure: Figure) -> str:
         return say_working(figure, units).removeprefix(f"{figure['working']['rule']}: ")
 
+    def tell(told: Message) -> str:
+        return say(told, ENGLISH, units)
+
     filters: dict[str, Callable[..., Any]] = {
         "dial": dial,
         "percent": percent,
         "raw": raw,
         "sentence": sentence,
         "said": said,
+        "tell": tell,
         "working": working,
     }
     env.filters.update(filters)

@@ -2,9 +2,9 @@
 
 from collections.abc import Callable
 
+from configurator.kernel.position import closed_position, open_position, position_at
 from configurator.kernel.resolve import resolve
 from configurator.kernel.shapes import Door, Drawing, Family, Household, Position
-from configurator.kernel.travel import closed_position, open_position, position_at
 from configurator.kernel.views.detail import detail_handle_of, detail_head_of
 from configurator.kernel.views.elevation import elevation
 from configurator.kernel.views.plan import plan

@@ -17,13 +17,13 @@ from configurator.kernel.answer import ask
 from configurator.kernel.door.leaf import leaf_width
 from configurator.kernel.mechanisms.roll import roll_diameter
 from configurator.kernel.pieces import mirrored
+from configurator.kernel.position import legs
 from configurator.kernel.questions.glass import glass_shares
 from configurator.kernel.resolve import resolve
 from configurator.kernel.sampling import covering_pieces
 from configurator.kernel.say import say_working
 from configurator.kernel.scene import scene
 from configurator.kernel.shapes import Answer, Door, Piece
-from configurator.kernel.travel import legs
 from configurator.places import CONTENT
 from tests.cases import Case, random_case, seeded_case
 

@@ -3,7 +3,8 @@
 import math
 
 from configurator.kernel.door.leaf import leaf_width
-from configurator.kernel.pieces import box
+from configurator.kernel.numbers import about
+from configurator.kernel.pieces import OPAQUE, box
 from configurator.kernel.shapes import Door, Handle, Piece
 
 # How far a lever turns, down to open or up to lock: 45 degrees in radians; common practice, no source.
@@ -35,24 +36,22 @@ def worked_reach(handle: Handle, beyond: float) -> float:
     return half + min(math.sqrt(length * length - inside * inside), length * math.sin(LEVER_TURN))
 
 
-def hardware_piece(kind: str, x0: float, x1: float, y0: float, y1: float, z0: float, z1: float) -> Piece:
+def hardware_piece(kind: str, across: list[float], up: list[float], out: list[float]) -> Piece:
     """Return one opaque piece of the handle."""
-    return box("handle", kind, x0, x1, y0, y1, z0, z1, 0.0, 0.0)
+    return box("handle", kind, [across, up, out], OPAQUE)
 
 
 def neck_pieces(handle: Handle, axis: float, height: float) -> list[Piece]:
     """Return what joins the grip to the leaf: a spindle neck, or a pull's two posts."""
-    half = handle["neck"] / 2
-    z0 = handle["plate_thickness"]
-    z1 = handle["gap"]
+    neck = handle["neck"]
+    out = [handle["plate_thickness"], handle["gap"]]
     if handle["kind"] != "pull":
-        return [hardware_piece("neck", axis - half, axis + half, height - half, height + half, z0, z1)]
-    reach = handle["grip_height"] / 2
-    x0 = axis - handle["grip_length"]
-    x1 = axis + handle["grip_length"]
+        return [hardware_piece("neck", about(axis, neck), about(height, neck), out)]
+    across = about(axis, handle["grip_length"] * 2)
+    ends = about(height, handle["grip_height"])
     return [
-        hardware_piece("neck", x0, x1, height - reach, height - reach + handle["neck"], z0, z1),
-        hardware_piece("neck", x0, x1, height + reach - handle["neck"], height + reach, z0, z1),
+        hardware_piece("neck", across, [ends[0], ends[0] + neck], out),
+        hardware_piece("neck", across, [ends[1] - neck, ends[1]], out),
     ]
 
 
@@ -61,35 +60,14 @@ def handle_pieces(door: Door) -> list[Piece]:
     handle = door["handle"]
     axis = handle_axis(door)
     height = door["handle_height"]
-    middle = height - handle["plate_below"]
-    span = grip_span(handle, axis)
-    reach = handle["grip_height"] / 2
-    pieces = [
-        hardware_piece(
-            "plate",
-            axis - handle["plate_width"] / 2,
-            axis + handle["plate_width"] / 2,
-            middle - handle["plate_height"] / 2,
-            middle + handle["plate_height"] / 2,
-            0.0,
-            handle["plate_thickness"],
-        )
-    ]
+    plate_across = about(axis, handle["plate_width"])
+    plate_up = about(height - handle["plate_below"], handle["plate_height"])
+    pieces = [hardware_piece("plate", plate_across, plate_up, [0.0, handle["plate_thickness"]])]
     pieces.extend(neck_pieces(handle, axis, height))
-    pieces.append(
-        hardware_piece("grip", span[0], span[1], height - reach, height + reach, handle["gap"], handle["projection"])
-    )
+    grip_up = about(height, handle["grip_height"])
+    pieces.append(hardware_piece("grip", grip_span(handle, axis), grip_up, [handle["gap"], handle["projection"]]))
     if handle["turn_above"] > 0:
-        centre = height + handle["turn_above"]
-        pieces.append(
-            hardware_piece(
-                "thumb-turn",
-                axis - handle["turn_width"] / 2,
-                axis + handle["turn_width"] / 2,
-                centre - handle["turn_height"] / 2,
-                centre + handle["turn_height"] / 2,
-                0.0,
-                handle["turn_projection"],
-            )
-        )
+        across = about(axis, handle["turn_width"])
+        up = about(height + handle["turn_above"], handle["turn_height"])
+        pieces.append(hardware_piece("thumb-turn", across, up, [0.0, handle["turn_projection"]]))
     return pieces

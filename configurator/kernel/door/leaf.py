@@ -4,7 +4,7 @@ Everything is worked out for a leaf hung on the left; :func:`configurator.kernel
 turns the result over for the other hand, so a mirrored door cannot give other figures.
 """
 
-from configurator.kernel.pieces import box
+from configurator.kernel.pieces import CLEAR, OPAQUE, box
 from configurator.kernel.shapes import Box, Door, Piece
 
 # What nobody measures: a pane's thickness, a hinge's height and the radius of its knuckle, which reaches so far over
@@ -74,10 +74,9 @@ def shows_glass(door: Door) -> bool:
     return lite[1] > lite[0] and row[1] > row[0]
 
 
-def door_piece(kind: str, x0: float, x1: float, y0: float, y1: float, z0: float, z1: float) -> Piece:
+def door_piece(kind: str, across: list[float], up: list[float], out: list[float]) -> Piece:
     """Return a piece of the door; view and light come through glass alone."""
-    clear = 1.0 if kind == "glass" else 0.0
-    return box("door", kind, x0, x1, y0, y1, z0, z1, clear, clear)
+    return box("door", kind, [across, up, out], CLEAR if kind == "glass" else OPAQUE)
 
 
 def frame_pieces(door: Door) -> list[Piece]:
@@ -86,10 +85,10 @@ def frame_pieces(door: Door) -> list[Piece]:
     bead = bead_box(door)
     back = -door["leaf_thickness"]
     return [
-        door_piece("stile", leaf["x0"], bead["x0"], leaf["y0"], leaf["y1"], back, 0.0),
-        door_piece("stile", bead["x1"], leaf["x1"], leaf["y0"], leaf["y1"], back, 0.0),
-        door_piece("rail", bead["x0"], bead["x1"], leaf["y0"], bead["y0"], back, 0.0),
-        door_piece("rail", bead["x0"], bead["x1"], bead["y1"], leaf["y1"], back, 0.0),
+        door_piece("stile", [leaf["x0"], bead["x0"]], [leaf["y0"], leaf["y1"]], [back, 0.0]),
+        door_piece("stile", [bead["x1"], leaf["x1"]], [leaf["y0"], leaf["y1"]], [back, 0.0]),
+        door_piece("rail", [bead["x0"], bead["x1"]], [leaf["y0"], bead["y0"]], [back, 0.0]),
+        door_piece("rail", [bead["x0"], bead["x1"]], [bead["y1"], leaf["y1"]], [back, 0.0]),
     ]
 
 
@@ -99,7 +98,7 @@ def glass_pieces(door: Door) -> list[Piece]:
     pieces: list[Piece] = []
     for across in lites_across(door):
         for up in lites_up(door):
-            pieces.append(door_piece("glass", across[0], across[1], up[0], up[1], pane - PANE, pane))
+            pieces.append(door_piece("glass", [across[0], across[1]], [up[0], up[1]], [pane - PANE, pane]))
     return pieces
 
 
@@ -110,10 +109,10 @@ def bead_pieces(door: Door) -> list[Piece]:
     pane = -door["glass_recess"]
     proud = door["bead_projection"]
     return [
-        door_piece("bead", bead["x0"], glass["x0"], bead["y0"], bead["y1"], pane, proud),
-        door_piece("bead", glass["x1"], bead["x1"], bead["y0"], bead["y1"], pane, proud),
-        door_piece("bead", glass["x0"], glass["x1"], bead["y0"], glass["y0"], pane, proud),
-        door_piece("bead", glass["x0"], glass["x1"], glass["y1"], bead["y1"], pane, proud),
+        door_piece("bead", [bead["x0"], glass["x0"]], [bead["y0"], bead["y1"]], [pane, proud]),
+        door_piece("bead", [glass["x1"], bead["x1"]], [bead["y0"], bead["y1"]], [pane, proud]),
+        door_piece("bead", [glass["x0"], glass["x1"]], [bead["y0"], glass["y0"]], [pane, proud]),
+        door_piece("bead", [glass["x0"], glass["x1"]], [glass["y1"], bead["y1"]], [pane, proud]),
     ]
 
 
@@ -127,10 +126,10 @@ def muntin_pieces(door: Door) -> list[Piece]:
     pieces: list[Piece] = []
     for i in range(1, len(columns)):
         x0 = columns[i - 1][1]
-        pieces.append(door_piece("muntin", x0, columns[i][0], glass["y0"], glass["y1"], pane, front))
+        pieces.append(door_piece("muntin", [x0, columns[i][0]], [glass["y0"], glass["y1"]], [pane, front]))
     for i in range(1, len(rows)):
         y0 = rows[i - 1][1]
-        pieces.append(door_piece("muntin", glass["x0"], glass["x1"], y0, rows[i][0], pane, front))
+        pieces.append(door_piece("muntin", [glass["x0"], glass["x1"]], [y0, rows[i][0]], [pane, front]))
     return pieces
 
 
@@ -143,7 +142,8 @@ def hinge_pieces(door: Door) -> list[Piece]:
         z0 = z1 - door["hinge_pin_out"] - KNUCKLE
     half = HINGE_HEIGHT / 2
     return [
-        door_piece("hinge", -KNUCKLE, KNUCKLE, height - half, height + half, z0, z1) for height in door["hinge_heights"]
+        door_piece("hinge", [-KNUCKLE, KNUCKLE], [height - half, height + half], [z0, z1])
+        for height in door["hinge_heights"]
     ]
 
 

@@ -1,5 +1,6 @@
 """The opening: which leaves stand in it, in the active leaf's space with its hinges on the left."""
 
+from configurator.kernel.door.hardware import handle_pieces
 from configurator.kernel.door.leaf import (
     PANE,
     door_piece,
@@ -54,10 +55,10 @@ def sidelight_panes(door: Door, x0: float, x1: float) -> list[Piece]:
     rows = lites_up(door)
     pieces: list[Piece] = []
     for i in range(len(rows)):
-        pieces.append(door_piece("glass", x0, x1, rows[i][0], rows[i][1], pane - PANE, pane))
+        pieces.append(door_piece("glass", [x0, x1], [rows[i][0], rows[i][1]], [pane - PANE, pane]))
         if i > 0:
             front = door["muntin_projection"]
-            pieces.append(door_piece("muntin", x0, x1, rows[i - 1][1], rows[i][0], pane, front))
+            pieces.append(door_piece("muntin", [x0, x1], [rows[i - 1][1], rows[i][0]], [pane, front]))
     return pieces
 
 
@@ -73,10 +74,10 @@ def sidelight_pieces(door: Door) -> list[Piece]:
         x1 = x0 + door["sidelight_width"]
         g0 = spans[i][0]
         g1 = spans[i][1]
-        pieces.append(door_piece("stile", x0, g0, leaf["y0"], leaf["y1"], back, 0.0))
-        pieces.append(door_piece("stile", g1, x1, leaf["y0"], leaf["y1"], back, 0.0))
-        pieces.append(door_piece("rail", g0, g1, leaf["y0"], glass["y0"], back, 0.0))
-        pieces.append(door_piece("rail", g0, g1, glass["y1"], leaf["y1"], back, 0.0))
+        pieces.append(door_piece("stile", [x0, g0], [leaf["y0"], leaf["y1"]], [back, 0.0]))
+        pieces.append(door_piece("stile", [g1, x1], [leaf["y0"], leaf["y1"]], [back, 0.0]))
+        pieces.append(door_piece("rail", [g0, g1], [leaf["y0"], glass["y0"]], [back, 0.0]))
+        pieces.append(door_piece("rail", [g0, g1], [glass["y1"], leaf["y1"]], [back, 0.0]))
         pieces.extend(sidelight_panes(door, g0, g1))
     return pieces
 
@@ -87,7 +88,7 @@ def astragal_piece(door: Door) -> Piece:
     middle = leaf["x1"] + door["meeting_gap"] / 2
     half = door["astragal_width"] / 2
     front = door["astragal_projection"]
-    return door_piece("astragal", middle - half, middle + half, leaf["y0"], leaf["y1"], 0.0, front)
+    return door_piece("astragal", [middle - half, middle + half], [leaf["y0"], leaf["y1"]], [0.0, front])
 
 
 def opening_pieces(door: Door) -> list[Piece]:
@@ -102,6 +103,16 @@ def opening_pieces(door: Door) -> list[Piece]:
         if door["astragal_width"] > 0:
             pieces.append(astragal_piece(door))
     pieces.extend(sidelight_pieces(door))
+    return pieces
+
+
+def opening_hardware(door: Door) -> list[Piece]:
+    """Return the handles of every leaf of the opening."""
+    handle = handle_pieces(door)
+    pieces: list[Piece] = []
+    pieces.extend(handle)
+    if has_passive(door) and door["passive_handle"]:
+        pieces.extend([across_pair(door, piece) for piece in handle])
     return pieces
 
 

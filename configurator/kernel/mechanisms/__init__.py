@@ -1,41 +1,72 @@
 """The mechanisms: how each kind of covering behaves.
 
-Each is one file with one function ``(numbers, size, position) -> pieces``, worked out for a
-leaf hung on the left, and one ``TAKES`` table. A new one is named here and nowhere else.
+Each is one file with one function ``(fit, position) -> pieces``, worked out for a leaf hung on the left, one
+``TAKES`` table, and a function that states its legs. A new one is named here and nowhere else.
 """
 
 from collections.abc import Callable
 from typing import TypedDict
 
 from configurator.kernel.mechanisms.accordion import ACCORDION_TAKES, accordion
-from configurator.kernel.mechanisms.banded_roll import BANDED_ROLL_TAKES, banded_roll
-from configurator.kernel.mechanisms.draw import DRAW_TAKES, draw
-from configurator.kernel.mechanisms.louver_panel import LOUVER_PANEL_TAKES, louver_panel
+from configurator.kernel.mechanisms.banded_roll import BANDED_ROLL_TAKES, banded_legs, banded_roll
+from configurator.kernel.mechanisms.common import headrail_height
+from configurator.kernel.mechanisms.draw import DRAW_TAKES, draw, draw_legs
+from configurator.kernel.mechanisms.legs import no_legs, raised_legs
+from configurator.kernel.mechanisms.louver_figures import louver_figures
+from configurator.kernel.mechanisms.louver_panel import LOUVER_PANEL_TAKES, louver_legs, louver_panel
 from configurator.kernel.mechanisms.nested_fold import NESTED_FOLD_TAKES, nested_fold
+from configurator.kernel.mechanisms.roll import set_roll_head
 from configurator.kernel.mechanisms.rolled import ROLLED_TAKES, rolled
-from configurator.kernel.mechanisms.slatted import SLATTED_TAKES, slatted
+from configurator.kernel.mechanisms.slatted import SLATTED_TAKES, slatted, slatted_legs
 from configurator.kernel.mechanisms.soft_fold import SOFT_FOLD_TAKES, soft_fold
 from configurator.kernel.mechanisms.stretched import STRETCHED_TAKES, stretched
-from configurator.kernel.mechanisms.vane_roll import VANE_ROLL_TAKES, vane_roll
-from configurator.kernel.shapes import Piece, Position, Size
+from configurator.kernel.mechanisms.vane_roll import VANE_ROLL_TAKES, vane_roll, vane_roll_legs
+from configurator.kernel.shapes import Family, Figure, Fit, Leg, Piece, Position
 
 
 class Mechanism(TypedDict):
-    """The function that gives the pieces, and the numbers it reads beside the common ones."""
+    """What a kind of covering does.
 
-    pieces: Callable[[dict[str, float], Size, Position], list[Piece]]
+    ``pieces`` gives them at a position; ``takes`` names the numbers it reads beside the common ones; ``legs``
+    states what moves. ``head`` sets what its head needs (such as a cassette) and returns how far it reaches
+    down from the top; ``tells`` gives the figures that only this kind has.
+    """
+
+    pieces: Callable[[Fit, Position], list[Piece]]
     takes: dict[str, list[str | float | None]]
+    legs: Callable[[dict[str, float]], list[Leg]]
+    head: Callable[[Fit], float]
+    tells: Callable[[Fit], list[Figure]]
+
+
+def nothing_told(fit: Fit) -> list[Figure]:
+    """Return the figures of a kind that has none of its own."""
+    return []
+
+
+def mechanism(
+    pieces: Callable[[Fit, Position], list[Piece]],
+    takes: dict[str, list[str | float | None]],
+    legs: Callable[[dict[str, float]], list[Leg]],
+) -> Mechanism:
+    """Return a mechanism under a plain headrail, without figures of its own."""
+    return {"pieces": pieces, "takes": takes, "legs": legs, "head": headrail_height, "tells": nothing_told}
 
 
 MECHANISMS: dict[str, Mechanism] = {
-    "stretched": {"pieces": stretched, "takes": STRETCHED_TAKES},
-    "nested-fold": {"pieces": nested_fold, "takes": NESTED_FOLD_TAKES},
-    "soft-fold": {"pieces": soft_fold, "takes": SOFT_FOLD_TAKES},
-    "rolled": {"pieces": rolled, "takes": ROLLED_TAKES},
-    "accordion": {"pieces": accordion, "takes": ACCORDION_TAKES},
-    "banded-roll": {"pieces": banded_roll, "takes": BANDED_ROLL_TAKES},
-    "draw": {"pieces": draw, "takes": DRAW_TAKES},
-    "louver-panel": {"pieces": louver_panel, "takes": LOUVER_PANEL_TAKES},
-    "slatted": {"pieces": slatted, "takes": SLATTED_TAKES},
-    "vane-roll": {"pieces": vane_roll, "takes": VANE_ROLL_TAKES},
+    "stretched": mechanism(stretched, STRETCHED_TAKES, no_legs),
+    "nested-fold": mechanism(nested_fold, NESTED_FOLD_TAKES, raised_legs),
+    "soft-fold": mechanism(soft_fold, SOFT_FOLD_TAKES, raised_legs),
+    "rolled": {**mechanism(rolled, ROLLED_TAKES, raised_legs), "head": set_roll_head},
+    "accordion": mechanism(accordion, ACCORDION_TAKES, raised_legs),
+    "banded-roll": {**mechanism(banded_roll, BANDED_ROLL_TAKES, banded_legs), "head": set_roll_head},
+    "draw": mechanism(draw, DRAW_TAKES, draw_legs),
+    "louver-panel": {**mechanism(louver_panel, LOUVER_PANEL_TAKES, louver_legs), "tells": louver_figures},
+    "slatted": mechanism(slatted, SLATTED_TAKES, slatted_legs),
+    "vane-roll": {**mechanism(vane_roll, VANE_ROLL_TAKES, vane_roll_legs), "head": set_roll_head},
 }
+
+
+def family_legs(family: Family, numbers: dict[str, float]) -> list[Leg]:
+    """Return the legs of a family's travel with its numbers, in the order in which a hand makes them."""
+    return MECHANISMS[family["mechanism"]]["legs"](numbers)

@@ -10,17 +10,11 @@ small travel: 90 fully down and overlapped, 0 raised by the quarter pitch and li
 import math
 
 from configurator.kernel.mechanisms.common import lower_edge
-from configurator.kernel.mechanisms.roll import (
-    ROLL_TAKES,
-    cloth_span,
-    head_height,
-    roll_centre,
-    roll_diameter,
-    roll_pieces,
-)
+from configurator.kernel.mechanisms.legs import RAISED_WORDS, lower_leg, turning_leg
+from configurator.kernel.mechanisms.roll import ROLL_TAKES, bottom_bar, cloth_span, roll_hang, roll_head, roll_pieces
 from configurator.kernel.numbers import clamp
-from configurator.kernel.pieces import box, solid
-from configurator.kernel.shapes import Piece, Position, Size
+from configurator.kernel.pieces import cloth_optics, optics, veil
+from configurator.kernel.shapes import Fit, Leg, Piece, Position
 
 BANDED_ROLL_TAKES: dict[str, list[str | float | None]] = {
     "tube": ROLL_TAKES["tube"],
@@ -42,61 +36,67 @@ def band_pitch(numbers: dict[str, float]) -> float:
     return numbers["band_clear"] + numbers["band_solid"]
 
 
+def banded_legs(numbers: dict[str, float]) -> list[Leg]:
+    """Return the legs: let down, and the small travel that lines the bands up, which is had only all the way down."""
+    legs = [lower_leg(numbers, RAISED_WORDS, ["bottom-rail"])]
+    for leg in turning_leg(numbers, "bands", ["band", "sheer"], []):
+        leg["alone"] = True
+        legs.append(leg)
+    return legs
+
+
 def band_shift(numbers: dict[str, float], place: Position) -> float:
     """Return how far the bar stands above its lowest place because the bands are being lined up."""
     overlapped = clamp(abs(place["tilt"]) / 90.0, 0.0, 1.0)
     return place["lower"] * (1 - overlapped) * band_pitch(numbers) / 4
 
 
-def band_bottom(numbers: dict[str, float], size: Size, place: Position) -> float:
+def band_bottom(fit: Fit, place: Position) -> float:
     """Return the y of the bottom bar's lower edge."""
-    stack = head_height(numbers, size) + numbers["rail_height"]
-    return lower_edge(size, stack, place) + band_shift(numbers, place)
+    stack = roll_head(fit) + fit["numbers"]["rail_height"]
+    return lower_edge(fit, stack, place) + band_shift(fit["numbers"], place)
 
 
-def band_piece(numbers: dict[str, float], size: Size, kind: str, y0: float, y1: float, z: float) -> Piece:
+def band_piece(fit: Fit, kind: str, y0: float, y1: float, z: float) -> Piece:
     """Return one band of one layer with its back at ``z``."""
-    cloth = cloth_span(numbers, size)
-    view = numbers["band_view"] if kind == "band" else numbers["cloth_view"]
-    light = numbers["band_light"] if kind == "band" else numbers["cloth_light"]
-    return box("covering", kind, cloth[0], cloth[1], y0, y1, z, z + numbers["cloth_thickness"] / 2, view, light)
+    numbers = fit["numbers"]
+    through = optics(numbers["band_view"], numbers["band_light"]) if kind == "band" else cloth_optics(numbers)
+    return veil(kind, cloth_span(fit), [y0, y1], [z, z + numbers["cloth_thickness"] / 2], through)
 
 
-def band_layer(numbers: dict[str, float], size: Size, bottom: float, top: float, phase: float, z: float) -> list[Piece]:
-    """Return one layer's bands from the top down; a solid band starts ``phase`` below the top."""
-    pitch = band_pitch(numbers)
-    solid_height = numbers["band_solid"]
+def band_layer(fit: Fit, span: list[float], phase: float, z: float) -> list[Piece]:
+    """Return one layer's bands from the top of its span down; a solid band starts ``phase`` below the top."""
+    bottom = span[0]
+    top = span[1]
+    pitch = band_pitch(fit["numbers"])
     pieces: list[Piece] = []
     start = top - phase + math.ceil(phase / pitch) * pitch
     while start > bottom:
-        edge = start - solid_height
+        edge = start - fit["numbers"]["band_solid"]
         if min(start, top) > max(edge, bottom):
-            pieces.append(band_piece(numbers, size, "band", max(edge, bottom), min(start, top), z))
+            pieces.append(band_piece(fit, "band", max(edge, bottom), min(start, top), z))
         start = start - pitch
         if min(edge, top) > max(start, bottom):
-            pieces.append(band_piece(numbers, size, "sheer", max(start, bottom), min(edge, top), z))
+            pieces.append(band_piece(fit, "sheer", max(start, bottom), min(edge, top), z))
     return pieces
 
 
-def banded_roll(numbers: dict[str, float], size: Size, place: Position) -> list[Piece]:
+def banded_roll(fit: Fit, place: Position) -> list[Piece]:
     """Return roll and cassette, both layers with their bands, and the bottom bar between them."""
-    rail = numbers["rail_height"]
-    bottom = band_bottom(numbers, size, place)
-    wound = bottom - size["y0"]
-    centre = roll_centre(numbers, size)
+    numbers = fit["numbers"]
+    bottom = band_bottom(fit, place)
+    wound = bottom - fit["size"]["y0"]
+    hang = roll_hang(fit, wound)
     thickness = numbers["cloth_thickness"]
-    back = centre[1] - roll_diameter(numbers["tube"], thickness, wound + numbers["wraps_spare"]) / 2
+    back = hang["back"]
     front = back + thickness / 2 + numbers["layer_gap"]
-    pieces = roll_pieces(numbers, size, place, wound)
+    span = [bottom + numbers["rail_height"], hang["y"]]
+    pieces = roll_pieces(fit, place, hang)
     if place["coarse"]:
-        pieces.append(band_piece(numbers, size, "sheer", bottom + rail, centre[0], back))
-        pieces.append(band_piece(numbers, size, "sheer", bottom + rail, centre[0], front))
+        pieces.append(band_piece(fit, "sheer", span[0], span[1], back))
+        pieces.append(band_piece(fit, "sheer", span[0], span[1], front))
     else:
-        phase = band_pitch(numbers) / 2 - 2 * wound
-        pieces.extend(band_layer(numbers, size, bottom + rail, centre[0], phase, back))
-        pieces.extend(band_layer(numbers, size, bottom + rail, centre[0], 0.0, front))
-    cloth = cloth_span(numbers, size)
-    middle = (back + front + thickness / 2) / 2
-    half = numbers["rail_depth"] / 2
-    pieces.append(solid("bottom-rail", cloth[0], cloth[1], bottom, bottom + rail, middle - half, middle + half))
+        pieces.extend(band_layer(fit, span, band_pitch(numbers) / 2 - 2 * wound, back))
+        pieces.extend(band_layer(fit, span, 0.0, front))
+    pieces.append(bottom_bar(fit, bottom, (back + front + thickness / 2) / 2, numbers["rail_depth"]))
     return pieces

@@ -5,10 +5,11 @@ horizontal blade (closed down); a negative one raises it (closed up).
 """
 
 import math
+from typing import TypedDict
 
-from configurator.kernel.numbers import step_up
-from configurator.kernel.pieces import box
-from configurator.kernel.shapes import Piece
+from configurator.kernel.numbers import about, step_up
+from configurator.kernel.pieces import veil
+from configurator.kernel.shapes import Optics, Piece
 
 # Corners of a blade's cut, in halves of its width and of its thickness.
 FLAT_BLADE = [[-1.0, -1.0], [1.0, -1.0], [1.0, 1.0], [-1.0, 1.0]]
@@ -29,16 +30,26 @@ def blade_radians(tilt: float) -> float:
     return tilt * math.pi / 180
 
 
-def blade_deep(width: float, thickness: float, tilt: float) -> float:
-    """Return a blade's reach along z at a tilt: that of its rectangular cut."""
-    turn = blade_radians(tilt)
-    return width * abs(math.cos(turn)) + thickness * abs(math.sin(turn))
+class Blade(TypedDict):
+    """A blade's cut, and what comes through it: its corners in halves of its width and thickness, and its tilt."""
+
+    kind: str
+    corners: list[list[float]]
+    width: float
+    thickness: float
+    tilt: float
+    through: Optics
 
 
-def blade_broad(width: float, thickness: float, tilt: float) -> float:
-    """Return a blade's reach across the view (y, or x when it hangs upright) at a tilt."""
-    turn = blade_radians(tilt)
-    return width * abs(math.sin(turn)) + thickness * abs(math.cos(turn))
+def blade_reach(blade: Blade, across: bool) -> float:
+    """Return a blade's reach at its tilt: across the view (y, or x when it hangs upright), or along z."""
+    turn = blade_radians(blade["tilt"])
+    wide = abs(math.sin(turn) if across else math.cos(turn)) * blade["width"] / 2
+    thick = abs(math.cos(turn) if across else math.sin(turn)) * blade["thickness"] / 2
+    most = 0.0
+    for corner in blade["corners"]:
+        most = max(most, abs(corner[0]) * wide + abs(corner[1]) * thick)
+    return most * 2
 
 
 def blade_sweep(width: float, thickness: float) -> float:
@@ -46,79 +57,39 @@ def blade_sweep(width: float, thickness: float) -> float:
     return math.sqrt(width * width + thickness * thickness)
 
 
-def blade_outline(
-    corners: list[list[float]], a: float, b: float, along_a: float, along_b: float, width: float, thickness: float
-) -> list[list[float]]:
+def blade_cut(blade: Blade, a: float, b: float, along: list[float]) -> list[list[float]]:
     """Return a blade's cut about the centre ``[a, b]``, its width along the unit vector ``along``."""
     points: list[list[float]] = []
-    for corner in corners:
-        u = corner[0] * width / 2
-        v = corner[1] * thickness / 2
-        points.append([a + u * along_a - v * along_b, b + u * along_b + v * along_a])
+    for corner in blade["corners"]:
+        u = corner[0] * blade["width"] / 2
+        v = corner[1] * blade["thickness"] / 2
+        points.append([a + u * along[0] - v * along[1], b + u * along[1] + v * along[0]])
     return points
 
 
-def level_blade(
-    kind: str,
-    corners: list[list[float]],
-    x0: float,
-    x1: float,
-    y: float,
-    z: float,
-    width: float,
-    thickness: float,
-    tilt: float,
-    view: float,
-    light: float,
-) -> Piece:
-    """Return a horizontal blade from ``x0`` to ``x1`` about the centre line at ``y``, ``z``."""
-    return level_blades(kind, corners, [[x0, x1, y]], z, width, thickness, tilt, view, light)[0]
-
-
-def level_blades(
-    kind: str,
-    corners: list[list[float]],
-    spans: list[list[float]],
-    z: float,
-    width: float,
-    thickness: float,
-    tilt: float,
-    view: float,
-    light: float,
-) -> list[Piece]:
-    """Return equal horizontal blades, one for each of the ``[x0, x1, y]`` spans, all at one tilt."""
-    turn = blade_radians(tilt)
-    dy = blade_broad(width, thickness, tilt) / 2
-    dz = blade_deep(width, thickness, tilt) / 2
-    cut = blade_outline(corners, z, 0.0, math.cos(turn), -math.sin(turn), width, thickness)
+def level_blades(blade: Blade, spans: list[list[float]], z: float) -> list[Piece]:
+    """Return equal horizontal blades about ``z``, one for each of the ``[x0, x1, y]`` spans."""
+    turn = blade_radians(blade["tilt"])
+    high = blade_reach(blade, True)
+    out = about(z, blade_reach(blade, False))
+    cut = blade_cut(blade, z, 0.0, [math.cos(turn), -math.sin(turn)])
     blades: list[Piece] = []
     for span in spans:
         y = span[2]
-        blade = box("covering", kind, span[0], span[1], y - dy, y + dy, z - dz, z + dz, view, light)
-        blade["outline"] = [[point[0], point[1] + y] for point in cut]
-        blades.append(blade)
+        piece = veil(blade["kind"], [span[0], span[1]], about(y, high), out, blade["through"])
+        piece["outline"] = [[point[0], point[1] + y] for point in cut]
+        blades.append(piece)
     return blades
 
 
-def upright_blade(
-    kind: str,
-    x: float,
-    y0: float,
-    y1: float,
-    z: float,
-    width: float,
-    thickness: float,
-    tilt: float,
-    view: float,
-    light: float,
-) -> Piece:
-    """Return a vertical blade from ``y0`` to ``y1`` about the centre line at ``x``, ``z``."""
-    turn = blade_radians(tilt)
-    dx = blade_broad(width, thickness, tilt) / 2
-    dz = blade_deep(width, thickness, tilt) / 2
-    piece = box("covering", kind, x - dx, x + dx, y0, y1, z - dz, z + dz, view, light)
+def upright_blade(blade: Blade, x: float, up: list[float], z: float) -> Piece:
+    """Return a vertical blade over the span ``up`` about the centre line at ``x``, ``z``."""
+    turn = blade_radians(blade["tilt"])
+    across = about(x, blade_reach(blade, True))
+    out = about(z, blade_reach(blade, False))
+    piece = veil(blade["kind"], across, up, out, blade["through"])
     piece["axis"] = "y"
-    piece["outline"] = blade_outline(FLAT_BLADE, x, z, math.sin(turn), math.cos(turn), width, thickness)
+    piece["outline"] = blade_cut(blade, x, z, [math.sin(turn), math.cos(turn)])
     return piece
 
 

@@ -5,9 +5,9 @@ length that is never nothing, ``share``, ``count``, ``degree``, ``switch``, ``ma
 (``None``: the family must give it) and what it means. The catalog checks content against these tables.
 """
 
-from configurator.kernel.numbers import blend
+from configurator.kernel.numbers import about, blend
 from configurator.kernel.pieces import solid
-from configurator.kernel.shapes import Piece, Position, Size
+from configurator.kernel.shapes import Fit, Piece, Position
 
 COMMON_TAKES: dict[str, list[str | float | None]] = {
     "cloth_view": ["share", None, "how much of the view comes through the cloth, slat or vane material"],
@@ -55,27 +55,42 @@ COMMON_TAKES: dict[str, list[str | float | None]] = {
 }
 
 
-def headrail(numbers: dict[str, float], size: Size) -> Piece:
+def whole_width(fit: Fit) -> list[float]:
+    """Return the covering's ordered span along x."""
+    return [fit["size"]["x0"], fit["size"]["x1"]]
+
+
+def head_middle(fit: Fit) -> float:
+    """Return the z of the middle of the headrail, under which everything hangs."""
+    return fit["size"]["z0"] + fit["numbers"]["headrail_depth"] / 2
+
+
+def headrail_height(fit: Fit) -> float:
+    """Return how far the headrail reaches down from the top."""
+    return fit["numbers"]["headrail_height"]
+
+
+def headrail(fit: Fit) -> Piece:
     """Return the headrail: across the whole width, at the top, against the mounting plane."""
-    z0 = size["z0"]
-    return solid(
-        "headrail",
-        size["x0"],
-        size["x1"],
-        size["y1"] - numbers["headrail_height"],
-        size["y1"],
-        z0,
-        z0 + numbers["headrail_depth"],
-    )
+    numbers = fit["numbers"]
+    size = fit["size"]
+    up = [size["y1"] - numbers["headrail_height"], size["y1"]]
+    return solid("headrail", whole_width(fit), up, [size["z0"], size["z0"] + numbers["headrail_depth"]])
 
 
-def moving_rail(numbers: dict[str, float], size: Size, kind: str, top: float) -> Piece:
+def moving_rail(fit: Fit, kind: str, top: float) -> Piece:
     """Return a moving rail with its top edge at ``top``, centred under the headrail's depth."""
-    middle = size["z0"] + numbers["headrail_depth"] / 2
-    half = numbers["rail_depth"] / 2
-    return solid(kind, size["x0"], size["x1"], top - numbers["rail_height"], top, middle - half, middle + half)
+    numbers = fit["numbers"]
+    out = about(head_middle(fit), numbers["rail_depth"])
+    return solid(kind, whole_width(fit), [top - numbers["rail_height"], top], out)
 
 
-def lower_edge(size: Size, stack: float, place: Position) -> float:
+def lower_edge(fit: Fit, stack: float, place: Position) -> float:
     """Return the y of the covering's lower edge: from under its ``stack`` to the bottom of its size."""
-    return blend(size["y1"] - stack, size["y0"], place["lower"])
+    return blend(fit["size"]["y1"] - stack, fit["size"]["y0"], place["lower"])
+
+
+def hanging_drop(fit: Fit) -> float:
+    """Return the height between headrail and bottom rail when all is down."""
+    numbers = fit["numbers"]
+    return fit["size"]["y1"] - fit["size"]["y0"] - numbers["headrail_height"] - numbers["rail_height"]

@@ -6,12 +6,13 @@ the cloth is pleated. All units keep equal distances as they draw, so the leadin
 evenly. At ``lower`` 0 they stand stacked at the side, at 1 they are drawn across.
 """
 
-from configurator.kernel.mechanisms.blades import upright_blade
-from configurator.kernel.mechanisms.common import COMMON_TAKES, headrail
+from configurator.kernel.mechanisms.blades import FLAT_BLADE, Blade, upright_blade
+from configurator.kernel.mechanisms.common import COMMON_TAKES, head_middle, headrail
 from configurator.kernel.mechanisms.gather import GATHER_TAKES
-from configurator.kernel.numbers import blend, step_up
-from configurator.kernel.pieces import box, mirrored, solid
-from configurator.kernel.shapes import Piece, Position, Size
+from configurator.kernel.mechanisms.legs import DRAWN_WORDS, blade_peaks, lower_leg, turning_leg
+from configurator.kernel.numbers import about, blend, step_up
+from configurator.kernel.pieces import cloth_optics, mirrored, solid, veil
+from configurator.kernel.shapes import Fit, Leg, Piece, Position
 
 DRAW_TAKES: dict[str, list[str | float | None]] = {
     "split": ["switch", 0.0, "1 when half draws to each side, 0 when all draws to the hinge side"],
@@ -39,9 +40,21 @@ DRAW_TAKES: dict[str, list[str | float | None]] = {
 PLEAT_STRIP = 4.0
 
 
-def draw_edge(size: Size, width: float, stack: float, place: Position) -> float:
+def draw_legs(numbers: dict[str, float]) -> list[Leg]:
+    """Return the legs: drawn across, and for vanes turned."""
+    held = "fabric" if numbers["panel_count"] >= 1 else "vane" if numbers["vane_width"] > 0 else "pleat"
+    drawn = lower_leg(numbers, DRAWN_WORDS, [held])
+    drawn["way"] = "aside"
+    drawn["halves"] = 2 if numbers["split"] > 0 else 1
+    legs = [drawn]
+    peaks = blade_peaks(numbers["vane_width"], numbers["vane_thickness"])
+    legs.extend(turning_leg(numbers, "vanes", ["vane"], peaks))
+    return legs
+
+
+def draw_edge(fit: Fit, width: float, stack: float, place: Position) -> float:
     """Return the x of the leading edge of what draws to the hinge side."""
-    return size["x0"] + blend(min(stack, width), width, place["lower"])
+    return fit["size"]["x0"] + blend(min(stack, width), width, place["lower"])
 
 
 def draw_count(numbers: dict[str, float], width: float) -> int:
@@ -49,65 +62,64 @@ def draw_count(numbers: dict[str, float], width: float) -> int:
     return max(1, int(step_up(width / numbers["unit_pitch"], 1.0)))
 
 
-def draw_middle(numbers: dict[str, float], size: Size) -> float:
-    """Return the z of the middle of the track, under which the cloth hangs."""
-    return size["z0"] + numbers["headrail_depth"] / 2
+def hanging_span(fit: Fit) -> list[float]:
+    """Return the heights between which cloth or vanes hang."""
+    return [fit["size"]["y0"], fit["size"]["y1"] - fit["numbers"]["headrail_height"]]
 
 
-def pleated_part(numbers: dict[str, float], size: Size, width: float, place: Position) -> list[Piece]:
+def pleated_part(fit: Fit, width: float, place: Position) -> list[Piece]:
     """Return pleated cloth drawn from the hinge side, with its return."""
+    numbers = fit["numbers"]
+    size = fit["size"]
     count = draw_count(numbers, width)
     x0 = size["x0"]
-    x1 = draw_edge(size, width, count * numbers["unit_stacked"], place)
-    top = size["y1"] - numbers["headrail_height"]
-    middle = draw_middle(numbers, size)
+    x1 = draw_edge(fit, width, count * numbers["unit_stacked"], place)
     depth = blend(numbers["depth_stacked"], numbers["depth_drawn"], place["lower"])
-    z0 = middle - depth / 2
-    z1 = middle + depth / 2
-    view = numbers["cloth_view"]
-    light = numbers["cloth_light"]
-    cloth = box("covering", "pleat", x0, x1, size["y0"], top, z0, z1, view, light)
+    out = about(head_middle(fit), depth)
+    cloth = veil("pleat", [x0, x1], hanging_span(fit), out, cloth_optics(numbers))
     pitch = (x1 - x0) / count
     strip = min(PLEAT_STRIP, depth / 2)
     cloth["axis"] = "y"
     cloth["count"] = count
     cloth["pitch"] = pitch
     cloth["outline"] = [
-        [x0, z0],
-        [x0 + pitch / 2, z1 - strip],
-        [x0 + pitch, z0],
-        [x0 + pitch, z0 + strip],
-        [x0 + pitch / 2, z1],
-        [x0, z0 + strip],
+        [x0, out[0]],
+        [x0 + pitch / 2, out[1] - strip],
+        [x0 + pitch, out[0]],
+        [x0 + pitch, out[0] + strip],
+        [x0 + pitch / 2, out[1]],
+        [x0, out[0] + strip],
     ]
     parts = [cloth]
     if numbers["returns"] > 0 and size["spacer"] > 0:
-        wall = size["z0"] - size["spacer"]
-        parts.append(box("covering", "return", x0, x0 + PLEAT_STRIP, size["y0"], top, wall, size["z0"], view, light))
+        back = [size["z0"] - size["spacer"], size["z0"]]
+        parts.append(veil("return", [x0, x0 + PLEAT_STRIP], hanging_span(fit), back, cloth_optics(numbers)))
     return parts
 
 
-def vane_part(numbers: dict[str, float], size: Size, width: float, place: Position) -> list[Piece]:
+def vane_blade(fit: Fit, place: Position) -> Blade:
+    """Return what all vanes are at a position."""
+    numbers = fit["numbers"]
+    return {
+        "kind": "vane",
+        "corners": FLAT_BLADE,
+        "width": numbers["vane_width"],
+        "thickness": numbers["vane_thickness"],
+        "tilt": place["tilt"],
+        "through": cloth_optics(numbers),
+    }
+
+
+def vane_part(fit: Fit, width: float, place: Position) -> list[Piece]:
     """Return upright vanes drawn from the hinge side."""
+    numbers = fit["numbers"]
     count = draw_count(numbers, width)
-    x0 = size["x0"]
-    edge = draw_edge(size, width, count * numbers["unit_stacked"], place)
-    top = size["y1"] - numbers["headrail_height"]
-    pitch = (edge - x0) / count
+    x0 = fit["size"]["x0"]
+    pitch = (draw_edge(fit, width, count * numbers["unit_stacked"], place) - x0) / count
+    blade = vane_blade(fit, place)
 
     def vane(i: int) -> Piece:
-        return upright_blade(
-            "vane",
-            x0 + (i + 0.5) * pitch,
-            size["y0"],
-            top,
-            draw_middle(numbers, size),
-            numbers["vane_width"],
-            numbers["vane_thickness"],
-            place["tilt"],
-            numbers["cloth_view"],
-            numbers["cloth_light"],
-        )
+        return upright_blade(blade, x0 + (i + 0.5) * pitch, hanging_span(fit), head_middle(fit))
 
     if place["coarse"]:
         return [vane_bounds(vane(0), vane(count - 1))]
@@ -116,60 +128,51 @@ def vane_part(numbers: dict[str, float], size: Size, width: float, place: Positi
 
 def vane_bounds(first: Piece, last: Piece) -> Piece:
     """Return the box that bounds equal vanes standing in a row."""
-    return box(
-        "covering",
-        "vane",
-        first["x0"],
-        last["x1"],
-        first["y0"],
-        first["y1"],
-        first["z0"],
-        first["z1"],
-        first["view"],
-        first["light"],
-    )
+    up = [first["y0"], first["y1"]]
+    return veil("vane", [first["x0"], last["x1"]], up, [first["z0"], first["z1"]], first["optics"])
 
 
-def flat_part(numbers: dict[str, float], size: Size, width: float, place: Position) -> list[Piece]:
+def flat_part(fit: Fit, width: float, place: Position) -> list[Piece]:
     """Return flat panels drawn from the hinge side, the outermost on the track nearest the wall."""
+    numbers = fit["numbers"]
+    size = fit["size"]
     count = int(numbers["panel_count"])
     overlaps = (count - 1) * numbers["panel_overlap"]
     wide = (width + overlaps) / count
     step = blend(numbers["unit_stacked"], wide - numbers["panel_overlap"], place["lower"])
-    half = numbers["panel_thickness"] / 2
-    bar = numbers["rail_depth"] / 2
     low = size["y0"] + numbers["rail_height"]
     top = size["y1"] - numbers["headrail_height"]
-    first = draw_middle(numbers, size) - (count - 1) * numbers["layer_depth"] / 2
+    first = head_middle(fit) - (count - 1) * numbers["layer_depth"] / 2
     parts: list[Piece] = []
     for i in range(count):
         x0 = size["x0"] + i * step
         z = first + i * numbers["layer_depth"]
-        view = numbers["cloth_view"]
-        light = numbers["cloth_light"]
-        parts.append(box("covering", "fabric", x0, x0 + wide, low, top, z - half, z + half, view, light))
+        out = about(z, numbers["panel_thickness"])
+        parts.append(veil("fabric", [x0, x0 + wide], [low, top], out, cloth_optics(numbers)))
         if numbers["rail_height"] > 0:
-            parts.append(solid("bottom-rail", x0, x0 + wide, size["y0"], low, z - bar, z + bar))
+            bar = about(z, numbers["rail_depth"])
+            parts.append(solid("bottom-rail", [x0, x0 + wide], [size["y0"], low], bar))
     return parts
 
 
-def draw_part(numbers: dict[str, float], size: Size, width: float, place: Position) -> list[Piece]:
+def draw_part(fit: Fit, width: float, place: Position) -> list[Piece]:
     """Return what draws to the hinge side and covers ``width`` when drawn across."""
-    if numbers["panel_count"] >= 1:
-        return flat_part(numbers, size, width, place)
-    if numbers["vane_width"] > 0:
-        return vane_part(numbers, size, width, place)
-    return pleated_part(numbers, size, width, place)
+    if fit["numbers"]["panel_count"] >= 1:
+        return flat_part(fit, width, place)
+    if fit["numbers"]["vane_width"] > 0:
+        return vane_part(fit, width, place)
+    return pleated_part(fit, width, place)
 
 
-def draw(numbers: dict[str, float], size: Size, place: Position) -> list[Piece]:
+def draw(fit: Fit, place: Position) -> list[Piece]:
     """Return the track or rod and what hangs from it, to one side or to both."""
+    size = fit["size"]
     width = size["x1"] - size["x0"]
-    pieces = [headrail(numbers, size)]
-    if numbers["split"] > 0:
-        part = draw_part(numbers, size, width / 2, place)
+    pieces = [headrail(fit)]
+    if fit["numbers"]["split"] > 0:
+        part = draw_part(fit, width / 2, place)
         pieces.extend(part)
         pieces.extend([mirrored(piece, size["x0"] + size["x1"]) for piece in part])
     else:
-        pieces.extend(draw_part(numbers, size, width, place))
+        pieces.extend(draw_part(fit, width, place))
     return pieces

@@ -6,9 +6,18 @@ a divider rail half-way, and the louvers, spread evenly so that the end ones can
 whose sweep meets the cut-out is made short, and a small frame closes the panel round it.
 """
 
-from configurator.kernel.mechanisms.blades import LENS_BLADE, blade_deep, blade_sweep, level_blades, spread_centres
-from configurator.kernel.pieces import box, solid
-from configurator.kernel.shapes import Box, Piece, Position, Size
+from configurator.kernel.mechanisms.blades import (
+    LENS_BLADE,
+    Blade,
+    blade_reach,
+    blade_sweep,
+    level_blades,
+    spread_centres,
+)
+from configurator.kernel.mechanisms.legs import turning_leg
+from configurator.kernel.numbers import about
+from configurator.kernel.pieces import cloth_optics, solid, veil
+from configurator.kernel.shapes import Box, Fit, Leg, Piece, Position
 
 LOUVER_PANEL_TAKES: dict[str, list[str | float | None]] = {
     "louver_width": ["size", None, "width of a louver"],
@@ -22,8 +31,15 @@ LOUVER_PANEL_TAKES: dict[str, list[str | float | None]] = {
 }
 
 
-def panel_light(numbers: dict[str, float], size: Size) -> Box:
+def louver_legs(numbers: dict[str, float]) -> list[Leg]:
+    """Return the one leg: the louvers turned."""
+    return turning_leg(numbers, "louvers", ["louver"], [0.0])
+
+
+def panel_light(fit: Fit) -> Box:
     """Return the opening that the louvers fill, divider included."""
+    numbers = fit["numbers"]
+    size = fit["size"]
     side = numbers["frame_width"] + numbers["panel_stile"]
     return {
         "x0": size["x0"] + side,
@@ -33,9 +49,10 @@ def panel_light(numbers: dict[str, float], size: Size) -> Box:
     }
 
 
-def louver_bays(numbers: dict[str, float], light: Box) -> list[list[float]]:
+def louver_bays(fit: Fit) -> list[list[float]]:
     """Return the ``[low, high]`` bays of louvers: one, or two with a divider between."""
-    divider = numbers["divider_height"]
+    light = panel_light(fit)
+    divider = fit["numbers"]["divider_height"]
     if divider <= 0:
         return [[light["y0"], light["y1"]]]
     middle = (light["y0"] + light["y1"]) / 2
@@ -47,17 +64,22 @@ def louver_swing(numbers: dict[str, float]) -> float:
     return blade_sweep(numbers["louver_width"], numbers["louver_thickness"])
 
 
-def louver_rows(numbers: dict[str, float], size: Size) -> list[list[list[float]]]:
+def panel_span(fit: Fit) -> list[float]:
+    """Return the panel's thickness along z."""
+    return [fit["size"]["z0"], fit["size"]["z0"] + fit["numbers"]["panel_depth"]]
+
+
+def louver_rows(fit: Fit) -> list[list[list[float]]]:
     """Return for each bay its louvers as ``[y, x1]``, lowest first: centre height and latch-side end."""
-    light = panel_light(numbers, size)
-    hole = size["cutout"]
+    numbers = fit["numbers"]
+    hole = fit["size"]["cutout"]
     sweep = louver_swing(numbers)
     low = hole["y0"] - numbers["notch_frame"] - sweep / 2
     high = hole["y1"] + numbers["notch_frame"] + sweep / 2
-    whole = light["x1"]
+    whole = panel_light(fit)["x1"]
     short = min(whole, hole["x0"] - numbers["notch_frame"]) if hole["x1"] > hole["x0"] else whole
     rows: list[list[list[float]]] = []
-    for bay in louver_bays(numbers, light):
+    for bay in louver_bays(fit):
         centres = spread_centres(bay[0], bay[1], numbers["louver_pitch"], sweep)
         rows.append([[y, short if y > low and y < high else whole] for y in centres])
     return rows
@@ -69,127 +91,147 @@ def without_hole(piece: Piece, hole: Box) -> list[Piece]:
         return [piece]
     if piece["y1"] <= hole["y0"] or piece["y0"] >= hole["y1"]:
         return [piece]
-    parts: list[Piece] = []
     low = max(piece["y0"], hole["y0"])
     high = min(piece["y1"], hole["y1"])
-
-    def keep(x0: float, x1: float, y0: float, y1: float) -> None:
-        if x1 > x0 and y1 > y0:
-            parts.append(solid(piece["kind"], x0, x1, y0, y1, piece["z0"], piece["z1"]))
-
-    keep(piece["x0"], piece["x1"], piece["y0"], low)
-    keep(piece["x0"], piece["x1"], high, piece["y1"])
-    keep(piece["x0"], hole["x0"], low, high)
-    keep(hole["x1"], piece["x1"], low, high)
-    return parts
-
-
-def panel_frame(numbers: dict[str, float], size: Size) -> list[Piece]:
-    """Return mounting frame, stiles, rails and divider, before the cut-out."""
-    light = panel_light(numbers, size)
-    frame = numbers["frame_width"]
-    z0 = size["z0"]
-    z1 = z0 + numbers["panel_depth"]
-    face = z0 - size["spacer"]
-    x0 = size["x0"] + frame
-    x1 = size["x1"] - frame
-    y0 = size["y0"] + frame
-    y1 = size["y1"] - frame
+    across = [piece["x0"], piece["x1"]]
+    rests = [
+        [across, [piece["y0"], low]],
+        [across, [high, piece["y1"]]],
+        [[piece["x0"], hole["x0"]], [low, high]],
+        [[hole["x1"], piece["x1"]], [low, high]],
+    ]
     parts: list[Piece] = []
-    if frame > 0:
-        parts.append(solid("frame", size["x0"], x0, size["y0"], size["y1"], face, z1))
-        parts.append(solid("frame", x1, size["x1"], size["y0"], size["y1"], face, z1))
-        parts.append(solid("frame", x0, x1, size["y0"], y0, face, z1))
-        parts.append(solid("frame", x0, x1, y1, size["y1"], face, z1))
-    parts.append(solid("panel-stile", x0, light["x0"], y0, y1, z0, z1))
-    parts.append(solid("panel-stile", light["x1"], x1, y0, y1, z0, z1))
-    parts.append(solid("panel-rail", light["x0"], light["x1"], y0, light["y0"], z0, z1))
-    parts.append(solid("panel-rail", light["x0"], light["x1"], light["y1"], y1, z0, z1))
-    bays = louver_bays(numbers, light)
-    if len(bays) > 1:
-        parts.append(solid("panel-rail", light["x0"], light["x1"], bays[0][1], bays[1][0], z0, z1))
+    for rest in rests:
+        if rest[0][1] > rest[0][0] and rest[1][1] > rest[1][0]:
+            parts.append(solid(piece["kind"], rest[0], rest[1], [piece["z0"], piece["z1"]]))
     return parts
 
 
-def notch_bars(numbers: dict[str, float], size: Size, rows: list[list[list[float]]]) -> list[Piece]:
-    """Return the small frame round the cut-out; its bars reach to the next whole louver of the rows."""
-    hole = size["cutout"]
-    light = panel_light(numbers, size)
-    x0 = hole["x0"] - numbers["notch_frame"]
-    if hole["x1"] <= hole["x0"] or x0 >= light["x1"]:
+def mounting_frame(fit: Fit) -> list[Piece]:
+    """Return the frame round the panel, built out from the leaf's face; nothing where there is none."""
+    size = fit["size"]
+    frame = fit["numbers"]["frame_width"]
+    if frame <= 0:
         return []
-    half = louver_swing(numbers) / 2
-    z0 = size["z0"]
-    z1 = z0 + numbers["panel_depth"]
+    out = [size["z0"] - size["spacer"], panel_span(fit)[1]]
+    inner = [size["x0"] + frame, size["x1"] - frame]
+    whole = [size["y0"], size["y1"]]
+    return [
+        solid("frame", [size["x0"], inner[0]], whole, out),
+        solid("frame", [inner[1], size["x1"]], whole, out),
+        solid("frame", inner, [size["y0"], size["y0"] + frame], out),
+        solid("frame", inner, [size["y1"] - frame, size["y1"]], out),
+    ]
+
+
+def panel_frame(fit: Fit) -> list[Piece]:
+    """Return the panel's stiles, rails and divider, before the cut-out."""
+    light = panel_light(fit)
+    size = fit["size"]
+    frame = fit["numbers"]["frame_width"]
+    out = panel_span(fit)
+    up = [size["y0"] + frame, size["y1"] - frame]
+    across = [light["x0"], light["x1"]]
+    parts = [
+        solid("panel-stile", [size["x0"] + frame, light["x0"]], up, out),
+        solid("panel-stile", [light["x1"], size["x1"] - frame], up, out),
+        solid("panel-rail", across, [up[0], light["y0"]], out),
+        solid("panel-rail", across, [light["y1"], up[1]], out),
+    ]
+    bays = louver_bays(fit)
+    if len(bays) > 1:
+        parts.append(solid("panel-rail", across, [bays[0][1], bays[1][0]], out))
+    return parts
+
+
+def notch_reach(fit: Fit, bay: list[float], row: list[list[float]]) -> list[float]:
+    """Return how far down and up the cut-out's frame reaches in a bay: to the next whole louver, or the bay's end."""
+    hole = fit["size"]["cutout"]
+    whole = panel_light(fit)["x1"]
+    half = louver_swing(fit["numbers"]) / 2
+    low = bay[0]
+    high = bay[1]
+    for louver in row:
+        if louver[1] >= whole and louver[0] < hole["y0"]:
+            low = max(low, louver[0] + half)
+        if louver[1] >= whole and louver[0] > hole["y1"]:
+            high = min(high, louver[0] - half)
+    return [low, high]
+
+
+def notch_bars(fit: Fit, rows: list[list[list[float]]]) -> list[Piece]:
+    """Return the small frame round the cut-out; its bars reach to the next whole louver of the rows."""
+    hole = fit["size"]["cutout"]
+    whole = panel_light(fit)["x1"]
+    x0 = hole["x0"] - fit["numbers"]["notch_frame"]
+    if hole["x1"] <= hole["x0"] or x0 >= whole:
+        return []
+    out = panel_span(fit)
     bars: list[Piece] = []
-    bays = louver_bays(numbers, light)
+    bays = louver_bays(fit)
     for i in range(len(bays)):
-        low = bays[i][0]
-        high = bays[i][1]
-        inner_low = max(low, hole["y0"])
-        inner_high = min(high, hole["y1"])
-        if inner_high <= inner_low:
+        inner = [max(bays[i][0], hole["y0"]), min(bays[i][1], hole["y1"])]
+        if inner[1] <= inner[0]:
             continue
-        for louver in rows[i]:
-            if louver[1] >= light["x1"] and louver[0] < inner_low:
-                low = max(low, louver[0] + half)
-            if louver[1] >= light["x1"] and louver[0] > inner_high:
-                high = min(high, louver[0] - half)
-        if inner_low > low:
-            bars.append(solid("frame", x0, light["x1"], low, inner_low, z0, z1))
-        if high > inner_high:
-            bars.append(solid("frame", x0, light["x1"], inner_high, high, z0, z1))
-        bars.append(solid("frame", x0, hole["x0"], inner_low, inner_high, z0, z1))
+        outer = notch_reach(fit, bays[i], rows[i])
+        if inner[0] > outer[0]:
+            bars.append(solid("frame", [x0, whole], [outer[0], inner[0]], out))
+        if outer[1] > inner[1]:
+            bars.append(solid("frame", [x0, whole], [inner[1], outer[1]], out))
+        bars.append(solid("frame", [x0, hole["x0"]], inner, out))
     return bars
 
 
-def louver_pieces(numbers: dict[str, float], size: Size, x0: float, row: list[list[float]], tilt: float) -> list[Piece]:
+def louver_blade(fit: Fit, tilt: float) -> Blade:
+    """Return what all louvers are at a tilt."""
+    numbers = fit["numbers"]
+    return {
+        "kind": "louver",
+        "corners": LENS_BLADE,
+        "width": numbers["louver_width"],
+        "thickness": numbers["louver_thickness"],
+        "tilt": tilt,
+        "through": cloth_optics(numbers),
+    }
+
+
+def louver_pieces(fit: Fit, x0: float, row: list[list[float]], tilt: float) -> list[Piece]:
     """Return the louvers of a bay about the middle of the panel's thickness, each from ``x0`` to its end."""
-    return level_blades(
-        "louver",
-        LENS_BLADE,
-        [[x0, one[1], one[0]] for one in row if one[1] > x0],
-        size["z0"] + numbers["panel_depth"] / 2,
-        numbers["louver_width"],
-        numbers["louver_thickness"],
-        tilt,
-        numbers["cloth_view"],
-        numbers["cloth_light"],
-    )
+    out = panel_span(fit)
+    spans = [[x0, one[1], one[0]] for one in row if one[1] > x0]
+    return level_blades(louver_blade(fit, tilt), spans, (out[0] + out[1]) / 2)
 
 
-def louver_bounds(numbers: dict[str, float], size: Size, x0: float, row: list[list[float]], tilt: float) -> list[Piece]:
+def louver_bounds(fit: Fit, x0: float, row: list[list[float]], tilt: float) -> list[Piece]:
     """Return the boxes that bound a bay's louvers: one for each run of equal length."""
-    half = louver_swing(numbers) / 2
-    middle = size["z0"] + numbers["panel_depth"] / 2
-    deep = blade_deep(numbers["louver_width"], numbers["louver_thickness"], tilt) / 2
-    view = numbers["cloth_view"]
-    light = numbers["cloth_light"]
+    blade = louver_blade(fit, tilt)
+    half = blade_reach(blade, True) / 2
+    panel = panel_span(fit)
+    out = about((panel[0] + panel[1]) / 2, blade_reach(blade, False))
     bounds: list[Piece] = []
     start = 0
     for i in range(len(row)):
         if i == len(row) - 1 or row[i + 1][1] != row[i][1]:
             if row[i][1] > x0:
-                y0 = row[start][0] - half
-                y1 = row[i][0] + half
-                bounds.append(
-                    box("covering", "louver", x0, row[i][1], y0, y1, middle - deep, middle + deep, view, light)
-                )
+                up = [row[start][0] - half, row[i][0] + half]
+                bounds.append(veil("louver", [x0, row[i][1]], up, out, blade["through"]))
             start = i + 1
     return bounds
 
 
-def louver_panel(numbers: dict[str, float], size: Size, place: Position) -> list[Piece]:
+def louver_panel(fit: Fit, place: Position) -> list[Piece]:
     """Return the frame, the panel with its cut-out and every louver at its tilt."""
-    rows = louver_rows(numbers, size)
+    rows = louver_rows(fit)
+    parts = mounting_frame(fit)
+    parts.extend(panel_frame(fit))
     pieces: list[Piece] = []
-    for part in panel_frame(numbers, size):
-        pieces.extend(without_hole(part, size["cutout"]))
-    pieces.extend(notch_bars(numbers, size, rows))
-    x0 = panel_light(numbers, size)["x0"]
+    for part in parts:
+        pieces.extend(without_hole(part, fit["size"]["cutout"]))
+    pieces.extend(notch_bars(fit, rows))
+    x0 = panel_light(fit)["x0"]
     for row in rows:
         if place["coarse"]:
-            pieces.extend(louver_bounds(numbers, size, x0, row, place["tilt"]))
+            pieces.extend(louver_bounds(fit, x0, row, place["tilt"]))
         else:
-            pieces.extend(louver_pieces(numbers, size, x0, row, place["tilt"]))
+            pieces.extend(louver_pieces(fit, x0, row, place["tilt"]))
     return pieces

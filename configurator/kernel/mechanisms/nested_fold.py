@@ -1,9 +1,9 @@
 """Short folds that tuck behind each other: the stack keeps its height, its depth grows."""
 
-from configurator.kernel.mechanisms.common import headrail, lower_edge, moving_rail
+from configurator.kernel.mechanisms.common import head_middle, headrail, lower_edge, moving_rail, whole_width
 from configurator.kernel.numbers import step_up
-from configurator.kernel.pieces import box
-from configurator.kernel.shapes import Piece, Position, Size
+from configurator.kernel.pieces import cloth_optics, veil
+from configurator.kernel.shapes import Fit, Piece, Position
 
 NESTED_FOLD_TAKES: dict[str, list[str | float | None]] = {
     "fold_height": ["size", None, "height of one fold, and so of the stack of folds"],
@@ -21,49 +21,34 @@ def nested_stack(numbers: dict[str, float]) -> float:
     return numbers["headrail_height"] + numbers["fold_height"] + numbers["rail_height"]
 
 
-def tucked_folds(numbers: dict[str, float], size: Size, place: Position, bottom: float, layers: float) -> list[Piece]:
+def tucked_folds(fit: Fit, place: Position, bottom: float, layers: float) -> list[Piece]:
     """Return the tucked folds on the room side of the hanging cloth, the newest only part of a layer."""
+    numbers = fit["numbers"]
     flat = numbers["layer_thickness"]
-    back = size["z0"] + numbers["headrail_depth"] / 2 + flat
-    top = bottom + numbers["fold_height"]
+    back = head_middle(fit) + flat
+    up = [bottom, bottom + numbers["fold_height"]]
     count = 1 if place["coarse"] else int(step_up(layers, 1.0))
     folds: list[Piece] = []
     for i in range(count):
         z0 = back + i * flat
         z1 = back + layers * flat if i == count - 1 else z0 + flat
-        folds.append(
-            box(
-                "covering",
-                "fold",
-                size["x0"],
-                size["x1"],
-                bottom,
-                top,
-                z0,
-                z1,
-                numbers["cloth_view"],
-                numbers["cloth_light"],
-            )
-        )
+        folds.append(veil("fold", whole_width(fit), up, [z0, z1], cloth_optics(numbers)))
     return folds
 
 
-def nested_fold(numbers: dict[str, float], size: Size, place: Position) -> list[Piece]:
+def nested_fold(fit: Fit, place: Position) -> list[Piece]:
     """Return headrail, the flat cloth, the folds tucked so far and the bottom rail.
 
     The tucked folds travel with the bottom rail and lie on the room side of the hanging cloth.
     """
+    numbers = fit["numbers"]
     rail = numbers["rail_height"]
-    top = size["y1"] - numbers["headrail_height"]
-    bottom = lower_edge(size, nested_stack(numbers), place) + rail
-    tucked = bottom - rail - size["y0"]
-    back = size["z0"] + numbers["headrail_depth"] / 2
-    flat = numbers["layer_thickness"]
-    view = numbers["cloth_view"]
-    light = numbers["cloth_light"]
-    pieces = [headrail(numbers, size)]
-    pieces.append(box("covering", "fabric", size["x0"], size["x1"], bottom, top, back, back + flat, view, light))
-    if tucked > 0:
-        pieces.extend(tucked_folds(numbers, size, place, bottom, nested_layers(numbers, tucked)))
-    pieces.append(moving_rail(numbers, size, "bottom-rail", bottom))
+    top = fit["size"]["y1"] - numbers["headrail_height"]
+    bottom = lower_edge(fit, nested_stack(numbers), place) + rail
+    tucked = bottom - rail - fit["size"]["y0"]
+    out = [head_middle(fit), head_middle(fit) + numbers["layer_thickness"]]
+    pieces = [headrail(fit), veil("fabric", whole_width(fit), [bottom, top], out, cloth_optics(numbers))]
+    if tucked > 0 or place["coarse"]:
+        pieces.extend(tucked_folds(fit, place, bottom, nested_layers(numbers, tucked)))
+    pieces.append(moving_rail(fit, "bottom-rail", bottom))
     return pieces

@@ -1,9 +1,13 @@
 """What the rolled mechanisms share: the roll as a spiral, its cassette or brackets, its cloth line."""
 
 import math
+from typing import TypedDict
 
+from configurator.kernel.mechanisms.cassette import cassette_for
+from configurator.kernel.mechanisms.common import whole_width
+from configurator.kernel.numbers import about
 from configurator.kernel.pieces import solid
-from configurator.kernel.shapes import Piece, Position, Size
+from configurator.kernel.shapes import Fit, Piece, Position
 
 ROLL_TAKES: dict[str, list[str | float | None]] = {
     "tube": ["size", None, "outer diameter of the tube"],
@@ -17,6 +21,17 @@ ROLL_TAKES: dict[str, list[str | float | None]] = {
 ROLL_SIDES = 24
 # Sheet metal, as brackets are usually bent from; no source.
 BRACKET = 3.0
+# Air that a turning roll keeps to its cassette, all round.
+ROLL_AIR = 2.0
+
+
+class Hang(TypedDict):
+    """The roll with the cloth still on it: its centre, its radius, and the z of the cloth's back as it leaves it."""
+
+    y: float
+    z: float
+    radius: float
+    back: float
 
 
 def roll_diameter(tube: float, thickness: float, length: float) -> float:
@@ -24,30 +39,52 @@ def roll_diameter(tube: float, thickness: float, length: float) -> float:
     return math.sqrt(tube * tube + 4 * thickness * max(length, 0.0) / math.pi)
 
 
-def full_roll(numbers: dict[str, float], drop: float) -> float:
+def wound_diameter(fit: Fit, wound: float) -> float:
+    """Return the roll's diameter with ``wound`` of the drop and the spare wraps rolled up."""
+    numbers = fit["numbers"]
+    return roll_diameter(numbers["tube"], numbers["cloth_thickness"], wound + numbers["wraps_spare"])
+
+
+def full_roll(fit: Fit) -> float:
     """Return the diameter with the whole drop and the spare wraps rolled up."""
-    return roll_diameter(numbers["tube"], numbers["cloth_thickness"], drop + numbers["wraps_spare"])
+    return wound_diameter(fit, fit["size"]["y1"] - fit["size"]["y0"])
 
 
-def roll_centre(numbers: dict[str, float], size: Size) -> list[float]:
-    """Return the roll's centre as ``[y, z]``: mid-cassette, or hung so that the full roll clears."""
-    if size["cassette"]["roll"] > 0:
-        cassette = size["cassette"]
-        return [size["y1"] - cassette["height"] / 2, size["z0"] + cassette["depth"] / 2]
-    radius = full_roll(numbers, size["y1"] - size["y0"]) / 2
-    return [size["y1"] - radius, size["z0"] + numbers["roll_clear"] + radius]
+def set_roll_head(fit: Fit) -> float:
+    """Set the smallest cassette that takes the full roll, if one is wanted; return how far cassette or roll reach down.
+
+    Where no cassette takes it the size has none, and the mount says so.
+    """
+    if fit["numbers"]["cassette"] > 0:
+        fit["size"]["cassette"] = cassette_for(fit["family"]["cassettes"], full_roll(fit) + ROLL_AIR)
+    return roll_head(fit)
 
 
-def head_height(numbers: dict[str, float], size: Size) -> float:
+def roll_head(fit: Fit) -> float:
     """Return how far the cassette, or the full open roll, reaches down from the top."""
+    if fit["size"]["cassette"]["roll"] > 0:
+        return fit["size"]["cassette"]["height"]
+    return full_roll(fit)
+
+
+def roll_hang(fit: Fit, wound: float) -> Hang:
+    """Return the roll with ``wound`` of the drop on it: mid-cassette, or hung so that the full roll clears."""
+    size = fit["size"]
+    radius = wound_diameter(fit, wound) / 2
     if size["cassette"]["roll"] > 0:
-        return size["cassette"]["height"]
-    return full_roll(numbers, size["y1"] - size["y0"])
+        y = size["y1"] - size["cassette"]["height"] / 2
+        z = size["z0"] + size["cassette"]["depth"] / 2
+    else:
+        full = full_roll(fit) / 2
+        y = size["y1"] - full
+        z = size["z0"] + fit["numbers"]["roll_clear"] + full
+    return {"y": y, "z": z, "radius": radius, "back": z - radius}
 
 
-def cloth_span(numbers: dict[str, float], size: Size) -> list[float]:
+def cloth_span(fit: Fit) -> list[float]:
     """Return the cloth's span along x: narrower than the headrail by the brackets."""
-    return [size["x0"] + numbers["bracket_gap"], size["x1"] - numbers["bracket_gap"]]
+    gap = fit["numbers"]["bracket_gap"]
+    return [fit["size"]["x0"] + gap, fit["size"]["x1"] - gap]
 
 
 def circle_outline(y: float, z: float, radius: float) -> list[list[float]]:
@@ -59,26 +96,26 @@ def circle_outline(y: float, z: float, radius: float) -> list[list[float]]:
     return points
 
 
-def roll_pieces(numbers: dict[str, float], size: Size, place: Position, wound: float) -> list[Piece]:
-    """Return the roll with ``wound`` millimetres of cloth on it, and its cassette or brackets."""
-    centre = roll_centre(numbers, size)
-    radius = roll_diameter(numbers["tube"], numbers["cloth_thickness"], wound + numbers["wraps_spare"]) / 2
-    cloth = cloth_span(numbers, size)
-    y = centre[0]
-    z = centre[1]
-    roll = solid("roll", cloth[0], cloth[1], y - radius, y + radius, z - radius, z + radius)
+def roll_pieces(fit: Fit, place: Position, hang: Hang) -> list[Piece]:
+    """Return the roll and its cassette or brackets."""
+    size = fit["size"]
+    y = hang["y"]
+    z = hang["z"]
+    roll = solid("roll", cloth_span(fit), about(y, hang["radius"] * 2), about(z, hang["radius"] * 2))
     if not place["coarse"]:
-        roll["outline"] = circle_outline(y, z, radius)
-    pieces: list[Piece] = []
+        roll["outline"] = circle_outline(y, z, hang["radius"])
+    up = [size["y1"] - roll_head(fit), size["y1"]]
     if size["cassette"]["roll"] > 0:
-        cassette = size["cassette"]
-        y0 = size["y1"] - cassette["height"]
-        z1 = size["z0"] + cassette["depth"]
-        pieces.append(solid("headrail", size["x0"], size["x1"], y0, size["y1"], size["z0"], z1))
-    else:
-        y0 = size["y1"] - head_height(numbers, size)
-        front = z + numbers["tube"] / 2
-        pieces.append(solid("bracket", size["x0"], size["x0"] + BRACKET, y0, size["y1"], size["z0"], front))
-        pieces.append(solid("bracket", size["x1"] - BRACKET, size["x1"], y0, size["y1"], size["z0"], front))
-    pieces.append(roll)
-    return pieces
+        out = [size["z0"], size["z0"] + size["cassette"]["depth"]]
+        return [solid("headrail", whole_width(fit), up, out), roll]
+    out = [size["z0"], z + fit["numbers"]["tube"] / 2]
+    return [
+        solid("bracket", [size["x0"], size["x0"] + BRACKET], up, out),
+        solid("bracket", [size["x1"] - BRACKET, size["x1"]], up, out),
+        roll,
+    ]
+
+
+def bottom_bar(fit: Fit, bottom: float, middle: float, depth: float) -> Piece:
+    """Return the bar at the foot of the cloth, its lower edge at ``bottom``, of a ``depth`` about ``middle``."""
+    return solid("bottom-rail", cloth_span(fit), [bottom, bottom + fit["numbers"]["rail_height"]], about(middle, depth))

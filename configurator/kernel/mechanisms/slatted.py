@@ -6,16 +6,25 @@ on it, one thickness each.
 
 from configurator.kernel.mechanisms.blades import (
     FLAT_BLADE,
-    blade_deep,
+    Blade,
+    blade_reach,
     blade_sweep,
-    level_blade,
+    level_blades,
     spread_centres,
     spread_count,
 )
-from configurator.kernel.mechanisms.common import headrail, lower_edge, moving_rail
-from configurator.kernel.numbers import clamp
-from configurator.kernel.pieces import box
-from configurator.kernel.shapes import Piece, Position, Size
+from configurator.kernel.mechanisms.common import (
+    hanging_drop,
+    head_middle,
+    headrail,
+    lower_edge,
+    moving_rail,
+    whole_width,
+)
+from configurator.kernel.mechanisms.legs import blade_peaks, raised_legs, turning_leg
+from configurator.kernel.numbers import about, clamp
+from configurator.kernel.pieces import cloth_optics, veil
+from configurator.kernel.shapes import Fit, Leg, Piece, Position
 
 SLATTED_TAKES: dict[str, list[str | float | None]] = {
     "slat_width": ["size", None, "width of a slat"],
@@ -24,99 +33,90 @@ SLATTED_TAKES: dict[str, list[str | float | None]] = {
 }
 
 
-def slat_drop(numbers: dict[str, float], size: Size) -> float:
-    """Return the height between the rails when fully down."""
-    return size["y1"] - size["y0"] - numbers["headrail_height"] - numbers["rail_height"]
+def slatted_legs(numbers: dict[str, float]) -> list[Leg]:
+    """Return the legs: let down, and the slats turned."""
+    legs = raised_legs(numbers)
+    peaks = blade_peaks(numbers["slat_width"], numbers["slat_thickness"])
+    legs.extend(turning_leg(numbers, "slats", ["slat"], peaks))
+    return legs
 
 
-def slat_homes(numbers: dict[str, float], size: Size) -> list[float]:
+def slat_sweep(numbers: dict[str, float]) -> float:
+    """Return the diameter of the circle in which a slat turns."""
+    return blade_sweep(numbers["slat_width"], numbers["slat_thickness"])
+
+
+def slat_homes(fit: Fit) -> list[float]:
     """Return the heights of the slats when fully down, lowest first."""
-    low = size["y0"] + numbers["rail_height"]
-    sweep = blade_sweep(numbers["slat_width"], numbers["slat_thickness"])
-    return spread_centres(low, low + slat_drop(numbers, size), numbers["slat_pitch"], sweep)
+    numbers = fit["numbers"]
+    low = fit["size"]["y0"] + numbers["rail_height"]
+    return spread_centres(low, low + hanging_drop(fit), numbers["slat_pitch"], slat_sweep(numbers))
 
 
-def slat_stack(numbers: dict[str, float], size: Size) -> float:
+def slat_stack(fit: Fit) -> float:
     """Return the height when raised: headrail, every slat flat on the next, bottom rail."""
-    sweep = blade_sweep(numbers["slat_width"], numbers["slat_thickness"])
-    slats = spread_count(slat_drop(numbers, size), numbers["slat_pitch"], sweep)
+    numbers = fit["numbers"]
+    slats = spread_count(hanging_drop(fit), numbers["slat_pitch"], slat_sweep(numbers))
     return numbers["headrail_height"] + slats * numbers["slat_thickness"] + numbers["rail_height"]
 
 
-def slat_pile(numbers: dict[str, float], size: Size, count: int, bottom: float) -> Piece:
+def slat_pile(fit: Fit, count: int, bottom: float) -> Piece:
     """Return the slats that lie flat on the bottom rail as one run."""
+    numbers = fit["numbers"]
     thick = numbers["slat_thickness"]
-    half = numbers["slat_width"] / 2
-    middle = size["z0"] + numbers["headrail_depth"] / 2
-    pile = box(
-        "covering",
-        "slat",
-        size["x0"],
-        size["x1"],
-        bottom,
-        bottom + count * thick,
-        middle - half,
-        middle + half,
-        numbers["cloth_view"],
-        numbers["cloth_light"],
-    )
+    out = about(head_middle(fit), numbers["slat_width"])
+    pile = veil("slat", whole_width(fit), [bottom, bottom + count * thick], out, cloth_optics(numbers))
     pile["count"] = count
     pile["pitch"] = thick
-    pile["outline"] = [
-        [middle - half, bottom],
-        [middle + half, bottom],
-        [middle + half, bottom + thick],
-        [middle - half, bottom + thick],
-    ]
+    pile["outline"] = [[out[0], bottom], [out[1], bottom], [out[1], bottom + thick], [out[0], bottom + thick]]
     return pile
 
 
-def hanging_slat(numbers: dict[str, float], size: Size, home: float, rest: float, tilt: float) -> Piece:
+def slat_blade(numbers: dict[str, float], tilt: float) -> Blade:
+    """Return what a slat is at a tilt."""
+    return {
+        "kind": "slat",
+        "corners": FLAT_BLADE,
+        "width": numbers["slat_width"],
+        "thickness": numbers["slat_thickness"],
+        "tilt": tilt,
+        "through": cloth_optics(numbers),
+    }
+
+
+def hanging_slat(fit: Fit, home: float, rest: float, tilt: float) -> Piece:
     """Return a slat still on the ladders; it lies down as the pile below it reaches ``rest``."""
-    width = numbers["slat_width"]
-    thick = numbers["slat_thickness"]
-    free = (blade_sweep(width, thick) - thick) / 2
-    return level_blade(
-        "slat",
-        FLAT_BLADE,
-        size["x0"],
-        size["x1"],
-        home,
-        size["z0"] + numbers["headrail_depth"] / 2,
-        width,
-        thick,
-        tilt * clamp((home - rest) / free, 0.0, 1.0),
-        numbers["cloth_view"],
-        numbers["cloth_light"],
-    )
+    numbers = fit["numbers"]
+    free = (slat_sweep(numbers) - numbers["slat_thickness"]) / 2
+    blade = slat_blade(numbers, tilt * clamp((home - rest) / free, 0.0, 1.0))
+    return level_blades(blade, [[fit["size"]["x0"], fit["size"]["x1"], home]], head_middle(fit))[0]
 
 
-def slat_bounds(numbers: dict[str, float], size: Size, bottom: float, tilt: float) -> Piece:
+def slat_bounds(fit: Fit, bottom: float, tilt: float) -> Piece:
     """Return the box that bounds all slats, lying or hanging."""
-    half = max(numbers["slat_width"], blade_deep(numbers["slat_width"], numbers["slat_thickness"], tilt)) / 2
-    middle = size["z0"] + numbers["headrail_depth"] / 2
-    top = size["y1"] - numbers["headrail_height"]
-    view = numbers["cloth_view"]
-    light = numbers["cloth_light"]
-    return box("covering", "slat", size["x0"], size["x1"], bottom, top, middle - half, middle + half, view, light)
+    numbers = fit["numbers"]
+    deep = max(numbers["slat_width"], blade_reach(slat_blade(numbers, tilt), False))
+    up = [bottom, fit["size"]["y1"] - numbers["headrail_height"]]
+    return veil("slat", whole_width(fit), up, about(head_middle(fit), deep), cloth_optics(numbers))
 
 
-def slatted(numbers: dict[str, float], size: Size, place: Position) -> list[Piece]:
+def slatted(fit: Fit, place: Position) -> list[Piece]:
     """Return headrail, the hanging and the gathered slats, and the bottom rail."""
-    bottom = lower_edge(size, slat_stack(numbers, size), place) + numbers["rail_height"]
-    pieces = [headrail(numbers, size)]
+    numbers = fit["numbers"]
+    bottom = lower_edge(fit, slat_stack(fit), place) + numbers["rail_height"]
+    pieces = [headrail(fit)]
     if place["coarse"]:
-        pieces.append(slat_bounds(numbers, size, bottom, place["tilt"]))
+        pieces.append(slat_bounds(fit, bottom, place["tilt"]))
     else:
         gathered_slats = 0
-        homes = slat_homes(numbers, size)
+        homes = slat_homes(fit)
         for i in range(len(homes)):
             rest = bottom + (i + 0.5) * numbers["slat_thickness"]
             if homes[i] <= rest:
                 gathered_slats = i + 1
             else:
-                pieces.append(hanging_slat(numbers, size, homes[i], rest, place["tilt"]))
+                pieces.append(hanging_slat(fit, homes[i], rest, place["tilt"]))
         if gathered_slats > 0:
-            pieces.append(slat_pile(numbers, size, gathered_slats, bottom))
-    pieces.append(moving_rail(numbers, size, "bottom-rail", bottom))
+            pieces.append(slat_pile(fit, gathered_slats, bottom))
+    pieces.append(moving_rail(fit, "bottom-rail", bottom))
     return pieces

@@ -1,11 +1,19 @@
 """Rounded folds that stand proud and gather from the bottom, stacking at the top."""
 
 import math
+from typing import TypedDict
 
-from configurator.kernel.mechanisms.common import headrail, lower_edge, moving_rail
+from configurator.kernel.mechanisms.common import (
+    hanging_drop,
+    head_middle,
+    headrail,
+    lower_edge,
+    moving_rail,
+    whole_width,
+)
 from configurator.kernel.numbers import step_up
-from configurator.kernel.pieces import box
-from configurator.kernel.shapes import Piece, Position, Size
+from configurator.kernel.pieces import cloth_optics, veil
+from configurator.kernel.shapes import Fit, Piece, Position
 
 SOFT_FOLD_TAKES: dict[str, list[str | float | None]] = {
     "fold_drop": ["size", None, "height of one fold when down"],
@@ -17,16 +25,53 @@ SOFT_FOLD_TAKES: dict[str, list[str | float | None]] = {
 }
 
 
-def soft_count(numbers: dict[str, float], size: Size) -> int:
+class Gathering(TypedDict):
+    """How a soft-fold stands: the heights of its lower edge, of the shelf that its last fold hangs from, of the
+    stack gathered on that shelf and of the headrail's underside; how many folds are gathered, and how many hang.
+    """
+
+    bottom: float
+    shelf: float
+    stack: float
+    top: float
+    gathered: float
+    hanging: float
+
+
+def soft_count(fit: Fit) -> int:
     """Return how many folds hang above the last one when the covering is down."""
-    drop = size["y1"] - size["y0"] - numbers["headrail_height"] - numbers["rail_height"] - numbers["last_fold"]
-    return int(step_up(max(drop, numbers["fold_drop"]) / numbers["fold_drop"], 1.0))
+    fold = fit["numbers"]["fold_drop"]
+    drop = hanging_drop(fit) - fit["numbers"]["last_fold"]
+    return int(step_up(max(drop, fold) / fold, 1.0))
 
 
-def soft_stack(numbers: dict[str, float], size: Size) -> float:
+def soft_stack(fit: Fit) -> float:
     """Return the height when raised: headrail, the stacked folds, the last fold, bottom rail."""
-    folds = soft_count(numbers, size) * numbers["fold_thickness"]
+    numbers = fit["numbers"]
+    folds = soft_count(fit) * numbers["fold_thickness"]
     return numbers["headrail_height"] + folds + numbers["last_fold"] + numbers["rail_height"]
+
+
+def gathering(fit: Fit, place: Position) -> Gathering:
+    """Return how far the folds are gathered at a position."""
+    numbers = fit["numbers"]
+    top = fit["size"]["y1"] - numbers["headrail_height"]
+    bottom = lower_edge(fit, soft_stack(fit), place) + numbers["rail_height"]
+    shelf = bottom + numbers["last_fold"]
+    full = hanging_drop(fit) - numbers["last_fold"]
+    pitch = full / soft_count(fit)
+    # Each gathered fold takes fold_thickness instead of its hanging pitch; the rest of the drop hangs.
+    gathered = (full - (top - shelf)) / max(pitch - numbers["fold_thickness"], 1e-6)
+    stack = min(gathered * numbers["fold_thickness"], top - shelf)
+    hanging = (top - shelf - stack) / pitch
+    return {
+        "bottom": bottom,
+        "shelf": shelf,
+        "stack": shelf + stack,
+        "top": top,
+        "gathered": gathered,
+        "hanging": hanging,
+    }
 
 
 def fold_outline(z0: float, z1: float, y0: float, height: float) -> list[list[float]]:
@@ -39,41 +84,32 @@ def fold_outline(z0: float, z1: float, y0: float, height: float) -> list[list[fl
     return points
 
 
-def soft_run(
-    numbers: dict[str, float], size: Size, place: Position, count: int, y0: float, y1: float, proud: float
-) -> Piece:
-    """Return a run of equal folds standing ``proud`` of the flat cloth."""
-    z0 = size["z0"] + numbers["headrail_depth"] / 2
+def soft_run(fit: Fit, place: Position, count: float, up: list[float], proud: float) -> Piece:
+    """Return a run of ``count`` equal folds, the last perhaps in part, standing ``proud`` of the flat cloth."""
+    numbers = fit["numbers"]
+    z0 = head_middle(fit)
     z1 = z0 + max(proud, numbers["cloth_thickness"])
-    pitch = (y1 - y0) / count
-    run = box("covering", "fold", size["x0"], size["x1"], y0, y1, z0, z1, numbers["cloth_view"], numbers["cloth_light"])
-    run["count"] = count
-    run["pitch"] = pitch
+    run = veil("fold", whole_width(fit), up, [z0, z1], cloth_optics(numbers))
+    run["count"] = max(1, int(step_up(count, 1.0)))
+    run["pitch"] = (up[1] - up[0]) / run["count"]
     if not place["coarse"]:
-        run["outline"] = fold_outline(z0, z1, y0, pitch)
+        run["outline"] = fold_outline(z0, z1, up[0], run["pitch"])
     return run
 
 
-def soft_fold(numbers: dict[str, float], size: Size, place: Position) -> list[Piece]:
+def soft_fold(fit: Fit, place: Position) -> list[Piece]:
     """Return headrail, the folds still hanging, those gathered, the last fold and the bottom rail."""
-    rail = numbers["rail_height"]
-    count = soft_count(numbers, size)
-    top = size["y1"] - numbers["headrail_height"]
-    bottom = lower_edge(size, soft_stack(numbers, size), place) + rail
-    shelf = bottom + numbers["last_fold"]
-    drop = top - shelf
-    full = size["y1"] - size["y0"] - numbers["headrail_height"] - rail - numbers["last_fold"]
-    hanging_pitch = full / count
-    # Each gathered fold takes fold_thickness instead of its hanging pitch; the rest of the drop hangs.
-    gathered_count = (full - drop) / max(hanging_pitch - numbers["fold_thickness"], 1e-6)
-    stack = min(gathered_count * numbers["fold_thickness"], drop)
-    pieces = [headrail(numbers, size)]
-    if drop - stack > 1e-6:
-        hanging = int(step_up((drop - stack) / hanging_pitch, 1.0))
-        pieces.append(soft_run(numbers, size, place, hanging, shelf + stack, top, numbers["proud_depth"]))
-    if stack > 1e-6:
-        folds = int(step_up(gathered_count, 1.0))
-        pieces.append(soft_run(numbers, size, place, folds, shelf, shelf + stack, numbers["gathered_depth"]))
-    pieces.append(soft_run(numbers, size, place, 1, bottom, shelf, numbers["proud_depth"]))
-    pieces.append(moving_rail(numbers, size, "bottom-rail", bottom))
+    numbers = fit["numbers"]
+    state = gathering(fit, place)
+    shelf = state["shelf"]
+    pieces = [headrail(fit)]
+    # Coarse, each run is there even where it has no height, so that the same run is found at every place.
+    if state["top"] - state["stack"] > 1e-6 or place["coarse"]:
+        up = [state["stack"], state["top"]]
+        pieces.append(soft_run(fit, place, state["hanging"], up, numbers["proud_depth"]))
+    if state["stack"] - shelf > 1e-6 or place["coarse"]:
+        up = [shelf, state["stack"]]
+        pieces.append(soft_run(fit, place, state["gathered"], up, numbers["gathered_depth"]))
+    pieces.append(soft_run(fit, place, 1.0, [state["bottom"], shelf], numbers["proud_depth"]))
+    pieces.append(moving_rail(fit, "bottom-rail", state["bottom"]))
     return pieces

@@ -2,9 +2,11 @@
 
 import math
 
+from configurator.kernel.mechanisms.common import whole_width
 from configurator.kernel.mechanisms.gather import GATHER_TAKES
-from configurator.kernel.pieces import box, solid
-from configurator.kernel.shapes import Piece, Position, Size
+from configurator.kernel.numbers import about
+from configurator.kernel.pieces import cloth_optics, solid, veil
+from configurator.kernel.shapes import Fit, Piece, Position
 
 STRETCHED_TAKES: dict[str, list[str | float | None]] = {
     "rod_diameter": ["length", None, "diameter of each rod"],
@@ -19,50 +21,41 @@ STRETCHED_TAKES: dict[str, list[str | float | None]] = {
 }
 
 
-def rod_piece(numbers: dict[str, float], size: Size, kind: str, middle: float) -> Piece:
+ROD_SIDES = 8
+
+
+def rod_middle(fit: Fit) -> float:
+    """Return the z of the rods' centres."""
+    return fit["size"]["z0"] + fit["numbers"]["rod_stand_off"]
+
+
+def rod_piece(fit: Fit, middle: float) -> Piece:
     """Return one rod with its centre at the height ``middle``."""
-    half = numbers["rod_diameter"] / 2
-    z = size["z0"] + numbers["rod_stand_off"]
-    rod = solid(kind, size["x0"], size["x1"], middle - half, middle + half, z - half, z + half)
-    cut = half * math.sqrt(0.5)
-    rod["outline"] = [
-        [z + half, middle],
-        [z + cut, middle + cut],
-        [z, middle + half],
-        [z - cut, middle + cut],
-        [z - half, middle],
-        [z - cut, middle - cut],
-        [z, middle - half],
-        [z + cut, middle - cut],
-    ]
+    thick = fit["numbers"]["rod_diameter"]
+    z = rod_middle(fit)
+    rod = solid("rod", whole_width(fit), about(middle, thick), about(z, thick))
+    half = thick / 2
+    for i in range(ROD_SIDES):
+        turn = 2 * math.pi * i / ROD_SIDES
+        rod["outline"].append([z + half * math.cos(turn), middle + half * math.sin(turn)])
     return rod
 
 
-def gathered(numbers: dict[str, float], size: Size, kind: str, y0: float, y1: float) -> Piece:
+def gathered(fit: Fit, kind: str, y0: float, y1: float) -> Piece:
     """Return a stretch of gathered cloth."""
-    z = size["z0"] + numbers["rod_stand_off"]
-    half = numbers["gather_depth"] / 2
-    return box(
-        "covering",
-        kind,
-        size["x0"],
-        size["x1"],
-        y0,
-        y1,
-        z - half,
-        z + half,
-        numbers["cloth_view"],
-        numbers["cloth_light"],
-    )
+    out = about(rod_middle(fit), fit["numbers"]["gather_depth"])
+    return veil(kind, whole_width(fit), [y0, y1], out, cloth_optics(fit["numbers"]))
 
 
-def stretched(numbers: dict[str, float], size: Size, place: Position) -> list[Piece]:
+def stretched(fit: Fit, place: Position) -> list[Piece]:
     """Return both rods and the cloth between them, with its ruffle; the position changes nothing."""
+    numbers = fit["numbers"]
     half = numbers["rod_diameter"] / 2
-    top = size["y1"] - numbers["ruffle"] - half
-    bottom = size["y0"] + half
-    pieces = [rod_piece(numbers, size, "rod", top), gathered(numbers, size, "fabric", bottom, top)]
+    high = fit["size"]["y1"]
+    top = high - numbers["ruffle"] - half
+    bottom = fit["size"]["y0"] + half
+    pieces = [rod_piece(fit, top), gathered(fit, "fabric", bottom, top)]
     if numbers["ruffle"] > 0:
-        pieces.append(gathered(numbers, size, "ruffle", top, size["y1"]))
-    pieces.append(rod_piece(numbers, size, "rod", bottom))
+        pieces.append(gathered(fit, "ruffle", top, high))
+    pieces.append(rod_piece(fit, bottom))
     return pieces

@@ -9,18 +9,12 @@ bottom rail turns with them, so it always reaches from sheer to sheer.
 
 import math
 
-from configurator.kernel.mechanisms.blades import FLAT_BLADE, blade_deep, blade_radians, level_blade
+from configurator.kernel.mechanisms.blades import FLAT_BLADE, Blade, blade_radians, blade_reach, level_blades
 from configurator.kernel.mechanisms.common import lower_edge
-from configurator.kernel.mechanisms.roll import (
-    ROLL_TAKES,
-    cloth_span,
-    head_height,
-    roll_centre,
-    roll_diameter,
-    roll_pieces,
-)
-from configurator.kernel.pieces import box, solid
-from configurator.kernel.shapes import Piece, Position, Size
+from configurator.kernel.mechanisms.legs import RAISED_WORDS, blade_peaks, lower_leg, turning_leg
+from configurator.kernel.mechanisms.roll import ROLL_TAKES, bottom_bar, cloth_span, roll_hang, roll_head, roll_pieces
+from configurator.kernel.pieces import cloth_optics, optics, veil
+from configurator.kernel.shapes import Fit, Leg, Piece, Position
 
 VANE_ROLL_TAKES: dict[str, list[str | float | None]] = {
     "tube": ROLL_TAKES["tube"],
@@ -38,64 +32,76 @@ VANE_ROLL_TAKES: dict[str, list[str | float | None]] = {
 }
 
 
-def hung_vanes(
-    numbers: dict[str, float], cloth: list[float], bottom: float, top: float, back: float, tilt: float
-) -> list[Piece]:
-    """Return the vanes off the roll; the lowest just clears the rail when closed."""
-    width = numbers["vane_width"]
-    drop = width * math.sin(blade_radians(tilt)) / 2
-    middle = back + blade_deep(width, numbers["vane_thickness"], tilt) / 2
+def vane_roll_legs(numbers: dict[str, float]) -> list[Leg]:
+    """Return the legs: let down, and the vanes turned, which they do only all the way down."""
+    legs = [lower_leg(numbers, RAISED_WORDS, ["bottom-rail"])]
+    for leg in turning_leg(numbers, "vanes", ["vane"], blade_peaks(numbers["vane_width"], numbers["vane_thickness"])):
+        leg["alone"] = True
+        legs.append(leg)
+    return legs
+
+
+def soft_vane(numbers: dict[str, float], tilt: float) -> Blade:
+    """Return what a vane is at a tilt."""
+    return {
+        "kind": "vane",
+        "corners": FLAT_BLADE,
+        "width": numbers["vane_width"],
+        "thickness": numbers["vane_thickness"],
+        "tilt": tilt,
+        "through": cloth_optics(numbers),
+    }
+
+
+def sheers_apart(numbers: dict[str, float], tilt: float) -> float:
+    """Return how far the vanes hold the two sheers apart."""
+    return blade_reach(soft_vane(numbers, tilt), False)
+
+
+def vane_centres(fit: Fit, span: list[float], tilt: float) -> list[float]:
+    """Return the heights of the vanes off the roll, over a span and one beyond; the lowest just clears the rail."""
+    width = fit["numbers"]["vane_width"]
+    centre = span[0] + width - width * math.sin(blade_radians(tilt)) / 2
+    centres: list[float] = []
+    while centre < span[1] + width:
+        centres.append(centre)
+        centre = centre + fit["numbers"]["vane_pitch"]
+    return centres
+
+
+def hung_vanes(fit: Fit, span: list[float], back: float, tilt: float) -> list[Piece]:
+    """Return the vanes off the roll between the heights of a span, their backs at ``back``."""
+    numbers = fit["numbers"]
+    cloth = cloth_span(fit)
+    middle = back + sheers_apart(numbers, tilt) / 2
+    places = [[cloth[0], cloth[1], centre] for centre in vane_centres(fit, span, tilt)]
     pieces: list[Piece] = []
-    centre = bottom + width - drop
-    while True:
-        vane = level_blade(
-            "vane",
-            FLAT_BLADE,
-            cloth[0],
-            cloth[1],
-            centre,
-            middle,
-            width,
-            numbers["vane_thickness"],
-            tilt,
-            numbers["cloth_view"],
-            numbers["cloth_light"],
-        )
-        if vane["y0"] >= top:
-            return pieces
-        vane["y0"] = max(vane["y0"], bottom)
-        vane["y1"] = min(vane["y1"], top)
-        vane["outline"] = [[point[0], min(max(point[1], bottom), top)] for point in vane["outline"]]
-        pieces.append(vane)
-        centre = centre + numbers["vane_pitch"]
+    for vane in level_blades(soft_vane(numbers, tilt), places, middle):
+        if vane["y0"] < span[1]:
+            vane["y0"] = max(vane["y0"], span[0])
+            vane["y1"] = min(vane["y1"], span[1])
+            vane["outline"] = [[point[0], min(max(point[1], span[0]), span[1])] for point in vane["outline"]]
+            pieces.append(vane)
+    return pieces
 
 
-def vane_roll(numbers: dict[str, float], size: Size, place: Position) -> list[Piece]:
+def vane_roll(fit: Fit, place: Position) -> list[Piece]:
     """Return roll and cassette, back sheer, vanes, front sheer and the bottom rail."""
-    rail = numbers["rail_height"]
-    bottom = lower_edge(size, head_height(numbers, size) + rail, place)
-    wound = bottom - size["y0"]
-    centre = roll_centre(numbers, size)
-    radius = roll_diameter(numbers["tube"], numbers["cloth_thickness"], wound + numbers["wraps_spare"]) / 2
-    cloth = cloth_span(numbers, size)
+    numbers = fit["numbers"]
+    bottom = lower_edge(fit, roll_head(fit) + numbers["rail_height"], place)
+    hang = roll_hang(fit, bottom - fit["size"]["y0"])
     sheer = numbers["sheer_thickness"]
-    top = centre[0]
-    low = bottom + rail
-    back = centre[1] - radius
-    apart = blade_deep(numbers["vane_width"], numbers["vane_thickness"], place["tilt"])
-    front = back + sheer + apart
-
-    def hung(kind: str, z0: float, z1: float, view: float, light: float) -> Piece:
-        return box("covering", kind, cloth[0], cloth[1], low, top, z0, z1, view, light)
-
-    pieces = roll_pieces(numbers, size, place, wound)
-    pieces.append(hung("sheer", back, back + sheer, numbers["sheer_view"], numbers["sheer_light"]))
+    span = [bottom + numbers["rail_height"], hang["y"]]
+    back = hang["back"]
+    front = back + sheer + sheers_apart(numbers, place["tilt"])
+    thin = optics(numbers["sheer_view"], numbers["sheer_light"])
+    pieces = roll_pieces(fit, place, hang)
+    pieces.append(veil("sheer", cloth_span(fit), span, [back, back + sheer], thin))
     if place["coarse"]:
-        pieces.append(hung("vane", back + sheer, front, numbers["cloth_view"], numbers["cloth_light"]))
+        pieces.append(veil("vane", cloth_span(fit), span, [back + sheer, front], cloth_optics(numbers)))
     else:
-        pieces.extend(hung_vanes(numbers, cloth, low, top, back + sheer, place["tilt"]))
-    pieces.append(hung("sheer", front, front + sheer, numbers["sheer_view"], numbers["sheer_light"]))
-    middle = (back + front + sheer) / 2
-    half = max(numbers["rail_depth"], front + sheer - back) / 2
-    pieces.append(solid("bottom-rail", cloth[0], cloth[1], bottom, low, middle - half, middle + half))
+        pieces.extend(hung_vanes(fit, span, back + sheer, place["tilt"]))
+    pieces.append(veil("sheer", cloth_span(fit), span, [front, front + sheer], thin))
+    deep = max(numbers["rail_depth"], front + sheer - back)
+    pieces.append(bottom_bar(fit, bottom, (back + front + sheer) / 2, deep))
     return pieces

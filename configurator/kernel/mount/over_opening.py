@@ -1,23 +1,26 @@
 """A covering hung on the wall or from the ceiling, across the whole opening."""
 
+from configurator.kernel.contact import even_samples, tightest
 from configurator.kernel.door.leaf import leaf_box
 from configurator.kernel.door.opening import has_passive, opening_box
-from configurator.kernel.mount.blank import blank_size
-from configurator.kernel.mount.cassette import cassette_for, has_roll
-from configurator.kernel.mount.on_leaf import part_heights, refusal_for
-from configurator.kernel.mount.upright import RAILS_ONLY, is_rails_only
+from configurator.kernel.fit import head_down, lowest_edge, made_at, moves_aside
+from configurator.kernel.message import is_said, plain
+from configurator.kernel.mount.makeable import making_refusal
+from configurator.kernel.mount.upright import NO_CASSETTE, RAILS_ONLY, is_rails_only, lacks_cassette
 from configurator.kernel.numbers import step_down, step_up
-from configurator.kernel.sampling import ROUGH_STEPS, Sample, covering_pieces, lowest_edge, travel_samples
-from configurator.kernel.shapes import Cassette, Door, Piece, Size
-from configurator.kernel.travel import coarse, open_position
+from configurator.kernel.position import coarse, open_position
+from configurator.kernel.shapes import Fit
 
 # Air between the raised stack and the top of a leaf that swings in under it.
 OVER_LEAF = 10.0
 ROUNDS_OVER = 3
 
 
-def set_across(door: Door, numbers: dict[str, float], size: Size) -> None:
+def set_across(fit: Fit) -> None:
     """Set the left and right edges: past the opening by the wanted overlap, short of the side walls."""
+    door = fit["door"]
+    numbers = fit["numbers"]
+    size = fit["size"]
     opening = opening_box(door)
     left = max(opening["x0"] - numbers["over_side"], -door["wall_gap"] + numbers["edge_clear"])
     right = opening["x1"] + numbers["over_side"]
@@ -31,68 +34,66 @@ def set_across(door: Door, numbers: dict[str, float], size: Size) -> None:
     size["limits"].append({"side": "latch", "by": "wanted", "overlap": size["x1"] - opening["x1"]})
 
 
-def set_hung(door: Door, mechanism: str, numbers: dict[str, float], cassettes: list[Cassette], size: Size) -> None:
+def head_height(fit: Fit) -> float:
+    """Return how high what stays above the opening is: the raised stack, or the headrail of what draws aside."""
+    if moves_aside(fit):
+        return fit["numbers"]["headrail_height"]
+    return fit["size"]["y1"] - lowest_edge(made_at(fit, coarse(open_position(fit["numbers"]))))
+
+
+def set_hung(fit: Fit) -> None:
     """Set top and bottom so that the raised stack clears the leaf's top, as far as the ceiling allows."""
+    door = fit["door"]
+    numbers = fit["numbers"]
+    size = fit["size"]
     ceiling = door["ceiling_height"]
     wanted = leaf_box(door)["y1"] + OVER_LEAF
     size["y0"] = numbers["floor_clear"]
     size["y1"] = min(wanted + numbers["headrail_height"], ceiling)
-    if is_rails_only(numbers, size):
-        size["refusal"] = RAILS_ONLY
+    if is_rails_only(fit):
+        size["refusal"] = plain(RAILS_ONLY)
         return
-    wants_cassette = has_roll(numbers) and numbers["cassette"] > 0
     for _ in range(ROUNDS_OVER):
-        if wants_cassette:
-            size["cassette"] = cassette_for(cassettes, numbers, size["y1"] - size["y0"])
-        rest = covering_pieces(mechanism, numbers, size, coarse(open_position(numbers)))
-        head = size["y1"] - lowest_edge(rest)
-        if numbers["draws_aside"] > 0:
-            head = numbers["headrail_height"]
+        head_down(fit)
+        head = head_height(fit)
         size["y1"] = ceiling if numbers["ceiling_fixed"] > 0 else min(wanted + head, ceiling - numbers["edge_clear"])
     size["exact_height"] = size["y1"] - size["y0"]
     size["y0"] = size["y1"] - step_down(size["exact_height"], numbers["order_step"])
     by = "ceiling" if size["y1"] >= ceiling - numbers["edge_clear"] else "wanted"
     size["limits"].append({"side": "top", "by": by, "overlap": size["y1"] - opening_box(door)["y1"]})
-    if wants_cassette and size["cassette"]["roll"] == 0:
-        size["refusal"] = "The rolled-up cloth is thicker than the largest cassette takes; an open roll may serve."
+    if lacks_cassette(fit):
+        size["refusal"] = plain(NO_CASSETTE)
+    elif is_rails_only(fit):
+        size["refusal"] = plain(RAILS_ONLY)
 
 
-def backs_at(samples: list[Sample], handle: list[Piece]) -> list[float]:
-    """Return the z of the back of whatever comes to the height of a part of the handle over the travel."""
-    backs: list[float] = []
-    for sample in samples:
-        for part in handle:
-            for piece in sample["pieces"]:
-                if piece["y0"] < part["y1"] and piece["y1"] > part["y0"]:
-                    backs.append(piece["z0"])
-    return backs
+def handle_need(fit: Fit) -> float:
+    """Return how much further out than now it must hang to pass in front of every part of the handle; 0 for enough."""
+    place = tightest(fit, even_samples(fit), fit["handle"])
+    if place["air"] >= fit["numbers"]["handle_clear"]:
+        return 0.0
+    return place["part"]["z1"] + fit["numbers"]["handle_clear"] - place["piece"]["z0"]
 
 
-def set_bracket(door: Door, mechanism: str, numbers: dict[str, float], handle: list[Piece], size: Size) -> None:
+def set_bracket(fit: Fit) -> None:
     """Set the mounting plane: the wall or casing, plus what the cloth needs to hang clear of the handle."""
-    wall = door["reveal"]
-    size["z0"] = wall
-    need = max(numbers["stand_off"], door["casing_projection"])
-    backs = backs_at(travel_samples(mechanism, numbers, size, part_heights(handle), ROUGH_STEPS), handle)
-    if len(backs) > 0:
-        front = max([part["z1"] for part in handle])
-        need = max(need, front + numbers["handle_clear"] - min(backs))
+    size = fit["size"]
+    wall = fit["door"]["reveal"]
+    need = max(fit["numbers"]["stand_off"], fit["door"]["casing_projection"])
+    for _ in range(ROUNDS_OVER):
+        size["z0"] = wall + need
+        need = need + handle_need(fit)
     size["exact_spacer"] = need
-    size["spacer"] = step_up(need, numbers["spacer_step"])
+    size["spacer"] = step_up(need, fit["numbers"]["spacer_step"])
     size["z0"] = wall + size["spacer"]
 
 
-def over_opening(
-    door: Door, mechanism: str, numbers: dict[str, float], cassettes: list[Cassette], handle: list[Piece]
-) -> Size:
-    """Return how a covering hangs over the opening of a door whose active leaf hangs on the left."""
-    size = blank_size("over-opening")
-    set_across(door, numbers, size)
-    set_hung(door, mechanism, numbers, cassettes, size)
-    if size["refusal"] == "":
-        size["refusal"] = refusal_for(numbers, size)
-    if size["refusal"] == "" and is_rails_only(numbers, size):
-        size["refusal"] = RAILS_ONLY
-    if size["refusal"] == "":
-        set_bracket(door, mechanism, numbers, handle, size)
-    return size
+def hang_over_opening(fit: Fit) -> None:
+    """Set how a covering hangs over the opening of a door whose active leaf hangs on the left."""
+    size = fit["size"]
+    set_across(fit)
+    set_hung(fit)
+    if not is_said(size["refusal"]):
+        size["refusal"] = making_refusal(fit)
+    if not is_said(size["refusal"]):
+        set_bracket(fit)

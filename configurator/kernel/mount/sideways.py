@@ -1,10 +1,10 @@
 """The covering's left and right edges on the leaf, and what held each."""
 
+from configurator.kernel.contact import even_samples, tightest
 from configurator.kernel.door.leaf import KNUCKLE, glass_box, leaf_width
 from configurator.kernel.door.opening import has_passive
 from configurator.kernel.numbers import step_down
-from configurator.kernel.sampling import Sample
-from configurator.kernel.shapes import Door, Piece, Size
+from configurator.kernel.shapes import Door, Fit
 
 # Common practice: with less air than this a rail does not pass by itself but is guided by hand.
 PASSING_AIR = 6.0
@@ -30,38 +30,41 @@ def held_by(door: Door, by: str) -> str:
     return "stop" if door["swing"] == "out" else by
 
 
-def passing_depth(samples: list[Sample], part: Piece) -> float:
-    """Return how far out the covering reaches, over its travel, at the height of one part of the handle."""
-    depth = 0.0
-    for sample in samples:
-        for piece in sample["pieces"]:
-            if piece["z1"] > depth and piece["y0"] < part["y1"] and piece["y1"] > part["y0"]:
-                depth = piece["z1"]
-    return depth
-
-
-def handle_limit(
-    door: Door, numbers: dict[str, float], samples: list[Sample], handle: list[Piece], spacer: float
-) -> float:
+def handle_limit(fit: Fit) -> float:
     """Return how far towards the latch the covering may reach before a part of the handle is in its way.
 
-    A part with room and air behind it for all that passes is not in the way.
+    Asked of the covering as wide as wanted. A part is in the way where it has not air enough behind it (or in front,
+    above or below) for all that passes, at every place of the travel.
     """
-    limit = leaf_width(door)
-    for part in handle:
-        depth = passing_depth(samples, part)
-        if depth > 0 and depth + spacer + PASSING_AIR > part["z0"]:
-            limit = min(limit, part["x0"] - numbers["handle_clear"])
+    limit = leaf_width(fit["door"])
+    samples = even_samples(fit)
+    for part in fit["handle"]:
+        if tightest(fit, samples, [part])["air"] < PASSING_AIR:
+            limit = min(limit, part["x0"] - fit["numbers"]["handle_clear"])
     return limit
 
 
-def set_sideways(door: Door, numbers: dict[str, float], samples: list[Sample], handle: list[Piece], size: Size) -> None:
-    """Set the size's left and right edges, its exact width and what limited each side.
+def beside_handle(fit: Fit, right: float) -> float:
+    """Return the latch-side edge that a covering keeps which wants to reach to ``right``.
 
-    The wanted overlap is cut back by hinges, stiles, stops and handle, but never so far
-    that the glass is no longer covered by the least overlap: then the handle is in the way
-    and the verdict on passing it says so.
+    Overlap is given up beside a handle only where giving it up lets the covering pass, and never so far that less
+    than the least overlap is left; where that is not enough it stays, and the verdict says what is in the way.
     """
+    if fit["numbers"]["cutout_clear"] > 0 or len(fit["handle"]) == 0:
+        return right
+    limit = handle_limit(fit)
+    least = glass_box(fit["door"])["x1"] + fit["numbers"]["overlap_least"]
+    stop = max(limit, least)
+    if stop >= right or stop >= limit + fit["numbers"]["handle_clear"]:
+        return right
+    return stop
+
+
+def set_sideways(fit: Fit) -> None:
+    """Set the size's left and right edges, its exact width and what limited each side."""
+    door = fit["door"]
+    numbers = fit["numbers"]
+    size = fit["size"]
     glass = glass_box(door)
     wanted = numbers["overlap_side"]
     left = max(glass["x0"] - wanted, min(hinge_limit(door, numbers), glass["x0"]))
@@ -70,11 +73,10 @@ def set_sideways(door: Door, numbers: dict[str, float], samples: list[Sample], h
     by = "wanted" if right < edge else held_by(door, "stile")
     if has_passive(door) and by != "wanted":
         by = "other leaf"
-    if numbers["cutout_clear"] == 0 and len(handle) > 0:
-        stop = max(handle_limit(door, numbers, samples, handle, size["spacer"]), glass["x1"] + numbers["overlap_least"])
-        if stop < right:
-            right = stop
-            by = "handle"
+    stop = beside_handle(fit, right)
+    if stop < right:
+        right = stop
+        by = "handle"
     exact = right - left
     width = step_down(exact, numbers["order_step"])
     size["exact_width"] = exact

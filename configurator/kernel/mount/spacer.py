@@ -1,9 +1,9 @@
 """How far the covering must stand off the leaf's face: beads, muntins and its own sweep."""
 
 from configurator.kernel.door.leaf import bead_box, glass_box
+from configurator.kernel.kinds import kind_of
 from configurator.kernel.numbers import step_up
-from configurator.kernel.sampling import Sample
-from configurator.kernel.shapes import Box, Door, Piece
+from configurator.kernel.shapes import Box, Door, Fit, Piece, Sample
 
 # Air that moving cloth or louvers keep to a raised bead or muntin.
 MOVING_AIR = 2.0
@@ -18,7 +18,7 @@ def meets(piece: Piece, area: Box) -> bool:
 
 def stand_off_of(door: Door, piece: Piece, bead: Box, glass: Box) -> float:
     """Return the least stand-off that one piece needs, for a mounting plane at the leaf's face."""
-    air = 0.0 if piece["kind"] == "headrail" or piece["kind"] == "frame" else MOVING_AIR
+    air = 0.0 if kind_of(piece["kind"])["fixed"] else MOVING_AIR
     need = -piece["z0"]
     if door["bead_projection"] > 0 and meets(piece, bead):
         need = max(need, door["bead_projection"] + air - piece["z0"])
@@ -27,14 +27,16 @@ def stand_off_of(door: Door, piece: Piece, bead: Box, glass: Box) -> float:
     return need
 
 
-def stand_off_needed(door: Door, samples: list[Sample]) -> float:
-    """Return the least stand-off at which nothing of the covering meets the leaf over its whole travel."""
+def stand_off_needed(fit: Fit, samples: list[Sample]) -> float:
+    """Return the least stand-off at which nothing that is hung there meets the leaf over its whole travel."""
+    door = fit["door"]
     bead = bead_box(door)
     glass = glass_box(door)
     need = 0.0
     for sample in samples:
         for piece in sample["pieces"]:
-            need = max(need, stand_off_of(door, piece, bead, glass))
+            if piece["part"] == "covering":
+                need = max(need, stand_off_of(door, piece, bead, glass))
     return need
 
 

@@ -1,8 +1,8 @@
 """What the covering asks of the house around it: its weight, the heat at the glass, wiring, weather."""
 
-from configurator.kernel.questions.figure import caution, figure
-from configurator.kernel.questions.reply import Reply, reply
-from configurator.kernel.shapes import Caution, Door, Figure, Size
+from configurator.kernel.fit import over_opening
+from configurator.kernel.shapes import Caution, Figure, Fit, Household, Reply, Size, Travel
+from configurator.kernel.telling import caution, figure, mass, reply, working
 
 # Cloth that lets less light through than this is spoken of as dark or room-darkening; no source.
 DARK_LIGHT = 0.1
@@ -22,19 +22,23 @@ def mass_figure(numbers: dict[str, float], size: Size) -> Figure:
     return figure(
         "covering_mass",
         "mass of the covering, about",
-        covering_mass(numbers, size),
-        "kg",
-        "ordered width times ordered height times the mass of a square metre",
-        "{width} x {height} x {per} kg/m2",
-        {"width": [width, "mm"], "height": [height, "mm"], "per": [numbers["cloth_mass"], "count"]},
+        mass(covering_mass(numbers, size)),
+        working(
+            "ordered width times ordered height times the mass of a square metre",
+            "{width} x {height} x {per} kg/m2",
+            {"width": [width, "mm"], "height": [height, "mm"], "per": [numbers["cloth_mass"], "count"]},
+        ),
     )
 
 
-def care_cautions(door: Door, numbers: dict[str, float], size: Size) -> list[Caution]:
+def care_cautions(fit: Fit) -> list[Caution]:
     """Return what to see to before fixing the covering."""
+    door = fit["door"]
+    numbers = fit["numbers"]
+    size = fit["size"]
     practice = "common practice"
     cautions: list[Caution] = []
-    over = size["mount"] == "over-opening"
+    over = over_opening(fit)
     if over:
         text = "It hangs over a doorway: fix it into framing that carries its mass and the pull of a hand. "
         cautions.append(caution("weight", text + "Have a licensed tradesperson judge the wall.", practice))
@@ -55,6 +59,7 @@ def care_cautions(door: Door, numbers: dict[str, float], size: Size) -> list[Cau
     return cautions
 
 
-def care_answers(door: Door, numbers: dict[str, float], size: Size) -> Reply:
+def care_question(travel: Travel, household: Household) -> Reply:
     """Answer what the covering weighs and what to see to around it; all cautions defer to the trades concerned."""
-    return reply([mass_figure(numbers, size)], [], care_cautions(door, numbers, size))
+    fit = travel["fit"]
+    return reply([mass_figure(fit["numbers"], fit["size"])], [], care_cautions(fit))

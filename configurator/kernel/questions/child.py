@@ -1,25 +1,25 @@
 """Is a child safe? What cords and loops the chosen lift leaves."""
 
-from configurator.kernel.questions.figure import caution, figure
-from configurator.kernel.questions.reply import Reply, reply, standing_verdict
-from configurator.kernel.shapes import Caution, Figure, Verdict
+from configurator.kernel.message import plain
+from configurator.kernel.shapes import Caution, Figure, Household, Reply, Travel, Verdict
+from configurator.kernel.telling import caution, figure, length, reply, verdict, working
 
 # 87 FR 73144: an accessible operating cord longer than 8 in is held hazardous.
 CORD_MOST = 203.2
 CHILD_RULE = "87 FR 73144 (16 CFR part 1260, 28 Nov 2022; a court later set the rule aside: from memory)"
-CORDLESS_FIRST = ["a cordless lift", "a wand", "a motor"]
 
 
-def cord_figure(key: str, name: str, length: float) -> Figure:
+def cord_figure(key: str, name: str, long: float) -> Figure:
     """Return the length of a cord or loop, as the chosen lift has it."""
     return figure(
         key,
         name,
-        length,
-        "mm",
-        "as the chosen lift has it; an accessible cord longer than 8 in is held hazardous",
-        "{length} against {most}",
-        {"length": [length, "mm"], "most": [CORD_MOST, "mm"]},
+        length(long),
+        working(
+            "as the chosen lift has it; an accessible cord longer than 8 in is held hazardous",
+            "{length} against {most}",
+            {"length": [long, "mm"], "most": [CORD_MOST, "mm"]},
+        ),
     )
 
 
@@ -38,10 +38,10 @@ def child_verdict(numbers: dict[str, float]) -> Verdict:
     """Return ``clears`` where no cord or loop is left, ``blocked`` where a free one can catch a child."""
     name = "child safety"
     if numbers["cord_length"] == 0 and numbers["loop_length"] == 0:
-        return standing_verdict("child_safety", name, "clears", "No cord and no loop is left within reach.", [])
+        return verdict("child_safety", name, "clears", plain("No cord and no loop is left within reach."))
     free_loop = numbers["loop_length"] > 0 and numbers["loop_retained"] == 0
     state = "blocked" if free_loop or numbers["cord_length"] > CORD_MOST else "caution"
-    return standing_verdict("child_safety", name, state, child_why(numbers), CORDLESS_FIRST)
+    return verdict("child_safety", name, state, plain(child_why(numbers)))
 
 
 def child_caution(numbers: dict[str, float]) -> Caution:
@@ -51,8 +51,9 @@ def child_caution(numbers: dict[str, float]) -> Caution:
     return caution("child_safety", text + " Local law decides.", CHILD_RULE)
 
 
-def child_answers(numbers: dict[str, float]) -> Reply:
-    """Answer which cords and loops the chosen lift leaves, and what goes with them; cordless is offered first."""
+def child_question(travel: Travel, household: Household) -> Reply:
+    """Answer which cords and loops the chosen lift leaves, and what goes with them."""
+    numbers = travel["fit"]["numbers"]
     figures: list[Figure] = []
     cautions: list[Caution] = []
     if numbers["cord_length"] > 0:

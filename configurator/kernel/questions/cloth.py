@@ -6,8 +6,8 @@ public workroom pages; the worked examples stand in the reference tests.
 """
 
 from configurator.kernel.numbers import step_up
-from configurator.kernel.questions.figure import figure
-from configurator.kernel.shapes import Figure, Size
+from configurator.kernel.shapes import Figure, Household, Reply, Travel
+from configurator.kernel.telling import count, figure, length, reply, working
 
 
 def cloth_widths(width: float, fullness: float, allowance: float, bolt: float) -> float:
@@ -28,16 +28,17 @@ def widths_figure(numbers: dict[str, float], width: float, widths: float) -> Fig
     return figure(
         "cloth_widths",
         "widths of cloth",
-        widths,
-        "count",
-        "gathered width and allowances by the bolt, up to whole widths",
-        "({width} x {fullness} + {allowance}) / {bolt}",
-        {
-            "width": [width, "mm"],
-            "fullness": [numbers["fullness"], "count"],
-            "allowance": [numbers["side_allowance"], "mm"],
-            "bolt": [numbers["bolt_width"], "mm"],
-        },
+        count(widths),
+        working(
+            "gathered width and allowances by the bolt, up to whole widths",
+            "({width} x {fullness} + {allowance}) / {bolt}",
+            {
+                "width": [width, "mm"],
+                "fullness": [numbers["fullness"], "count"],
+                "allowance": [numbers["side_allowance"], "mm"],
+                "bolt": [numbers["bolt_width"], "mm"],
+            },
+        ),
     )
 
 
@@ -47,37 +48,34 @@ def cut_figure(numbers: dict[str, float], height: float, cut: float) -> Figure:
     return figure(
         "cloth_cut",
         "cut length of each width",
-        cut,
-        "mm",
-        "finished height and allowances, up to whole pattern repeats",
-        "{height} + {allowance}" + repeats,
-        {
-            "height": [height, "mm"],
-            "allowance": [numbers["cut_allowance"], "mm"],
-            "repeat": [numbers["pattern_repeat"], "mm"],
-        },
+        length(cut),
+        working(
+            "finished height and allowances, up to whole pattern repeats",
+            "{height} + {allowance}" + repeats,
+            {
+                "height": [height, "mm"],
+                "allowance": [numbers["cut_allowance"], "mm"],
+                "repeat": [numbers["pattern_repeat"], "mm"],
+            },
+        ),
     )
 
 
-def cloth_figures(numbers: dict[str, float], size: Size) -> list[Figure]:
-    """Return widths, cut length and total of cloth; nothing where nothing is gathered."""
+def cloth_question(travel: Travel, household: Household) -> Reply:
+    """Answer with widths, cut length and total of cloth; nothing where nothing is gathered."""
+    numbers = travel["fit"]["numbers"]
+    size = travel["fit"]["size"]
     if numbers.get("fullness", 0.0) == 0:
-        return []
+        return reply([], [], [])
     width = size["x1"] - size["x0"]
     height = size["y1"] - size["y0"]
     widths = cloth_widths(width, numbers["fullness"], numbers["side_allowance"], numbers["bolt_width"])
     cut = cloth_cut(height, numbers["cut_allowance"], numbers["pattern_repeat"])
     terms: dict[str, list[float | str]] = {"widths": [widths, "count"], "cut": [cut, "mm"]}
-    return [
+    total = working("every width at its cut length", "{widths} x {cut}", terms)
+    figures = [
         widths_figure(numbers, width, widths),
         cut_figure(numbers, height, cut),
-        figure(
-            "cloth_total",
-            "cloth in all",
-            widths * cut,
-            "mm",
-            "every width at its cut length",
-            "{widths} x {cut}",
-            terms,
-        ),
+        figure("cloth_total", "cloth in all", length(widths * cut), total),
     ]
+    return reply(figures, [], [])

@@ -1,158 +1,32 @@
-"""How much glass stays visible, and how much view and light come through."""
+"""How much glass stays visible, and how much view and light come through, open and closed."""
 
-from typing import TypedDict
+from configurator.kernel.shapes import Figure, Household, Quantity, Reply, Shares, Travel
+from configurator.kernel.telling import figure, reply, share, working
 
-from configurator.kernel.door.opening import covered_rows, covered_spans, length_within
-from configurator.kernel.questions.figure import figure
-from configurator.kernel.shapes import Door, Figure, Piece
-
-
-class Shares(TypedDict):
-    """Shares of the glass area, 0 to 1: uncovered glass, view and light; ``area`` in mm2."""
-
-    visible: float
-    view: float
-    light: float
-    area: float
+VISIBLE_RULE = "the glass with no piece of the covering in front of it"
+VIEW_RULE = "the glass, each part by what of the view comes through"
+LIGHT_RULE = "the glass, each part by what of the light comes through"
 
 
-def distinct_between(edges: list[float], start: float, end: float) -> list[float]:
-    """Return the distinct edges between ``start`` and ``end`` in order, both ends included."""
-    within = [edge for edge in edges if edge > start and edge < end]
-    distinct = [start]
-    last = start
-    for edge in sorted(within):
-        if edge > last:
-            distinct.append(edge)
-            last = edge
-    distinct.append(end)
-    return distinct
+def share_figure(key: str, name: str, rule: str, part: float, area: float) -> Figure:
+    """Return one share of the glass with its working; ``area`` is that of the glass in mm2."""
+    quantity: Quantity = share(part)
+    how = working(rule, "{part} / {area} of glass", {"part": [part * area, "mm2"], "area": [area, "mm2"]})
+    return figure(key, name, quantity, how)
 
 
-def side_edges(pieces: list[Piece], left: float, right: float) -> list[float]:
-    """Return where along x, between ``left`` and ``right``, a piece begins or ends."""
-    edges: list[float] = []
-    for piece in pieces:
-        edges.append(piece["x0"])
-        edges.append(piece["x1"])
-    return distinct_between(edges, left, right)
+def state_figures(state: str, shares: Shares) -> list[Figure]:
+    """Return visible glass, view and light in one state, ``open`` or ``closed``."""
+    area = shares["area"]
+    return [
+        share_figure("visible_glass_" + state, "visible glass, " + state, VISIBLE_RULE, shares["visible"], area),
+        share_figure("view_" + state, "view, " + state, VIEW_RULE, shares["view"], area),
+        share_figure("light_" + state, "light, " + state, LIGHT_RULE, shares["light"], area),
+    ]
 
 
-def level_edges(pieces: list[Piece], bottom: float, top: float) -> list[float]:
-    """Return where along y, between ``bottom`` and ``top``, a piece begins or ends."""
-    edges: list[float] = []
-    for piece in pieces:
-        edges.append(piece["y0"])
-        edges.append(piece["y1"])
-    return distinct_between(edges, bottom, top)
-
-
-def strip_shares(pieces: list[Piece], rows: list[list[float]]) -> list[float]:
-    """Return the heights of uncovered glass, view and light in a strip that all the pieces span."""
-    bottom = rows[0][0]
-    top = rows[len(rows) - 1][1]
-    if len(pieces) == 0:
-        bare = length_within(rows, bottom, top)
-        return [bare, bare, bare]
-    edges = level_edges(pieces, bottom, top)
-    waiting = sorted(pieces, key=lambda piece: piece["y0"])
-    following = 0
-    present: list[Piece] = []
-    sums = [0.0, 0.0, 0.0]
-    for i in range(len(edges) - 1):
-        low = edges[i]
-        present = [piece for piece in present if piece["y1"] > low]
-        while following < len(waiting) and waiting[following]["y0"] <= low:
-            if waiting[following]["y1"] > low:
-                present.append(waiting[following])
-            following += 1
-        # Undivided glass is clear from edge to edge: this runs for every edge of every louver.
-        view = edges[i + 1] - low if len(rows) == 1 else length_within(rows, low, edges[i + 1])
-        light = view
-        if len(present) == 0:
-            sums[0] += view
-        for piece in present:
-            view = view * piece["view"]
-            light = light * piece["light"]
-        sums[1] += view
-        sums[2] += light
-    return sums
-
-
-def shares_within(spans: list[list[float]], rows: list[list[float]], pieces: list[Piece]) -> Shares:
-    """Return the three shares over the windows that the ``spans`` along x and the ``rows`` along y leave open."""
-    left = spans[0][0]
-    right = spans[0][1]
-    for span in spans:
-        left = min(left, span[0])
-        right = max(right, span[1])
-    height = length_within(rows, rows[0][0], rows[len(rows) - 1][1])
-    area = length_within(spans, left, right) * height
-    edges = side_edges(pieces, left, right)
-    sums = [0.0, 0.0, 0.0]
-    for i in range(len(edges) - 1):
-        middle = (edges[i] + edges[i + 1]) / 2
-        width = length_within(spans, edges[i], edges[i + 1])
-        if width > 0:
-            within = [piece for piece in pieces if piece["x0"] < middle and piece["x1"] > middle]
-            strip = strip_shares(within, rows)
-            for k in range(3):
-                sums[k] += strip[k] * width
-    return {"visible": sums[0] / area, "view": sums[1] / area, "light": sums[2] / area, "area": area}
-
-
-def glass_shares(door: Door, whole: bool, pieces: list[Piece]) -> Shares:
-    """Return the three shares for the covering's pieces over the active leaf's glass, or the ``whole`` opening's.
-
-    Muntins and beads are the door's own and count neither for nor against the covering.
-    """
-    return shares_within(covered_spans(door, whole), covered_rows(door), pieces)
-
-
-def share_figure(key: str, name: str, rule: str, share: float, area: float) -> Figure:
-    """Return one share of the glass with its working."""
-    return figure(
-        key,
-        name,
-        share,
-        "share",
-        rule,
-        "{part} of {area} of glass",
-        {"part": [share * area, "mm2"], "area": [area, "mm2"]},
-    )
-
-
-def glass_figures(raised: Shares, down: Shares) -> list[Figure]:
-    """Return visible glass, view and light when open and when closed."""
-    figures: list[Figure] = []
-    for state in ["open", "closed"]:
-        shares = raised if state == "open" else down
-        area = shares["area"]
-        figures.append(
-            share_figure(
-                "visible_glass_" + state,
-                "visible glass, " + state,
-                "the glass with no piece of the covering in front of it",
-                shares["visible"],
-                area,
-            )
-        )
-        figures.append(
-            share_figure(
-                "view_" + state,
-                "view, " + state,
-                "the glass, each part by what of the view comes through",
-                shares["view"],
-                area,
-            )
-        )
-        figures.append(
-            share_figure(
-                "light_" + state,
-                "light, " + state,
-                "the glass, each part by what of the light comes through",
-                shares["light"],
-                area,
-            )
-        )
-    return figures
+def glass_question(travel: Travel, household: Household) -> Reply:
+    """Answer how much glass stays visible and what comes through it."""
+    figures = state_figures("open", travel["raised_shares"])
+    figures.extend(state_figures("closed", travel["down_shares"]))
+    return reply(figures, [], [])

@@ -2,8 +2,9 @@
 
 from configurator.kernel.door.leaf import glass_box
 from configurator.kernel.door.opening import opening_box
-from configurator.kernel.questions.figure import figure
-from configurator.kernel.shapes import Door, Figure, Size
+from configurator.kernel.fit import over_opening
+from configurator.kernel.shapes import Figure, Fit, Household, Reply, Size, Travel
+from configurator.kernel.telling import figure, length, reply, working
 
 # Edges that differ by less than this are in line on any tape.
 SAME_EDGE = 0.01
@@ -17,39 +18,44 @@ def limit_words(size: Size, side: str) -> str:
     return "as wanted"
 
 
-def order_figures(door: Door, numbers: dict[str, float], size: Size) -> list[Figure]:
-    """Return the ordered width and height, the overlaps and the spacer."""
-    step = numbers["order_step"]
-    over = size["mount"] == "over-opening"
+def order_question(travel: Travel, household: Household) -> Reply:
+    """Answer with the ordered width and height, the overlaps and the spacer."""
+    fit = travel["fit"]
+    door = fit["door"]
+    size = fit["size"]
+    step = fit["numbers"]["order_step"]
+    over = over_opening(fit)
     area = opening_box(door) if over else glass_box(door)
     across = "opening" if over else "glass"
     figures = [
         figure(
             "order_width",
             "order width",
-            size["x1"] - size["x0"],
-            "mm",
-            "the " + across + " and the overlap on either side, down to the order step",
-            "{exact} between hinge side ({hinge}) and latch side ({latch}), down to steps of {step}",
-            {
-                "exact": [size["exact_width"], "mm"],
-                "hinge": [limit_words(size, "hinge"), "text"],
-                "latch": [limit_words(size, "latch"), "text"],
-                "step": [step, "mm"],
-            },
+            length(size["x1"] - size["x0"]),
+            working(
+                "the " + across + " and the overlap on either side, down to the order step",
+                "{exact} between hinge side ({hinge}) and latch side ({latch}), down to steps of {step}",
+                {
+                    "exact": [size["exact_width"], "mm"],
+                    "hinge": [limit_words(size, "hinge"), "text"],
+                    "latch": [limit_words(size, "latch"), "text"],
+                    "step": [step, "mm"],
+                },
+            ),
         ),
         figure(
             "order_height",
             "order height",
-            size["y1"] - size["y0"],
-            "mm",
-            "from the top edge to the lower edge when down, down to the order step",
-            "{exact} from the top ({top}) down, down to steps of {step}",
-            {
-                "exact": [size["exact_height"], "mm"],
-                "top": [limit_words(size, "top"), "text"],
-                "step": [step, "mm"],
-            },
+            length(size["y1"] - size["y0"]),
+            working(
+                "from the top edge to the lower edge when down, down to the order step",
+                "{exact} from the top ({top}) down, down to steps of {step}",
+                {
+                    "exact": [size["exact_height"], "mm"],
+                    "top": [limit_words(size, "top"), "text"],
+                    "step": [step, "mm"],
+                },
+            ),
         ),
         overlap_figure("hinge", "overlap on the hinge side", area["x0"] - size["x0"], across),
         overlap_figure("latch", "overlap on the latch side", size["x1"] - area["x1"], across),
@@ -59,8 +65,8 @@ def order_figures(door: Door, numbers: dict[str, float], size: Size) -> list[Fig
         figures.append(floor_figure(size))
     else:
         figures.append(overlap_figure("bottom", "reach below the glass", area["y0"] - size["y0"], across))
-    figures.append(stand_off_figure(door, numbers, size, over))
-    return figures
+    figures.append(stand_off_figure(fit))
+    return reply(figures, [], [])
 
 
 def overlap_figure(side: str, name: str, value: float, across: str) -> Figure:
@@ -69,9 +75,11 @@ def overlap_figure(side: str, name: str, value: float, across: str) -> Figure:
     if value < -SAME_EDGE:
         short = "edge of the covering short of the edge of the " + across + ": {value}"
         bare = across + " left bare at the " + side
-        return figure("bare_" + side, bare, -value, "mm", rule, short, {"value": [-value, "mm"]})
+        return figure("bare_" + side, bare, length(-value), working(rule, short, {"value": [-value, "mm"]}))
     past = "edge of the covering past the edge of the " + across + ": {value}"
-    return figure("overlap_" + side, name, max(0.0, value), "mm", rule, past, {"value": [max(0.0, value), "mm"]})
+    return figure(
+        "overlap_" + side, name, length(max(0.0, value)), working(rule, past, {"value": [max(0.0, value), "mm"]})
+    )
 
 
 def floor_figure(size: Size) -> Figure:
@@ -79,21 +87,25 @@ def floor_figure(size: Size) -> Figure:
     return figure(
         "floor_air",
         "lower edge above the floor",
-        size["y0"],
-        "mm",
-        "the order height's lower edge, what the order step takes off included",
-        "top edge {top} less order height {height}",
-        {"top": [size["y1"], "mm"], "height": [size["y1"] - size["y0"], "mm"]},
+        length(size["y0"]),
+        working(
+            "the order height's lower edge, what the order step takes off included",
+            "top edge {top} less order height {height}",
+            {"top": [size["y1"], "mm"], "height": [size["y1"] - size["y0"], "mm"]},
+        ),
     )
 
 
-def stand_off_figure(door: Door, numbers: dict[str, float], size: Size, over: bool) -> Figure:
+def stand_off_figure(fit: Fit) -> Figure:
     """Return the spacer behind an on-leaf covering, or the bracket's stand-off from the wall."""
+    door = fit["door"]
+    numbers = fit["numbers"]
+    size = fit["size"]
     terms: dict[str, list[float | str]] = {
         "need": [size["exact_spacer"], "mm"],
         "step": [numbers["spacer_step"], "mm"],
     }
-    if over:
+    if over_opening(fit):
         name = "bracket stand-off from the wall"
         rule = "enough for the casing, and for the cloth to hang clear of the handle, in stock steps"
         template = (
@@ -115,4 +127,4 @@ def stand_off_figure(door: Door, numbers: dict[str, float], size: Size, over: bo
             template = template + "; the handle adds nothing, a cut-out goes round it"
         terms["bead"] = [door["bead_projection"], "mm"]
         terms["muntin"] = [max(door["muntin_projection"], 0.0), "mm"]
-    return figure("spacer", name, size["spacer"], "mm", rule, template, terms)
+    return figure("spacer", name, length(size["spacer"]), working(rule, template, terms))

@@ -5,31 +5,7 @@ from typing import TypedDict
 from configurator.kernel.door.hardware import handle_pieces
 from configurator.kernel.door.leaf import bead_box, leaf_width
 from configurator.kernel.door.opening import astragal_piece, has_passive
-from configurator.kernel.sampling import Sample
-from configurator.kernel.shapes import Door, Piece
-
-TOUCH_WORDS: dict[str, str] = {
-    "stile": "the leaf's own edge",
-    "bead": "the glazing bead",
-    "astragal": "the astragal",
-    "plate": "the handle's plate",
-    "neck": "the handle",
-    "grip": "the handle",
-    "thumb-turn": "the thumb-turn",
-    "headrail": "the headrail",
-    "roll": "the roll",
-    "bottom-rail": "the bottom rail",
-    "upper-rail": "the upper rail",
-    "rod": "the rod",
-    "louver": "a louver",
-    "slat": "a slat",
-    "frame": "the frame",
-    "panel-stile": "the panel",
-    "panel-rail": "the panel",
-    "bracket": "a bracket",
-    "hold-down": "a hold-down",
-    "fold": "a fold",
-}
+from configurator.kernel.shapes import Door, Piece, Sample
 
 
 class Outer(TypedDict):
@@ -39,11 +15,6 @@ class Outer(TypedDict):
     x0: float
     x1: float
     z1: float
-
-
-def touch_words(kind: str) -> str:
-    """Return a kind of piece in plain words; any cloth is the covering."""
-    return TOUCH_WORDS.get(kind, "the covering")
 
 
 def widen(kinds: dict[str, Outer], pieces: list[Piece]) -> None:

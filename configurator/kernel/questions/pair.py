@@ -1,9 +1,9 @@
 """How does the pair look? Both leaves to one size where possible, their rails at one height."""
 
-from configurator.kernel.questions.figure import figure
-from configurator.kernel.questions.reply import Reply, reply, standing_verdict
-from configurator.kernel.say import say_both
-from configurator.kernel.shapes import Figure, Size, Verdict
+from configurator.kernel.message import is_said, message, plain
+from configurator.kernel.mount.hung import dresses_both, other_leaf
+from configurator.kernel.shapes import Household, Message, Reply, Size, Travel, Verdict
+from configurator.kernel.telling import figure, length, reply, verdict, working
 
 # Sizes closer than this are the same size on any tape.
 SAME_SIZE = 0.5
@@ -11,13 +11,7 @@ SAME_SIZE = 0.5
 
 def pair_width(size: Size) -> float:
     """Return the ordered width on one leaf; 0 where the covering cannot go on it."""
-    return size["x1"] - size["x0"] if size["refusal"] == "" else 0.0
-
-
-def pair_figure(key: str, name: str, value: float, rule: str, active: float, passive: float) -> Figure:
-    """Return a figure that compares both leaves."""
-    terms: dict[str, list[float | str]] = {"active": [active, "mm"], "passive": [passive, "mm"]}
-    return figure(key, name, value, "mm", rule, "active leaf {active}, other leaf {passive}", terms)
+    return 0.0 if is_said(size["refusal"]) else size["x1"] - size["x0"]
 
 
 def level(active: Size, passive: Size) -> bool:
@@ -25,36 +19,47 @@ def level(active: Size, passive: Size) -> bool:
     return abs(active["y1"] - passive["y1"]) < SAME_SIZE and abs(active["y0"] - passive["y0"]) < SAME_SIZE
 
 
+def pair_why(active: Size, passive: Size) -> Message:
+    """Return in words how far both leaves' coverings are of one size."""
+    wide = max(pair_width(active), pair_width(passive))
+    narrow = min(pair_width(active), pair_width(passive))
+    terms: dict[str, list[float | str]] = {"loss": [wide - narrow, "mm"], "common": [narrow, "mm"]}
+    if wide - narrow < SAME_SIZE:
+        if level(active, passive):
+            return plain("Both leaves take one size, their rails level.")
+        return plain("Both leaves take one width, but their heights differ.")
+    why = "Each leaf is sized by its own handle, and their widths differ by {loss}. Ordered to the narrower, {common}, "
+    why = why + "both match, and the wider gives up as much of its overlap."
+    if not level(active, passive):
+        why = why + " Their heights differ too: order both to the lower top and the higher bottom edge."
+    return message(why, terms)
+
+
 def pair_verdict(active: Size, passive: Size) -> Verdict:
     """Return ``clears`` where both leaves match as ordered, ``caution`` where something is given up for it."""
     name = "the pair as one"
-    if active["refusal"] != "" or passive["refusal"] != "":
-        why = "It cannot go on both leaves, so the pair will not match."
-        return standing_verdict("pair", name, "blocked", why, ["a covering that both leaves take"])
-    narrower = abs(pair_width(active) - pair_width(passive)) >= SAME_SIZE
-    if narrower:
-        loss = abs(pair_width(active) - pair_width(passive))
-        why = "Ordered to the narrower size, both leaves match; the wider gives up " + say_both(loss) + " of overlap."
-        if not level(active, passive):
-            why = why + " Their heights differ: order both to the lower top and the higher bottom edge."
-        return standing_verdict("pair", name, "caution", why, ["order both leaves to the common width"])
-    if level(active, passive):
-        return standing_verdict("pair", name, "clears", "Both leaves take one size, their rails level.", [])
-    why = "Both leaves take one width, but their heights differ."
-    return standing_verdict("pair", name, "caution", why, ["order both to the lower top and the higher bottom edge"])
+    if is_said(active["refusal"]) or is_said(passive["refusal"]):
+        return verdict("pair", name, "blocked", plain("It cannot go on both leaves, so the pair will not match."))
+    alike = abs(pair_width(active) - pair_width(passive)) < SAME_SIZE and level(active, passive)
+    return verdict("pair", name, "clears" if alike else "caution", pair_why(active, passive))
 
 
-def pair_answers(active: Size, passive: Size) -> Reply:
-    """Answer whether both leaves can be ordered to one size, and what the wider loses by it."""
+def pair_question(travel: Travel, household: Household) -> Reply:
+    """Answer whether both leaves of a pair take one size, and what the wider loses by it."""
+    if not dresses_both(travel["fit"]):
+        return reply([], [], [])
+    active = travel["fit"]["size"]
+    passive = other_leaf(travel["fit"])["size"]
     wide = pair_width(active)
     other = pair_width(passive)
-    common = min(wide, other)
-    loss = max(wide, other) - common
-    alone = "as ordered for this leaf alone"
+    terms: dict[str, list[float | str]] = {"active": [wide, "mm"], "other": [other, "mm"]}
+    alone = "as ordered for this leaf alone, beside its own handle"
+    narrower = working("the narrower of the two", "min({active}, {other})", terms)
+    loss = working("the wider less the narrower", "max({active}, {other}) - min({active}, {other})", terms)
     figures = [
-        pair_figure("pair_width_active", "width on the active leaf", wide, alone, wide, other),
-        pair_figure("pair_width_passive", "width on the other leaf", other, alone, wide, other),
-        pair_figure("pair_width_common", "width common to both leaves", common, "the narrower of the two", wide, other),
-        pair_figure("pair_loss", "width given up by the wider", loss, "the wider less the narrower", wide, other),
+        figure("pair_width_active", "width on the active leaf", length(wide), working(alone, "{active}", terms)),
+        figure("pair_width_passive", "width on the other leaf", length(other), working(alone, "{other}", terms)),
+        figure("pair_width_common", "width common to both leaves", length(min(wide, other)), narrower),
+        figure("pair_loss", "width given up by the wider", length(max(wide, other) - min(wide, other)), loss),
     ]
     return reply(figures, [pair_verdict(active, passive)], [])

@@ -1,8 +1,9 @@
 """How far the covering stands out from the leaf, open, closed and at its worst between."""
 
-from configurator.kernel.questions.figure import figure
-from configurator.kernel.sampling import Sample
-from configurator.kernel.shapes import Figure, Piece
+from configurator.kernel.shapes import Figure, Household, Piece, Reply, Travel
+from configurator.kernel.telling import figure, length, reply, working
+
+PROJECTION_RULE = "from the leaf's face to the front of what stands out furthest"
 
 
 def furthest(pieces: list[Piece]) -> Piece:
@@ -16,29 +17,29 @@ def furthest(pieces: list[Piece]) -> Piece:
 
 def projection_figure(key: str, name: str, piece: Piece) -> Figure:
     """Return a projection with the piece that makes it."""
-    return figure(
-        key,
-        name,
-        piece["z1"],
-        "mm",
-        "from the leaf's face to the front of what stands out furthest",
-        "front of the " + piece["kind"].replace("-", " ") + " {front} from the leaf's face",
-        {"front": [piece["z1"], "mm"]},
-    )
+    terms: dict[str, list[float | str]] = {"piece": [piece["kind"], "kind"], "front": [piece["z1"], "mm"]}
+    how = working(PROJECTION_RULE, "{front}, the front of {piece}", terms)
+    return figure(key, name, length(piece["z1"]), how)
 
 
-def projection_figures(raised: list[Piece], down: list[Piece], samples: list[Sample]) -> list[Figure]:
-    """Return the projection open, closed and the most over the whole travel."""
-    most = furthest(raised)
-    closed = furthest(down)
+def furthest_ever(travel: Travel) -> Piece:
+    """Return the piece that stands out furthest at any place of the travel."""
+    most = furthest(travel["raised"])
+    closed = furthest(travel["down"])
     if closed["z1"] > most["z1"]:
         most = closed
-    for sample in samples:
+    for sample in travel["samples"]:
         candidate = furthest(sample["pieces"])
         if candidate["z1"] > most["z1"]:
             most = candidate
-    return [
-        projection_figure("projection_open", "projection when open", furthest(raised)),
-        projection_figure("projection_closed", "projection when closed", closed),
-        projection_figure("projection_most", "greatest projection on the way", most),
+    return most
+
+
+def projection_question(travel: Travel, household: Household) -> Reply:
+    """Answer how far it projects open, closed and at most over the whole travel."""
+    figures = [
+        projection_figure("projection_open", "projection when open", furthest(travel["raised"])),
+        projection_figure("projection_closed", "projection when closed", furthest(travel["down"])),
+        projection_figure("projection_most", "greatest projection on the way", furthest_ever(travel)),
     ]
+    return reply(figures, [], [])

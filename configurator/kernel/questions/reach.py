@@ -1,10 +1,10 @@
 """Who can work it? The height of the hand at open, half and closed."""
 
+from configurator.kernel.fit import lowest_edge, moves_aside, only_turns
+from configurator.kernel.message import plain
 from configurator.kernel.numbers import clamp
-from configurator.kernel.questions.figure import caution, figure
-from configurator.kernel.questions.reply import Reply, reply, standing_verdict
-from configurator.kernel.sampling import lowest_edge
-from configurator.kernel.shapes import Caution, Door, Figure, Household, Piece, Size, Verdict
+from configurator.kernel.shapes import Caution, Figure, Fit, Household, Piece, Reply, Travel, Verdict
+from configurator.kernel.telling import caution, figure, length, reply, verdict, working
 
 # 2010 ADA Standards 308.2.1, 308.3.1: 15 to 48 in above the floor, unobstructed.
 REACH_LOW = 381.0
@@ -12,13 +12,6 @@ REACH_HIGH = 1219.2
 REACH_RULE = "2010 ADA Standards 308.2.1, 308.3.1"
 # A raised hand grips about 0.38 of the body's height above the shoulder: common practice, no source.
 ARM_SHARE = 0.38
-
-
-def nothing_to_work(numbers: dict[str, float]) -> bool:
-    """Return whether the covering has nothing that moves."""
-    return (
-        numbers["lower_moves"] == 0 and numbers["upper_moves"] == 0 and numbers["tilt_open"] == numbers["tilt_closed"]
-    )
 
 
 def part_middle(pieces: list[Piece], kind: str, missing: float) -> float:
@@ -29,32 +22,39 @@ def part_middle(pieces: list[Piece], kind: str, missing: float) -> float:
     return missing
 
 
-def hand_height(door: Door, numbers: dict[str, float], size: Size, pieces: list[Piece]) -> float:
+def taken_anywhere(fit: Fit) -> bool:
+    """Return whether the hand may take it anywhere along its height, as what draws aside or only turns."""
+    return moves_aside(fit) or only_turns(fit)
+
+
+def hand_height(fit: Fit, pieces: list[Piece]) -> float:
     """Return where the hand takes the covering, above the floor.
 
     A wand or loop hangs ``hand_drop`` below the headrail and is held at its lower end; a rail is
     taken at its middle; what draws to the side or only tilts may be taken anywhere along its
     height, here at the height of the door's handle.
     """
+    numbers = fit["numbers"]
+    size = fit["size"]
     if numbers["hand_drop"] > 0:
         return max(0.0, size["y1"] - numbers["headrail_height"] - numbers["hand_drop"])
-    if numbers["draws_aside"] > 0 or numbers["lower_moves"] == 0:
-        return clamp(door["handle_height"], size["y0"], size["y1"])
+    if taken_anywhere(fit):
+        return clamp(fit["door"]["handle_height"], size["y0"], size["y1"])
     return part_middle(pieces, "bottom-rail", lowest_edge(pieces))
 
 
-def hand_rule(numbers: dict[str, float]) -> str:
+def hand_rule(fit: Fit) -> str:
     """Return in words where the hand takes the covering."""
-    if numbers["hand_drop"] > 0:
+    if fit["numbers"]["hand_drop"] > 0:
         return "the lower end of the wand or loop, as high above the floor at every position"
-    if numbers["draws_aside"] > 0 or numbers["lower_moves"] == 0:
+    if taken_anywhere(fit):
         return "it may be taken anywhere along its height; here at the height of the door's handle"
     return "the middle of the bottom rail, or the lower hem, above the floor"
 
 
-def hand_figure(numbers: dict[str, float], key: str, name: str, height: float) -> Figure:
+def hand_figure(fit: Fit, key: str, name: str, height: float) -> Figure:
     """Return one height of the hand with its working."""
-    return figure(key, name, height, "mm", hand_rule(numbers), "{height} above the floor", {"height": [height, "mm"]})
+    return figure(key, name, length(height), working(hand_rule(fit), "{height}", {"height": [height, "mm"]}))
 
 
 def overhead(household: Household) -> float:
@@ -77,12 +77,11 @@ def reach_verdict(low: float, high: float, household: Household) -> Verdict:
     """Return who can work it: ``clears`` within 15 to 48 in, ``blocked`` beyond a raised arm, else ``caution``."""
     name = "reaching the covering"
     if low >= REACH_LOW and high <= REACH_HIGH:
-        return standing_verdict("reach", name, "clears", "The hand stays between 15 and 48 in above the floor.", [])
-    fixes = ["a wand that hangs lower", "a motor"]
+        return verdict("reach", name, "clears", plain("The hand stays between 15 and 48 in above the floor."))
     if high > overhead(household):
         why = "Raised, it is higher than a standing person of this household can reach."
-        return standing_verdict("reach", name, "blocked", why, fixes)
-    return standing_verdict("reach", name, "caution", reach_why(low, high, household), fixes)
+        return verdict("reach", name, "blocked", plain(why))
+    return verdict("reach", name, "caution", plain(reach_why(low, high, household)))
 
 
 def reach_cautions(low: float, high: float) -> list[Caution]:
@@ -99,42 +98,37 @@ def upper_figure(pieces: list[Piece], top: float) -> Figure:
     return figure(
         "hand_upper",
         "height of the hand at the upper rail, before it is let down",
-        height,
-        "mm",
-        "the middle of the upper rail while it is up; once let down it is worked lower",
-        "{height} above the floor",
-        {"height": [height, "mm"]},
+        length(height),
+        working(
+            "the middle of the upper rail while it is up; once let down it is worked lower",
+            "{height}",
+            {"height": [height, "mm"]},
+        ),
     )
 
 
-def reach_answers(
-    door: Door,
-    household: Household,
-    numbers: dict[str, float],
-    size: Size,
-    raised: list[Piece],
-    half: list[Piece],
-    down: list[Piece],
-) -> Reply:
+def reach_question(travel: Travel, household: Household) -> Reply:
     """Answer who can work it, from the pieces open, half way and closed.
 
     No figure where nothing moves or the hand is elsewhere, on a remote control or a switch.
     """
+    fit = travel["fit"]
     name = "reaching the covering"
-    if nothing_to_work(numbers):
-        return reply([], [standing_verdict("reach", name, "clears", "Nothing on it is worked by hand.", [])], [])
-    if numbers["hand_away"] > 0:
+    if len(fit["legs"]) == 0:
+        return reply([], [verdict("reach", name, "clears", plain("Nothing on it is worked by hand."))], [])
+    if fit["numbers"]["hand_away"] > 0:
         why = "It is worked from a remote control or a switch, to be placed within reach."
-        return reply([], [standing_verdict("reach", name, "clears", why, [])], [])
-    heights = [hand_height(door, numbers, size, pieces) for pieces in [raised, half, down]]
+        return reply([], [verdict("reach", name, "clears", plain(why))], [])
+    heights = [hand_height(fit, pieces) for pieces in [travel["raised"], travel["half"], travel["down"]]]
     figures = [
-        hand_figure(numbers, "hand_open", "height of the hand when open", heights[0]),
-        hand_figure(numbers, "hand_half", "height of the hand half way", heights[1]),
-        hand_figure(numbers, "hand_closed", "height of the hand when closed", heights[2]),
+        hand_figure(fit, "hand_open", "height of the hand when open", heights[0]),
+        hand_figure(fit, "hand_half", "height of the hand half way", heights[1]),
+        hand_figure(fit, "hand_closed", "height of the hand when closed", heights[2]),
     ]
-    low = min(heights[0], min(heights[1], heights[2]))
-    high = max(heights[0], max(heights[1], heights[2]))
-    if numbers["upper_moves"] > 0 and numbers["hand_drop"] == 0:
-        figures.append(upper_figure(down, size["y1"]))
-        high = max(high, figures[3]["value"])
+    low = min(heights)
+    high = max(heights)
+    if fit["numbers"]["upper_moves"] > 0 and fit["numbers"]["hand_drop"] == 0:
+        upper = upper_figure(travel["down"], fit["size"]["y1"])
+        figures.append(upper)
+        high = max(high, upper["value"])
     return reply(figures, [reach_verdict(low, high, household)], reach_cautions(low, high))

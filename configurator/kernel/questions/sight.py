@@ -1,12 +1,13 @@
 """Who sees me? Which band of the glass must be covered against a given observer."""
 
 from configurator.kernel.door.leaf import glass_box
+from configurator.kernel.fit import lowest_edge, pieces_at
+from configurator.kernel.glass import shares_within
+from configurator.kernel.message import plain
 from configurator.kernel.numbers import clamp
-from configurator.kernel.questions.figure import figure
-from configurator.kernel.questions.glass import shares_within
-from configurator.kernel.questions.reply import Reply, reply, standing_verdict
-from configurator.kernel.sampling import lowest_edge
-from configurator.kernel.shapes import Door, Figure, Household, Piece, Verdict
+from configurator.kernel.position import coarse, position
+from configurator.kernel.shapes import Door, Figure, Household, Piece, Reply, Travel, Verdict
+from configurator.kernel.telling import figure, length, reply, share, verdict, working
 
 SIGHT_NAME = "hiding from a view outside"
 # Less of the view than this shows nobody; no source.
@@ -41,17 +42,18 @@ def sight_figure(household: Household, key: str, name: str, value: float, height
     return figure(
         key,
         name,
-        value,
-        "mm",
-        "the straight line from the observer's eye to the person, where it crosses the glass, above the floor; "
-        "held within the glass",
-        "{eye} + ({height} - {eye}) x {outside} / ({outside} + {inside})",
-        {
-            "eye": [household["outside_level"] + household["outside_eye"], "mm"],
-            "height": [height, "mm"],
-            "outside": [household["outside_distance"], "mm"],
-            "inside": [household["person_distance"], "mm"],
-        },
+        length(value),
+        working(
+            "the straight line from the observer's eye to the person, where it crosses the glass, above the floor; "
+            "held within the glass",
+            "{eye} + ({height} - {eye}) x {outside} / ({outside} + {inside})",
+            {
+                "eye": [household["outside_level"] + household["outside_eye"], "mm"],
+                "height": [height, "mm"],
+                "outside": [household["outside_distance"], "mm"],
+                "inside": [household["person_distance"], "mm"],
+            },
+        ),
     )
 
 
@@ -60,11 +62,12 @@ def rail_share_figure(key: str, name: str, start: float, end: float, edge: float
     return figure(
         key,
         name,
-        clamp((start - edge) / (start - end), 0.0, 1.0),
-        "share",
-        "the edge's way to the band as a share of its whole way; 1 where even its whole way falls short",
-        "({start} - {edge}) / ({start} - {end})",
-        {"start": [start, "mm"], "edge": [edge, "mm"], "end": [end, "mm"]},
+        share(clamp((start - edge) / (start - end), 0.0, 1.0)),
+        working(
+            "the edge's way to the band as a share of its whole way; 1 where even its whole way falls short",
+            "({start} - {edge}) / ({start} - {end})",
+            {"start": [start, "mm"], "edge": [edge, "mm"], "end": [end, "mm"]},
+        ),
     )
 
 
@@ -91,11 +94,12 @@ def view_figure(view: float) -> Figure:
     return figure(
         "sight_view",
         "view through that band when closed",
-        view,
-        "share",
-        "what of the view the closed covering lets through in the middle third of the glass, between these heights",
-        "{view} of it",
-        {"view": [view, "share"]},
+        share(view),
+        working(
+            "what of the view the closed covering lets through in the middle third of the glass, between these heights",
+            "{view} of it",
+            {"view": [view, "share"]},
+        ),
     )
 
 
@@ -103,20 +107,27 @@ def sight_verdict(view: float) -> Verdict:
     """Return whether the closed covering hides the person from the observer."""
     if view <= HIDES:
         why = "Closed, or as far down as given, the covering hides the person from this observer."
-        return standing_verdict("sight", SIGHT_NAME, "clears", why, [])
+        return verdict("sight", SIGHT_NAME, "clears", plain(why))
     why = "Even closed, the covering lets some of the view through, most of all at night with the light on inside."
-    return standing_verdict("sight", SIGHT_NAME, "caution", why, ["a denser cloth, or a lining"])
+    return verdict("sight", SIGHT_NAME, "caution", plain(why))
 
 
-def sight_answers(
-    door: Door, household: Household, raised: list[Piece], down: list[Piece], let_down: list[Piece]
-) -> Reply:
+def let_down(travel: Travel) -> list[Piece]:
+    """Return the covering closed, with an upper rail that travels let down on the lower one."""
+    numbers = travel["fit"]["numbers"]
+    if numbers["upper_moves"] == 0:
+        return travel["down"]
+    return pieces_at(travel["fit"], coarse(position(1.0, 1.0, numbers["tilt_closed"])))
+
+
+def sight_question(travel: Travel, household: Household) -> Reply:
     """Answer which band of the glass must be covered, and where the rails then stand.
 
-    ``raised`` and ``down`` are the pieces with the lower rail up and down, the upper rail up, ``down`` in full detail;
-    ``let_down`` those with the lower rail down and the upper rail let down to it. No share is given for a
-    rail that does not travel, or where nothing need be covered.
+    No share is given for a rail that does not travel, or where nothing need be covered.
     """
+    door = travel["fit"]["door"]
+    raised = travel["raised"]
+    down = travel["down"]
     band = sight_band(door, household)
     seen = band[1] > band[0]
     figures = [
@@ -128,12 +139,12 @@ def sight_answers(
     if seen and start - end > 1.0:
         figures.append(rail_share_figure("sight_lower", "to hide that band: bottom rail at", start, end, band[0]))
     top = upper_edge(down, 0.0)
-    foot = upper_edge(let_down, 0.0)
+    foot = upper_edge(let_down(travel), 0.0)
     if seen and top - foot > 1.0:
         figures.append(rail_share_figure("sight_upper", "or from below: upper rail at", top, foot, band[1]))
     if not seen:
         why = "From there the lines of sight miss the glass; nothing need be covered."
-        return reply(figures, [standing_verdict("sight", SIGHT_NAME, "clears", why, [])], [])
+        return reply(figures, [verdict("sight", SIGHT_NAME, "clears", plain(why))], [])
     view = band_view(door, band, down)
     figures.append(view_figure(view))
     return reply(figures, [sight_verdict(view)], [])

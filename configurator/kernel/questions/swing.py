@@ -3,8 +3,9 @@
 The room side alone is asked: what stands outside an out-swing door is not measured.
 """
 
-from configurator.kernel.questions.outline import covering_outline, deepest, own_outline, touch_words
-from configurator.kernel.questions.reply import Reply, reply, standing_verdict
+from configurator.kernel.fit import over_opening
+from configurator.kernel.message import message, plain
+from configurator.kernel.questions.outline import covering_outline, deepest, own_outline
 from configurator.kernel.questions.swing_figures import in_swing_figures, width_figure
 from configurator.kernel.questions.swing_over import over_in_swing, over_out_swing
 from configurator.kernel.questions.turning import (
@@ -17,8 +18,8 @@ from configurator.kernel.questions.turning import (
     leaf_front,
     meets_stop,
 )
-from configurator.kernel.sampling import Sample
-from configurator.kernel.shapes import Door, Size, Verdict
+from configurator.kernel.shapes import Door, Household, Reply, Sample, Travel, Verdict
+from configurator.kernel.telling import reply, verdict
 
 SWING_NAME = "opening the leaf"
 SAME_TURN = 0.05
@@ -30,19 +31,18 @@ def swing_verdict(own: Touch, both: Touch) -> Verdict:
     ``clears`` when it costs nothing, or leaves a right angle; ``blocked`` when less than half of a
     right angle is left; ``guide by hand`` between: the leaf is stopped by hand, or by a door stop.
     """
-    first = touch_words(both["kind"])
+    terms: dict[str, list[float | str]] = {"piece": [both["kind"], "kind"]}
     if both["angle"] >= own["angle"] - SAME_TURN:
         why = "The covering takes nothing from the leaf's turn."
         if own["angle"] < HALF_TURN:
-            why = why + " First to meet the side wall, as without it, is " + first + "."
-        return standing_verdict("swing", SWING_NAME, "clears", why, [])
+            why = why + " First to meet the side wall, as without it, is {piece}."
+        return verdict("swing", SWING_NAME, "clears", message(why, terms))
     if both["angle"] >= RIGHT_ANGLE:
-        why = "The leaf opens to a right angle and past it, until " + first + " meets the side wall."
-        return standing_verdict("swing", SWING_NAME, "clears", why, [])
-    why = "Before the leaf stands at a right angle, " + first + " meets the side wall."
+        why = "The leaf opens to a right angle and past it, until {piece} meets the side wall."
+        return verdict("swing", SWING_NAME, "clears", message(why, terms))
     state = "blocked" if both["angle"] < LEAST_TURN else "guide by hand"
-    fixes = ["a covering that projects less", "a door stop, so that the covering does not strike the side wall"]
-    return standing_verdict("swing", SWING_NAME, state, why, fixes)
+    why = "Before the leaf stands at a right angle, {piece} meets the side wall."
+    return verdict("swing", SWING_NAME, state, message(why, terms))
 
 
 def leaf_in_swing(door: Door, samples: list[Sample]) -> Reply:
@@ -64,18 +64,20 @@ def leaf_out_swing(door: Door, samples: list[Sample]) -> Reply:
     ]
     if meets_stop(door, outers):
         why = "As the leaf turns outwards, the covering's outer corner strikes the stop at the latch."
-        fixes = ["a covering that projects less", "a covering that ends further from the latch"]
-        return reply(figures, [standing_verdict("swing", SWING_NAME, "blocked", why, fixes)], [])
+        return reply(figures, [verdict("swing", SWING_NAME, "blocked", plain(why))], [])
     why = "The leaf opens outwards and takes the covering along; nothing in the room is in its way."
-    return reply(figures, [standing_verdict("swing", SWING_NAME, "clears", why, [])], [])
+    return reply(figures, [verdict("swing", SWING_NAME, "clears", plain(why))], [])
 
 
-def swing_answers(door: Door, size: Size, samples: list[Sample]) -> Reply:
+def swing_question(travel: Travel, household: Household) -> Reply:
     """Answer how far the leaf opens and what width it leaves, for a leaf hung on the left.
 
-    ``samples`` is the covering over its travel, open first. Angles are given for an in-swing leaf
-    only, both clear widths always. A covering over the opening stays on the wall while the leaf turns.
+    Angles are given for an in-swing leaf only, both clear widths always. A covering over the opening stays on the
+    wall while the leaf turns.
     """
-    if size["mount"] == "over-opening":
-        return over_in_swing(door, size, samples) if door["swing"] == "in" else over_out_swing(door, samples)
+    fit = travel["fit"]
+    door = fit["door"]
+    samples = travel["samples"]
+    if over_opening(fit):
+        return over_in_swing(travel) if door["swing"] == "in" else over_out_swing(door, samples)
     return leaf_in_swing(door, samples) if door["swing"] == "in" else leaf_out_swing(door, samples)

@@ -2,31 +2,35 @@
 
 from configurator.kernel.door.leaf import leaf_width
 from configurator.kernel.door.opening import has_passive
-from configurator.kernel.questions.figure import figure
-from configurator.kernel.questions.outline import touch_words
 from configurator.kernel.questions.turning import RIGHT_ANGLE, Touch, clear_width, latch_stop, leaf_front
 from configurator.kernel.shapes import Door, Figure
+from configurator.kernel.telling import angle, figure, length, working
 
 
 def turn_figure(door: Door, key: str, name: str, touch: Touch) -> Figure:
     """Return how far an in-swing leaf opens, with the working of the point that stops it."""
     if touch["kind"] == "":
         rule = "no point of the leaf reaches the side wall; the wall of the doorway itself ends the turn"
-        return figure(key, name, touch["angle"], "deg", rule, "side wall {wall} beside the pin", wall_term(door))
+        return figure(
+            key, name, angle(touch["angle"]), working(rule, "side wall {wall} beside the pin", wall_term(door))
+        )
     if touch["along"] == 0 and touch["out"] == 0:
-        rule = "the leaf turns until it meets what stays on the wall: " + touch_words(touch["kind"])
-        return figure(key, name, touch["angle"], "deg", rule, "pin {pin} in front of the face", pin_term(door))
+        rule = "the leaf turns until it meets {piece}, which stays on the wall"
+        how = working(rule, "pin {pin} in front of the face", pin_terms(door, touch))
+        return figure(key, name, angle(touch["angle"]), how)
     terms = wall_term(door)
+    terms["piece"] = [touch["kind"], "kind"]
     terms["along"] = [touch["along"], "mm"]
     terms["out"] = [touch["out"], "mm"]
     return figure(
         key,
         name,
-        touch["angle"],
-        "deg",
-        "the first point to meet the side wall, turning about the pin, is that of " + touch_words(touch["kind"]),
-        "acos(-{wall} / R) - atan2({out}, {along}), R = sqrt({out} x {out} + {along} x {along}), from the pin",
-        terms,
+        angle(touch["angle"]),
+        working(
+            "the first point to meet the side wall, turning about the pin, is that of {piece}",
+            "acos(-{wall} / R) - atan2({out}, {along}), R = sqrt({out} x {out} + {along} x {along}), from the pin",
+            terms,
+        ),
     )
 
 
@@ -35,9 +39,9 @@ def wall_term(door: Door) -> dict[str, list[float | str]]:
     return {"wall": [door["wall_gap"], "mm"]}
 
 
-def pin_term(door: Door) -> dict[str, list[float | str]]:
-    """Return the pin's distance as a term."""
-    return {"pin": [door["hinge_pin_out"], "mm"]}
+def pin_terms(door: Door, touch: Touch) -> dict[str, list[float | str]]:
+    """Return the pin's distance and what is met as terms."""
+    return {"pin": [door["hinge_pin_out"], "mm"], "piece": [touch["kind"], "kind"]}
 
 
 def width_figure(door: Door, key: str, name: str, turn: float, front: float) -> Figure:
@@ -55,7 +59,7 @@ def width_figure(door: Door, key: str, name: str, turn: float, front: float) -> 
         terms["angle"] = [turn, "deg"]
     if has_passive(door):
         rule = rule + "; the active leaf alone"
-    return figure(key, name, clear_width(door, turn, front), "mm", rule, template, terms)
+    return figure(key, name, length(clear_width(door, turn, front)), working(rule, template, terms))
 
 
 def in_swing_figures(door: Door, own: Touch, both: Touch) -> list[Figure]:

@@ -1,10 +1,10 @@
 """The turn of a leaf behind a covering that hangs over the opening and stays on the wall."""
 
 from configurator.kernel.door.leaf import leaf_box, leaf_width
+from configurator.kernel.fit import lowest_edge
+from configurator.kernel.message import message, plain
 from configurator.kernel.mount.over_opening import OVER_LEAF
-from configurator.kernel.questions.figure import figure
-from configurator.kernel.questions.outline import own_outline, touch_words
-from configurator.kernel.questions.reply import Reply, reply, standing_verdict
+from configurator.kernel.questions.outline import own_outline
 from configurator.kernel.questions.swing_figures import in_swing_figures, width_figure
 from configurator.kernel.questions.turning import (
     LEAST_TURN,
@@ -17,9 +17,8 @@ from configurator.kernel.questions.turning import (
     no_touch,
     turn_to_piece,
 )
-from configurator.kernel.sampling import Sample, lowest_edge
-from configurator.kernel.say import say_both
-from configurator.kernel.shapes import Door, Figure, Piece, Size, Verdict
+from configurator.kernel.shapes import Door, Figure, Piece, Reply, Sample, Size, Travel, Verdict
+from configurator.kernel.telling import figure, length, reply, verdict, working
 
 
 def met_on_wall(door: Door, pieces: list[Piece]) -> Touch:
@@ -33,35 +32,15 @@ def met_on_wall(door: Door, pieces: list[Piece]) -> Touch:
     return first
 
 
-def side_needed(door: Door, pieces: list[Piece]) -> float:
-    """Return how much further to the side the stacks must stand to leave the active leaf's width free."""
-    width = leaf_width(door)
-    leaf = leaf_box(door)
-    most = 0.0
-    for piece in pieces:
-        if piece["y0"] < leaf["y1"] and piece["x0"] < width and piece["x1"] > 0:
-            left = (piece["x0"] + piece["x1"]) / 2 < width / 2
-            most = max(most, piece["x1"] if left else width - piece["x0"])
-    return most
-
-
-def out_of_the_way(door: Door, pieces: list[Piece]) -> str:
-    """Return what takes the open covering out of the leaf's way, and by how much."""
-    if hangs_above(door, pieces):
-        return "fixed " + say_both(leaf_box(door)["y1"] + OVER_LEAF - lowest_edge(pieces)) + " higher"
-    return "stacked " + say_both(side_needed(door, pieces)) + " further to the side"
-
-
 def over_verdict(door: Door, pieces: list[Piece], own: Touch, stack: Touch) -> Verdict:
     """Return whether an in-swing leaf opens while the covering is open."""
     name = "opening the leaf"
     if stack["angle"] >= min(own["angle"], RIGHT_ANGLE):
         why = "While the covering is open, the leaf opens as far as without it, or at least to a right angle."
-        return standing_verdict("swing", name, "clears", why, [])
-    why = "Even while the covering is open, the leaf meets " + touch_words(stack["kind"]) + " on its way."
+        return verdict("swing", name, "clears", plain(why))
     state = "blocked" if stack["angle"] < LEAST_TURN else "guide by hand"
-    fixes = [out_of_the_way(door, pieces), "a covering on the leaf itself"]
-    return standing_verdict("swing", name, state, why, fixes)
+    why = "Even while the covering is open, the leaf meets {piece} on its way."
+    return verdict("swing", name, state, message(why, {"piece": [stack["kind"], "kind"]}))
 
 
 def closed_from(door: Door, samples: list[Sample]) -> float:
@@ -80,11 +59,11 @@ def closed_verdict(door: Door, samples: list[Sample]) -> Verdict:
     name = "opening the leaf behind the closed covering"
     if door["swing"] == "out":
         why = "The leaf opens outwards, away from the covering."
-        return standing_verdict("opens_covered", name, "clears", why, [])
+        return verdict("opens_covered", name, "clears", plain(why))
     why = "The leaf opens into the room, where the closed covering hangs: open the covering first."
     if met_on_wall(door, samples[0]["pieces"])["angle"] < RIGHT_ANGLE:
         why = "The leaf opens into the room, where the covering hangs, in its way wherever it is drawn or raised to."
-    blocked = standing_verdict("opens_covered", name, "blocked", why, ["a covering on the leaf itself"])
+    blocked = verdict("opens_covered", name, "blocked", plain(why))
     blocked["moves"] = "lower"
     blocked["start"] = closed_from(door, samples)
     blocked["end"] = 1.0
@@ -104,11 +83,12 @@ def raised_figure(door: Door, pieces: list[Piece]) -> Figure:
     return figure(
         "raised_over_leaf",
         "air between the leaf's top and the open covering",
-        max(0.0, low - top),
-        "mm",
-        "the open covering's lowest edge less the leaf's top edge; nothing where it hangs lower",
-        "{low} - {top}, not less than nothing",
-        {"low": [low, "mm"], "top": [top, "mm"]},
+        length(max(0.0, low - top)),
+        working(
+            "the open covering's lowest edge less the leaf's top edge; nothing where it hangs lower",
+            "{low} - {top}, not less than nothing",
+            {"low": [low, "mm"], "top": [top, "mm"]},
+        ),
     )
 
 
@@ -118,16 +98,20 @@ def head_figure(size: Size, pieces: list[Piece]) -> Figure:
     return figure(
         "head_needed",
         "height needed above the leaf's top",
-        stack + OVER_LEAF,
-        "mm",
-        "the open covering's whole height, and the air between it and the leaf that opens under it",
-        "{stack} + {air}",
-        {"stack": [stack, "mm"], "air": [OVER_LEAF, "mm"]},
+        length(stack + OVER_LEAF),
+        working(
+            "the open covering's whole height, and the air between it and the leaf that opens under it",
+            "{stack} + {air}",
+            {"stack": [stack, "mm"], "air": [OVER_LEAF, "mm"]},
+        ),
     )
 
 
-def over_in_swing(door: Door, size: Size, samples: list[Sample]) -> Reply:
+def over_in_swing(travel: Travel) -> Reply:
     """Answer for a covering on the wall in front of an in-swing leaf."""
+    door = travel["fit"]["door"]
+    size = travel["fit"]["size"]
+    samples = travel["samples"]
     own = first_touch(own_outline(door), door["hinge_pin_out"], door["wall_gap"])
     stack = met_on_wall(door, samples[0]["pieces"])
     figures = in_swing_figures(door, own, earlier(own, stack))
@@ -161,16 +145,17 @@ def over_out_swing(door: Door, samples: list[Sample]) -> Reply:
         figure(
             "clear_width_covered",
             "clear width with the covering open",
-            max(0.0, span[1] - span[0]),
-            "mm",
-            "what the open leaf and the covering's side stack leave of the doorway; of a pair the active leaf alone",
-            "{end} - {start}",
-            {"end": [span[1], "mm"], "start": [span[0], "mm"]},
+            length(max(0.0, span[1] - span[0])),
+            working(
+                "what the open leaf and the side stack leave of the doorway; of a pair the active leaf alone",
+                "{end} - {start}",
+                {"end": [span[1], "mm"], "start": [span[0], "mm"]},
+            ),
         ),
     ]
     why = "The leaf opens outwards, away from the covering."
     return reply(
         figures,
-        [standing_verdict("swing", "opening the leaf", "clears", why, []), closed_verdict(door, samples)],
+        [verdict("swing", "opening the leaf", "clears", plain(why)), closed_verdict(door, samples)],
         [],
     )

@@ -1,10 +1,10 @@
 """Is the way out kept? A caution where the published rules on doorways are touched; local code decides."""
 
-from configurator.kernel.questions.figure import caution, figure
-from configurator.kernel.questions.reply import Reply, reply
+from configurator.kernel.fit import lowest_edge, over_opening
+from configurator.kernel.questions.swing import swing_question
 from configurator.kernel.questions.swing_over import hangs_above
-from configurator.kernel.sampling import Sample, lowest_edge
-from configurator.kernel.shapes import Caution, Door, Figure, Piece, Size
+from configurator.kernel.shapes import Caution, Door, Figure, Household, Piece, Reply, Sample, Travel
+from configurator.kernel.telling import caution, figure, figure_value, length, reply, working
 
 CLEAR_WIDTH_LEAST = 812.8
 CLEAR_HEIGHT_LEAST = 1981.2
@@ -38,12 +38,13 @@ def doorway_figure(key: str, name: str, value: float, open_value: float) -> Figu
     return figure(
         key,
         name,
-        value,
-        "mm",
-        "the open leaf turns its room face into the doorway; the deepest that stands on it between these heights, "
-        "over the covering's whole travel",
-        "{value} at most; {open} while the covering is open",
-        {"value": [value, "mm"], "open": [open_value, "mm"]},
+        length(value),
+        working(
+            "the open leaf turns its room face into the doorway; the deepest that stands on it between these heights, "
+            "over the covering's whole travel",
+            "{value} at most; {open} while the covering is open",
+            {"value": [value, "mm"], "open": [open_value, "mm"]},
+        ),
     )
 
 
@@ -100,14 +101,18 @@ def over_way(door: Door, samples: list[Sample], bare: float, covered: float) -> 
     return reply([], [], cautions)
 
 
-def way_out_answers(door: Door, size: Size, samples: list[Sample], bare: float, covered: float) -> Reply:
+def way_out_question(travel: Travel, household: Household) -> Reply:
     """Answer whether the way out is kept: 32 in clear, and what projects into it.
 
-    ``bare`` and ``covered`` are the clear widths without and with the covering. Rules: 2010 ADA
-    Standards 404.2.3 (32 in clear; nothing projects below 34 in, at most 4 in up to 80 in) and
+    Rules: 2010 ADA Standards 404.2.3 (32 in clear; nothing projects below 34 in, at most 4 in up to 80 in) and
     IRC R311.2 (32 in wide, 78 in high). Speaks only where a rule is touched, and never decides.
     """
-    if size["mount"] == "over-opening":
+    door = travel["fit"]["door"]
+    samples = travel["samples"]
+    swing = swing_question(travel, household)["figures"]
+    bare = figure_value(swing, "clear_width_bare")
+    covered = figure_value(swing, "clear_width_covered")
+    if over_opening(travel["fit"]):
         return over_way(door, samples, bare, covered)
     if door["swing"] == "out":
         return out_swing_way(samples, bare, covered)

@@ -75,7 +75,7 @@ def cropped(pieces: list[Piece], region: Box) -> list[Piece]:
 def cropped_scene(scene: Scene, region: Box) -> Scene:
     """Return the scene's part within a window of the elevation."""
     return {
+        **scene,
         "door": cropped(scene["door"], region),
         "covering": cropped(scene["covering"], region),
-        "leaf_x": scene["leaf_x"],
     }

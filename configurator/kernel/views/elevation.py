@@ -108,7 +108,7 @@ def covering_front(scene: Scene, door: Door, frame: Layout) -> list[Mark]:
             marks.append(handle_front(door, piece))
         else:
             weight = " hair" if is_blade(piece) else " seen"
-            marks.append(front_rect(piece, material(piece) + weight + held(piece), hides(piece)))
+            marks.append(front_rect(piece, material(piece) + weight + held(piece, scene["legs"]), hides(piece)))
             marks.extend(front_lines(piece, frame["size"]))
     return marks
 

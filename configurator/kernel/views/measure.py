@@ -1,11 +1,12 @@
 """The door alone with every measure that a site visit takes, each marked with the field it belongs to."""
 
 from configurator.kernel.door.leaf import lites_across, lites_up
+from configurator.kernel.message import silence
 from configurator.kernel.mount.blank import blank_size
+from configurator.kernel.position import position
 from configurator.kernel.say import say_length, say_value
 from configurator.kernel.scene import door_scene, leaf_spans
 from configurator.kernel.shapes import Answer, Box, Door, Drawing, Mark, Scene
-from configurator.kernel.travel import position
 from configurator.kernel.views.crop import cropped_scene
 from configurator.kernel.views.detail import DETAIL_LETTERS, handle_edge, handle_window, meets_wall
 from configurator.kernel.views.dimensions import (
@@ -52,12 +53,11 @@ def bare_answer() -> Answer:
         "door": "",
         "family": "",
         "choices": {},
-        "refusal": "",
+        "refusal": silence(),
         "size": blank_size("on-leaf"),
         "figures": {},
         "verdicts": {},
         "cautions": [],
-        "draws_aside": False,
         "legs": [],
         "open": position(0.0, 0.0, 0.0),
         "closed": position(0.0, 0.0, 0.0),
@@ -66,7 +66,7 @@ def bare_answer() -> Answer:
 
 def bare_scene(door: Door) -> Scene:
     """Return the opening without a covering."""
-    return {"door": door_scene(door), "covering": [], "leaf_x": leaf_spans(door)}
+    return {"door": door_scene(door), "covering": [], "leaf_x": leaf_spans(door), "legs": []}
 
 
 def measured_drawing(name: str, door: Door, words: str) -> Drawing:

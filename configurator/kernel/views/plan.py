@@ -199,7 +199,7 @@ def covering_top(scene: Scene, door: Door, frame: Layout) -> list[Mark]:
             if is_gathered(piece):
                 marks.extend(wave_marks(piece, size))
             else:
-                marks.extend(cut_marks(piece, "y", cut_role(piece, top_weight(piece, size)), size))
+                marks.extend(cut_marks(piece, "y", cut_role(piece, top_weight(piece, size), scene["legs"]), size))
         elif piece["y1"] <= height:
             marks.append(top_rect(piece, material(piece) + " hair"))
         elif piece["kind"] == "headrail" or piece["kind"] == "rod" or piece["kind"] == "frame":

@@ -1,7 +1,7 @@
 """The vertical section: cut through the middle of the active leaf's glass, the room on the right."""
 
 from configurator.kernel.say import say_length
-from configurator.kernel.shapes import Answer, Door, Drawing, Family, Household, Mark, Piece, Position, Scene
+from configurator.kernel.shapes import Answer, Door, Drawing, Family, Household, Leg, Mark, Piece, Position, Scene
 from configurator.kernel.views.dimensions import TIER, Notes, blank_notes, dim_across, dim_upright, noted
 from configurator.kernel.views.elevation import (
     EDGE_ROOM,
@@ -154,10 +154,10 @@ def handle_is_beyond(door: Door) -> bool:
     return door["hinge_side"] == "left"
 
 
-def cut_role(piece: Piece, weight: str) -> str:
+def cut_role(piece: Piece, weight: str, legs: list[Leg]) -> str:
     """Return the classes of a covering's cut part: runs of cloth in a finer line than the rest."""
     fine = piece["count"] > 1 or piece["kind"] == "vane" or piece["kind"] == "sheer"
-    return material(piece) + (" seen" if fine else weight) + held(piece)
+    return material(piece) + (" seen" if fine else weight) + held(piece, legs)
 
 
 def covering_side(scene: Scene, door: Door, answer: Answer, frame: Layout) -> list[Mark]:
@@ -176,7 +176,7 @@ def covering_side(scene: Scene, door: Door, answer: Answer, frame: Layout) -> li
     if handle_is_beyond(door):
         marks.extend(handle_side(scene, frame, "handle seen"))
     for piece in cut:
-        marks.extend(cut_marks(piece, "x", cut_role(piece, side_weight(piece, size)), size))
+        marks.extend(cut_marks(piece, "x", cut_role(piece, side_weight(piece, size), scene["legs"]), size))
     if not handle_is_beyond(door):
         marks.extend(handle_side(scene, frame, "handle hidden"))
     return marks

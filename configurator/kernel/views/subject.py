@@ -2,10 +2,11 @@
 
 from typing import TypedDict
 
-from configurator.kernel.answer import ask
-from configurator.kernel.scene import sized_scene
+from configurator.kernel.answer import ask_fit
+from configurator.kernel.mount.hung import hung
+from configurator.kernel.scene import scene_at
 from configurator.kernel.shapes import Answer, Door, Family, Household, Position, Scene
-from configurator.kernel.views.words import place_words
+from configurator.kernel.whereabouts import place_words
 
 
 class Subject(TypedDict):
@@ -18,7 +19,7 @@ class Subject(TypedDict):
 
 def subject(door: Door, family: Family, choices: dict[str, str], place: Position, household: Household) -> Subject:
     """Return what the drawings of a family with its choices on a door at a position are drawn from."""
-    answer = ask(door, family, choices, household)
-    names = {"family": family["name"], "door": door["name"], "place": place_words(answer, place)}
-    scene = sized_scene(door, family, choices, answer["size"], place)
-    return {"scene": scene, "answer": answer, "names": names}
+    fit = hung(door, family, choices)
+    answer = ask_fit(fit, household)
+    names = {"family": family["name"], "door": door["name"], "place": place_words(answer["legs"], place)}
+    return {"scene": scene_at(fit, place), "answer": answer, "names": names}

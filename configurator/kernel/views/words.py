@@ -1,7 +1,8 @@
 """Titles and descriptions in plain words, for those who read a drawing and those who have it read to them."""
 
-from configurator.kernel.say import decimals, say_length, say_value
-from configurator.kernel.shapes import Answer, Position
+from configurator.kernel.message import ENGLISH, is_said, say
+from configurator.kernel.say import say_length, say_value
+from configurator.kernel.shapes import Answer
 
 VIEW_WORDS = {
     "elevation": "elevation from the room",
@@ -11,40 +12,6 @@ VIEW_WORDS = {
     "detail-head": "section of the head, enlarged",
     "detail-handle": "plan at the handle, enlarged",
 }
-
-
-def place_words(answer: Answer, place: Position) -> str:
-    """Return a position in words: what is raised, lowered, tilted and by how much."""
-    words = "in place"
-    for leg in answer["legs"]:
-        if leg["moves"] == "lower":
-            words = travel_words(answer, place["lower"])
-        if leg["moves"] == "upper" and place["upper"] > 0:
-            words = words + ", top " + decimals(place["upper"] * 100, 0) + " % down"
-        if leg["moves"] == "tilt" and place["lower"] >= 1:
-            words = tilt_words(answer, place["tilt"], words)
-    return words
-
-
-def travel_words(answer: Answer, lower: float) -> str:
-    """Return in words how far the covering is let down, or drawn across."""
-    if lower <= 0:
-        return "drawn back" if answer["draws_aside"] else "raised"
-    if lower < 1:
-        return decimals(lower * 100, 0) + (" % drawn across" if answer["draws_aside"] else " % down")
-    return "drawn across" if answer["draws_aside"] else "lowered"
-
-
-def tilt_words(answer: Answer, tilt: float, words: str) -> str:
-    """Return the words for a tilt, put behind those for a travel if there are any."""
-    said = "tilted " + say_value(tilt, "deg", "mm")
-    if tilt == answer["closed"]["tilt"]:
-        said = "closed"
-    elif tilt == 0:
-        said = "level"
-    if words == "in place":
-        return said
-    return words + ", " + said
 
 
 def covering_words(names: dict[str, str]) -> str:
@@ -97,8 +64,9 @@ def verdict_words(answer: Answer) -> str:
 
 def desc_words(view: str, names: dict[str, str], answer: Answer, units: str) -> str:
     """Return a drawing's description: what it shows, and the figures that it is drawn for."""
-    if answer["refusal"] != "":
-        return names["door"] + " alone: " + names["family"] + " cannot go on it. " + answer["refusal"]
+    if is_said(answer["refusal"]):
+        refusal = say(answer["refusal"], ENGLISH, units)
+        return names["door"] + " alone: " + names["family"] + " cannot go on it. " + refusal
     words = covering_words(names)
     stack = stack_words(answer, units)
     if stack != "" and answer["open"]["lower"] <= 0:

@@ -3,7 +3,7 @@
 from configurator.kernel.mechanisms import MECHANISMS
 from configurator.kernel.mechanisms.common import COMMON_TAKES
 from configurator.kernel.mount.blank import blank_size
-from configurator.kernel.shapes import Piece, Position, Size
+from configurator.kernel.shapes import Family, Fit, Piece, Position, Size
 
 ALONG = ("x", "y", "z")
 
@@ -26,9 +26,24 @@ def at(lower: float = 1.0, tilt: float = 0.0, *, coarse: bool = False) -> Positi
     return {"lower": lower, "upper": 0.0, "tilt": tilt, "coarse": coarse}
 
 
+def fit_of(mechanism: str, numbers: dict[str, float], size: Size) -> Fit:
+    """Return a covering of this mechanism, of a size, on no door."""
+    family: Family = {
+        "id": mechanism,
+        "name": mechanism,
+        "mechanism": mechanism,
+        "retired": False,
+        "numbers": numbers,
+        "cassettes": [],
+        "choices": [],
+    }
+    legs = MECHANISMS[mechanism]["legs"](numbers)
+    return {"door": {}, "family": family, "choices": {}, "numbers": numbers, "handle": [], "size": size, "legs": legs}
+
+
 def pieces_of(mechanism: str, numbers: dict[str, float], size: Size, place: Position) -> list[Piece]:
     """Return a mechanism's pieces by its name."""
-    return MECHANISMS[mechanism]["pieces"](numbers, size, place)
+    return MECHANISMS[mechanism]["pieces"](fit_of(mechanism, numbers, size), place)
 
 
 def of_kind(pieces: list[Piece], kind: str) -> list[Piece]:
@@ -46,8 +61,7 @@ def assert_sound(pieces: list[Piece]) -> None:
     for piece in pieces:
         for axis in ALONG:
             assert piece[axis + "0"] <= piece[axis + "1"], piece
-        assert 0 <= piece["view"] <= 1
-        assert 0 <= piece["light"] <= 1
+        assert all(0 <= share <= 1 for share in piece["optics"].values())
         across, up = ("z", "y") if piece["axis"] == "x" else ("x", "z")
         for a, b in piece["outline"]:
             assert piece[across + "0"] - 1e-9 <= a <= piece[across + "1"] + 1e-9, piece

@@ -3,11 +3,28 @@
 import re
 from typing import Any
 
+from configurator.kernel.contact import nearer, nearest_in
+from configurator.kernel.door.hardware import handle_pieces
+from configurator.kernel.glass import glass_shares
+from configurator.kernel.mechanisms.legs import raised_legs
+from configurator.kernel.message import ENGLISH, say
 from configurator.kernel.mount.blank import blank_size
 from configurator.kernel.pieces import solid
-from configurator.kernel.questions.reply import Reply
-from configurator.kernel.sampling import Sample
-from configurator.kernel.shapes import Door, Figure, Handle, Household, Piece, Size, Verdict
+from configurator.kernel.shapes import (
+    Door,
+    Family,
+    Figure,
+    Fit,
+    Handle,
+    Household,
+    Message,
+    Piece,
+    Reply,
+    Sample,
+    Size,
+    Travel,
+    Verdict,
+)
 
 INCH = 25.4
 
@@ -87,9 +104,18 @@ HOUSEHOLD: Household = {
 NUMBERS: dict[str, float] = {
     "lower_moves": 1.0,
     "upper_moves": 0.0,
-    "draws_aside": 0.0,
     "tilt_open": 0.0,
+    "tilt_moving": 0.0,
     "tilt_closed": 0.0,
+    "tilt_far": 0.0,
+    "over_opening": 0.0,
+    "order_step": 3.175,
+    "spacer_step": 6.35,
+    "stand_off": 0.0,
+    "hold_down": 0.0,
+    "cutout_clear": 0.0,
+    "handle_clear": 6.0,
+    "cloth_view": 0.4,
     "headrail_height": 40.0,
     "hand_follows": 1.0,
     "hand_drop": 0.0,
@@ -119,15 +145,69 @@ def size_with(mount: str = "on-leaf", **changes: Any) -> Size:
     return size | changes
 
 
+FAMILY: Family = {
+    "id": "plain-shade",
+    "name": "Plain shade",
+    "mechanism": "accordion",
+    "retired": False,
+    "numbers": {},
+    "cassettes": [],
+    "choices": [],
+}
+
+
+def fit_with(door: Door = DOOR, size: Size | None = None, **numbers: float) -> Fit:
+    """Return a plain shade hung on a door as the size says."""
+    given = numbers_with(**numbers)
+    return {
+        "door": door,
+        "family": FAMILY,
+        "choices": {},
+        "numbers": given,
+        "handle": handle_pieces(door),
+        "size": size or size_with(),
+        "legs": raised_legs(given),
+    }
+
+
+def travel_of(fit: Fit, samples: list[Sample]) -> Travel:
+    """Return a travel through the given places, the first of them open and the last closed."""
+    place = nearest_in(samples[0], fit["handle"])
+    for sample in samples:
+        place = nearer(place, nearest_in(sample, fit["handle"]))
+    raised, down = samples[0]["pieces"], samples[-1]["pieces"]
+    return {
+        "fit": fit,
+        "samples": samples,
+        "handle": place,
+        "raised": raised,
+        "half": samples[len(samples) // 2]["pieces"],
+        "down": down,
+        "raised_shares": glass_shares(fit, raised),
+        "down_shares": glass_shares(fit, down),
+    }
+
+
+def shade_travel(door: Door = DOOR, size: Size | None = None, depth: float = 50.0, **numbers: float) -> Travel:
+    """Return the plain shade of :func:`shade` over its travel on a door."""
+    fit = fit_with(door, size, **numbers)
+    return travel_of(fit, shade_samples(fit["size"], depth))
+
+
+def said(told: Message, units: str = "in") -> str:
+    """Return what a message says in English."""
+    return say(told, ENGLISH, units)
+
+
 def shade(size: Size, lower: float, depth: float = 50.0) -> list[Piece]:
     """Return a plain shade: a headrail, and a cloth down to a bottom rail of 20 mm."""
     head = size["y1"] - 40.0
     edge = head - 100.0 + (size["y0"] - head + 100.0) * lower
     x0, x1, z = size["x0"], size["x1"], size["z0"]
     return [
-        solid("headrail", x0, x1, head, size["y1"], z, z + depth),
-        solid("fabric", x0, x1, edge + 20.0, head, z, z + depth / 2),
-        solid("bottom-rail", x0, x1, edge, edge + 20.0, z, z + depth / 2),
+        solid("headrail", [x0, x1], [head, size["y1"]], [z, z + depth]),
+        solid("fabric", [x0, x1], [edge + 20.0, head], [z, z + depth / 2]),
+        solid("bottom-rail", [x0, x1], [edge, edge + 20.0], [z, z + depth / 2]),
     ]
 
 
@@ -153,7 +233,7 @@ def verdict_of(reply: Reply, key: str) -> Verdict:
 
 def cautions_of(reply: Reply) -> dict[str, str]:
     """Return the reply's cautions, their ids mapped to their texts."""
-    return {caution["id"]: caution["text"] for caution in reply["cautions"]}
+    return {caution["id"]: said(caution["text"]) for caution in reply["cautions"]}
 
 
 def assert_workings(reply: Reply) -> None:
@@ -161,5 +241,6 @@ def assert_workings(reply: Reply) -> None:
     for figure in reply["figures"]:
         working = figure["working"]
         assert working["rule"] != ""
-        assert set(re.findall(r"{(\w+)}", working["template"])) == set(working["terms"]), figure["id"]
+        named = set(re.findall(r"{(\w+)}", working["rule"] + working["template"]))
+        assert named <= set(working["terms"]), figure["id"]
         assert figure["value"] >= 0, figure["id"]

@@ -1,0 +1,241 @@
+"""Where a covering comes nearest to fixed things over its travel: solved, not sampled.
+
+Between two samples of a leg each piece's edges run nearly straight. So every place where an edge of a piece comes
+level with an edge of an obstacle is found by interpolation and then solved on the pieces themselves; no narrow
+part slips between two steps. Everything here holds for boxes: the air between two is that along the axis that
+has most of it, negative where they lie within each other.
+"""
+
+from typing import TypedDict
+
+from configurator.kernel.fit import made_at
+from configurator.kernel.numbers import blend
+from configurator.kernel.position import along, coarse, open_position
+from configurator.kernel.shapes import Fit, Meeting, Piece, Sample
+
+# Even steps of a leg, between which edges are taken to run straight; a leg that turns has its peaks beside them.
+STEPS = 6
+# Two lengths that differ by less than this, mm, are the same length; a solved place is within it.
+SOLVED = 0.005
+# Straight edges are solved at once, curved ones in a few rounds.
+ROUNDS_MOST = 6
+EDGE_ROUNDS = 18
+FAR = 1e9
+
+
+class Between(TypedDict):
+    """Two neighbouring samples, which piece is watched against which part between them, and the axis it moves along."""
+
+    low: Sample
+    high: Sample
+    index: int
+    part: Piece
+    axis: str
+
+
+def air_across(piece: Piece, part: Piece) -> float:
+    """Return the air between two boxes along x (negative: they overlap along it)."""
+    return max(part["x0"] - piece["x1"], piece["x0"] - part["x1"])
+
+
+def air_up(piece: Piece, part: Piece) -> float:
+    """Return the air between two boxes along y."""
+    return max(part["y0"] - piece["y1"], piece["y0"] - part["y1"])
+
+
+def air_out(piece: Piece, part: Piece) -> float:
+    """Return the air between two boxes along z."""
+    return max(part["z0"] - piece["z1"], piece["z0"] - part["z1"])
+
+
+def air_past(piece: Piece, part: Piece, axis: str) -> float:
+    """Return the air between two boxes as the one passes the other along ``axis``, ``x`` or ``y``."""
+    return max(air_out(piece, part), air_up(piece, part) if axis == "x" else air_across(piece, part))
+
+
+def air_between(piece: Piece, part: Piece) -> float:
+    """Return the air between two boxes, along the axis that has most of it."""
+    return max(air_up(piece, part), air_across(piece, part), air_out(piece, part))
+
+
+def sample_at(fit: Fit, leg: int, at: float) -> Sample:
+    """Return the pieces a share ``at`` of the way along a leg."""
+    return {"leg": leg, "at": at, "pieces": made_at(fit, coarse(along(fit["legs"][leg], at)))}
+
+
+def even_samples(fit: Fit) -> list[Sample]:
+    """Return the covering at even steps of each leg and where a turning part reaches furthest; one where none moves."""
+    samples: list[Sample] = []
+    for leg in range(len(fit["legs"])):
+        shares = [i / STEPS for i in range(STEPS + 1)]
+        shares.extend(fit["legs"][leg]["peaks"])
+        for at in sorted(shares):
+            samples.append(sample_at(fit, leg, at))
+    if len(samples) == 0:
+        rest = made_at(fit, coarse(open_position(fit["numbers"])))
+        samples.append({"leg": 0, "at": 0.0, "pieces": rest})
+    return samples
+
+
+def nearest_in(sample: Sample, parts: list[Piece]) -> Meeting:
+    """Return what comes nearest at one place of the travel; ``parts`` must not be empty."""
+    pieces = sample["pieces"]
+    best: Meeting = {"air": FAR, "leg": sample["leg"], "at": sample["at"], "piece": pieces[0], "part": parts[0]}
+    for piece in pieces:
+        for part in parts:
+            # Written out rather than called: this runs for every piece at every step of the travel.
+            if part["y0"] - piece["y1"] < best["air"] and piece["y0"] - part["y1"] < best["air"]:
+                air = air_between(piece, part)
+                if air < best["air"]:
+                    best["air"] = air
+                    best["piece"] = piece
+                    best["part"] = part
+    return best
+
+
+def nearer(one: Meeting, other: Meeting) -> Meeting:
+    """Return whichever is tighter; ``one`` where both are alike."""
+    return other if other["air"] < one["air"] else one
+
+
+def before(piece: Piece, part: Piece, axis: str) -> float:
+    """Return how far a piece still is from a part along an axis, coming from its low end (negative: past its edge)."""
+    return part["x0"] - piece["x1"] if axis == "x" else part["y0"] - piece["y1"]
+
+
+def beyond(piece: Piece, part: Piece, axis: str) -> float:
+    """Return how far a piece has gone beyond a part along an axis (negative: not yet)."""
+    return piece["x0"] - part["x1"] if axis == "x" else piece["y0"] - part["y1"]
+
+
+def measure_at(sample: Sample, between: Between, what: int) -> float:
+    """Return one of the three lengths that are nothing where a piece comes level with a part.
+
+    0 and 1: where its edge has come so near that what counts is how it passes the part, not that it is before or
+    beyond it; 2: where both have their middles level.
+    """
+    piece = sample["pieces"][between["index"]]
+    part = between["part"]
+    axis = between["axis"]
+    if what == 2:
+        return beyond(piece, part, axis) - before(piece, part, axis)
+    edge = before(piece, part, axis) if what == 0 else beyond(piece, part, axis)
+    return edge - air_past(piece, part, axis)
+
+
+def solved_between(fit: Fit, between: Between, what: int) -> list[Sample]:
+    """Return the places, each nearer than the last, at which a length becomes nothing; none if it does not."""
+    low = between["low"]
+    high = between["high"]
+    below = measure_at(low, between, what)
+    above = measure_at(high, between, what)
+    found: list[Sample] = []
+    if (below > 0) == (above > 0):
+        return found
+    for _ in range(ROUNDS_MOST):
+        at = blend(low["at"], high["at"], below / (below - above))
+        middle = sample_at(fit, low["leg"], at)
+        if len(middle["pieces"]) <= between["index"]:
+            return found
+        found.append(middle)
+        value = measure_at(middle, between, what)
+        if abs(value) < SOLVED:
+            return found
+        if (value > 0) == (below > 0):
+            low = middle
+            below = value
+        else:
+            high = middle
+            above = value
+    return found
+
+
+def may_be_nearer(between: Between, air: float) -> bool:
+    """Return whether a piece that moves along the axis may come nearer to a part than ``air`` between two samples."""
+    part = between["part"]
+    axis = between["axis"]
+    low = between["low"]["pieces"][between["index"]]
+    high = between["high"]["pieces"][between["index"]]
+    if min(air_past(low, part, axis), air_past(high, part, axis)) >= air:
+        return False
+    stays_before = before(low, part, axis) >= air and before(high, part, axis) >= air
+    stays_beyond = beyond(low, part, axis) >= air and beyond(high, part, axis) >= air
+    return not stays_before and not stays_beyond
+
+
+def moves_along(low: Piece, high: Piece) -> list[str]:
+    """Return the axes across the view along which an edge of a piece moves between two samples."""
+    axes: list[str] = []
+    if low["y0"] != high["y0"] or low["y1"] != high["y1"]:
+        axes.append("y")
+    if low["x0"] != high["x0"] or low["x1"] != high["x1"]:
+        axes.append("x")
+    return axes
+
+
+def same_pieces(one: Sample, other: Sample) -> bool:
+    """Return whether two samples hold the same pieces, so that each can be watched from one to the other."""
+    if one["leg"] != other["leg"] or len(one["pieces"]) != len(other["pieces"]):
+        return False
+    for i in range(len(one["pieces"])):
+        if one["pieces"][i]["kind"] != other["pieces"][i]["kind"]:
+            return False
+    return True
+
+
+def level_samples(fit: Fit, low: Sample, high: Sample, parts: list[Piece], air: float) -> list[Sample]:
+    """Return the places between two samples at which a piece comes level with a part and may be nearer than ``air``."""
+    found: list[Sample] = []
+    if not same_pieces(low, high):
+        return found
+    for index in range(len(low["pieces"])):
+        for axis in moves_along(low["pieces"][index], high["pieces"][index]):
+            for part in parts:
+                between: Between = {"low": low, "high": high, "index": index, "part": part, "axis": axis}
+                if may_be_nearer(between, air):
+                    for what in range(3):
+                        found.extend(solved_between(fit, between, what))
+    return found
+
+
+def tightest(fit: Fit, samples: list[Sample], parts: list[Piece]) -> Meeting:
+    """Return the tightest place of the travel; what was solved on the way is added to the samples.
+
+    ``parts`` must not be empty.
+    """
+    best = nearest_in(samples[0], parts)
+    for sample in samples:
+        best = nearer(best, nearest_in(sample, parts))
+    solved: list[Sample] = []
+    for i in range(1, len(samples)):
+        for found in level_samples(fit, samples[i - 1], samples[i], parts, best["air"]):
+            solved.append(found)
+            best = nearer(best, nearest_in(found, parts))
+    samples.extend(solved)
+    return best
+
+
+def in_order(samples: list[Sample]) -> list[Sample]:
+    """Return the samples leg by leg, each from its start to its end."""
+    return sorted(samples, key=lambda sample: sample["leg"] * 2 + sample["at"])
+
+
+def edge_of_trouble(fit: Fit, parts: list[Piece], ends: list[Sample], limit: float) -> float:
+    """Return the share of the leg at which the air falls below ``limit``, between a free sample and a tight one."""
+    free = ends[0]["at"]
+    tight = ends[1]["at"]
+    over = nearest_in(ends[0], parts)["air"] - limit
+    under = nearest_in(ends[1], parts)["air"] - limit
+    for turn in range(EDGE_ROUNDS):
+        # By the slope, and every third time by halves, so that a bend cannot hold it up.
+        at = blend(free, tight, 0.5 if turn % 3 == 2 else over / (over - under))
+        air = nearest_in(sample_at(fit, ends[0]["leg"], at), parts)["air"] - limit
+        if abs(air) < SOLVED:
+            return at
+        if air > 0:
+            free = at
+            over = air
+        else:
+            tight = at
+            under = air
+    return tight

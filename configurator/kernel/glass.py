@@ -1,0 +1,99 @@
+"""What of the glass stays visible behind pieces, and what of the view and the light comes through them."""
+
+from configurator.kernel.door.opening import covered_rows, covered_spans, length_within
+from configurator.kernel.fit import over_opening
+from configurator.kernel.shapes import Fit, Piece, Shares
+
+
+def distinct_between(edges: list[float], start: float, end: float) -> list[float]:
+    """Return the distinct edges between ``start`` and ``end`` in order, both ends included."""
+    within = [edge for edge in edges if edge > start and edge < end]
+    distinct = [start]
+    last = start
+    for edge in sorted(within):
+        if edge > last:
+            distinct.append(edge)
+            last = edge
+    distinct.append(end)
+    return distinct
+
+
+def side_edges(pieces: list[Piece], left: float, right: float) -> list[float]:
+    """Return where along x, between ``left`` and ``right``, a piece begins or ends."""
+    edges: list[float] = []
+    for piece in pieces:
+        edges.append(piece["x0"])
+        edges.append(piece["x1"])
+    return distinct_between(edges, left, right)
+
+
+def level_edges(pieces: list[Piece], bottom: float, top: float) -> list[float]:
+    """Return where along y, between ``bottom`` and ``top``, a piece begins or ends."""
+    edges: list[float] = []
+    for piece in pieces:
+        edges.append(piece["y0"])
+        edges.append(piece["y1"])
+    return distinct_between(edges, bottom, top)
+
+
+def strip_shares(pieces: list[Piece], rows: list[list[float]]) -> list[float]:
+    """Return the heights of uncovered glass, view and light in a strip that all the pieces span."""
+    bottom = rows[0][0]
+    top = rows[len(rows) - 1][1]
+    if len(pieces) == 0:
+        bare = length_within(rows, bottom, top)
+        return [bare, bare, bare]
+    edges = level_edges(pieces, bottom, top)
+    waiting = sorted(pieces, key=lambda piece: piece["y0"])
+    following = 0
+    present: list[Piece] = []
+    sums = [0.0, 0.0, 0.0]
+    for i in range(len(edges) - 1):
+        low = edges[i]
+        present = [piece for piece in present if piece["y1"] > low]
+        while following < len(waiting) and waiting[following]["y0"] <= low:
+            if waiting[following]["y1"] > low:
+                present.append(waiting[following])
+            following += 1
+        # Undivided glass is clear from edge to edge: this runs for every edge of every louver.
+        view = edges[i + 1] - low if len(rows) == 1 else length_within(rows, low, edges[i + 1])
+        light = view
+        if len(present) == 0:
+            sums[0] += view
+        for piece in present:
+            view = view * piece["optics"]["view"]
+            light = light * piece["optics"]["light"]
+        sums[1] += view
+        sums[2] += light
+    return sums
+
+
+def shares_within(spans: list[list[float]], rows: list[list[float]], pieces: list[Piece]) -> Shares:
+    """Return the three shares over the windows that the ``spans`` along x and the ``rows`` along y leave open."""
+    left = spans[0][0]
+    right = spans[0][1]
+    for span in spans:
+        left = min(left, span[0])
+        right = max(right, span[1])
+    height = length_within(rows, rows[0][0], rows[len(rows) - 1][1])
+    area = length_within(spans, left, right) * height
+    edges = side_edges(pieces, left, right)
+    sums = [0.0, 0.0, 0.0]
+    for i in range(len(edges) - 1):
+        middle = (edges[i] + edges[i + 1]) / 2
+        width = length_within(spans, edges[i], edges[i + 1])
+        if width > 0:
+            within = [piece for piece in pieces if piece["x0"] < middle and piece["x1"] > middle]
+            strip = strip_shares(within, rows)
+            for k in range(3):
+                sums[k] += strip[k] * width
+    return {"visible": sums[0] / area, "view": sums[1] / area, "light": sums[2] / area, "area": area}
+
+
+def glass_shares(fit: Fit, pieces: list[Piece]) -> Shares:
+    """Return the three shares for a covering's pieces over the active leaf's glass, or the whole opening's.
+
+    Muntins and beads are the door's own and count neither for nor against the covering.
+    """
+    door = fit["door"]
+    return shares_within(covered_spans(door, over_opening(fit)), covered_rows(door), pieces)

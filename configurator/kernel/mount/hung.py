@@ -1,0 +1,45 @@
+"""A covering is hung on a door: the one place where a fit is made."""
+
+from configurator.kernel.door.hardware import handle_pieces
+from configurator.kernel.door.leaf import shows_glass
+from configurator.kernel.door.opening import has_passive, opening_hardware
+from configurator.kernel.message import plain
+from configurator.kernel.mount.blank import blank_fit, no_box
+from configurator.kernel.mount.on_leaf import hang_on_leaf
+from configurator.kernel.mount.over_opening import hang_over_opening
+from configurator.kernel.shapes import Door, Family, Fit, Piece
+
+
+def hung(door: Door, family: Family, choices: dict[str, str]) -> Fit:
+    """Return a family with its picks, hung on the active leaf or over the opening, in the mount that it asks for."""
+    return hung_beside(door, family, choices, handle_pieces(door))
+
+
+def hung_beside(door: Door, family: Family, choices: dict[str, str], handle: list[Piece]) -> Fit:
+    """Return it hung on a leaf with the given hardware, none perhaps."""
+    fit = blank_fit(door, family, choices, handle)
+    if not shows_glass(door):
+        fit["size"]["refusal"] = plain("The door's muntins leave no glass between them.")
+    elif fit["size"]["mount"] == "over-opening":
+        fit["handle"] = opening_hardware(door)
+        hang_over_opening(fit)
+    else:
+        hang_on_leaf(fit)
+    return fit
+
+
+def dresses_both(fit: Fit) -> bool:
+    """Return whether a second leaf is dressed too, with a covering of its own."""
+    return has_passive(fit["door"]) and fit["size"]["mount"] == "on-leaf"
+
+
+def other_leaf(fit: Fit) -> Fit:
+    """Return the second leaf's own covering, in the active leaf's space: without a handle, none is in its way."""
+    if fit["door"]["passive_handle"]:
+        return fit
+    return hung_beside(fit["door"], fit["family"], fit["choices"], [])
+
+
+def without_cutout(fit: Fit) -> Fit:
+    """Return the same covering with nothing cut out of it."""
+    return {**fit, "size": {**fit["size"], "cutout": no_box()}}

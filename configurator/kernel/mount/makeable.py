@@ -1,0 +1,26 @@
+"""Whether a covering of this size can be made."""
+
+from configurator.kernel.message import message, silence
+from configurator.kernel.shapes import Fit, Message
+
+
+def size_refusal(text: str, needed: float, made: float) -> Message:
+    """Return a refusal that says what size is needed and what is made."""
+    return message(text, {"needed": [max(needed, 0.0), "mm"], "made": [made, "mm"]})
+
+
+def making_refusal(fit: Fit) -> Message:
+    """Return why a covering of this size cannot be made, or silence."""
+    numbers = fit["numbers"]
+    width = fit["size"]["x1"] - fit["size"]["x0"]
+    height = fit["size"]["y1"] - fit["size"]["y0"]
+    if width < numbers["width_least"]:
+        text = "It is not made as narrow as this glass needs: {needed}, against {made} at the least."
+        return size_refusal(text, width, numbers["width_least"])
+    if width > numbers["width_most"]:
+        text = "It is not made as wide as this opening needs: {needed}, against {made} at the most."
+        return size_refusal(text, width, numbers["width_most"])
+    if height > numbers["height_most"]:
+        text = "It is not made as high as this opening needs: {needed}, against {made} at the most."
+        return size_refusal(text, height, numbers["height_most"])
+    return silence()

@@ -1,0 +1,61 @@
+"""What a cut-out round the handle measures, and what it costs in glass and in privacy."""
+
+from configurator.kernel.fit import pieces_at
+from configurator.kernel.glass import glass_shares
+from configurator.kernel.mount.hung import without_cutout
+from configurator.kernel.position import closed_position, open_position
+from configurator.kernel.shapes import Box, Figure, Fit, Household, Position, Reply, Shares, Travel
+from configurator.kernel.telling import figure, length, reply, share, working
+
+CUTOUT_RULE = (
+    "every part of the handle, a lever turned up or down too, and the clearance round it; open to the latch side"
+)
+
+
+def edge_figure(key: str, name: str, span: list[float], clear: float) -> Figure:
+    """Return the cut-out's width or height from its ``[low, high]`` edges."""
+    terms: dict[str, list[float | str]] = {"low": [span[0], "mm"], "high": [span[1], "mm"], "clear": [clear, "mm"]}
+    how = working(CUTOUT_RULE, "{high} - {low}, clearance {clear} included", terms)
+    return figure(key, name, length(span[1] - span[0]), how)
+
+
+def uncut_shares(fit: Fit, place: Position) -> Shares:
+    """Return the shares of the glass for the same panel without its cut-out."""
+    return glass_shares(fit, pieces_at(without_cutout(fit), place))
+
+
+def cost_figure(key: str, name: str, rule: str, more: float, less: float) -> Figure:
+    """Return what the cut-out takes: the greater share less the smaller, not less than nothing."""
+    terms: dict[str, list[float | str]] = {"more": [more, "share"], "less": [less, "share"]}
+    return figure(key, name, share(max(0.0, more - less)), working(rule, "max(0, {more} - {less})", terms))
+
+
+def cutout_question(travel: Travel, household: Household) -> Reply:
+    """Answer with the cut-out's size and place, and its cost against the same panel without one."""
+    fit = travel["fit"]
+    numbers = fit["numbers"]
+    hole: Box = fit["size"]["cutout"]
+    clear = numbers["cutout_clear"]
+    if hole["x1"] <= hole["x0"]:
+        return reply([], [], [])
+    opened = uncut_shares(fit, open_position(numbers))["view"]
+    closed = uncut_shares(fit, closed_position(numbers))["visible"]
+    figures = [
+        edge_figure("cutout_width", "cut-out width", [hole["x0"], hole["x1"]], clear),
+        edge_figure("cutout_height", "cut-out height", [hole["y0"], hole["y1"]], clear),
+        cost_figure(
+            "cutout_glass",
+            "cost of the cut-out in view",
+            "the view that its frame takes when open",
+            opened,
+            travel["raised_shares"]["view"],
+        ),
+        cost_figure(
+            "cutout_privacy",
+            "cost of the cut-out in privacy",
+            "the glass that it leaves bare when closed",
+            travel["down_shares"]["visible"],
+            closed,
+        ),
+    ]
+    return reply(figures, [], [])
