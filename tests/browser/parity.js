@@ -43,7 +43,7 @@ function asked(one) {
   const told = {
     answer,
     scene,
-    views: one.views.map((view) => kernel[`${view}_of`](scene, door, answer, units, names)),
+    views: one.views.map((view) => kernel[`${view}_of`](kernel.drafted(door, { scene, answer, names }, units))),
     moment: kernel.moment(door, family, choices, place),
     said: Object.values(answer.figures).map((figure) => kernel.say_working(figure, units)),
     link,
@@ -52,9 +52,9 @@ function asked(one) {
   if (one.thorough) {
     told.ruled_out = kernel.ruled_out(door, family, choices);
     told.pieces = kernel.answer_pieces(door, family, choices, place);
-    const { elevation, section, plan, sheet } = kernel;
-    const drawn = [elevation, section, plan, sheet];
-    told.drawn = drawn.map((draw) => draw(door, family, choices, place, household, units));
+    const { elevation_of, section_of, plan_of, sheet_of, subject } = kernel;
+    const draft = kernel.drafted(door, subject(door, family, choices, place, household), units);
+    told.drawn = [elevation_of, section_of, plan_of, sheet_of].map((draw) => draw(draft));
   }
   return told;
 }

@@ -25,10 +25,12 @@ from configurator.kernel.moment import moment
 from configurator.kernel.say import say_working
 from configurator.kernel.scene import answer_pieces, scene
 from configurator.kernel.views.detail import detail_handle_of, detail_head_of
-from configurator.kernel.views.elevation import elevation, elevation_of
-from configurator.kernel.views.plan import plan, plan_of
-from configurator.kernel.views.section import section, section_of
-from configurator.kernel.views.sheet import sheet
+from configurator.kernel.views.draft import drafted
+from configurator.kernel.views.elevation import elevation_of
+from configurator.kernel.views.plan import plan_of
+from configurator.kernel.views.section import section_of
+from configurator.kernel.views.sheet import sheet_of
+from configurator.kernel.views.subject import subject
 from configurator.kernel.views.words import place_words
 from configurator.places import CONTENT
 from tests.cases import Case, seeded_case
@@ -41,7 +43,7 @@ VIEWS = {
     "detail_head": detail_head_of,
     "detail_handle": detail_handle_of,
 }
-DRAWN = [elevation, section, plan, sheet]
+DRAWN = [elevation_of, section_of, plan_of, sheet_of]
 # What the words come to, how many numbers, and the numbers as base64 of doubles.
 Condensed = tuple[list[int], list[int], str]
 
@@ -58,11 +60,12 @@ def asked(case: Case, stock: Stock, views: list[str], thorough: bool) -> dict[st
     answer = ask(door, family, choices, household)
     view = scene(door, family, choices, place)
     names = {"family": family["name"], "door": door["name"], "place": place_words(answer, place)}
+    draft = drafted(door, {"scene": view, "answer": answer, "names": names}, units)
     link = encode(state_of(case), stock)
     told: dict[str, Any] = {
         "answer": answer,
         "scene": view,
-        "views": [VIEWS[name](view, door, answer, units, names) for name in views],
+        "views": [VIEWS[name](draft) for name in views],
         "moment": moment(door, family, choices, place),
         "said": [say_working(figure, units) for figure in answer["figures"].values()],
         "link": link,
@@ -71,7 +74,8 @@ def asked(case: Case, stock: Stock, views: list[str], thorough: bool) -> dict[st
     if thorough:
         told["ruled_out"] = ruled_out(door, family, choices)
         told["pieces"] = answer_pieces(door, family, choices, place)
-        told["drawn"] = [draw(door, family, choices, place, household, units) for draw in DRAWN]
+        whole = drafted(door, subject(door, family, choices, place, household), units)
+        told["drawn"] = [draw(whole) for draw in DRAWN]
     return told
 
 

@@ -7,7 +7,7 @@ from configurator.drawing.layers import screen_svg
 from configurator.kernel.message import is_said
 from configurator.kernel.say import say_length
 from configurator.kernel.shapes import Door, Family
-from configurator.kernel.views.measure import measure_elevation
+from configurator.kernel.views.measure_elevation import measure_elevation
 from configurator.site.compare import COLUMNS, NO_FIT, STATES, Line, best_first, compared
 from configurator.site.fields import DOOR_GROUPS
 from configurator.site.glance import at_a_glance
