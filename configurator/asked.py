@@ -13,7 +13,7 @@ from configurator.catalog.suggest import what_to_write
 from configurator.kernel.resolve import full_choices, resolve
 from configurator.kernel.shapes import Door, Family, Position
 from configurator.kernel.travel import closed_position, open_position, position_at
-from configurator.site.build import NotASite
+from configurator.site.mkdocs.build import NotASite
 
 Thing = TypeVar("Thing")
 

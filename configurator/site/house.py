@@ -15,12 +15,12 @@ from configurator.drawing import room
 from configurator.drawing.photo import widths_of
 from configurator.kernel.answer import ask, ruled_out
 from configurator.kernel.shapes import Answer, Door, Family
-from configurator.site import schema
 from configurator.site.answers import Answers, Kept, digest
-from configurator.site.guides import is_guide
-from configurator.site.photos import Photo, logo_markup, photographs
+from configurator.site.face.photos import Photo, logo_markup, photographs
+from configurator.site.face.themes import template_folders, theme_opens_with
+from configurator.site.kinds import structured_data
+from configurator.site.kinds.guide_pages import is_guide
 from configurator.site.sitepage import SitePage, way_up
-from configurator.site.themes import template_folders, theme_opens_with
 
 MENU = (
     ("coverings/index.html", "Coverings", "coverings/"),
@@ -160,7 +160,7 @@ class House:
     def head(self, page: SitePage) -> dict[str, Any]:
         """Return what a page says of itself to browsers and search engines."""
         card = page.card or OWN_CARD
-        crumbs = schema.breadcrumbs(page.crumbs, page.title, page.url, self.address)
+        crumbs = structured_data.breadcrumbs(page.crumbs, page.title, page.url, self.address)
         name = self.showroom.name
         return {
             "title": name if page.url == "index.html" else f"{page.title} · {name}",
@@ -168,7 +168,7 @@ class House:
             "canonical": self.address + page.url if self.address and page.listed else "",
             "card": (self.address or way_up(page.url)) + card,
             "listed": page.listed,
-            "schema": schema.script_text([*page.schema, crumbs]),
+            "schema": structured_data.script_text([*page.schema, crumbs]),
         }
 
     @property

@@ -7,7 +7,7 @@ from typing import Any
 import html5lib
 
 from configurator.catalog import Catalog
-from configurator.site.schema import breadcrumbs, business, product, script_text
+from configurator.site.kinds.structured_data import breadcrumbs, business, product, script_text
 from configurator.site.sitepage import Crumb
 from tests.site.kinds import KINDS
 from tests.site.pages import parsed

@@ -2,7 +2,7 @@
 
 const SVG_SPACE = "http://www.w3.org/2000/svg";
 
-// As the static pages set words (configurator/site/words.py): curved apostrophes, no line ending inside a measure.
+// As the static pages set words (configurator/site/face/template_words.py): curved apostrophes, no line ending inside a measure.
 function typeset(text) {
   return text
     .replace(/(\w)'(?=\w)|(s)'(?= )/g, "$1$2’")

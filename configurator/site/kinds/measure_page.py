@@ -4,14 +4,14 @@ from collections.abc import Callable, Collection
 from functools import partial
 from typing import NamedTuple
 
-from configurator.drawing.layers import screen_svg
+from configurator.drawing.page_svg import screen_svg
 from configurator.kernel.shapes import Door, Drawing, Mark
 from configurator.kernel.views.measure import measure_elevation, measure_plan, measure_section
 from configurator.kernel.views.people import measure_people
-from configurator.site.fields import GROUPS, Group
+from configurator.site.drawings.trim import trimmed
 from configurator.site.house import House
+from configurator.site.kinds.tape_fields import GROUPS, Group
 from configurator.site.sitepage import Given
-from configurator.site.trim import trimmed
 
 
 def divided(door: Door) -> bool:

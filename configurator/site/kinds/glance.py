@@ -1,9 +1,9 @@
 """The few answers that a door's comparison comes down to, to be read from a metre away."""
 
 from configurator.kernel.say import say_length
-from configurator.site.compare import Line
+from configurator.site.face.template_words import percent
+from configurator.site.kinds.compare import Line
 from configurator.site.sitepage import Given
-from configurator.site.words import percent
 
 NAMED = 3
 ALL_CLEAR = percent(1.0)

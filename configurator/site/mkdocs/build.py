@@ -7,11 +7,11 @@ from mkdocs.commands.build import build as mkdocs_build
 from mkdocs.config.defaults import MkDocsConfig
 
 from configurator.catalog import load
-from configurator.site.ahead import work_ahead
 from configurator.site.answers import Answers
 from configurator.site.house import House
-from configurator.site.plugin import AstragalPlugin
-from configurator.site.warned import warnings_as_problems
+from configurator.site.mkdocs.ahead import work_ahead
+from configurator.site.mkdocs.plugin import AstragalPlugin
+from configurator.site.mkdocs.warned import warnings_as_problems
 
 MARKER = Path("assets") / "site.css"
 

@@ -5,9 +5,17 @@ from functools import partial
 
 from configurator.drawing.card import Backdrop, Words, card, pair_card
 from configurator.kernel.shapes import Door, Family, Mark, Position
+from configurator.site.drawings.pictures import (
+    HALF,
+    Window,
+    bare_covering,
+    bare_door,
+    family_window,
+    share_position,
+    whole_door,
+)
 from configurator.site.house import OWN_CARD, House
-from configurator.site.kinds.home import first_pair, first_single
-from configurator.site.pictures import HALF, Window, bare_covering, bare_door, family_window, share_position, whole_door
+from configurator.site.kinds.home_page import first_pair, first_single
 
 Cards = dict[str, bytes]
 

@@ -15,15 +15,15 @@ from mkdocs.utils.templates import TemplateContext
 
 from configurator.catalog import load
 from configurator.site.answers import Answers
-from configurator.site.assets import asset_files
-from configurator.site.fences import draw_fences
-from configurator.site.guides import markdown_page, place_markdown
+from configurator.site.face.template_words import add_words
 from configurator.site.house import House
-from configurator.site.pages import site_pages
-from configurator.site.sitemap import sitemap
+from configurator.site.kinds.all_pages import site_pages
+from configurator.site.kinds.fences import draw_fences
+from configurator.site.kinds.guide_pages import markdown_page, place_markdown
+from configurator.site.mkdocs.assets import asset_files
+from configurator.site.mkdocs.sitemap import sitemap
+from configurator.site.mkdocs.slim import slim
 from configurator.site.sitepage import SitePage, WrittenPage, site_file
-from configurator.site.slim import slim
-from configurator.site.words import add_words
 
 
 class PluginOptions(Config):

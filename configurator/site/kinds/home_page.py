@@ -1,8 +1,8 @@
 """The first page."""
 
 from configurator.kernel.shapes import Door, Drawing, Family
+from configurator.site.drawings.pictures import bare, family_window, half_svg, share_position
 from configurator.site.house import House
-from configurator.site.pictures import bare, family_window, half_svg, share_position
 from configurator.site.sitepage import Given
 
 SHOWN = 6

@@ -3,16 +3,16 @@
 from functools import partial
 
 from configurator.kernel.shapes import Door, Family
-from configurator.site import schema
-from configurator.site.compare import fitted_url
 from configurator.site.house import House
-from configurator.site.kinds.coverings import coverings
-from configurator.site.kinds.door import door_page
-from configurator.site.kinds.doors import doors
-from configurator.site.kinds.family import family_page
-from configurator.site.kinds.fitted import fitted
-from configurator.site.kinds.home import home
-from configurator.site.kinds.measure import measure
+from configurator.site.kinds import structured_data
+from configurator.site.kinds.compare import fitted_url
+from configurator.site.kinds.coverings_page import coverings
+from configurator.site.kinds.door_page import door_page
+from configurator.site.kinds.doors_page import doors
+from configurator.site.kinds.family_page import family_page
+from configurator.site.kinds.fitted_page import fitted
+from configurator.site.kinds.home_page import home
+from configurator.site.kinds.measure_page import measure
 from configurator.site.sitepage import Crumb, Given, SitePage
 
 HOME = Crumb("Home", "index.html")
@@ -46,7 +46,7 @@ def plain_pages(house: House) -> list[SitePage]:
             "Home",
             f"{showroom.name}: {showroom.strapline}. {many}, drawn to scale on {len(house.doors)} doors.",
             partial(home, house),
-            schema=[schema.business(showroom, house.address)],
+            schema=[structured_data.business(showroom, house.address)],
         ),
         SitePage(
             COVERINGS.url,
@@ -159,4 +159,5 @@ def product(house: House, name: str, words: str, url: str, card: str) -> Given:
     """Return a covering as structured data."""
     address = house.address
     seller = house.showroom.name
-    return schema.product(name, words, "Window covering", seller, address and address + url, address and address + card)
+    url, card = address and address + url, address and address + card
+    return structured_data.product(name, words, "Window covering", seller, url, card)

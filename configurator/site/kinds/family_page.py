@@ -1,12 +1,9 @@
 """One kind of covering: what it is, how it moves, what may be chosen, and how it fits each door."""
 
-from configurator.drawing.layers import layered_svg
+from configurator.drawing.page_svg import layered_svg
 from configurator.kernel.shapes import Answer, Door, Family
 from configurator.kernel.views.words import place_words
-from configurator.site.compare import compared
-from configurator.site.house import House
-from configurator.site.kinds.home import first_single
-from configurator.site.pictures import (
+from configurator.site.drawings.pictures import (
     bare_covering,
     bare_door,
     bare_section,
@@ -14,9 +11,12 @@ from configurator.site.pictures import (
     share_position,
     with_door,
 )
+from configurator.site.drawings.swatches import swatches
+from configurator.site.house import House
+from configurator.site.kinds.compare import compared
+from configurator.site.kinds.home_page import first_single
+from configurator.site.kinds.sourced_numbers import sourced_numbers
 from configurator.site.sitepage import Given
-from configurator.site.sources import sourced_numbers
-from configurator.site.swatches import swatches
 
 STEPS = 10
 FIRST = 4

@@ -2,10 +2,10 @@
 
 from configurator.kernel.resolve import resolve
 from configurator.kernel.shapes import Door, Family
-from configurator.site.compare import Line, compared
+from configurator.site.drawings.pictures import family_window, half_svg
 from configurator.site.house import House
-from configurator.site.kinds.home import first_single
-from configurator.site.pictures import family_window, half_svg
+from configurator.site.kinds.compare import Line, compared
+from configurator.site.kinds.home_page import first_single
 from configurator.site.sitepage import Given
 
 WANTS = (

@@ -3,18 +3,18 @@
 from collections.abc import Mapping
 from typing import cast
 
-from configurator.drawing.layers import screen_svg
+from configurator.drawing.page_svg import screen_svg
 from configurator.kernel.say import say_length
 from configurator.kernel.shapes import Door, Family
 from configurator.kernel.views.measure import measure_elevation
-from configurator.site.compare import COLUMNS, NO_FIT, STATES, Line, best_first, compared
-from configurator.site.fields import DOOR_GROUPS
-from configurator.site.glance import at_a_glance
+from configurator.site.drawings.pictures import Window, door_base, family_window, open_and_closed, whole_door
+from configurator.site.drawings.trim import trimmed
 from configurator.site.house import House
-from configurator.site.kinds.measure import dimensioned
-from configurator.site.pictures import Window, door_base, family_window, open_and_closed, whole_door
+from configurator.site.kinds.compare import COLUMNS, NO_FIT, STATES, Line, best_first, compared
+from configurator.site.kinds.glance import at_a_glance
+from configurator.site.kinds.measure_page import dimensioned
+from configurator.site.kinds.tape_fields import DOOR_GROUPS
 from configurator.site.sitepage import Given
-from configurator.site.trim import trimmed
 
 BASE = "door-behind"
 # The dimensions that a door's own drawing shows; the list beside it has all of them.

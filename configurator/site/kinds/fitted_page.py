@@ -2,9 +2,9 @@
 
 from configurator.kernel.shapes import Answer, Door, Family
 from configurator.kernel.views.words import place_words
-from configurator.site.compare import fitted_url
+from configurator.site.drawings.pictures import sheet_svgs
 from configurator.site.house import House
-from configurator.site.pictures import sheet_svgs
+from configurator.site.kinds.compare import fitted_url
 from configurator.site.sitepage import Given
 
 KEY = ("visible_glass_open", "light_closed", "stack_height", "projection_most", "order_width", "order_height")

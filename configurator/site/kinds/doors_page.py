@@ -1,10 +1,10 @@
 """All doors, drawn to one scale."""
 
-from configurator.drawing.layers import screen_svg
+from configurator.drawing.page_svg import screen_svg
 from configurator.kernel.say import say_length
 from configurator.kernel.shapes import Door
+from configurator.site.drawings.pictures import Window, door_frame, leaf_size, whole_door, window_of
 from configurator.site.house import House
-from configurator.site.pictures import Window, door_frame, leaf_size, whole_door, window_of
 from configurator.site.sitepage import Given
 
 OPENS = {"in": "into the room", "out": "out of the room"}
