@@ -6,7 +6,6 @@ import click
 
 from configurator.asked import Configuration, place
 from configurator.catalog import Catalog
-from configurator.drawing.png import to_png
 from configurator.drawing.svg import to_svg
 from configurator.kernel.answer import ask
 from configurator.kernel.shapes import Drawing
@@ -15,7 +14,7 @@ from configurator.kernel.views.plan import plan
 from configurator.kernel.views.section import section
 from configurator.kernel.views.sheet import sheet
 
-VIEWS = {"elevation": elevation, "section": section, "plan": plan, "sheet": sheet}
+DRAW = {"elevation": elevation, "section": section, "plan": plan, "sheet": sheet}
 PNG_WIDTH = 1600
 
 
@@ -27,7 +26,7 @@ def drawn(catalog: Catalog, asked: Configuration, view: str, at: str, units: str
     refusal = ask(*asked, catalog.household)["refusal"]
     if refusal:
         raise click.ClickException(refusal)
-    return VIEWS[view](*asked, place(asked, at), catalog.household, units)
+    return DRAW[view](*asked, place(asked, at), catalog.household, units)
 
 
 def write(drawing: Drawing, out: Path) -> None:
@@ -40,6 +39,9 @@ def write(drawing: Drawing, out: Path) -> None:
     if out.suffix == ".svg":
         out.write_text(to_svg(drawing), encoding="utf-8")
     elif out.suffix == ".png":
+        # Pillow is slow to load, and nothing but a bitmap needs it.
+        from configurator.drawing.png import to_png
+
         out.write_bytes(to_png(drawing, PNG_WIDTH))
     else:
         raise click.BadParameter(f"'{out}' ends neither in .svg nor in .png", param_hint="--out")

@@ -16,7 +16,7 @@ from configurator.site.mkdocs.warned import warnings_as_problems
 MARKER = Path("assets") / "site.css"
 
 
-class NotASite(Exception):
+class NotASite(OSError):
     """OUT cannot become a site: it holds what no earlier build has put there, or whoever builds stands in it."""
 
 
