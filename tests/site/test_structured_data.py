@@ -8,7 +8,7 @@ import html5lib
 
 from configurator.catalog import Catalog
 from configurator.site.kinds.structured_data import breadcrumbs, business, product, script_text
-from configurator.site.sitepage import Crumb
+from configurator.site.site_page import Crumb
 from tests.site.kinds import KINDS
 from tests.site.pages import parsed
 

@@ -14,8 +14,8 @@ from configurator.site.drawings.pictures import (
     share_position,
     whole_door,
 )
+from configurator.site.drawings.subjects import first_pair, first_single
 from configurator.site.house import OWN_CARD, House
-from configurator.site.kinds.home_page import first_pair, first_single
 
 Cards = dict[str, bytes]
 

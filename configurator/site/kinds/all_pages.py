@@ -11,9 +11,10 @@ from configurator.site.kinds.door_page import door_page
 from configurator.site.kinds.doors_page import doors
 from configurator.site.kinds.family_page import family_page
 from configurator.site.kinds.fitted_page import fitted
+from configurator.site.kinds.guide_pages import guides
 from configurator.site.kinds.home_page import home
 from configurator.site.kinds.measure_page import measure
-from configurator.site.sitepage import Crumb, Given, SitePage
+from configurator.site.site_page import Crumb, Given, SitePage
 
 HOME = Crumb("Home", "index.html")
 COVERINGS = Crumb("Coverings", "coverings/index.html")
@@ -77,7 +78,7 @@ def plain_pages(house: House) -> list[SitePage]:
             "guides.html",
             "Guides",
             "Privacy and light, handles, pairs, safety for children and care, in short and with drawings.",
-            lambda: {"guides": house.guides},
+            partial(guides, house),
             [HOME],
         ),
         SitePage(
@@ -155,7 +156,7 @@ def fitted_words(house: House, door: Door, family: Family) -> str:
     return f"Open, {clear:.0f} % of the glass stays clear. At the handle: {state}. Drawings to scale and all figures."
 
 
-def product(house: House, name: str, words: str, url: str, card: str) -> Given:
+def product(house: House, name: str, words: str, url: str, card: str) -> structured_data.Thing:
     """Return a covering as structured data."""
     address = house.address
     seller = house.showroom.name

@@ -1,21 +1,35 @@
 """The Markdown pages of the content: guides, and the pages that the law asks for."""
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Callable, Mapping
+from typing import TypedDict
 
-from mkdocs.structure.files import File
-from mkdocs.utils.meta import get_data
-
-from configurator.site.sitepage import Crumb, Given, SitePage
+from configurator.site.house import House
+from configurator.site.site_page import Crumb, SitePage
 
 # These stand at the root of a site; every other page is a guide.
 ROOT_PAGES = ("imprint", "privacy")
 CRUMBS = [Crumb("Home", "index.html"), Crumb("Guides", "guides/index.html")]
 
 
-def place_markdown(file: File) -> None:
-    """Give a Markdown file its address: guides stand in their own folder."""
-    if file.name not in ROOT_PAGES:
-        file.dest_uri = f"guides/{file.name}.html"
+class GuidesPage(TypedDict):
+    """What the page of all guides shows."""
+
+    guides: list[SitePage]
+
+
+class MarkdownPage(TypedDict):
+    """What a Markdown page shows: its title, the words under it or nothing, its text, and where it is a guide the
+    others."""
+
+    title: str
+    lede: str
+    content: str
+    others: list[SitePage]
+
+
+def guide_url(name: str) -> str:
+    """Return the address of a Markdown page by its file's name: guides stand in their own folder."""
+    return f"{name}.html" if name in ROOT_PAGES else f"guides/{name}.html"
 
 
 def is_guide(url: str) -> bool:
@@ -23,24 +37,24 @@ def is_guide(url: str) -> bool:
     return url.startswith("guides/")
 
 
-def others(url: str, pages: Iterable[SitePage]) -> Given:
-    """Return what a Markdown page is given beside its text: a guide leads on to the other guides."""
-    guides = [page for page in pages if is_guide(page.url) and page.url != url]
-    return {"others": guides if is_guide(url) else []}
+def guides(house: House) -> GuidesPage:
+    """Return the guides among the Markdown pages, by their names."""
+    return {"guides": [page for page in house.markdown.values() if is_guide(page.url)]}
 
 
-def markdown_page(file: File, pages: Mapping[str, SitePage]) -> SitePage:
-    """Return a Markdown page's frame; ``title`` and ``description`` stand between the lines ``---`` at its top.
+def markdown_page(house: House, name: str, head: Mapping[str, object], text: Callable[[], str]) -> SitePage:
+    """Return the page of a Markdown file.
 
-    ``pages`` are all Markdown pages by their files, complete by the time a page is written.
+    ``head`` is what stands between the lines ``---`` at the file's top: ``title``, ``description``, ``lede``. ``text``
+    gives the page's HTML by the time it is written; the house knows all Markdown pages by then.
     """
-    _, meta = get_data(file.content_string)
-    title = str(meta.get("title", file.name.replace("-", " ").capitalize()))
-    return SitePage(
-        url=file.dest_uri,
-        template="main.html",
-        title=title,
-        description=str(meta.get("description", title)),
-        given=lambda: others(file.dest_uri, pages.values()),
-        crumbs=CRUMBS[:1] if file.name in ROOT_PAGES else CRUMBS,
-    )
+    title = str(head.get("title", name.replace("-", " ").capitalize()))
+    url = guide_url(name)
+
+    def given() -> MarkdownPage:
+        others = [page for page in guides(house)["guides"] if page.url != url] if is_guide(url) else []
+        return {"title": title, "lede": str(head.get("lede", "")), "content": text(), "others": others}
+
+    description = str(head.get("description", title))
+    crumbs = CRUMBS[:1] if name in ROOT_PAGES else CRUMBS
+    return SitePage(url, "main.html", title, description, given, crumbs)

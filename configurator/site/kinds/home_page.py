@@ -1,32 +1,35 @@
 """The first page."""
 
-from configurator.kernel.shapes import Door, Drawing, Family
-from configurator.site.drawings.pictures import bare, family_window, half_svg, share_position
-from configurator.site.house import House
-from configurator.site.sitepage import Given
+from typing import TypedDict
+
+from configurator.kernel.shapes import Door, Family
+from configurator.site.drawings.pictures import family_window, half_svg
+from configurator.site.drawings.subjects import first_single, fitting, room_subject
+from configurator.site.house import HeroPhoto, House
 
 SHOWN = 6
-NEARLY_OPEN = 0.15
 
 
-def first_pair(house: House) -> Door:
-    """Return the door that stands for all: a pair where there is one."""
-    return next((door for door in house.doors if door["layout"] == "pair"), house.doors[0])
+class HomeTile(TypedDict):
+    """A covering half way down: its drawing, its name, its page and what it is in a sentence."""
+
+    svg: str
+    name: str
+    url: str
+    summary: str
 
 
-def first_single(house: House) -> Door:
-    """Return the single door on which families are shown side by side: one whose glass nothing divides."""
-    singles = [door for door in house.doors if door["layout"] == "single"]
-    plain = [door for door in singles if door["muntin_columns"] * door["muntin_rows"] == 1]
-    return [*plain, *singles, *house.doors][0]
+class HomePage(TypedDict):
+    """What the first page shows."""
+
+    hero: str
+    hero_words: str
+    hero_photo: HeroPhoto | None
+    families: list[HomeTile]
+    doors: list[Door]
 
 
-def fitting(house: House, door: Door) -> list[Family]:
-    """Return the families that go on a door."""
-    return [family for family in house.families if house.answer(door, family)["refusal"] == ""]
-
-
-def tile(house: House, door: Door, family: Family) -> Given:
+def tile(house: House, door: Door, family: Family) -> HomeTile:
     """Return a family as a small drawing half way down, with its summary."""
     window = family_window(house, door, [])
     return {
@@ -37,19 +40,7 @@ def tile(house: House, door: Door, family: Family) -> Given:
     }
 
 
-def room_subject(house: House) -> tuple[Door, Family]:
-    """Return the door and the covering that the first page opens with; the door stays bare where none goes on it."""
-    door = first_pair(house)
-    return door, [*fitting(house, door), *house.families][0]
-
-
-def room_drawing(house: House) -> Drawing:
-    """Return the drawing that the room is painted round: the covering nearly open, so that the garden shows."""
-    door, family = room_subject(house)
-    return bare(house, door, family, share_position(family, NEARLY_OPEN), family_window(house, door, [family]))
-
-
-def home(house: House) -> Given:
+def home(house: House) -> HomePage:
     """Return what the first page shows."""
     single = first_single(house)
     pair, hung = room_subject(house)

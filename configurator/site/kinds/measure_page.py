@@ -2,7 +2,7 @@
 
 from collections.abc import Callable, Collection
 from functools import partial
-from typing import NamedTuple
+from typing import NamedTuple, TypedDict
 
 from configurator.drawing.page_svg import screen_svg
 from configurator.kernel.shapes import Door, Drawing, Mark
@@ -11,7 +11,6 @@ from configurator.kernel.views.people import measure_people
 from configurator.site.drawings.trim import trimmed
 from configurator.site.house import House
 from configurator.site.kinds.tape_fields import GROUPS, Group
-from configurator.site.sitepage import Given
 
 
 def divided(door: Door) -> bool:
@@ -43,6 +42,33 @@ class Plate(NamedTuple):
     name: str
     view: Callable[[Door, str], Drawing]
     suits: Callable[[Door], bool]
+
+
+class MeasureField(TypedDict):
+    """A measurement: its number on the sheet, its name and how to take it."""
+
+    id: str
+    number: int
+    name: str
+    how: str
+
+
+class MeasureGroup(TypedDict):
+    """The measurements that are taken in one place, numbered on from ``start``, and the drawings that show where."""
+
+    id: str
+    name: str
+    start: int
+    fields: list[MeasureField]
+    plates: list[str]
+
+
+class MeasurePage(TypedDict):
+    """What the measuring guide shows."""
+
+    groups: list[MeasureGroup]
+    count: int
+    unit: str
 
 
 PLATES = {
@@ -109,7 +135,7 @@ def plates(house: House, group: Group, numbers: dict[str, int]) -> list[str]:
     return drawn
 
 
-def group_lines(house: House, group: Group, start: int) -> Given:
+def group_lines(house: House, group: Group, start: int) -> MeasureGroup:
     """Return a group with its fields numbered on from ``start``."""
     numbers = {field.id.replace(".", "_"): start + at for at, field in enumerate(group.fields)}
     return {
@@ -129,9 +155,9 @@ def group_lines(house: House, group: Group, start: int) -> Given:
     }
 
 
-def measure(house: House) -> Given:
+def measure(house: House) -> MeasurePage:
     """Return what the measuring guide shows."""
-    groups: list[Given] = []
+    groups: list[MeasureGroup] = []
     start = 1
     for group in GROUPS:
         groups.append(group_lines(house, group, start))

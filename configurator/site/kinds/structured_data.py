@@ -6,7 +6,7 @@ from typing import Any
 from markupsafe import Markup
 
 from configurator.catalog.schema.showroom import Showroom
-from configurator.site.sitepage import Crumb
+from configurator.site.site_page import Crumb
 
 Thing = dict[str, Any]
 

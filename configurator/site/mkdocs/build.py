@@ -10,8 +10,8 @@ from configurator.catalog import load
 from configurator.site.answers import Answers
 from configurator.site.house import House
 from configurator.site.mkdocs.ahead import work_ahead
-from configurator.site.mkdocs.plugin import AstragalPlugin
 from configurator.site.mkdocs.warned import warnings_as_problems
+from configurator.site.mkdocs.whole_site import WholeSitePlugin
 
 MARKER = Path("assets") / "site.css"
 
@@ -40,14 +40,13 @@ def site_config(content: Path, out: Path, house: House) -> MkDocsConfig:
             "use_directory_urls": False,
             "theme": {"name": None, "custom_dir": str(house.templates[-1])},
             "plugins": [],
-            "markdown_extensions": ["attr_list", "def_list"],
             "strict": True,
         }
     )
     errors, _ = config.validate()
     for name, error in errors:
         raise ValueError(f"{name}: {error}")
-    config.plugins["astragal"] = AstragalPlugin.for_house(house)
+    config.plugins["astragal"] = WholeSitePlugin(house)
     return config
 
 
