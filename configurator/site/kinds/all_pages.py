@@ -161,4 +161,4 @@ def product(house: House, name: str, words: str, url: str, card: str) -> structu
     address = house.address
     seller = house.showroom.name
     url, card = address and address + url, address and address + card
-    return structured_data.product(name, words, "Window covering", seller, url, card)
+    return structured_data.product(name, words, seller, url, card)
