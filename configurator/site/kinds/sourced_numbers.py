@@ -1,21 +1,37 @@
 """The numbers from which a family's figures are worked out, each with where it comes from."""
 
+from typing import TypedDict
+
 from configurator.catalog.measures import Measure
 from configurator.catalog.notes import FamilyNotes
 from configurator.kernel.say import decimals, say_length, say_value
 from configurator.site.house import House
-from configurator.site.sitepage import Given
 
 # How the units of a content file other than lengths are said.
 SAID = {"share": "share", "degree": "deg", "count": "count"}
 
 
-def sourced_numbers(house: House, notes: FamilyNotes) -> list[Given]:
+class NumberLine(TypedDict):
+    """A number's name, its value and its source, in words."""
+
+    name: str
+    value: str
+    source: str
+
+
+class NumberGroup(TypedDict):
+    """The numbers that hold under one choice, or whatever is chosen."""
+
+    name: str
+    lines: list[NumberLine]
+
+
+def sourced_numbers(house: House, notes: FamilyNotes) -> list[NumberGroup]:
     """Return the family's numbers in groups: those of every choice first, then those of each option.
 
     Left out is what switches something on or off, and a preset of nothing.
     """
-    groups: dict[str, list[Given]] = {}
+    groups: dict[str, list[NumberLine]] = {}
     for measure in notes.measures:
         if measure.unit == "switch" or (measure.assumed and measure.value == 0):
             continue
@@ -32,7 +48,7 @@ def group_name(notes: FamilyNotes, measure: Measure) -> str:
     return f"cassette {parts[1]}" if parts[0] == "cassettes" else "whatever is chosen"
 
 
-def line(measure: Measure, units: str) -> Given:
+def line(measure: Measure, units: str) -> NumberLine:
     """Return a number's name, its value in words and its source."""
     source = f"{measure.source}, assumed" if measure.assumed else str(measure.source)
     return {"name": measure.name.removesuffix(", kg/m2"), "value": said(measure, units), "source": source}

@@ -1,15 +1,25 @@
 """The few answers that a door's comparison comes down to, to be read from a metre away."""
 
+from collections.abc import Sequence
+from typing import TypedDict
+
 from configurator.kernel.say import say_length
-from configurator.site.compare import Line
-from configurator.site.sitepage import Given
-from configurator.site.words import percent
+from configurator.site.face.template_words import percent
+from configurator.site.kinds.compare import NamedLine
 
 NAMED = 3
 ALL_CLEAR = percent(1.0)
 
 
-def named(lines: list[Line]) -> str:
+class Glance(TypedDict):
+    """One answer: its name, the answer itself, and of whom it is told."""
+
+    name: str
+    text: str
+    who: str
+
+
+def named(lines: Sequence[NamedLine]) -> str:
     """Return the names of some families: as many as stand in a line, and how many more."""
     names = [line["name"] for line in lines]
     if len(names) <= NAMED:
@@ -17,12 +27,12 @@ def named(lines: list[Line]) -> str:
     return ", ".join(names[: NAMED - 1]) + f" and {len(names) - NAMED + 1} more"
 
 
-def value(line: Line, figure: str) -> float:
+def value(line: NamedLine, figure: str) -> float:
     """Return one of a line's figures."""
-    return float(line["figures"][figure]["value"])
+    return line["figures"][figure]["value"]
 
 
-def handle_words(lines: list[Line]) -> str:
+def handle_words(lines: Sequence[NamedLine]) -> str:
     """Return how many more pass the handle when guided, and how many do not."""
     guided = sum(line["state"] == "guide by hand" for line in lines)
     blocked = sum(line["state"] == "blocked" for line in lines)
@@ -30,7 +40,7 @@ def handle_words(lines: list[Line]) -> str:
     return ", ".join(f"{count} {words}" for count, words in told if count)
 
 
-def at_a_glance(lines: list[Line], units: str) -> list[Given]:
+def at_a_glance(lines: Sequence[NamedLine], units: str) -> list[Glance]:
     """Return what clears the handle, what leaves the glass clear, what stands out least and lets in least light."""
     fitting = [line for line in lines if not line["refusal"]]
     if not fitting:

@@ -1,12 +1,10 @@
-"""The first page."""
+"""Which door and which covering stand for all where only one is drawn."""
 
 from configurator.kernel.message import is_said
 from configurator.kernel.shapes import Door, Drawing, Family
+from configurator.site.drawings.pictures import bare, family_window, share_position
 from configurator.site.house import House
-from configurator.site.pictures import bare, family_window, half_svg, share_position
-from configurator.site.sitepage import Given
 
-SHOWN = 6
 NEARLY_OPEN = 0.15
 
 
@@ -27,17 +25,6 @@ def fitting(house: House, door: Door) -> list[Family]:
     return [family for family in house.families if not is_said(house.answer(door, family)["refusal"])]
 
 
-def tile(house: House, door: Door, family: Family) -> Given:
-    """Return a family as a small drawing half way down, with its summary."""
-    window = family_window(house, door, [])
-    return {
-        "svg": half_svg(house, door, family, window, f"{family['id']}-"),
-        "name": family["name"],
-        "url": f"coverings/{family['id']}.html",
-        "summary": house.catalog.family_notes[family["id"]].summary,
-    }
-
-
 def room_subject(house: House) -> tuple[Door, Family]:
     """Return the door and the covering that the first page opens with; the door stays bare where none goes on it."""
     door = first_pair(house)
@@ -48,17 +35,3 @@ def room_drawing(house: House) -> Drawing:
     """Return the drawing that the room is painted round: the covering nearly open, so that the garden shows."""
     door, family = room_subject(house)
     return bare(house, door, family, share_position(family, NEARLY_OPEN), family_window(house, door, [family]))
-
-
-def home(house: House) -> Given:
-    """Return what the first page shows."""
-    single = first_single(house)
-    pair, hung = room_subject(house)
-    window = family_window(house, pair, [hung])
-    return {
-        "hero": half_svg(house, pair, hung, window, "hero-"),
-        "hero_words": f"{hung['name']} on {house.door_name(pair)}",
-        "hero_photo": house.hero_photo,
-        "families": [tile(house, single, family) for family in fitting(house, single)[:SHOWN]],
-        "doors": house.doors,
-    }

@@ -6,9 +6,17 @@ from functools import partial
 from configurator.drawing.card import Backdrop, Words, card, pair_card
 from configurator.kernel.message import is_said
 from configurator.kernel.shapes import Door, Family, Mark, Position
+from configurator.site.drawings.pictures import (
+    HALF,
+    Window,
+    bare_covering,
+    bare_door,
+    family_window,
+    share_position,
+    whole_door,
+)
+from configurator.site.drawings.subjects import first_pair, first_single
 from configurator.site.house import OWN_CARD, House
-from configurator.site.kinds.home import first_pair, first_single
-from configurator.site.pictures import HALF, Window, bare_covering, bare_door, family_window, share_position, whole_door
 
 Cards = dict[str, bytes]
 

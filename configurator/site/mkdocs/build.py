@@ -7,16 +7,16 @@ from mkdocs.commands.build import build as mkdocs_build
 from mkdocs.config.defaults import MkDocsConfig
 
 from configurator.catalog import load
-from configurator.site.ahead import work_ahead
 from configurator.site.answers import Answers
 from configurator.site.house import House
-from configurator.site.plugin import AstragalPlugin
-from configurator.site.warned import warnings_as_problems
+from configurator.site.mkdocs.ahead import work_ahead
+from configurator.site.mkdocs.warned import warnings_as_problems
+from configurator.site.mkdocs.whole_site import WholeSitePlugin
 
 MARKER = Path("assets") / "site.css"
 
 
-class NotASite(Exception):
+class NotASite(OSError):
     """OUT cannot become a site: it holds what no earlier build has put there, or whoever builds stands in it."""
 
 
@@ -40,14 +40,13 @@ def site_config(content: Path, out: Path, house: House) -> MkDocsConfig:
             "use_directory_urls": False,
             "theme": {"name": None, "custom_dir": str(house.templates[-1])},
             "plugins": [],
-            "markdown_extensions": ["attr_list", "def_list"],
             "strict": True,
         }
     )
     errors, _ = config.validate()
     for name, error in errors:
         raise ValueError(f"{name}: {error}")
-    config.plugins["astragal"] = AstragalPlugin.for_house(house)
+    config.plugins["astragal"] = WholeSitePlugin(house)
     return config
 
 

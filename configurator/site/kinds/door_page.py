@@ -1,21 +1,20 @@
 """One door, with every covering on it compared."""
 
 from collections.abc import Mapping
-from typing import cast
+from typing import TypedDict, cast
 
-from configurator.drawing.layers import screen_svg
+from configurator.drawing.page_svg import screen_svg
 from configurator.kernel.message import is_said
 from configurator.kernel.say import say_length
 from configurator.kernel.shapes import Door, Family
 from configurator.kernel.views.measure_elevation import measure_elevation
-from configurator.site.compare import COLUMNS, NO_FIT, STATES, Line, best_first, compared
-from configurator.site.fields import DOOR_GROUPS
-from configurator.site.glance import at_a_glance
+from configurator.site.drawings.pictures import Window, door_base, family_window, open_and_closed, whole_door
+from configurator.site.drawings.trim import trimmed
 from configurator.site.house import House
-from configurator.site.kinds.measure import dimensioned
-from configurator.site.pictures import Window, door_base, family_window, open_and_closed, whole_door
-from configurator.site.sitepage import Given
-from configurator.site.trim import trimmed
+from configurator.site.kinds.compare import COLUMNS, NO_FIT, STATES, NamedLine, best_first, compared
+from configurator.site.kinds.glance import Glance, at_a_glance
+from configurator.site.kinds.measure_page import dimensioned
+from configurator.site.kinds.tape_fields import DOOR_GROUPS
 
 BASE = "door-behind"
 # The dimensions that a door's own drawing shows; the list beside it has all of them.
@@ -28,7 +27,54 @@ WORDS = {
 }
 
 
-def tile(house: House, door: Door, family: Family, window: Window) -> Given:
+class DoorTile(NamedLine):
+    """A family on the door, drawn open and closed."""
+
+    svg: str
+
+
+class Reading(TypedDict):
+    """A measurement of the door, in words; assumed where nobody took it."""
+
+    name: str
+    text: str
+    assumed: bool
+
+
+class StateGroup(TypedDict):
+    """The families with one verdict."""
+
+    state: str
+    families: list[DoorTile]
+
+
+class Column(TypedDict):
+    """A column of the comparison: the figure's id and its heading."""
+
+    id: str
+    name: str
+
+
+class DoorPage(TypedDict):
+    """What the page of a door shows; ``shared_svg`` is the door that every tile's drawing refers to."""
+
+    name: str
+    door_name: str
+    summary: str
+    description: list[str]
+    source: str
+    shared_svg: str
+    families: list[DoorTile]
+    glance: list[Glance]
+    words: dict[str, str]
+    groups: list[StateGroup]
+    columns: list[Column]
+    svg: str
+    measures: list[Reading]
+    try_url: str
+
+
+def tile(house: House, door: Door, family: Family, window: Window) -> DoorTile:
     """Return a family on the door: its drawing open and closed, its figures and its verdict."""
     line = compared(house, door, family)
     if line["refusal"]:
@@ -44,7 +90,7 @@ def reading(door: Door, field: str) -> float:
     return float(cast(float, shape[field.removeprefix("handle.")]))
 
 
-def measures(house: House, door: Door) -> list[Given]:
+def measures(house: House, door: Door) -> list[Reading]:
     """Return what the tape finds on the door, in the order and under the names of the measuring guide."""
     assumed = {measure.path for measure in house.catalog.door_notes[door["id"]].measures if measure.assumed}
     return [
@@ -59,13 +105,15 @@ def measures(house: House, door: Door) -> list[Given]:
     ]
 
 
-def by_state(lines: list[Line]) -> list[Given]:
+def by_state(lines: list[DoorTile]) -> list[StateGroup]:
     """Return the lines under their verdicts, the best verdict first."""
-    groups = [{"state": state, "families": [line for line in lines if line["state"] == state]} for state in STATES]
+    groups: list[StateGroup] = [
+        {"state": state, "families": [line for line in lines if line["state"] == state]} for state in STATES
+    ]
     return [group for group in groups if group["families"]]
 
 
-def door_page(house: House, door: Door) -> Given:
+def door_page(house: House, door: Door) -> DoorPage:
     """Return what the page of a door shows."""
     notes = house.catalog.door_notes[door["id"]]
     fitting = [family for family in house.families if not is_said(house.answer(door, family)["refusal"])]

@@ -2,8 +2,8 @@
 
 from collections.abc import Callable
 
-from configurator.drawing.layers import base_svg, layered_svg, screen_svg, twin_svgs
-from configurator.drawing.palette import paper_scale
+from configurator.drawing.drawing_palette import paper_scale
+from configurator.drawing.page_svg import base_svg, layered_svg, screen_svg, twin_svgs
 from configurator.kernel.door.leaf import leaf_box
 from configurator.kernel.message import is_said
 from configurator.kernel.mount.hung import hung

@@ -1,9 +1,9 @@
 """One family on one door as a line of a comparison."""
 
-from typing import Any
+from typing import TypedDict, TypeVar
 
 from configurator.kernel.message import is_said
-from configurator.kernel.shapes import Door, Family
+from configurator.kernel.shapes import Door, Family, Figure
 from configurator.site.house import House
 
 NO_FIT = "does not fit"
@@ -17,7 +17,27 @@ COLUMNS = (
     ("light_closed", "Light when closed"),
 )
 
-Line = dict[str, Any]
+
+class Line(TypedDict):
+    """A family on a door, by their ids: the page's address, the verdict at the handle with its place among
+    :data:`STATES`, and the figures by name, or in their place a refusal."""
+
+    family: str
+    door: str
+    url: str
+    state: str
+    rank: int
+    refusal: str
+    figures: dict[str, Figure]
+
+
+class NamedLine(Line):
+    """A line under the name of its family, or of its door."""
+
+    name: str
+
+
+Named = TypeVar("Named", bound=NamedLine)
 
 
 def fitted_url(door: Door, family: Family) -> str:
@@ -40,11 +60,11 @@ def compared(house: House, door: Door, family: Family) -> Line:
     }
 
 
-def best_first(lines: list[Line]) -> list[Line]:
+def best_first(lines: list[Named]) -> list[Named]:
     """Return the lines by verdict, then by how much glass stays clear when open."""
     return sorted(lines, key=lambda line: (line["rank"], -clear_glass(line), line["name"]))
 
 
 def clear_glass(line: Line) -> float:
     """Return the visible glass when open, 0 where the family does not fit."""
-    return 0.0 if line["refusal"] else float(line["figures"]["visible_glass_open"]["value"])
+    return 0.0 if line["refusal"] else line["figures"]["visible_glass_open"]["value"]

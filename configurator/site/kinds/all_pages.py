@@ -3,17 +3,18 @@
 from functools import partial
 
 from configurator.kernel.shapes import Door, Family
-from configurator.site import schema
-from configurator.site.compare import fitted_url
 from configurator.site.house import House
-from configurator.site.kinds.coverings import coverings
-from configurator.site.kinds.door import door_page
-from configurator.site.kinds.doors import doors
-from configurator.site.kinds.family import family_page
-from configurator.site.kinds.fitted import fitted
-from configurator.site.kinds.home import home
-from configurator.site.kinds.measure import measure
-from configurator.site.sitepage import Crumb, Given, SitePage
+from configurator.site.kinds import structured_data
+from configurator.site.kinds.compare import fitted_url
+from configurator.site.kinds.coverings_page import coverings
+from configurator.site.kinds.door_page import door_page
+from configurator.site.kinds.doors_page import doors
+from configurator.site.kinds.family_page import family_page
+from configurator.site.kinds.fitted_page import fitted
+from configurator.site.kinds.guide_pages import guides
+from configurator.site.kinds.home_page import home
+from configurator.site.kinds.measure_page import measure
+from configurator.site.site_page import Crumb, Given, SitePage
 
 HOME = Crumb("Home", "index.html")
 COVERINGS = Crumb("Coverings", "coverings/index.html")
@@ -46,7 +47,7 @@ def plain_pages(house: House) -> list[SitePage]:
             "Home",
             f"{showroom.name}: {showroom.strapline}. {many}, drawn to scale on {len(house.doors)} doors.",
             partial(home, house),
-            schema=[schema.business(showroom, house.address)],
+            schema=[structured_data.business(showroom, house.address)],
         ),
         SitePage(
             COVERINGS.url,
@@ -77,7 +78,7 @@ def plain_pages(house: House) -> list[SitePage]:
             "guides.html",
             "Guides",
             "Privacy and light, handles, pairs, safety for children and care, in short and with drawings.",
-            lambda: {"guides": house.guides},
+            partial(guides, house),
             [HOME],
         ),
         SitePage(
@@ -155,8 +156,9 @@ def fitted_words(house: House, door: Door, family: Family) -> str:
     return f"Open, {clear:.0f} % of the glass stays clear. At the handle: {state}. Drawings to scale and all figures."
 
 
-def product(house: House, name: str, words: str, url: str, card: str) -> Given:
+def product(house: House, name: str, words: str, url: str, card: str) -> structured_data.Thing:
     """Return a covering as structured data."""
     address = house.address
     seller = house.showroom.name
-    return schema.product(name, words, "Window covering", seller, address and address + url, address and address + card)
+    url, card = address and address + url, address and address + card
+    return structured_data.product(name, words, seller, url, card)

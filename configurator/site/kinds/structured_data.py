@@ -6,9 +6,10 @@ from typing import Any
 from markupsafe import Markup
 
 from configurator.catalog.schema.showroom import Showroom
-from configurator.site.sitepage import Crumb
+from configurator.site.site_page import Crumb
 
 Thing = dict[str, Any]
+CATEGORY = "Window covering"
 
 
 def breadcrumbs(crumbs: list[Crumb], title: str, url: str, address: str) -> Thing:
@@ -23,13 +24,13 @@ def breadcrumbs(crumbs: list[Crumb], title: str, url: str, address: str) -> Thin
     return {"@type": "BreadcrumbList", "itemListElement": items}
 
 
-def product(name: str, description: str, category: str, seller: str, url: str, image: str) -> Thing:
+def product(name: str, description: str, seller: str, url: str, image: str) -> Thing:
     """Return a Product; ``url`` and ``image`` may be empty when the public address is not known."""
     thing: Thing = {
         "@type": "Product",
         "name": name,
         "description": description,
-        "category": category,
+        "category": CATEGORY,
         "brand": {"@type": "Brand", "name": seller},
     }
     if url:

@@ -1,17 +1,74 @@
 """One family on one door: drawings open and closed, every figure with its working, cautions and sources."""
 
+from typing import TypedDict
+
 from configurator.kernel.message import is_said, silence
-from configurator.kernel.shapes import Answer, Door, Family
+from configurator.kernel.shapes import Answer, Caution, Door, Family, Figure, Verdict
 from configurator.kernel.whereabouts import place_words
-from configurator.site.compare import fitted_url
+from configurator.site.drawings.pictures import sheet_svgs
 from configurator.site.house import House
-from configurator.site.pictures import sheet_svgs
-from configurator.site.sitepage import Given
+from configurator.site.kinds.compare import fitted_url
 
 KEY = ("visible_glass_open", "light_closed", "stack_height", "projection_most", "order_width", "order_height")
 
 
-def plates(house: House, door: Door, family: Family, answer: Answer) -> list[Given]:
+class SheetPlate(TypedDict):
+    """A drawing sheet, its width on paper in millimetres and what it shows, in words."""
+
+    svg: str
+    width: str
+    words: str
+
+
+class FittedOption(TypedDict):
+    """An option, whether it is the one drawn, and why the door rules it out, or nothing."""
+
+    name: str
+    chosen: bool
+    why: str
+
+
+class FittedChoice(TypedDict):
+    """A choice with its options on this door."""
+
+    name: str
+    options: list[FittedOption]
+
+
+class Neighbour(TypedDict):
+    """The page before or after this one."""
+
+    name: str
+    url: str
+
+
+class Neighbours(TypedDict):
+    """The pages on both sides; none at an end."""
+
+    before: Neighbour | None
+    after: Neighbour | None
+
+
+class FittedPage(Neighbours):
+    """What the page of a family on a door shows; where it does not fit there is a refusal and no figures."""
+
+    family_name: str
+    door_name: str
+    refusal: str
+    passing: Verdict | None
+    key: list[Figure]
+    plates: list[SheetPlate]
+    figures: list[Figure]
+    verdicts: list[Verdict]
+    cautions: list[Caution]
+    chosen: list[str]
+    choices: list[FittedChoice]
+    family_source: str
+    door_source: str
+    try_url: str
+
+
+def plates(house: House, door: Door, family: Family, answer: Answer) -> list[SheetPlate]:
     """Return the sheets, each with its words: open and closed, or one where nothing moves."""
     places = [answer["open"], answer["closed"]]
     if answer["open"] == answer["closed"]:
@@ -26,7 +83,7 @@ def plates(house: House, door: Door, family: Family, answer: Answer) -> list[Giv
     ]
 
 
-def choices(house: House, door: Door, family: Family, answer: Answer) -> list[Given]:
+def choices(house: House, door: Door, family: Family, answer: Answer) -> list[FittedChoice]:
     """Return the choices with what is drawn here, and what the door rules out and why."""
     reasons = house.ruled_out(door, family)
     return [
@@ -56,19 +113,20 @@ def chosen(family: Family, answer: Answer) -> list[str]:
     ]
 
 
-def neighbours(house: House, door: Door, family: Family) -> Given:
+def neighbour(house: House, door: Door, at: int) -> Neighbour | None:
+    """Return the page of the covering at a place of the list, where there is one."""
+    if not 0 <= at < len(house.families):
+        return None
+    return {"name": house.families[at]["name"], "url": fitted_url(door, house.families[at])}
+
+
+def neighbours(house: House, door: Door, family: Family) -> Neighbours:
     """Return the pages before and after this one among the coverings on the door."""
     place = house.families.index(family)
-    near = {"before": place - 1, "after": place + 1}
-    return {
-        name: {"name": house.families[at]["name"], "url": fitted_url(door, house.families[at])}
-        if 0 <= at < len(house.families)
-        else None
-        for name, at in near.items()
-    }
+    return {"before": neighbour(house, door, place - 1), "after": neighbour(house, door, place + 1)}
 
 
-def fitted(house: House, door: Door, family: Family) -> Given:
+def fitted(house: House, door: Door, family: Family) -> FittedPage:
     """Return what the page of a family on a door shows."""
     answer = house.answer(door, family)
     sound = not is_said(answer["refusal"])

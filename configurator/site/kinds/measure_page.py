@@ -2,18 +2,17 @@
 
 from collections.abc import Callable, Collection
 from functools import partial
-from typing import NamedTuple
+from typing import NamedTuple, TypedDict
 
-from configurator.drawing.layers import screen_svg
+from configurator.drawing.page_svg import screen_svg
 from configurator.kernel.shapes import Door, Drawing, Mark
 from configurator.kernel.views.measure_elevation import measure_elevation
 from configurator.kernel.views.measure_plan import measure_plan
 from configurator.kernel.views.measure_section import measure_section
 from configurator.kernel.views.people import measure_people
-from configurator.site.fields import GROUPS, Group
+from configurator.site.drawings.trim import trimmed
 from configurator.site.house import House
-from configurator.site.sitepage import Given
-from configurator.site.trim import trimmed
+from configurator.site.kinds.tape_fields import GROUPS, Group
 
 
 def divided(door: Door) -> bool:
@@ -45,6 +44,33 @@ class Plate(NamedTuple):
     name: str
     view: Callable[[Door, str], Drawing]
     suits: Callable[[Door], bool]
+
+
+class MeasureField(TypedDict):
+    """A measurement: its number on the sheet, its name and how to take it."""
+
+    id: str
+    number: int
+    name: str
+    how: str
+
+
+class MeasureGroup(TypedDict):
+    """The measurements that are taken in one place, numbered on from ``start``, and the drawings that show where."""
+
+    id: str
+    name: str
+    start: int
+    fields: list[MeasureField]
+    plates: list[str]
+
+
+class MeasurePage(TypedDict):
+    """What the measuring guide shows."""
+
+    groups: list[MeasureGroup]
+    count: int
+    unit: str
 
 
 PLATES = {
@@ -111,7 +137,7 @@ def plates(house: House, group: Group, numbers: dict[str, int]) -> list[str]:
     return drawn
 
 
-def group_lines(house: House, group: Group, start: int) -> Given:
+def group_lines(house: House, group: Group, start: int) -> MeasureGroup:
     """Return a group with its fields numbered on from ``start``."""
     numbers = {field.id.replace(".", "_"): start + at for at, field in enumerate(group.fields)}
     return {
@@ -131,9 +157,9 @@ def group_lines(house: House, group: Group, start: int) -> Given:
     }
 
 
-def measure(house: House) -> Given:
+def measure(house: House) -> MeasurePage:
     """Return what the measuring guide shows."""
-    groups: list[Given] = []
+    groups: list[MeasureGroup] = []
     start = 1
     for group in GROUPS:
         groups.append(group_lines(house, group, start))

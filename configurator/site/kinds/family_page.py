@@ -1,13 +1,12 @@
 """One kind of covering: what it is, how it moves, what may be chosen, and how it fits each door."""
 
-from configurator.drawing.layers import layered_svg
+from typing import TypedDict
+
+from configurator.drawing.page_svg import layered_svg
 from configurator.kernel.message import is_said
 from configurator.kernel.shapes import Answer, Door, Family
 from configurator.kernel.whereabouts import place_words
-from configurator.site.compare import compared
-from configurator.site.house import House
-from configurator.site.kinds.home import first_single
-from configurator.site.pictures import (
+from configurator.site.drawings.pictures import (
     bare_covering,
     bare_door,
     bare_section,
@@ -15,22 +14,73 @@ from configurator.site.pictures import (
     share_position,
     with_door,
 )
-from configurator.site.sitepage import Given
-from configurator.site.sources import sourced_numbers
-from configurator.site.swatches import swatches
+from configurator.site.drawings.subjects import first_single
+from configurator.site.drawings.swatches import swatches
+from configurator.site.house import House
+from configurator.site.kinds.compare import NamedLine, compared
+from configurator.site.kinds.sourced_numbers import NumberGroup, sourced_numbers
 
 STEPS = 10
 FIRST = 4
 
 
-def mover(house: House, door: Door, family: Family) -> Given:
+class MoverView(TypedDict):
+    """One view of the moving drawing with all its frames, and its width in millimetres of the door."""
+
+    svg: str
+    across: str
+
+
+class Mover(TypedDict):
+    """Elevation and section that a reader moves: each step in words, and the first and the last step."""
+
+    views: list[MoverView]
+    words: list[str]
+    first: int
+    last: int
+
+
+class OptionLine(TypedDict):
+    """An option, what is said of it, and the address of its swatch or nothing."""
+
+    name: str
+    words: str
+    swatch: str
+
+
+class ChoiceLines(TypedDict):
+    """A choice with what is offered of it."""
+
+    name: str
+    options: list[OptionLine]
+
+
+class FamilyPage(TypedDict):
+    """What the page of a family shows; nothing moves where it goes on no door."""
+
+    name: str
+    summary: str
+    description: list[str]
+    good_at: list[str]
+    bad_at: list[str]
+    care: list[str]
+    safety: list[str]
+    numbers: list[NumberGroup]
+    mover: Mover | None
+    door_name: str
+    choices: list[ChoiceLines]
+    doors: list[NamedLine]
+    try_url: str
+
+
+def mover(house: House, door: Door, family: Family) -> Mover:
     """Return elevation and section that a reader moves from open to closed, a frame a step, each step in words."""
     answer = house.answer(door, family)
     household = house.catalog.household
     return house.once(lambda: moving(house, door, family, answer), "mover", door, family, house.units, household)
 
 
-def moving(house: House, door: Door, family: Family, answer: Answer) -> Given:
+def moving(house: House, door: Door, family: Family, answer: Answer) -> Mover:
     """Return the frames of the moving drawing."""
     window = family_window(house, door, [family])
     places = [share_position(family, step / STEPS) for step in range(STEPS + 1)]
@@ -49,7 +99,7 @@ def moving(house: House, door: Door, family: Family, answer: Answer) -> Given:
     }
 
 
-def choice_lines(house: House, family: Family) -> list[Given]:
+def choice_lines(house: House, family: Family) -> list[ChoiceLines]:
     """Return the choices with what is offered of each."""
     urls = {(swatch.choice, swatch.option): swatch.url for swatch in swatches(house, family)}
     notes = house.catalog.family_notes[family["id"]].choices
@@ -70,7 +120,7 @@ def choice_lines(house: House, family: Family) -> list[Given]:
     ]
 
 
-def family_page(house: House, family: Family) -> Given:
+def family_page(house: House, family: Family) -> FamilyPage:
     """Return what the page of a family shows."""
     notes = house.catalog.family_notes[family["id"]]
     fits = [door for door in house.doors if not is_said(house.answer(door, family)["refusal"])]

@@ -7,12 +7,12 @@ from configurator.drawing.icon import icon_png
 from configurator.drawing.photo import photo_sizes, picture_sizes
 from configurator.drawing.room import room_picture
 from configurator.drawing.swatch import swatch_png
-from configurator.site.cards import cards
+from configurator.site.drawings.cards import cards
+from configurator.site.drawings.subjects import room_drawing, room_subject
+from configurator.site.drawings.swatches import swatches
+from configurator.site.face.themes import SHARED, style_sheet
 from configurator.site.house import ROOM, House
-from configurator.site.kinds.home import room_drawing, room_subject
-from configurator.site.slim import slim_css
-from configurator.site.swatches import swatches
-from configurator.site.themes import SHARED, style_sheet
+from configurator.site.mkdocs.slim import slim_css
 
 Files = dict[str, str | bytes]
 ICON_SIDES = (48, 180, 512)

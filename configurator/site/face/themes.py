@@ -6,11 +6,11 @@ import yaml
 
 from configurator.catalog.schema.showroom import Colours, Theme
 from configurator.places import THEMES
-from configurator.site.palette import Tokens, own_tokens, readable
+from configurator.site.face.site_palette import Tokens, own_tokens, readable
 
 SHARED = THEMES / "shared"
 SHEETS = ("base.css", "frame.css", "parts.css", "kinds.css")
-DRAWING_SHEET = Path(__file__).resolve().parents[1] / "drawing" / "drawing.css"
+DRAWING_SHEET = Path(__file__).resolve().parents[2] / "drawing" / "drawing.css"
 VERDICTS = ("clears", "guided", "blocked")
 
 

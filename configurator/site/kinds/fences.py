@@ -28,9 +28,9 @@ from configurator.kernel.views.plan import plan_of
 from configurator.kernel.views.section import section_of
 from configurator.kernel.views.sheet import sheet_of
 from configurator.kernel.whereabouts import place_words
-from configurator.site.compare import fitted_url
+from configurator.site.drawings.pictures import View, finished_svg
 from configurator.site.house import House
-from configurator.site.pictures import View, finished_svg
+from configurator.site.kinds.compare import fitted_url
 
 FENCE = re.compile(r"^```drawing\n(.*?)^```$", re.MULTILINE | re.DOTALL)
 VIEWS: dict[str, View] = {

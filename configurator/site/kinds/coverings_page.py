@@ -1,12 +1,13 @@
 """All coverings, to be sifted by what people want."""
 
+from typing import TypedDict
+
 from configurator.kernel.resolve import resolve
 from configurator.kernel.shapes import Door, Family
-from configurator.site.compare import Line, compared
+from configurator.site.drawings.pictures import family_window, half_svg
+from configurator.site.drawings.subjects import first_single
 from configurator.site.house import House
-from configurator.site.kinds.home import first_single
-from configurator.site.pictures import family_window, half_svg
-from configurator.site.sitepage import Given
+from configurator.site.kinds.compare import Line, NamedLine, compared
 
 WANTS = (
     ("passes", "Passes the handle"),
@@ -22,6 +23,31 @@ LOW_PROFILE = 45.0
 PRIVATE_VIEW = 0.05
 PRIVATE_LIGHT = 0.15
 DARK_LIGHT = 0.05
+
+
+class CoveringTile(NamedLine):
+    """A family half closed on the door, the wishes it fulfils, its values to order by and its words to search in."""
+
+    summary: str
+    svg: str
+    wants: list[str]
+    order: dict[str, float]
+    words: str
+
+
+class Want(TypedDict):
+    """A wish that the list can be sifted by."""
+
+    id: str
+    name: str
+
+
+class CoveringsPage(TypedDict):
+    """What the page of all coverings shows."""
+
+    families: list[CoveringTile]
+    wants: list[Want]
+    door_name: str
 
 
 def wants(line: Line, family: Family) -> list[str]:
@@ -51,7 +77,7 @@ def order(line: Line) -> dict[str, float]:
     return {"clear": -clear, "low": round(value["projection_most"], 1), "dark": light, "bright": -light}
 
 
-def item(house: House, door: Door, family: Family) -> Given:
+def item(house: House, door: Door, family: Family) -> CoveringTile:
     """Return a family as a tile."""
     line = compared(house, door, family)
     notes = house.catalog.family_notes[family["id"]]
@@ -68,7 +94,7 @@ def item(house: House, door: Door, family: Family) -> Given:
     }
 
 
-def coverings(house: House) -> Given:
+def coverings(house: House) -> CoveringsPage:
     """Return what the page of all coverings shows."""
     door = first_single(house)
     return {

@@ -7,12 +7,12 @@ from pathlib import Path
 from configurator.catalog import load
 from configurator.kernel.shapes import Door
 from configurator.site.answers import Answers
-from configurator.site.assets import page_script
-from configurator.site.cards import door_cards
+from configurator.site.drawings.cards import door_cards
 from configurator.site.house import House
-from configurator.site.kinds.door import door_page
-from configurator.site.kinds.family import family_page
-from configurator.site.kinds.fitted import fitted
+from configurator.site.kinds.door_page import door_page
+from configurator.site.kinds.family_page import family_page
+from configurator.site.kinds.fitted_page import fitted
+from configurator.site.mkdocs.assets import page_script
 
 Task = tuple[str, str]
 SCRIPT, DOOR, FAMILY = "script", "door", "family"

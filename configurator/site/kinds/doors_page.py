@@ -1,13 +1,33 @@
 """All doors, drawn to one scale."""
 
-from configurator.drawing.layers import screen_svg
+from typing import TypedDict
+
+from configurator.drawing.page_svg import screen_svg
 from configurator.kernel.say import say_length
 from configurator.kernel.shapes import Door
+from configurator.site.drawings.pictures import Window, door_frame, leaf_size, whole_door, window_of
 from configurator.site.house import House
-from configurator.site.pictures import Window, door_frame, leaf_size, whole_door, window_of
-from configurator.site.sitepage import Given
 
 OPENS = {"in": "into the room", "out": "out of the room"}
+
+
+class DoorItem(TypedDict):
+    """A door as a tile: its drawing, the sizes of leaf and glass in words, how it opens and its handle."""
+
+    name: str
+    summary: str
+    url: str
+    svg: str
+    leaf: str
+    glass: str
+    opens: str
+    handle: str
+
+
+class DoorsPage(TypedDict):
+    """What the page of all doors shows."""
+
+    doors: list[DoorItem]
 
 
 def centred(windows: list[Window], own: Window) -> Window:
@@ -25,7 +45,7 @@ def by(width: float, height: float, units: str) -> str:
     return ("≈ " if any(side.startswith("≈") for side in said) else "") + f"{bare} {units}"
 
 
-def item(house: House, door: Door, window: Window) -> Given:
+def item(house: House, door: Door, window: Window) -> DoorItem:
     """Return a door as a tile."""
     notes = house.catalog.door_notes[door["id"]]
     width, height = leaf_size(door)
@@ -43,7 +63,7 @@ def item(house: House, door: Door, window: Window) -> Given:
     }
 
 
-def doors(house: House) -> Given:
+def doors(house: House) -> DoorsPage:
     """Return what the page of all doors shows."""
     windows = {door["id"]: window_of(door_frame(door)) for door in house.doors}
     every = list(windows.values())

@@ -14,7 +14,7 @@ from mkdocs.commands.build import build as mkdocs_build
 from mkdocs.config.defaults import MkDocsConfig
 
 from configurator.places import CONTENT
-from configurator.site import build
+from configurator.site.mkdocs.build import build
 
 # Our build, with all that it works out, may take as long as this many of the peer's. It takes about as long as one;
 # it needs both cores for that, so what else the machine does slows it more than the peer, which needs one.

@@ -7,7 +7,7 @@ from itertools import pairwise
 
 from svgwrite.container import SVG, Defs, Group, Use
 
-from configurator.drawing.palette import paper_scale
+from configurator.drawing.drawing_palette import paper_scale
 from configurator.drawing.svg import LOOK, Pen, canvas, markup, put_on
 from configurator.kernel.shapes import Drawing, Mark
 

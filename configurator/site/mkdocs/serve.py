@@ -10,7 +10,7 @@ from mkdocs.livereload import LiveReloadServer
 from configurator.catalog import ContentProblems
 from configurator.places import THEMES
 from configurator.site.answers import Answers
-from configurator.site.build import build
+from configurator.site.mkdocs.build import build
 
 
 def say(words: str) -> None:
