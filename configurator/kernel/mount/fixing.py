@@ -10,7 +10,7 @@ from configurator.kernel.numbers import about, clamp
 from configurator.kernel.pieces import OPAQUE, box
 from configurator.kernel.shapes import Box, Fit, Fixing, Foothold, Message
 
-# A screw keeps off the leaf's far face by as much, and needs so much thread to hold at all (common practice, no source).
+# How far a screw keeps off the leaf's far face, and the least thread that holds at all (common practice, no source).
 FAR_FACE = 6.0
 THREAD_LEAST = 12.0
 # Ground that is wanting by less than this, mm, is there on any tape.
@@ -49,6 +49,8 @@ def spot_for(hold: Foothold, grounds: list[Ground]) -> list[Spot]:
         far = abs(x - hold["x"]) + abs(y - hold["y"])
         if len(best) == 0 or far < best[0]["far"]:
             best = [{"x": x, "y": y, "far": far, "ground": piece}]
+            if far == 0:
+                return best
     return best
 
 

@@ -59,10 +59,10 @@ def catches(fit: Fit, rail: Piece) -> list[Fixing]:
     for latch in [False, True]:
         hold = catch_hold(fit, rail, latch)
         for spot in spot_for(hold, grounds):
-            catch = fixing_at(fit, hold, spot, spacer)
-            catch["piece"]["z0"] = 0.0
-            catch["piece"]["z1"] = spacer + fit["numbers"]["hold_down_depth"]
-            found.append(catch)
+            hold_down = fixing_at(fit, hold, spot, spacer)
+            hold_down["piece"]["z0"] = 0.0
+            hold_down["piece"]["z1"] = spacer + fit["numbers"]["hold_down_depth"]
+            found.append(hold_down)
     return found
 
 
@@ -87,7 +87,9 @@ def catch_refusal(fit: Fit, rail: Piece, found: list[Fixing]) -> Message:
     most = fit["numbers"]["spacer_most"]
     spacer = catch_spacer(fit, rail)
     if spacer > most:
-        text = "The bottom rail hangs too far out for its hold-downs: they need spacers of {needed}, and {made} is the most."
+        text = (
+            "The bottom rail hangs too far out for hold-downs: they need spacers of {needed}, against {made} at most."
+        )
         return message(text, {"needed": [spacer, "mm"], "made": [most, "mm"]})
     if len(found) < 2:
         text = "There is no wood for the hold-downs under the bottom rail, {low} above the floor."

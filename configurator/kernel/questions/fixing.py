@@ -8,6 +8,7 @@ from configurator.kernel.telling import caution, count, figure, length, reply, w
 # Screw lines that lie nearer to each other than this, mm, are one line on any tape.
 SAME_LINE = 0.5
 
+END_RULE = "from the covering's end to the middle of the fixing nearest to it, slid along to where there is wood"
 COUNT_NAMES = {
     "bracket": "brackets",
     "rod-holder": "rod holders",
@@ -25,20 +26,25 @@ def held_places(fit: Fit, down: bool) -> list[Fixing]:
     return [fixing for fixing in fit["fixings"] if (fixing["piece"]["kind"] == "hold-down") == down]
 
 
-def end_figure(key: str, side: str, edge: float, place: float) -> Figure:
-    """Return how far from one end of the covering the nearest fixing's middle lies."""
-    name = "first fixing from the hinge-side end" if side == "hinge" else "first fixing from the latch-side end"
-    rule = "from the covering's end to the middle of the fixing nearest to it, slid along to where there is wood"
-    template = "{place} - {edge}" if side == "hinge" else "{edge} - {place}"
-    value = place - edge if side == "hinge" else edge - place
-    return figure(key, name, length(value), working(rule, template, {"edge": [edge, "mm"], "place": [place, "mm"]}))
+def first_figure(width: float, place: float) -> Figure:
+    """Return how far from the hinge-side end, over the covering's width, the nearest fixing's middle lies."""
+    how = working(END_RULE, "{place}, of a width of {width}", {"place": [place, "mm"], "width": [width, "mm"]})
+    return figure("fixing_first", "first fixing from the hinge-side end", length(place), how)
+
+
+def last_figure(width: float, place: float) -> Figure:
+    """Return how far from the latch-side end the nearest fixing lies; ``place`` is from the hinge-side end."""
+    how = working(END_RULE, "{width} - {place}", {"place": [place, "mm"], "width": [width, "mm"]})
+    return figure("fixing_last", "first fixing from the latch-side end", length(width - place), how)
 
 
 def line_figure(key: str, name: str, top: float, y: float) -> Figure:
     """Return the height of a line of screws above the floor, told from the covering's top edge too."""
-    rule = "the screws' middle, below the covering's top edge"
-    terms: dict[str, list[float | str]] = {"top": [top, "mm"], "below": [top - y, "mm"]}
-    return figure(key, name, length(y), working(rule, "{top} - {below}", terms))
+    rule = "the screws' middle, from the covering's top edge"
+    away = abs(top - y)
+    terms: dict[str, list[float | str]] = {"top": [top, "mm"], "away": [away, "mm"]}
+    template = "{top} + {away}" if y > top else "{top} - {away}"
+    return figure(key, name, length(y), working(rule, template, terms))
 
 
 def line_figures(fit: Fit, places: list[Fixing]) -> list[Figure]:
@@ -66,8 +72,8 @@ def ceiling_figure(fit: Fit, first: Fixing) -> Figure:
 def screw_figure(key: str, name: str, fit: Fit, fixing: Fixing) -> Figure:
     """Return the length of screw that a fixing needs."""
     rule = (
-        "what lies under the screw's head, the spacer behind it, and an inch of thread in the wood where the leaf is "
-        "thick enough to keep the point off its far face"
+        "what lies under the screw's head, the spacer behind it, and the usual thread in the wood, or less where the "
+        "leaf is too thin to keep the point off its far face"
     )
     template = "{plate} + {spacer} + {thread}, the leaf {leaf} thick and {keep} kept off its far face"
     terms: dict[str, list[float | str]] = {
@@ -108,11 +114,12 @@ def own_figures(fit: Fit) -> list[Figure]:
     if len(places) == 0:
         return []
     size = fit["size"]
+    width = size["x1"] - size["x0"]
     across = [middle_of(fixing["piece"]) for fixing in places]
     figures = [
         count_figure(fit, places),
-        end_figure("fixing_first", "hinge", size["x0"], min(across)),
-        end_figure("fixing_last", "latch", size["x1"], max(across)),
+        first_figure(width, min(across) - size["x0"]),
+        last_figure(width, max(across) - size["x0"]),
     ]
     if places[0]["plane"] == "ceiling":
         figures.append(ceiling_figure(fit, places[0]))
