@@ -46,6 +46,14 @@ def other_leaf(fit: Fit) -> Fit:
     return hung_beside(fit["door"], fit["family"], fit["choices"], [])
 
 
+def dressed_leaves(fit: Fit) -> list[Fit]:
+    """Return the fits of all that hangs: the covering itself and, where a second leaf is dressed too, its own."""
+    leaves = [fit]
+    if dresses_both(fit):
+        leaves.append(other_leaf(fit))
+    return leaves
+
+
 def without_cutout(fit: Fit) -> Fit:
     """Return the same covering with nothing cut out of it."""
     return {**fit, "size": {**fit["size"], "cutout": no_box()}}
