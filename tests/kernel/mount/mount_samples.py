@@ -30,7 +30,9 @@ def stretched(**given: float) -> Family:
     """Return cloth on two rods of 3/8 in, whose middles lie 5/8 in out."""
     rods = {"rod_diameter": 0.375 * INCH, "rod_stand_off": 0.625 * INCH, "gather_depth": 0.75 * INCH, "fullness": 2.0}
     head = {"headrail_height": 0.375 * INCH, "headrail_depth": INCH, "rail_height": 0.0, "lower_moves": 0.0}
-    return family_of("stretched", **(rods | head | {"overlap_side": 38.1, "overlap_bottom": 38.1, "rise": 38.1} | given))
+    return family_of(
+        "stretched", **(rods | head | {"overlap_side": 38.1, "overlap_bottom": 38.1, "rise": 38.1} | given)
+    )
 
 
 def shutter(**given: float) -> Family:

@@ -34,12 +34,13 @@ def test_they_stand_within_the_bar_of_a_rolled_cloth_which_is_narrower_than_its_
     bar = rail(fit)
     assert bar["x0"] == pytest.approx(fit["size"]["x0"] + 15.0)
     for one in catches(fit):
-        assert bar["x0"] - 1e-9 <= one["x0"] and one["x1"] <= bar["x1"] + 1e-9
+        assert bar["x0"] - 1e-9 <= one["x0"]
+        assert one["x1"] <= bar["x1"] + 1e-9
 
 
 def test_one_worked_by_hand() -> None:
-    # 1 in headrail and 3/4 in rail on a flat bead: the rail's middle hangs 12.7 mm out, so a 3/8 in catch needs a spacer
-    # for 3.2 mm: one of 1/4 in. Its front then lies 15.9 mm out, within the rail's 3.2 to 22.2 mm.
+    # 1 in headrail and 3/4 in rail on a flat bead: the rail's middle hangs 12.7 mm out, so a 3/8 in catch needs a
+    # spacer for 3.2 mm: one of 1/4 in. Its front then lies 15.9 mm out, within the rail's 3.2 to 22.2 mm.
     fit = hung_with(DOOR, cellular(hold_down=1.0, hold_down_depth=0.375 * INCH, hold_down_height=INCH))
     low = fit["size"]["y0"]
     for one in catches(fit):
