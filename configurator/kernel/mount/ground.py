@@ -93,7 +93,10 @@ def leaf_ground(fit: Fit) -> list[Ground]:
 
 
 def opening_ground(fit: Fit) -> list[Ground]:
-    """Return casing and wall above and beside the opening, as far as the covering reaches."""
+    """Return casing and wall above and beside the opening, as far as the covering reaches.
+
+    A screw keeps off a casing's edges, which split; the wall takes it right up to the casing.
+    """
     door = fit["door"]
     size = fit["size"]
     edge = fit["numbers"]["screw_edge"]
@@ -107,12 +110,12 @@ def opening_ground(fit: Fit) -> list[Ground]:
     up = [edge, door["ceiling_height"] - edge]
     cased = [edge, head - edge]
     return [
-        ground("wall", wall, [size["x0"], size["x1"]], [head + edge, up[1]]),
+        ground("wall", wall, [size["x0"], size["x1"]], [head, up[1]]),
         ground("casing", front, [left + edge, right - edge], [hole["y1"] + edge, head - edge]),
         ground("casing", front, [left + edge, hole["x0"] - edge], cased),
         ground("casing", front, [hole["x1"] + edge, right - edge], cased),
-        ground("wall", wall, [size["x0"], left - edge], up),
-        ground("wall", wall, [right + edge, size["x1"]], up),
+        ground("wall", wall, [size["x0"], left], up),
+        ground("wall", wall, [right, size["x1"]], up),
     ]
 
 

@@ -71,7 +71,8 @@ def set_hold_downs(fit: Fit) -> None:
     if fit["numbers"]["hold_down"] == 0:
         return
     if fit["size"]["mount"] == "over-opening":
-        fit["size"]["refusal"] = plain("Hold-downs have nothing to be fixed to where it hangs over the opening.")
+        text = "Over the opening there is nothing for hold-downs to be fixed to; it can hang there without them."
+        fit["size"]["refusal"] = plain(text)
         return
     rails = held_rails(fit)
     if len(rails) == 0 or moves_aside(fit):

@@ -1,4 +1,5 @@
 import math
+from typing import Any
 
 import pytest
 
@@ -27,7 +28,7 @@ KNOB = LEVER | {"kind": "knob", "grip_length": 27.0, "grip_height": 54.0, "plate
 NARROW = {"stile_latch": 3.5 * INCH, "handle": KNOB}
 
 
-def hole(door: Door, x1: float, **changes: float) -> Box:
+def hole(door: Door, x1: float, **changes: Any) -> Box:
     """Return the cut-out in a panel that ends at ``x1``."""
     return cutout_box(fit_with(door, size_with(x1=x1, **changes), cutout_clear=CLEAR))
 
@@ -124,5 +125,5 @@ def test_the_second_leaf_without_a_handle_is_not_cut() -> None:
     door = door_with(layout="pair", **NARROW)
     family = shutter(cutout_clear=CLEAR)
     assert hung(door, family, {})["size"]["cutout"]["x1"] > 0
-    bare = {**fit_with(door, cutout_clear=CLEAR), "handle": []}
+    bare: Fit = {**fit_with(door, cutout_clear=CLEAR), "handle": []}
     assert cutout_box(bare)["x1"] == 0

@@ -62,9 +62,10 @@ def assert_on_wall(fit: Fit, fixing: Fixing) -> None:
     for x, y in fixing["spots"]:
         assert 0 < y < door["ceiling_height"]
         assert y > hole["y1"] or x < hole["x0"] or x > hole["x1"]
-        cased = hole["x0"] - door["casing_width"] < x < hole["x1"] + door["casing_width"]
-        cased = cased and y < hole["y1"] + door["casing_width"]
-        assert fixing["plane"] == ("casing" if cased else "wall")
+        outer = {**hole, "x0": hole["x0"] - door["casing_width"], "x1": hole["x1"] + door["casing_width"]}
+        outer["y1"] = hole["y1"] + door["casing_width"]
+        # Just at the casing's edge a screw may be in either.
+        assert is_in(outer, x, y, -0.02 if fixing["plane"] == "casing" else 0.02) == (fixing["plane"] == "casing")
 
 
 @given(st.integers(0, 999_999))
@@ -196,6 +197,15 @@ def test_over_the_opening_brackets_are_in_the_wall_or_the_casing() -> None:
         # It reaches from what it is fixed to as far as the headrail's back.
         assert fixing["piece"]["z1"] == pytest.approx(fit["size"]["z0"])
     assert "fixing_wall" in [caution["id"] for caution in ask_fit(fit, HOUSEHOLD)["cautions"]]
+
+
+def test_a_headrail_across_the_casings_upper_edge_is_fixed_above_or_below_it() -> None:
+    # The headrail's middle lies just at that edge, whatever the stack takes: its screws go beside it.
+    for wide in range(40, 240, 5):
+        fit = hung_with(door_with(**HIGH, casing_width=float(wide)), cellular(**OVER))
+        assert said(fit["size"]["refusal"]) == ""
+        for fixing in fit["fixings"]:
+            assert_on_wall(fit, fixing)
 
 
 def test_a_headrail_that_hangs_before_the_opening_is_refused_where_nothing_is_beside_it() -> None:

@@ -1,3 +1,5 @@
+from typing import Any
+
 import pytest
 
 from configurator.kernel.door.hardware import handle_pieces
@@ -31,7 +33,8 @@ def test_wide_stiles_give_the_wanted_overlap_on_whole_eighths() -> None:
 
 
 def test_a_shallow_handle_holds_the_covering_back_and_is_named() -> None:
-    near = door_with(handle=LEVER | {"gap": 12.0}, stile_latch=4.5 * INCH)
+    # The lever's tip stands 31 mm past the glass.
+    near = door_with(handle=LEVER | {"gap": 12.0}, stile_latch=7.5 * INCH)
     size = sits(near, overlap_side=1.5 * INCH)
     tip = min(part["x0"] for part in handle_pieces(near))
     assert limits(size)["latch"] == "handle"
@@ -41,7 +44,7 @@ def test_a_shallow_handle_holds_the_covering_back_and_is_named() -> None:
 
 
 def test_what_holds_it_back_at_the_leafs_edge_is_named() -> None:
-    slim = {"stile_hinge": 20.0, "stile_latch": 20.0, "backset": 15.0}
+    slim: dict[str, Any] = {"stile_hinge": 20.0, "stile_latch": 20.0, "backset": 15.0}
     # Handles far below the glass are in nobody's way.
     slim |= {"handle_height": 100.0, "handle": LEVER | {"grip_length": 20.0, "plate_width": 20.0}}
     assert limits(sits(door_with(**slim), overlap_side=60.0))["latch"] == "stile"
@@ -54,10 +57,16 @@ def test_what_holds_it_back_at_the_leafs_edge_is_named() -> None:
 
 
 def test_a_deep_gap_lets_it_pass_behind() -> None:
-    deep = door_with(handle=LEVER | {"gap": 60.0, "projection": 80.0}, stile_latch=4.5 * INCH)
-    assert limits(sits(deep, overlap_side=INCH))["latch"] == "wanted"
+    deep = door_with(handle=LEVER | {"gap": 60.0, "projection": 80.0}, stile_latch=7.5 * INCH)
+    assert limits(sits(deep, overlap_side=1.5 * INCH))["latch"] == "wanted"
     shallow = deep | {"handle": LEVER | {"gap": 12.0}}
-    assert limits(sits(shallow, overlap_side=INCH))["latch"] == "handle"
+    assert limits(sits(shallow, overlap_side=1.5 * INCH))["latch"] == "handle"
+
+
+def test_overlap_that_would_not_let_it_pass_is_kept() -> None:
+    # The lever's tip stands 45 mm before the glass: no overlap given up clears it.
+    near = door_with(handle=LEVER | {"gap": 12.0}, stile_latch=4.5 * INCH)
+    assert limits(sits(near, overlap_side=INCH))["latch"] == "wanted"
 
 
 def test_raised_beads_are_met_with_spacers_in_stock_steps() -> None:
