@@ -62,7 +62,7 @@ def assert_on_wall(fit: Fit, fixing: Fixing) -> None:
     for x, y in fixing["spots"]:
         assert 0 < y < door["ceiling_height"]
         assert y > hole["y1"] or x < hole["x0"] or x > hole["x1"]
-        outer = {**hole, "x0": hole["x0"] - door["casing_width"], "x1": hole["x1"] + door["casing_width"]}
+        outer: Box = {**hole, "x0": hole["x0"] - door["casing_width"], "x1": hole["x1"] + door["casing_width"]}
         outer["y1"] = hole["y1"] + door["casing_width"]
         # Just at the casing's edge a screw may be in either.
         assert is_in(outer, x, y, -0.02 if fixing["plane"] == "casing" else 0.02) == (fixing["plane"] == "casing")

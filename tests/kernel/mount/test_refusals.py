@@ -8,7 +8,7 @@ from configurator.catalog import Catalog
 from configurator.catalog.family_numbers import LIMITS, takes_of
 from configurator.kernel.answer import ask
 from configurator.kernel.mechanisms import MECHANISMS
-from configurator.kernel.shapes import Door, Family, Option
+from configurator.kernel.shapes import Choice, Door, Family, Option
 from tests.kernel.questions.question_samples import said
 
 
@@ -19,7 +19,9 @@ def with_number(family: Family, name: str, value: float) -> Family:
         for choice in family["choices"]
         for option in choice["options"][:1]
     ]
-    choices = [{**choice, "options": [option]} for choice, option in zip(family["choices"], options, strict=True)]
+    choices: list[Choice] = [
+        {**choice, "options": [option]} for choice, option in zip(family["choices"], options, strict=True)
+    ]
     return {**family, "numbers": {**family["numbers"], name: value}, "choices": choices}
 
 
