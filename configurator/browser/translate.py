@@ -36,6 +36,14 @@ def kernel_js(entries: Iterable[str] | None = None) -> str:
     return translate(tuple(kernel_sources().items()), None if entries is None else frozenset(entries))
 
 
+@lru_cache(maxsize=1)
+def kernel_functions() -> frozenset[str]:
+    """Return the names of the functions that page scripts may call."""
+    statements = [node for source in kernel_sources().values() for node in ast.parse(source).body]
+    names = [node.name for node in statements if isinstance(node, ast.FunctionDef)]
+    return frozenset(name for name in names if not name.startswith("_"))
+
+
 @lru_cache(maxsize=8)
 def translate(sources: tuple[tuple[str, str], ...], entries: frozenset[str] | None = None) -> str:
     """Return portable files, given as path and source, as one minified script."""

@@ -1,6 +1,8 @@
 // The address follows the state, and the state the address.
 
-function createAddress(app) {
+import { linked } from "./state.js";
+
+export function createAddress(app) {
   const fragmentOf = (state) => Astragal.kernel.encode(linked(state), app.catalog);
   const bare = () => location.href.split("#")[0];
 

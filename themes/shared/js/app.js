@@ -1,5 +1,22 @@
 // The configurator: one store, the parts that show it, and what they may ask for.
 
+import { createAddress } from "./address.js";
+import { createCompare } from "./compare.js";
+import { createCoveringForm } from "./coveringform.js";
+import { element, later, onFrame, setChildren, setText } from "./dom.js";
+import { createDoorForm, radioGroup } from "./doorform.js";
+import { createFigures, createNow, spokenNow } from "./figures.js";
+import { createShare, keptFragment } from "./share.js";
+import { createSheets } from "./sheet.js";
+import { createTravel } from "./sliders.js";
+import { createStage } from "./stage.js";
+import {
+  activeOf, createStore, endPlace, familyOf, legsOf, stateFrom, withAnother, withChoice, withDoorWord, withFamily, withHandle, withoutOne, withPlace, withPreset, withPresetLength, withShown, withTyped, withUnits,
+} from "./state.js";
+import { LETTERS } from "./text.js";
+import { placeAtShare, samePlace } from "./travel.js";
+import { createAsker } from "./views.js";
+
 const ENDS = ["open", "closed"];
 const VIEW_NAMES = { all: "All three", elevation: "Elevation", section: "Section", plan: "Plan" };
 

@@ -1,6 +1,13 @@
 // Up to four configurations side by side: one scale, one position, what differs first.
 
-const LETTERS = ["A", "B", "C", "D"];
+import { element, setChildren, setText } from "./dom.js";
+import { drawingNode } from "./draw.js";
+import { fits } from "./figures.js";
+import { unionOf } from "./stage.js";
+import { activeOf, familyOf, MOST_CONFIGURATIONS } from "./state.js";
+import { capital, LETTERS } from "./text.js";
+import { percent, placeAtShare, sayShare, shareOf } from "./travel.js";
+import { choicesInWords, doorName, isKey, say, sayFigure, verdictNode } from "./words.js";
 
 // A row: its name, a cell for each configuration, whether they differ, and whether nearly everyone asks for it.
 function rowOf(name, cells, draw, key) {
@@ -47,7 +54,7 @@ function comparedTable(app, state, rows, caption) {
 }
 
 // The verdicts and what nearly everyone asks for; the rest on request, on paper at once.
-function comparisonTables(app, state, opened) {
+export function comparisonTables(app, state, opened) {
   const answers = state.configurations.map((one) => app.ask.answer(one));
   const rows = [...verdictRows(answers), ...figureRows(answers, state.units)];
   const more = rows.filter((row) => !row.key);
@@ -58,7 +65,7 @@ function comparisonTables(app, state, opened) {
   ];
 }
 
-function comparedDrawings(app, state) {
+export function comparedDrawings(app, state) {
   const share = shareOf(app.catalog, activeOf(state));
   return state.configurations.map((one) => app.ask.elevation(one, placeAtShare(app.catalog, one, share), state.units));
 }
@@ -81,7 +88,7 @@ function comparedColumn(app, state, i, drawing, window) {
       element("button", { type: "button", class: "text-button", "aria-label": `Remove ${LETTERS[i]}`, onclick: () => app.remove(i) }, "Remove")));
 }
 
-function createCompare(app) {
+export function createCompare(app) {
   const columns = element("div", { class: "compared" });
   const tables = element("div", { class: "compare-tables" });
   const slider = element("input", {

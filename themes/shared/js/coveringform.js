@@ -1,5 +1,11 @@
 // Its covering: one family, and its choices with the reason beside each that the door rules out.
 
+import { element, setChildren, setText } from "./dom.js";
+import { verdictState } from "./figures.js";
+import { activeOf, MOST_CONFIGURATIONS } from "./state.js";
+import { capital } from "./text.js";
+import { say, verdictNode } from "./words.js";
+
 function familyCards(app) {
   const cards = Object.values(app.catalog.families).map((family) => {
     const input = element("input", { type: "radio", name: "family", value: family.id, onchange: () => app.pickFamily(family.id) });
@@ -44,7 +50,7 @@ function optionRow(app, choice, option) {
   return { choice, option, input, label, why };
 }
 
-function createCoveringForm(app) {
+export function createCoveringForm(app) {
   const cards = familyCards(app);
   const chosen = element("strong");
   const choices = element("div", { class: "choice-sets" });

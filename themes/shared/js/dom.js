@@ -13,20 +13,20 @@ function fill(node, attributes, children) {
   return node;
 }
 
-function element(name, attributes = {}, ...children) {
+export function element(name, attributes = {}, ...children) {
   return fill(document.createElement(name), attributes, children);
 }
 
-function shape(name, attributes = {}, ...children) {
+export function shape(name, attributes = {}, ...children) {
   return fill(document.createElementNS(SVG_SPACE, name), attributes, children);
 }
 
 // Writing what already stands there would make the browser lay it out again.
-function setAttribute(node, name, value) {
+export function setAttribute(node, name, value) {
   if (node.getAttribute(name) !== String(value)) node.setAttribute(name, value);
 }
 
-function setText(node, words) {
+export function setText(node, words) {
   const text = Astragal.kernel.typeset(words);
   if (node.textContent === text) return;
   if (node.firstChild) node.firstChild.data = text;
@@ -34,11 +34,11 @@ function setText(node, words) {
 }
 
 // Replacing only what differs keeps the focus and an open working where they are.
-function setChildren(node, children) {
+export function setChildren(node, children) {
   node.replaceChildren(...children.flat().filter(Boolean));
 }
 
-function later(milliseconds, task) {
+export function later(milliseconds, task) {
   let timer = 0;
   return (...values) => {
     clearTimeout(timer);
@@ -47,7 +47,7 @@ function later(milliseconds, task) {
 }
 
 // Many changes, one painted frame.
-function onFrame(task) {
+export function onFrame(task) {
   let waiting = false;
   return () => {
     if (waiting) return;

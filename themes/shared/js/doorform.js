@@ -1,6 +1,13 @@
 // Your door: start from one like it, then correct what the tape says otherwise.
 
-function radioGroup(name, legend, options, pick) {
+import { element, setText } from "./dom.js";
+import { fieldGroups, fieldOf, isPair, LAYOUTS } from "./fields.js";
+import { countField, lengthField } from "./lengthfield.js";
+import { activeOf, onSameDoor } from "./state.js";
+import { doorThumb } from "./thumb.js";
+import { doorName } from "./words.js";
+
+export function radioGroup(name, legend, options, pick) {
   const inputs = options.map(([value, words]) => {
     const input = element("input", { type: "radio", name, value, onchange: () => pick(value) });
     return { value, input, label: element("label", {}, input, element("span", {}, words)) };
@@ -52,7 +59,7 @@ function lengthGroup(title, first, more, moreTitle) {
     first.length === 0 ? null : element("div", { class: "length-grid" }, first), rest);
 }
 
-function createDoorForm(app) {
+export function createDoorForm(app) {
   const cards = doorCards(app);
   const chosen = element("strong");
   const chooser = element("details", { class: "chooser" },

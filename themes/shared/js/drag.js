@@ -1,15 +1,21 @@
 // Taking hold of a rail on the drawing itself, by mouse, pen or finger.
 
+import { shape } from "./dom.js";
+import { short } from "./draw.js";
+import { activeOf } from "./state.js";
+import { shareAlong, valueAlong } from "./travel.js";
+import { VIEWS } from "./views.js";
+
 // Turning has no way of its own on the paper: this many millimetres of hand turn it from end to end.
 const TILT_SWEEP = 400;
 const LEAST_WAY = 60;
 
-function centreOf(box) {
+export function centreOf(box) {
   return [(box.x0 + box.x1) / 2, (box.y0 + box.y1) / 2];
 }
 
 // A hold as a view shows it on the paper: elevation, section and plan look along z, x and y.
-function onPaper({ x0, x1, y0, y1, z0, z1 }, view) {
+export function onPaper({ x0, x1, y0, y1, z0, z1 }, view) {
   if (view === "elevation") return { x0, x1, y0: -y1, y1: -y0 };
   return view === "section" ? { x0: z0, x1: z1, y0: -y1, y1: -y0 } : { x0, x1, y0: z0, y1: z1 };
 }
@@ -74,7 +80,7 @@ function holdFor(app, { held, view, leg, way }, shift, unit) {
 }
 
 // The tilt's hold covers the whole covering, so the rails' holds lie over it.
-function holdsFor(app, layout, only, unit) {
+export function holdsFor(app, layout, only, unit) {
   const configuration = activeOf(app.state());
   const legs = [...app.legs()].sort((a, b) => (b.way === "turn") - (a.way === "turn"));
   const shownViews = VIEWS.filter((view) => only === "all" || only === view);

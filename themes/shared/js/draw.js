@@ -1,5 +1,7 @@
 // Marks to SVG: the same runs, paths and classes as on the static pages (configurator/drawing/svg.py).
 
+import { shape } from "./dom.js";
+
 function canJoin(mark) {
   return mark.shape !== "text" && (mark.fade === 0 || mark.fade === 1);
 }
@@ -15,7 +17,7 @@ function runsOf(marks) {
   return runs;
 }
 
-function short(value) {
+export function short(value) {
   return Math.round(value * 10) / 10;
 }
 
@@ -76,7 +78,7 @@ function sameRun(a, b) {
 }
 
 // A layer remembers its runs, so that drawing again touches only what has moved.
-function createLayer(name) {
+export function createLayer(name) {
   const group = shape("g", { class: name });
   let shown = [];
 
@@ -111,11 +113,11 @@ function circleSpan([x, y, r]) {
   return [x - r, y - r, x + r, y + r];
 }
 
-function joined(box) {
+export function joined(box) {
   return [box.x, box.y, box.width, box.height].map(short).join(" ");
 }
 
-function drawingNode(drawing, window = drawing) {
+export function drawingNode(drawing, window = drawing) {
   const layer = createLayer("drawn");
   layer.draw(drawing.marks);
   const words = `${drawing.title}. ${drawing.desc}`;
@@ -123,7 +125,7 @@ function drawingNode(drawing, window = drawing) {
 }
 
 // The rectangle that the shapes of a role (or all shapes) fill, or null where there is none.
-function extentOf(marks, role = "") {
+export function extentOf(marks, role = "") {
   let box = null;
   for (const mark of marks) {
     if (mark.shape === "text" || (role !== "" && !` ${mark.role} `.includes(` ${role} `))) continue;

@@ -56,13 +56,13 @@ const HOUSEHOLD_FIELDS = [
   ["household.outside_level", "Ground outside", "Against your floor; with a minus where it lies lower.", -3000, 1000],
 ];
 
-const LAYOUTS = [
+export const LAYOUTS = [
   ["single", "Single leaf"],
   ["pair", "Pair"],
   ["fixed-pair", "Pair, one fixed"],
   ["sidelights", "With sidelights"],
 ];
-const LITES = { muntin_columns: 6, muntin_rows: 8 };
+export const LITES = { muntin_columns: 6, muntin_rows: 8 };
 
 function limitsOf(id) {
   const { kernel } = Astragal;
@@ -71,13 +71,13 @@ function limitsOf(id) {
   return kernel.door_limits()[id];
 }
 
-function fieldOf([id, name, where, usualLeast, usualMost]) {
+export function fieldOf([id, name, where, usualLeast, usualMost]) {
   const [least, most] = limitsOf(id);
   return { id, name, where, least, most, usualLeast, usualMost };
 }
 
 // Returns the groups of fields that a door of this layout, swing and glazing has.
-function fieldGroups(door) {
+export function fieldGroups(door) {
   const glass = [...GLASS_FIELDS];
   if (door.muntin_columns > 1 || door.muntin_rows > 1) glass.push(...MUNTIN_FIELDS);
   const around = [...AROUND_FIELDS];
@@ -87,27 +87,27 @@ function fieldGroups(door) {
   return { glass, leaf: LEAF_FIELDS, handle: HANDLE_FIELDS, around, household: HOUSEHOLD_FIELDS };
 }
 
-function isPair(door) {
+export function isPair(door) {
   return door.layout === "pair" || door.layout === "fixed-pair";
 }
 
 // Why a length cannot be, in words; empty where it can.
-function impossible(field, mm, units) {
+export function impossible(field, mm, units) {
   if (mm >= field.least && mm <= field.most) return "";
   return `${field.name} must lie ${Astragal.kernel.say_span(field.least, field.most, units)}.`;
 }
 
-function unlikely(field, mm, units) {
+export function unlikely(field, mm, units) {
   if (mm >= field.usualLeast && mm <= field.usualMost) return "";
   const span = Astragal.kernel.say_span(field.usualLeast, field.usualMost, units);
   return `Unusual: most are ${span}. Measure again, or leave it if it is so.`;
 }
 
-const leafWidth = (door) => door.stile_hinge + door.stile_latch + door.glass_width + door.bead_width * 2;
-const leafHeight = (door) => door.rail_top + door.rail_bottom + door.glass_height + door.bead_width * 2;
+export const leafWidth = (door) => door.stile_hinge + door.stile_latch + door.glass_width + door.bead_width * 2;
+export const leafHeight = (door) => door.rail_top + door.rail_bottom + door.glass_height + door.bead_width * 2;
 
 // What the measurements deny each other, in words; empty where they agree.
-function contradiction(door) {
+export function contradiction(door) {
   const across = (door.muntin_columns - 1) * door.muntin_width;
   const up = (door.muntin_rows - 1) * door.muntin_width;
   const top = leafHeight(door) + door.floor_gap;

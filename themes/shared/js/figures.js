@@ -1,5 +1,11 @@
 // What you get: verdicts, figures and cautions in words, each figure's working one tap away.
 
+import { element, setChildren, setText } from "./dom.js";
+import { activeOf } from "./state.js";
+import { capital } from "./text.js";
+import { percent, sayPlace } from "./travel.js";
+import { ENGLISH, isKey, say, sayFigure, verdictNode } from "./words.js";
+
 function verdictItem(verdict, units) {
   return element("li", {},
     element("p", { class: "verdict-line" }, element("span", {}, capital(verdict.name)), verdictNode(verdict.state)),
@@ -18,7 +24,7 @@ function cautionItem(caution, units) {
   return element("li", {}, say(caution.text, units), element("cite", {}, caution.source));
 }
 
-function createFigures(app) {
+export function createFigures(app) {
   const verdicts = element("ul", { class: "verdicts" });
   const refusal = element("p", { class: "refusal", hidden: true });
   const keyFigures = element("div", { class: "figure-list" });
@@ -57,14 +63,14 @@ function createFigures(app) {
   };
 }
 
-const fits = (answer) => !Astragal.kernel.is_said(answer.refusal);
+export const fits = (answer) => !Astragal.kernel.is_said(answer.refusal);
 
-function verdictState(answer) {
+export function verdictState(answer) {
   return fits(answer) ? answer.verdicts.pass_through.state : "does not fit";
 }
 
 // The line under the drawing: what of the glass is clear just now, and the handle.
-function createNow(app) {
+export function createNow(app) {
   const glass = element("b", { class: "number" });
   const light = element("b", { class: "number" });
   const verdict = element("span", { class: "now-verdict" });
@@ -89,7 +95,7 @@ function createNow(app) {
 }
 
 // What a screen reader hears once the hand rests.
-function spokenNow(app, state) {
+export function spokenNow(app, state) {
   const configuration = activeOf(state);
   const answer = app.ask.answer(configuration);
   if (!fits(answer)) return `${app.family().name}: ${say(answer.refusal, state.units)}`;

@@ -1,5 +1,9 @@
 // Where each measurement lies on the drawing, for those that no drawing dimensions by itself.
 
+import { leafHeight, leafWidth } from "./fields.js";
+import { activeOf, measured } from "./state.js";
+import { VIEWS } from "./views.js";
+
 // Places on the paper of a leaf hung on the left; `turn` mirrors them for one hung on the right.
 function placesOf(door) {
   const width = leafWidth(door);
@@ -80,7 +84,7 @@ function ownDimension(state, id, size) {
 }
 
 // The marks to bring forward for a field: the drawings' own dimension where it shows, or else one made for it.
-function focusMarks(state, drawings, id, size, far) {
+export function focusMarks(state, drawings, id, size, far) {
   if (far) return ownDimension(state, id, size);
   const role = `focus-${id}`;
   const own = Object.fromEntries(VIEWS.map((view) =>

@@ -1,5 +1,9 @@
 // One measurement: what is typed stays as typed, what cannot be is explained beside it.
 
+import { element, setText } from "./dom.js";
+import { LITES, unlikely } from "./fields.js";
+import { measured, presetValue, textOf } from "./state.js";
+
 // The unit shown beside a text: none where the text names its own.
 function unitBeside(text, units) {
   return /[a-z"'′″]/i.test(text) ? "" : units;
@@ -10,7 +14,7 @@ function withUnit(mm, units) {
   return `${text} ${unitBeside(text, units)}`.trimEnd();
 }
 
-function lengthField(app, field) {
+export function lengthField(app, field) {
   const id = `field-${field.id.replace(".", "-")}`;
   const input = element("input", {
     id, type: "text", autocomplete: "off", spellcheck: "false", "aria-describedby": `${id}-where ${id}-note`,
@@ -47,7 +51,7 @@ function lengthField(app, field) {
   };
 }
 
-function countField(app, id, name) {
+export function countField(app, id, name) {
   const counts = Array.from({ length: LITES[id] }, (_, i) => String(i + 1));
   const select = element("select", { id: `field-${id}`, onchange: () => app.setWord(id, Number(select.value)) },
     counts.map((count) => element("option", { value: count }, count)));

@@ -1,5 +1,7 @@
 // A QR code of plain bytes (ISO/IEC 18004, byte mode), drawn as one SVG path.
 
+import { shape } from "./dom.js";
+
 // Level M, versions 1 to 25: error correction codewords a block, and the number of blocks.
 // A larger code no longer reads well from a sheet of paper.
 const QR_CORRECTION = [10, 16, 26, 18, 24, 16, 18, 22, 22, 26, 30, 22, 22, 24, 24, 28, 28, 26, 26, 26, 26, 28, 28, 28, 28];
@@ -257,7 +259,7 @@ function qrModules(text) {
   return grid.dark;
 }
 
-function qrDrawing(text, title) {
+export function qrDrawing(text, title) {
   const rows = qrModules(text);
   if (!rows) return null;
   const quiet = 4;

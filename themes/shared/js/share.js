@@ -1,5 +1,8 @@
 // Pass it on: the address holds everything. Nothing is sent; only "keep" writes to this device.
 
+import { element, setChildren, setText } from "./dom.js";
+import { qrDrawing } from "./qr.js";
+
 const KEEP_KEY = "astragal-kept-door";
 
 function storage(task) {
@@ -10,7 +13,7 @@ function storage(task) {
   }
 }
 
-function createShare(app) {
+export function createShare(app) {
   const address = element("textarea", { id: "share-address", readonly: true, rows: "4", spellcheck: "false", onfocus: () => address.select() });
   const said = element("p", { class: "note", role: "status" });
   const code = element("div", { class: "code" });
@@ -89,6 +92,6 @@ function createShare(app) {
   };
 }
 
-function keptFragment() {
+export function keptFragment() {
   return storage((box) => box.getItem(KEEP_KEY)) ?? "";
 }

@@ -1,5 +1,17 @@
 // The printed sheet: drawings in true millimetres of paper, title block, figures, cautions, date and link.
 
+import { comparedDrawings, comparisonTables } from "./compare.js";
+import { element, setChildren, shape } from "./dom.js";
+import { createLayer, drawingNode, joined, short } from "./draw.js";
+import { fits } from "./figures.js";
+import { qrDrawing } from "./qr.js";
+import { arranged, bareBox, unionOf } from "./stage.js";
+import { activeOf, familyOf } from "./state.js";
+import { capital, LETTERS } from "./text.js";
+import { sayPlace, sayShare, shareOf } from "./travel.js";
+import { VIEWS } from "./views.js";
+import { choicesInWords, doorName, say, sayFigure, verdictNode } from "./words.js";
+
 const PAPER = { width: 126, height: 164 };
 const COMPARED = { width: 184, height: 80 };
 
@@ -98,7 +110,7 @@ function comparisonPage(app, state) {
     ruler(state.units));
 }
 
-function createSheets(app) {
+export function createSheets(app) {
   const node = element("div", { class: "sheets", "aria-hidden": "true" });
   let wanted = "sheets";
   return {

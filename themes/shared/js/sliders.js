@@ -1,5 +1,11 @@
 // The travel as sliders: one a moving part, with where it meets the handle marked on it.
 
+import { element, setAttribute, setChildren, setText } from "./dom.js";
+import { activeOf, closedPlace, openPlace } from "./state.js";
+import { capital } from "./text.js";
+import { samePlace, sayPart, shareAlong, valueAlong } from "./travel.js";
+import { verdictNode } from "./words.js";
+
 // The stretch of a leg on which the covering and the handle meet, or null.
 function meeting(answer, leg) {
   const verdict = answer.verdicts.pass_through;
@@ -30,7 +36,7 @@ function sliderRow(app, leg) {
   return { leg, input, output, mark, node };
 }
 
-function createTravel(app) {
+export function createTravel(app) {
   const rows = element("div", { class: "slider-rows" });
   const openButton = element("button", { type: "button", class: "end", onclick: () => app.goTo("open") }, "Open");
   const closedButton = element("button", { type: "button", class: "end", onclick: () => app.goTo("closed") }, "Closed");

@@ -1,5 +1,12 @@
 // The drawing table: elevation, section and plan on one sheet, to one scale, on shared axes.
 
+import { element, onFrame, shape } from "./dom.js";
+import { centreOf, holdsFor, onPaper } from "./drag.js";
+import { createLayer, extentOf, joined, short } from "./draw.js";
+import { focusMarks } from "./focus.js";
+import { activeOf } from "./state.js";
+import { VIEWS } from "./views.js";
+
 const SHEET_GAP = 70;
 const FINGER = 44;
 // Letters smaller than this on the screen say nothing: the sheet is then shown without its annotation.
@@ -7,7 +14,7 @@ const LEAST_LETTERS = 7;
 const FOCUS_LETTERS = 13;
 const ANNOTATION = ["dim", "tick", "dim-text", "label", "axis-line", "swing"];
 
-function unionOf(boxes) {
+export function unionOf(boxes) {
   const x = Math.min(...boxes.map((box) => box.x));
   const y = Math.min(...boxes.map((box) => box.y));
   return {
@@ -19,7 +26,7 @@ function unionOf(boxes) {
 }
 
 // Section to the right of the elevation at the same heights, plan below it at the same widths.
-function arranged({ elevation, section, plan }) {
+export function arranged({ elevation, section, plan }) {
   const { kernel } = Astragal;
   const shifts = {
     elevation: { dx: 0, dy: 0 },
@@ -31,7 +38,7 @@ function arranged({ elevation, section, plan }) {
   return { shifts, boxes, whole: unionOf(Object.values(boxes)) };
 }
 
-function bareBox(drawing) {
+export function bareBox(drawing) {
   const shapes = drawing.marks.filter((mark) => !mark.role.split(" ").some((role) => ANNOTATION.includes(role)));
   const { x0, x1, y0, y1 } = extentOf(shapes);
   return { x: x0 - 30, y: y0 - 30, width: x1 - x0 + 60, height: y1 - y0 + 60 };
@@ -42,7 +49,7 @@ function bareWindows(manyDrawings) {
   return Object.fromEntries(VIEWS.map((view) => [view, unionOf(manyDrawings.map((drawings) => bareBox(drawings[view])))]));
 }
 
-function createStage(app) {
+export function createStage(app) {
   const layersCalled = (name) => Object.fromEntries(VIEWS.map((view) => [view, createLayer(name)]));
   const still = layersCalled("still");
   const moving = layersCalled("moving");

@@ -4,7 +4,10 @@
 // The first four are what a link holds. `typed` keeps each length as its writer spelled it,
 // `drafts` what is not (yet) a sound length, with the reason.
 
-const MOST_CONFIGURATIONS = 4;
+import { contradiction, impossible, isPair } from "./fields.js";
+import { capital } from "./text.js";
+
+export const MOST_CONFIGURATIONS = 4;
 
 // What a door that never had a part is given when the part comes to it (mm, usual sizes).
 const NEW_PARTS = {
@@ -16,53 +19,53 @@ const NEW_PARTS = {
   out: { stop_lap: 12 },
 };
 
-function stateFrom(opened) {
+export function stateFrom(opened) {
   return { ...opened, typed: {}, drafts: {} };
 }
 
-function linked({ units, active, household, configurations }) {
+export function linked({ units, active, household, configurations }) {
   return { units, active, household, configurations };
 }
 
-function activeOf(state) {
+export function activeOf(state) {
   return state.configurations[state.active];
 }
 
-function familyOf(catalog, configuration) {
+export function familyOf(catalog, configuration) {
   return catalog.families[configuration.family];
 }
 
-function numbersOf(catalog, configuration) {
+export function numbersOf(catalog, configuration) {
   return Astragal.kernel.resolve(familyOf(catalog, configuration), configuration.choices);
 }
 
-function legsOf(catalog, configuration) {
+export function legsOf(catalog, configuration) {
   return Astragal.kernel.family_legs(familyOf(catalog, configuration), numbersOf(catalog, configuration));
 }
 
-function openPlace(catalog, configuration) {
+export function openPlace(catalog, configuration) {
   return Astragal.kernel.open_position(numbersOf(catalog, configuration));
 }
 
-function closedPlace(catalog, configuration) {
+export function closedPlace(catalog, configuration) {
   return Astragal.kernel.closed_position(numbersOf(catalog, configuration));
 }
 
-function measured(state, id) {
+export function measured(state, id) {
   const { door } = activeOf(state);
   if (id.startsWith("handle.")) return door.handle[id.slice(7)];
   if (id.startsWith("household.")) return state.household[id.slice(10)];
   return door[id];
 }
 
-function presetValue(catalog, state, id) {
+export function presetValue(catalog, state, id) {
   const { door } = activeOf(state);
   if (id.startsWith("handle.")) return catalog.handles[door.handle.id][id.slice(7)];
   if (id.startsWith("household.")) return catalog.household[id.slice(10)];
   return catalog.doors[door.id][id];
 }
 
-function isCorrected(catalog, door) {
+export function isCorrected(catalog, door) {
   const { handle, ...rest } = door;
   const { handle: presetHandle, ...preset } = catalog.doors[door.id];
   return JSON.stringify([rest, handle]) !== JSON.stringify([preset, presetHandle]);
@@ -73,7 +76,7 @@ function withActive(state, change) {
   return { ...state, configurations };
 }
 
-function onSameDoor(state) {
+export function onSameDoor(state) {
   const door = JSON.stringify(activeOf(state).door);
   return state.configurations.map((one) => JSON.stringify(one.door) === door);
 }
@@ -84,11 +87,11 @@ function withDoor(state, door) {
   return { ...state, configurations: state.configurations.map((one, i) => (same[i] ? { ...one, door } : one)) };
 }
 
-function withPreset(catalog, state, id) {
+export function withPreset(catalog, state, id) {
   return { ...withDoor(state, catalog.doors[id]), typed: {}, drafts: {} };
 }
 
-function withHandle(catalog, state, id) {
+export function withHandle(catalog, state, id) {
   return { ...withDoor(state, { ...activeOf(state).door, handle: catalog.handles[id] }), drafts: {} };
 }
 
@@ -97,7 +100,7 @@ function missingParts(door, parts) {
 }
 
 // A word or a count of the door: what it now has of new parts gets a usual size.
-function withDoorWord(state, id, value) {
+export function withDoorWord(state, id, value) {
   const door = { ...activeOf(state).door, [id]: value };
   if (id === "layout") {
     Object.assign(door, missingParts(door, NEW_PARTS[value]));
@@ -131,7 +134,7 @@ function objection(state, field, { sound, fault, mm }) {
 }
 
 // Takes what was typed: a sound length moves the door, anything else waits in the field with its reason.
-function withTyped(state, field, text) {
+export function withTyped(state, field, text) {
   const length = Astragal.kernel.written_length(text, state.units);
   const why = objection(state, field, length);
   if (why) return { ...state, drafts: { ...state.drafts, [field.id]: { text, why } } };
@@ -140,12 +143,12 @@ function withTyped(state, field, text) {
   return { ...withLength(state, field.id, mm), typed, drafts: withoutKey(state.drafts, field.id) };
 }
 
-function withPresetLength(catalog, state, id) {
+export function withPresetLength(catalog, state, id) {
   const next = withLength(state, id, presetValue(catalog, state, id));
   return { ...next, typed: withoutKey(state.typed, id), drafts: withoutKey(state.drafts, id) };
 }
 
-function textOf(state, id) {
+export function textOf(state, id) {
   if (state.drafts[id]) return state.drafts[id].text;
   const mm = measured(state, id);
   const typed = state.typed[id];
@@ -153,16 +156,16 @@ function textOf(state, id) {
   return Astragal.kernel.write_length(mm, state.units);
 }
 
-function withUnits(state, units) {
+export function withUnits(state, units) {
   return { ...state, units, drafts: {} };
 }
 
-function withFamily(catalog, state, family) {
+export function withFamily(catalog, state, family) {
   const next = withActive(state, { family, choices: {} });
   return withActive(next, { place: openPlace(catalog, activeOf(next)) });
 }
 
-function endPlace(catalog, configuration, end) {
+export function endPlace(catalog, configuration, end) {
   return (end === "open" ? openPlace : closedPlace)(catalog, configuration);
 }
 
@@ -179,33 +182,33 @@ function fittedPlace(catalog, configuration) {
   };
 }
 
-function withChoice(catalog, state, choice, option) {
+export function withChoice(catalog, state, choice, option) {
   const next = withActive(state, { choices: { ...activeOf(state).choices, [choice]: option } });
   return withActive(next, { place: fittedPlace(catalog, activeOf(next)) });
 }
 
-function withPlace(state, place) {
+export function withPlace(state, place) {
   return withActive(state, { place });
 }
 
-function withAnother(state) {
+export function withAnother(state) {
   if (state.configurations.length >= MOST_CONFIGURATIONS) return state;
   const configurations = [...state.configurations, { ...activeOf(state) }];
   return { ...state, configurations, active: configurations.length - 1, drafts: {} };
 }
 
-function withoutOne(state, index) {
+export function withoutOne(state, index) {
   const configurations = state.configurations.filter((_, i) => i !== index);
   if (configurations.length === 0) return state;
   const active = Math.min(state.active > index ? state.active - 1 : state.active, configurations.length - 1);
   return { ...state, configurations, active, drafts: {}, typed: {} };
 }
 
-function withShown(state, index) {
+export function withShown(state, index) {
   return { ...state, active: index, drafts: {}, typed: {} };
 }
 
-function createStore(first) {
+export function createStore(first) {
   let state = first;
   const followers = [];
   return {

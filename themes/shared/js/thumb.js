@@ -1,5 +1,9 @@
 // A door in a few lines, for the cards to choose from.
 
+import { shape } from "./dom.js";
+import { joined, short } from "./draw.js";
+import { isPair, leafHeight, leafWidth } from "./fields.js";
+
 function boxPath(x, y, width, height) {
   return `M${short(x)} ${short(y)}h${short(width)}v${short(height)}h${short(-width)}z`;
 }
@@ -24,7 +28,7 @@ function sidelightPath(door, x) {
 }
 
 // All doors stand on one floor and to one scale; the window is as high as the highest door is likely to be.
-function doorThumb(door) {
+export function doorThumb(door) {
   const width = leafWidth(door);
   const height = leafHeight(door);
   const left = door.hinge_side === "left";

@@ -1,6 +1,8 @@
 // The kernel's answers and drawings, each asked for once while nothing that goes in has changed.
 
-const VIEWS = ["elevation", "section", "plan"];
+import { endPlace, familyOf } from "./state.js";
+
+export const VIEWS = ["elevation", "section", "plan"];
 
 function remembered(limit, work) {
   const known = new Map();
@@ -13,7 +15,7 @@ function remembered(limit, work) {
   };
 }
 
-function createAsker(catalog, household) {
+export function createAsker(catalog, household) {
   const { kernel } = Astragal;
   // A state's objects never change, so each is known by a number of its own.
   const numbered = new WeakMap();

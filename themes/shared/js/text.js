@@ -1,0 +1,8 @@
+// How words look on the page.
+
+// What the configurations are called.
+export const LETTERS = ["A", "B", "C", "D"];
+
+export function capital(text) {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
