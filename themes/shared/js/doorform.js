@@ -1,3 +1,4 @@
+// @ts-nocheck
 // Your door: start from one like it, then correct what the tape says otherwise.
 
 import { element, setText } from "./dom.js";

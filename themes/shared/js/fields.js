@@ -1,3 +1,4 @@
+// @ts-nocheck
 // What the tape takes: each field with its name, where it is measured, and what is usual (mm).
 // What is possible at all comes from the kernel, which reads links by the same limits.
 

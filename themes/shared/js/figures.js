@@ -6,12 +6,21 @@ import { capital } from "./text.js";
 import { percent, sayPlace } from "./travel.js";
 import { ENGLISH, isKey, say, sayFigure, verdictNode } from "./words.js";
 
+/**
+ * @param {Astragal.Verdict} verdict
+ * @param {string} units
+ */
 function verdictItem(verdict, units) {
   return element("li", {},
     element("p", { class: "verdict-line" }, element("span", {}, capital(verdict.name)), verdictNode(verdict.state)),
     element("p", { class: "why" }, say(verdict.why, units)));
 }
 
+/**
+ * @param {Astragal.Figure} figure
+ * @param {string} units
+ * @param {boolean} opened
+ */
 function figureItem(figure, units, opened) {
   const rule = capital(Astragal.kernel.say_rule(figure, ENGLISH, units));
   const sum = Astragal.kernel.say_sum(figure, ENGLISH, units);
@@ -20,10 +29,18 @@ function figureItem(figure, units, opened) {
     element("div", { class: "working" }, element("p", {}, rule), element("p", { class: "sum" }, sum)));
 }
 
+/**
+ * @param {Astragal.Caution} caution
+ * @param {string} units
+ */
 function cautionItem(caution, units) {
   return element("li", {}, say(caution.text, units), element("cite", {}, caution.source));
 }
 
+/**
+ * @param {App} app
+ * @returns {PagePart}
+ */
 export function createFigures(app) {
   const verdicts = element("ul", { class: "verdicts" });
   const refusal = element("p", { class: "refusal", hidden: true });
@@ -39,7 +56,7 @@ export function createFigures(app) {
     element("h2", { id: "panel-figures" }, "What you get"), refusal, sound, cautionBlock);
 
   function opened() {
-    return new Set([...sound.querySelectorAll(".figure[open]")].map((one) => one.dataset.figure));
+    return new Set([...sound.querySelectorAll(".figure[open]")].map((one) => one.getAttribute("data-figure")));
   }
 
   return {
@@ -51,7 +68,7 @@ export function createFigures(app) {
       sound.hidden = !fits(answer);
       const open = opened();
       setChildren(verdicts, Object.values(answer.verdicts).map((one) => verdictItem(one, state.units)));
-      const items = (list) => list.map((one) => figureItem(one, state.units, open.has(one.id)));
+      const items = (/** @type {Astragal.Figure[]} */ list) => list.map((one) => figureItem(one, state.units, open.has(one.id)));
       const figures = Object.values(answer.figures);
       const others = figures.filter((one) => !isKey(one.id));
       setChildren(keyFigures, items(figures.filter((one) => isKey(one.id))));
@@ -63,13 +80,18 @@ export function createFigures(app) {
   };
 }
 
-export const fits = (answer) => !Astragal.kernel.is_said(answer.refusal);
+export const fits = (/** @type {Astragal.Answer} */ answer) => !Astragal.kernel.is_said(answer.refusal);
 
+/** @param {Astragal.Answer} answer */
 export function verdictState(answer) {
   return fits(answer) ? answer.verdicts.pass_through.state : "does not fit";
 }
 
-// The line under the drawing: what of the glass is clear just now, and the handle.
+/**
+ * The line under the drawing: what of the glass is clear just now, and the handle.
+ * @param {App} app
+* @returns {PagePart}
+ */
 export function createNow(app) {
   const glass = element("b", { class: "number" });
   const light = element("b", { class: "number" });
@@ -94,7 +116,11 @@ export function createNow(app) {
   };
 }
 
-// What a screen reader hears once the hand rests.
+/**
+ * What a screen reader hears once the hand rests.
+ * @param {App} app
+ * @param {PageState} state
+ */
 export function spokenNow(app, state) {
   const configuration = activeOf(state);
   const answer = app.ask.answer(configuration);
@@ -103,7 +129,7 @@ export function spokenNow(app, state) {
   const verdict = answer.verdicts.pass_through;
   return [
     sayPlace(app.catalog, configuration),
-    `${percent(now.visible)} of the glass clear`,
+    `${percent(now?.visible ?? 0)} of the glass clear`,
     `${capital(verdict.name)}: ${verdict.state}`,
   ].join(". ");
 }

@@ -1,3 +1,4 @@
+// @ts-nocheck
 // Where each measurement lies on the drawing, for those that no drawing dimensions by itself.
 
 import { leafHeight, leafWidth } from "./fields.js";

@@ -1,3 +1,4 @@
+// @ts-nocheck
 // One measurement: what is typed stays as typed, what cannot be is explained beside it.
 
 import { element, setText } from "./dom.js";

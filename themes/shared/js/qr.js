@@ -8,6 +8,9 @@ const QR_CORRECTION = [10, 16, 26, 18, 24, 16, 18, 22, 22, 26, 30, 22, 22, 24, 2
 const QR_BLOCKS = [1, 1, 1, 2, 2, 4, 4, 4, 5, 5, 5, 8, 9, 9, 10, 10, 11, 13, 14, 16, 17, 17, 18, 20, 21];
 const QR_LEVEL = 0;
 
+/** @typedef {ReturnType<typeof emptyGrid>} Grid */
+
+/** @type {((x: number, y: number) => number)[]} */
 const QR_MASKS = [
   (x, y) => (x + y) % 2,
   (x, y) => y % 2,
@@ -19,6 +22,10 @@ const QR_MASKS = [
   (x, y) => (((x + y) % 2) + ((x * y) % 3)) % 2,
 ];
 
+/**
+ * @param {number} a
+ * @param {number} b
+ */
 function fieldProduct(a, b) {
   let product = 0;
   for (let bit = 7; bit >= 0; bit--) {
@@ -28,6 +35,7 @@ function fieldProduct(a, b) {
   return product;
 }
 
+/** @param {number} degree */
 function correctionDivisor(degree) {
   const divisor = new Uint8Array(degree);
   divisor[degree - 1] = 1;
@@ -41,6 +49,10 @@ function correctionDivisor(degree) {
   return divisor;
 }
 
+/**
+ * @param {number[]} block
+ * @param {Uint8Array} divisor
+ */
 function correctionOf(block, divisor) {
   const remainder = new Array(divisor.length).fill(0);
   for (const byte of block) {
@@ -51,6 +63,7 @@ function correctionOf(block, divisor) {
   return remainder;
 }
 
+/** @param {number} version */
 function alignmentPlaces(version) {
   if (version === 1) return [];
   const count = Math.floor(version / 7) + 2;
@@ -59,7 +72,10 @@ function alignmentPlaces(version) {
   return [6, ...Array.from({ length: count - 1 }, (_, i) => last - step * (count - 2 - i))];
 }
 
-// The codewords a version holds are what its patterns leave free: counted, not tabled.
+/**
+ * The codewords a version holds are what its patterns leave free: counted, not tabled.
+ * @param {number} version
+ */
 function freeWords(version) {
   const grid = emptyGrid(version * 4 + 17);
   putPatterns(grid, version);
@@ -67,15 +83,20 @@ function freeWords(version) {
   return Math.floor(free / 8);
 }
 
+/** @param {number} version */
 function dataBytes(version) {
   return freeWords(version) - QR_CORRECTION[version - 1] * QR_BLOCKS[version - 1];
 }
 
+/** @param {number} version */
 function lengthBits(version) {
   return version < 10 ? 8 : 16;
 }
 
-// The smallest version that holds so many bytes, or 0.
+/**
+ * The smallest version that holds so many bytes, or 0.
+ * @param {number} length
+ */
 function versionFor(length) {
   for (let version = 1; version <= QR_BLOCKS.length; version++) {
     if (length * 8 + 4 + lengthBits(version) <= dataBytes(version) * 8) return version;
@@ -83,9 +104,14 @@ function versionFor(length) {
   return 0;
 }
 
+/**
+ * @param {Uint8Array} bytes
+ * @param {number} version
+ */
 function dataWords(bytes, version) {
+  /** @type {number[]} */
   const bits = [];
-  const put = (value, count) => {
+  const put = (/** @type {number} */ value, /** @type {number} */ count) => {
     for (let i = count - 1; i >= 0; i--) bits.push((value >>> i) & 1);
   };
   put(4, 4);
@@ -99,6 +125,10 @@ function dataWords(bytes, version) {
     bits.slice(i * 8, i * 8 + 8).reduce((byte, bit) => byte * 2 + bit, 0));
 }
 
+/**
+ * @param {number[]} words
+ * @param {number} version
+ */
 function withCorrection(words, version) {
   const count = QR_BLOCKS[version - 1];
   const degree = QR_CORRECTION[version - 1];
@@ -121,6 +151,7 @@ function withCorrection(words, version) {
   return woven;
 }
 
+/** @param {number} size */
 function emptyGrid(size) {
   return {
     size,
@@ -129,12 +160,23 @@ function emptyGrid(size) {
   };
 }
 
+/**
+ * @param {Grid} grid
+ * @param {number} x
+ * @param {number} y
+ * @param {unknown} dark
+ */
 function setFixed(grid, x, y, dark) {
   if (x < 0 || y < 0 || x >= grid.size || y >= grid.size) return;
   grid.dark[y][x] = dark ? 1 : 0;
   grid.fixed[y][x] = 1;
 }
 
+/**
+ * @param {Grid} grid
+ * @param {number} cx
+ * @param {number} cy
+ */
 function putFinder(grid, cx, cy) {
   for (let dy = -4; dy <= 4; dy++) {
     for (let dx = -4; dx <= 4; dx++) {
@@ -144,6 +186,10 @@ function putFinder(grid, cx, cy) {
   }
 }
 
+/**
+ * @param {Grid} grid
+ * @param {number} version
+ */
 function putAlignment(grid, version) {
   const places = alignmentPlaces(version);
   const last = places.length - 1;
@@ -156,15 +202,25 @@ function putAlignment(grid, version) {
   }));
 }
 
+/**
+ * @param {number} value
+ * @param {number} steps
+ * @param {number} divisor
+ * @param {number} shift
+ */
 function checked(value, steps, divisor, shift) {
   let remainder = value;
   for (let i = 0; i < steps; i++) remainder = (remainder << 1) ^ ((remainder >>> (steps - 1)) * divisor);
   return (value << shift) | remainder;
 }
 
+/**
+ * @param {Grid} grid
+ * @param {number} mask
+ */
 function putFormat(grid, mask) {
   const bits = checked((QR_LEVEL << 3) | mask, 10, 0x537, 10) ^ 0x5412;
-  const bit = (i) => (bits >>> i) & 1;
+  const bit = (/** @type {number} */ i) => (bits >>> i) & 1;
   const size = grid.size;
   for (let i = 0; i <= 5; i++) setFixed(grid, 8, i, bit(i));
   setFixed(grid, 8, 7, bit(6));
@@ -176,6 +232,10 @@ function putFormat(grid, mask) {
   setFixed(grid, 8, size - 8, 1);
 }
 
+/**
+ * @param {Grid} grid
+ * @param {number} version
+ */
 function putVersion(grid, version) {
   if (version < 7) return;
   const bits = checked(version, 12, 0x1f25, 12);
@@ -187,6 +247,10 @@ function putVersion(grid, version) {
   }
 }
 
+/**
+ * @param {Grid} grid
+ * @param {number} version
+ */
 function putPatterns(grid, version) {
   for (let i = 0; i < grid.size; i++) {
     setFixed(grid, 6, i, i % 2 === 0);
@@ -200,6 +264,10 @@ function putPatterns(grid, version) {
   putVersion(grid, version);
 }
 
+/**
+ * @param {Grid} grid
+ * @param {number[]} words
+ */
 function putWords(grid, words) {
   let i = 0;
   for (let right = grid.size - 1; right >= 1; right -= 2) {
@@ -216,6 +284,10 @@ function putWords(grid, words) {
   }
 }
 
+/**
+ * @param {Grid} grid
+ * @param {number} mask
+ */
 function applyMask(grid, mask) {
   for (let y = 0; y < grid.size; y++) {
     for (let x = 0; x < grid.size; x++) {
@@ -224,7 +296,10 @@ function applyMask(grid, mask) {
   }
 }
 
-// Even squares confuse a reader most: the mask that leaves the fewest is taken.
+/**
+ * Even squares confuse a reader most: the mask that leaves the fewest is taken.
+ * @param {Grid} grid
+ */
 function evenSquares(grid) {
   const { size, dark } = grid;
   let count = 0;
@@ -237,7 +312,10 @@ function evenSquares(grid) {
   return count;
 }
 
-// Returns rows of 0 and 1, or null where the text is too long for any code.
+/**
+ * Returns rows of 0 and 1, or null where the text is too long for any code.
+ * @param {string} text
+ */
 function qrModules(text) {
   const bytes = new TextEncoder().encode(text);
   const version = versionFor(bytes.length);
@@ -259,6 +337,10 @@ function qrModules(text) {
   return grid.dark;
 }
 
+/**
+ * @param {string} text
+ * @param {string} title
+ */
 export function qrDrawing(text, title) {
   const rows = qrModules(text);
   if (!rows) return null;

@@ -10,6 +10,7 @@ import { capital } from "./text.js";
 export const MOST_CONFIGURATIONS = 4;
 
 // What a door that never had a part is given when the part comes to it (mm, usual sizes).
+/** @type {Record<string, Numbers>} */
 const NEW_PARTS = {
   pair: { meeting_gap: 3 },
   "fixed-pair": { meeting_gap: 3 },
@@ -19,91 +20,164 @@ const NEW_PARTS = {
   out: { stop_lap: 12 },
 };
 
+/**
+ * @param {Astragal.State} opened
+ * @returns {PageState}
+ */
 export function stateFrom(opened) {
   return { ...opened, typed: {}, drafts: {} };
 }
 
+/**
+ * @param {Astragal.State} state
+ * @returns {Astragal.State}
+ */
 export function linked({ units, active, household, configurations }) {
   return { units, active, household, configurations };
 }
 
+/** @param {PageState} state */
 export function activeOf(state) {
   return state.configurations[state.active];
 }
 
+/**
+ * @param {Astragal.PageCatalog} catalog
+ * @param {Astragal.Configuration} configuration
+ */
 export function familyOf(catalog, configuration) {
   return catalog.families[configuration.family];
 }
 
+/**
+ * @param {Astragal.PageCatalog} catalog
+ * @param {Astragal.Configuration} configuration
+ */
 export function numbersOf(catalog, configuration) {
   return Astragal.kernel.resolve(familyOf(catalog, configuration), configuration.choices);
 }
 
+/**
+ * @param {Astragal.PageCatalog} catalog
+ * @param {Astragal.Configuration} configuration
+ */
 export function legsOf(catalog, configuration) {
   return Astragal.kernel.family_legs(familyOf(catalog, configuration), numbersOf(catalog, configuration));
 }
 
+/**
+ * @param {Astragal.PageCatalog} catalog
+ * @param {Astragal.Configuration} configuration
+ */
 export function openPlace(catalog, configuration) {
   return Astragal.kernel.open_position(numbersOf(catalog, configuration));
 }
 
+/**
+ * @param {Astragal.PageCatalog} catalog
+ * @param {Astragal.Configuration} configuration
+ */
 export function closedPlace(catalog, configuration) {
   return Astragal.kernel.closed_position(numbersOf(catalog, configuration));
 }
 
+/**
+ * @param {PageState} state
+ * @param {string} id
+* @returns {number}
+ */
 export function measured(state, id) {
-  const { door } = activeOf(state);
+  const { door, household } = /** @type {any} */ ({ ...activeOf(state), household: state.household });
   if (id.startsWith("handle.")) return door.handle[id.slice(7)];
-  if (id.startsWith("household.")) return state.household[id.slice(10)];
+  if (id.startsWith("household.")) return household[id.slice(10)];
   return door[id];
 }
 
+/**
+ * @param {Astragal.PageCatalog} catalog
+ * @param {PageState} state
+ * @param {string} id
+* @returns {number}
+ */
 export function presetValue(catalog, state, id) {
   const { door } = activeOf(state);
-  if (id.startsWith("handle.")) return catalog.handles[door.handle.id][id.slice(7)];
-  if (id.startsWith("household.")) return catalog.household[id.slice(10)];
-  return catalog.doors[door.id][id];
+  const { handles, household, doors } = /** @type {any} */ (catalog);
+  if (id.startsWith("handle.")) return handles[door.handle.id][id.slice(7)];
+  if (id.startsWith("household.")) return household[id.slice(10)];
+  return doors[door.id][id];
 }
 
+/**
+ * @param {Astragal.PageCatalog} catalog
+ * @param {Astragal.Door} door
+ */
 export function isCorrected(catalog, door) {
   const { handle, ...rest } = door;
   const { handle: presetHandle, ...preset } = catalog.doors[door.id];
   return JSON.stringify([rest, handle]) !== JSON.stringify([preset, presetHandle]);
 }
 
+/**
+ * @param {PageState} state
+ * @param {Partial<Astragal.Configuration>} change
+ */
 function withActive(state, change) {
   const configurations = state.configurations.map((one, i) => (i === state.active ? { ...one, ...change } : one));
   return { ...state, configurations };
 }
 
+/** @param {PageState} state */
 export function onSameDoor(state) {
   const door = JSON.stringify(activeOf(state).door);
   return state.configurations.map((one) => JSON.stringify(one.door) === door);
 }
 
-// Configurations compared on one and the same door stay on it when it is corrected.
+/**
+ * Configurations compared on one and the same door stay on it when it is corrected.
+ * @param {PageState} state
+ * @param {Astragal.Door} door
+ */
 function withDoor(state, door) {
   const same = onSameDoor(state);
   return { ...state, configurations: state.configurations.map((one, i) => (same[i] ? { ...one, door } : one)) };
 }
 
+/**
+ * @param {Astragal.PageCatalog} catalog
+ * @param {PageState} state
+ * @param {string} id
+ */
 export function withPreset(catalog, state, id) {
   return { ...withDoor(state, catalog.doors[id]), typed: {}, drafts: {} };
 }
 
+/**
+ * @param {Astragal.PageCatalog} catalog
+ * @param {PageState} state
+ * @param {string} id
+ */
 export function withHandle(catalog, state, id) {
   return { ...withDoor(state, { ...activeOf(state).door, handle: catalog.handles[id] }), drafts: {} };
 }
 
+/**
+ * @param {any} door
+ * @param {Numbers} parts
+ */
 function missingParts(door, parts) {
   return Object.fromEntries(Object.entries(parts).filter(([id]) => door[id] === 0));
 }
 
-// A word or a count of the door: what it now has of new parts gets a usual size.
+/**
+ * A word or a count of the door: what it now has of new parts gets a usual size.
+ * @param {PageState} state
+ * @param {string} id
+ * @param {string | number | boolean} value
+ */
 export function withDoorWord(state, id, value) {
   const door = { ...activeOf(state).door, [id]: value };
   if (id === "layout") {
-    Object.assign(door, missingParts(door, NEW_PARTS[value]));
+    Object.assign(door, missingParts(door, NEW_PARTS[String(value)]));
     if (!isPair(door)) door.passive_handle = false;
   }
   if (id === "swing") Object.assign(door, value === "out" ? missingParts(door, NEW_PARTS.out) : { stop_lap: 0 });
@@ -111,6 +185,11 @@ export function withDoorWord(state, id, value) {
   return contradiction(door) === "" ? { ...withDoor(state, door), drafts: {} } : state;
 }
 
+/**
+ * @param {PageState} state
+ * @param {string} id
+ * @param {number} mm
+ */
 function withLength(state, id, mm) {
   if (id.startsWith("household.")) return { ...state, household: { ...state.household, [id.slice(10)]: mm } };
   const { door } = activeOf(state);
@@ -118,12 +197,21 @@ function withLength(state, id, mm) {
   return withDoor(state, { ...door, [id]: mm });
 }
 
+/**
+ * @param {Record<string, any>} record
+ * @param {string} key
+ */
 function withoutKey(record, key) {
   const { [key]: _, ...rest } = record;
   return rest;
 }
 
-// Why a text cannot be this field's length; empty where it can.
+/**
+ * Why a text cannot be this field's length; empty where it can.
+ * @param {PageState} state
+ * @param {Field} field
+ * @param {Astragal.Length} length
+ */
 function objection(state, field, { sound, fault, mm }) {
   if (!sound) {
     const advice = `Write a length such as ${state.units === "mm" ? "571 or 22 1/2 in" : "22 1/2, 22.5 or 571 mm"}.`;
@@ -133,7 +221,12 @@ function objection(state, field, { sound, fault, mm }) {
   return why === "" ? "" : `${why} The drawing keeps the last sound measurement.`;
 }
 
-// Takes what was typed: a sound length moves the door, anything else waits in the field with its reason.
+/**
+ * Takes what was typed: a sound length moves the door, anything else waits in the field with its reason.
+ * @param {PageState} state
+ * @param {Field} field
+ * @param {string} text
+ */
 export function withTyped(state, field, text) {
   const length = Astragal.kernel.written_length(text, state.units);
   const why = objection(state, field, length);
@@ -143,11 +236,20 @@ export function withTyped(state, field, text) {
   return { ...withLength(state, field.id, mm), typed, drafts: withoutKey(state.drafts, field.id) };
 }
 
+/**
+ * @param {Astragal.PageCatalog} catalog
+ * @param {PageState} state
+ * @param {string} id
+ */
 export function withPresetLength(catalog, state, id) {
   const next = withLength(state, id, presetValue(catalog, state, id));
   return { ...next, typed: withoutKey(state.typed, id), drafts: withoutKey(state.drafts, id) };
 }
 
+/**
+ * @param {PageState} state
+ * @param {string} id
+ */
 export function textOf(state, id) {
   if (state.drafts[id]) return state.drafts[id].text;
   const mm = measured(state, id);
@@ -156,20 +258,38 @@ export function textOf(state, id) {
   return Astragal.kernel.write_length(mm, state.units);
 }
 
+/**
+ * @param {PageState} state
+ * @param {string} units
+ */
 export function withUnits(state, units) {
   return { ...state, units, drafts: {} };
 }
 
+/**
+ * @param {Astragal.PageCatalog} catalog
+ * @param {PageState} state
+ * @param {string} family
+ */
 export function withFamily(catalog, state, family) {
   const next = withActive(state, { family, choices: {} });
   return withActive(next, { place: openPlace(catalog, activeOf(next)) });
 }
 
+/**
+ * @param {Astragal.PageCatalog} catalog
+ * @param {Astragal.Configuration} configuration
+ * @param {End} end
+ */
 export function endPlace(catalog, configuration, end) {
   return (end === "open" ? openPlace : closedPlace)(catalog, configuration);
 }
 
-// A place kept from other choices may name parts that these do not move.
+/**
+ * A place kept from other choices may name parts that these do not move.
+ * @param {Astragal.PageCatalog} catalog
+ * @param {Astragal.Configuration} configuration
+ */
 function fittedPlace(catalog, configuration) {
   const moves = legsOf(catalog, configuration).map((leg) => leg.moves);
   const open = openPlace(catalog, configuration);
@@ -182,21 +302,36 @@ function fittedPlace(catalog, configuration) {
   };
 }
 
+/**
+ * @param {Astragal.PageCatalog} catalog
+ * @param {PageState} state
+ * @param {string} choice
+ * @param {string} option
+ */
 export function withChoice(catalog, state, choice, option) {
   const next = withActive(state, { choices: { ...activeOf(state).choices, [choice]: option } });
   return withActive(next, { place: fittedPlace(catalog, activeOf(next)) });
 }
 
+/**
+ * @param {PageState} state
+ * @param {Astragal.Position} place
+ */
 export function withPlace(state, place) {
   return withActive(state, { place });
 }
 
+/** @param {PageState} state */
 export function withAnother(state) {
   if (state.configurations.length >= MOST_CONFIGURATIONS) return state;
   const configurations = [...state.configurations, { ...activeOf(state) }];
   return { ...state, configurations, active: configurations.length - 1, drafts: {} };
 }
 
+/**
+ * @param {PageState} state
+ * @param {number} index
+ */
 export function withoutOne(state, index) {
   const configurations = state.configurations.filter((_, i) => i !== index);
   if (configurations.length === 0) return state;
@@ -204,12 +339,21 @@ export function withoutOne(state, index) {
   return { ...state, configurations, active, drafts: {}, typed: {} };
 }
 
+/**
+ * @param {PageState} state
+ * @param {number} index
+ */
 export function withShown(state, index) {
   return { ...state, active: index, drafts: {}, typed: {} };
 }
 
+/**
+ * @param {PageState} first
+ * @returns {Store}
+ */
 export function createStore(first) {
   let state = first;
+  /** @type {((state: PageState, step: Step) => void)[]} */
   const followers = [];
   return {
     get: () => state,
@@ -219,6 +363,6 @@ export function createStore(first) {
       state = next;
       followers.forEach((follower) => follower(state, step));
     },
-    follow: (follower) => followers.push(follower),
+    follow: (follower) => void followers.push(follower),
   };
 }

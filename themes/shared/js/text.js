@@ -3,6 +3,7 @@
 // What the configurations are called.
 export const LETTERS = ["A", "B", "C", "D"];
 
+/** @param {string} text */
 export function capital(text) {
   return text.charAt(0).toUpperCase() + text.slice(1);
 }

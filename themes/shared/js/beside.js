@@ -1,0 +1,40 @@
+// Up to four configurations side by side; what compares them comes when there is a second.
+
+import { element } from "./dom.js";
+import { MOST_CONFIGURATIONS } from "./state.js";
+
+/**
+ * @param {App} app
+ * @returns {PagePart}
+ */
+export function createBeside(app) {
+  const empty = element("p", { class: "note" },
+    "Add a second covering, or the same one with another choice: they stand here side by side, at one scale and one position. Up to four.");
+  const add = element("button", { type: "button", class: "press quiet", onclick: () => app.another() }, "Add another to compare");
+  const node = element("section", { class: "compare", id: "compare", "aria-labelledby": "compare-title" },
+    element("div", { class: "section-head" }, element("h2", { id: "compare-title" }, "Side by side"), add), empty);
+  /** @type {PagePart | null} */
+  let compared = null;
+
+  function fetchCompared() {
+    app.fetched(import("./compare.js"), ({ createCompared }) => {
+      if (compared) return;
+      compared = createCompared(app);
+      node.append(compared.node);
+      update(app.state());
+    });
+  }
+
+  /** @param {PageState} state */
+  function update(state) {
+    const many = state.configurations.length > 1;
+    empty.hidden = many;
+    add.hidden = state.configurations.length >= MOST_CONFIGURATIONS;
+    if (compared) compared.node.hidden = !many;
+    if (!many) return;
+    if (compared) compared.update(state, true);
+    else fetchCompared();
+  }
+
+  return { node, update };
+}
