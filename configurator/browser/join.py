@@ -84,12 +84,12 @@ def homes_of(modules: Modules, starts: list[str]) -> dict[str, str]:
         home = homes.get(wish.module)
         if home in (FIRST, start):
             return
-        if home is not None:
-            raise PageProblem(f"{wish.place}: {home}.js takes it too; import it from one of them, or in the first script")
         if wish.module in starts and wish.module != start:
             if start == FIRST:
                 raise PageProblem(f"{wish.place}: {wish.module}.js is asked for later; import it here or there, not both")
             return
+        if home is not None:
+            raise PageProblem(f"{wish.place}: {home}.js takes it too; import it from one of them, or in the first script")
         homes[wish.module] = start
         for taken in modules[wish.module].takes:
             settle(taken, start)

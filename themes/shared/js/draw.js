@@ -113,7 +113,7 @@ function sameRun(a, b) {
 /**
  * A layer remembers its runs, so that drawing again touches only what has moved.
  * @param {string} name
-* @returns {Layer}
+ * @returns {Layer}
  */
 export function createLayer(name) {
   const group = shape("g", { class: name });

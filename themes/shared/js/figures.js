@@ -90,7 +90,7 @@ export function verdictState(answer) {
 /**
  * The line under the drawing: what of the glass is clear just now, and the handle.
  * @param {App} app
-* @returns {PagePart}
+ * @returns {PagePart}
  */
 export function createNow(app) {
   const glass = element("b", { class: "number" });

@@ -84,7 +84,7 @@ export function closedPlace(catalog, configuration) {
 /**
  * @param {PageState} state
  * @param {string} id
-* @returns {number}
+ * @returns {number}
  */
 export function measured(state, id) {
   const { door, household } = /** @type {any} */ ({ ...activeOf(state), household: state.household });
@@ -97,7 +97,7 @@ export function measured(state, id) {
  * @param {Astragal.PageCatalog} catalog
  * @param {PageState} state
  * @param {string} id
-* @returns {number}
+ * @returns {number}
  */
 export function presetValue(catalog, state, id) {
   const { door } = activeOf(state);

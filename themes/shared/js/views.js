@@ -36,7 +36,7 @@ function remembered(limit, work) {
 /**
  * @param {Astragal.PageCatalog} catalog
  * @param {() => Astragal.Household} household
-* @returns {Asker}
+ * @returns {Asker}
  */
 export function createAsker(catalog, household) {
   const { kernel } = Astragal;
