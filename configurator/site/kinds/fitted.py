@@ -46,6 +46,15 @@ def choices(house: House, door: Door, family: Family, answer: Answer) -> list[Gi
     ]
 
 
+def fixes_told(house: House, door: Door, family: Family) -> dict[str, list[Given]]:
+    """Return what mends each verdict that does not clear, in words: by the verdict's id, the best fix first."""
+    told: dict[str, list[Given]] = {}
+    for fix in house.fixes(door, family):
+        words = {"text": house.say(fix["says"]), "costs": " ".join(house.say(cost) for cost in fix["costs"])}
+        told.setdefault(fix["verdict"], []).append(words)
+    return told
+
+
 def chosen(family: Family, answer: Answer) -> list[str]:
     """Return the choices that the figures are for, each under its name."""
     return [
@@ -82,6 +91,7 @@ def fitted(house: House, door: Door, family: Family) -> Given:
         "plates": plates(house, door, family, answer) if sound else [],
         "figures": list(answer["figures"].values()),
         "verdicts": [verdict for name, verdict in answer["verdicts"].items() if name != "pass_through"],
+        "fixes": fixes_told(house, door, family),
         "cautions": answer["cautions"],
         "chosen": chosen(family, answer),
         "choices": choices(house, door, family, answer),
