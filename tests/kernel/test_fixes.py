@@ -9,7 +9,7 @@ from hypothesis import strategies as st
 
 from configurator.catalog import load
 from configurator.kernel.answer import ask, ask_fit
-from configurator.kernel.message import ENGLISH, is_said, say
+from configurator.kernel.message import ENGLISH, is_said, say, say_working
 from configurator.kernel.mount.hung import hung, hung_with
 from configurator.kernel.remedy.change import changed
 from configurator.kernel.remedy.fixes import best_fixes, fixes
@@ -191,25 +191,51 @@ def test_a_retired_option_is_never_suggested() -> None:
 
 
 def test_a_corner_that_strikes_the_stop_is_kept_off_it_by_an_ordered_width() -> None:
-    family = deepcopy(CATALOG.families["cellular-shade"])
-    family["choices"] = []
-    family["numbers"] |= {"overlap_side": 150.0, "cloth_view": 0.0, "cloth_light": 0.3, "edge_clear": 1.0}
-    door = starter("garden-door") | {"swing": "out", "stop_lap": 12.7, "hinge_pin_out": 0.0}
+    family = CATALOG.families["roller-shade"]
+    door = starter("narrow-stile-door") | {"swing": "out", "stop_lap": 40.0, "hinge_pin_out": 0.0}
     wide = hung(door, family, {})
     assert ask_fit(wide, CATALOG.household)["verdicts"]["swing"]["state"] == "blocked"
     fix = next(fix for fix in fixes(wide, CATALOG.household) if fix["verdict"] == "swing")
     width = fix["change"]["numbers"]["width_wanted"]
+    assert "Order it" in say(fix["says"], ENGLISH, "in")
     # As wide as may be: one step more, and the corner strikes.
     more = hung_with(door, family, {}, {"width_wanted": width + family["numbers"]["order_step"]})
     assert ask_fit(more, CATALOG.household)["verdicts"]["swing"]["state"] == "blocked"
 
 
 def test_a_pair_of_two_widths_is_ordered_to_the_narrower() -> None:
-    family = CATALOG.families["cellular-shade"]
-    for name in CATALOG.doors:
-        door = starter(name) | {"passive_handle": False}
-        for fix in fixes_on(door, family, {}):
-            if fix["verdict"] == "pair" and "width_wanted" in fix["change"]["numbers"]:
-                assert fix["state"] == "clears"
-                return
-    raise AssertionError("no starter pair has leaves of two widths")
+    door = starter("fixed-pair")
+    door["handle"]["grip_length"] += 60.0
+    before = ask(door, CATALOG.families["cellular-shade"], {}, CATALOG.household)
+    [fix] = [fix for fix in fixes_on(door, CATALOG.families["cellular-shade"], {}) if fix["verdict"] == "pair"]
+    assert fix["state"] == "clears"
+    assert fix["change"]["numbers"] == {"width_wanted": before["figures"]["pair_width_common"]["value"]}
+
+
+def test_a_width_set_by_hand_is_ordered_in_steps_from_the_hinge_side_and_told_so() -> None:
+    door, family = starter("garden-door"), CATALOG.families["cellular-shade"]
+    own = ask(door, family, {}, CATALOG.household)["figures"]
+    wanted = own["order_width"]["value"] - 10.0
+    told = ask_fit(hung_with(door, family, {}, {"width_wanted": wanted}), CATALOG.household)["figures"]
+    assert wanted - family["numbers"]["order_step"] < told["order_width"]["value"] <= wanted
+    assert told["overlap_hinge"]["value"] == pytest.approx(own["overlap_hinge"]["value"])
+    assert "set by hand" in say_working(told["order_width"], ENGLISH, "mm")
+
+
+def test_a_spacer_set_by_hand_is_put_in_stock_steps_and_told_so() -> None:
+    door, family = starter("garden-door"), CATALOG.families["cellular-shade"]
+    own = ask(door, family, {}, CATALOG.household)["figures"]
+    assert own["spacer"]["value"] < 7.0
+    told = ask_fit(hung_with(door, family, {}, {"spacer_wanted": 7.0}), CATALOG.household)["figures"]
+    assert told["spacer"]["value"] == pytest.approx(2 * family["numbers"]["spacer_step"])
+    assert "7 mm set by hand" in say_working(told["spacer"], ENGLISH, "mm")
+
+
+def test_what_is_set_by_hand_goes_no_further_than_the_leaf_and_the_stock_allow() -> None:
+    door, family = starter("garden-door"), CATALOG.families["cellular-shade"]
+    assert hung_with(door, family, {}, {"width_wanted": 5000.0}) == hung(door, family, {}) | {
+        "numbers": hung(door, family, {})["numbers"] | {"width_wanted": 5000.0}
+    }
+    size = hung_with(door, family, {}, {"spacer_wanted": 500.0})["size"]
+    assert not is_said(size["refusal"])
+    assert 0 < size["spacer"] <= family["numbers"]["spacer_most"]
