@@ -3,8 +3,10 @@
 from configurator.kernel.door.hardware import handle_pieces
 from configurator.kernel.door.leaf import shows_glass
 from configurator.kernel.door.opening import has_passive, opening_hardware
-from configurator.kernel.message import plain
+from configurator.kernel.message import is_said, plain
 from configurator.kernel.mount.blank import blank_fit, no_box
+from configurator.kernel.mount.fixing import set_fixings
+from configurator.kernel.mount.hold_down import set_hold_downs
 from configurator.kernel.mount.on_leaf import hang_on_leaf
 from configurator.kernel.mount.over_opening import hang_over_opening
 from configurator.kernel.mount.wishes import wished, wishes_of
@@ -31,6 +33,10 @@ def hang(fit: Fit) -> Fit:
         hang_over_opening(fit)
     else:
         hang_on_leaf(fit)
+    if not is_said(fit["size"]["refusal"]):
+        set_fixings(fit)
+    if not is_said(fit["size"]["refusal"]):
+        set_hold_downs(fit)
     return fit
 
 

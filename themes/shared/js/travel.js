@@ -13,7 +13,7 @@ function percent(share) {
   return `${Math.round(share * 100)} %`;
 }
 
-const sayPart = (leg, place) => say(Astragal.kernel.part_place(leg, place), "mm");
+const sayPart = (leg, place) => Astragal.kernel.say_phrase(Astragal.kernel.part_place(leg, place), ENGLISH, "mm");
 
 // Where every part stands, in one phrase.
 function sayPlace(catalog, configuration) {
