@@ -1,7 +1,7 @@
 """The single changes that may mend something: each other pick, then a width, a spacer, another handle."""
 
 from configurator.kernel.remedy.change import changed_numbers, picking
-from configurator.kernel.remedy.measures import measured_changes
+from configurator.kernel.remedy.measured import measured_changes
 from configurator.kernel.shapes import Change, Plight
 
 
