@@ -19,16 +19,10 @@ class Statements(Expressions):
 
     def visit_FunctionDef(self, node: ast.FunctionDef) -> str:
         """Write a function."""
-        args = node.args.args
-        presets = [*[None] * (len(args) - len(node.args.defaults)), *node.args.defaults]
-        heads = [self.argument(arg, preset) for arg, preset in zip(args, presets, strict=True)]
-        names = sorted(own_names(node.body) - {arg.arg for arg in args})
+        args = [arg.arg for arg in node.args.args]
+        names = sorted(own_names(node.body).difference(args))
         declared = f"var {', '.join(names)};\n" if len(names) > 0 else ""
-        return f"function {node.name}({', '.join(heads)}) {{\n{declared}{self.lines(node.body)}}}"
-
-    def argument(self, arg: ast.arg, preset: ast.expr | None) -> str:
-        """Return an argument with what it is where none is given."""
-        return arg.arg if preset is None else f"{arg.arg} = {self.text(preset)}"
+        return f"function {node.name}({', '.join(args)}) {{\n{declared}{self.lines(node.body)}}}"
 
     def visit_Return(self, node: ast.Return) -> str:
         """Write a return; Python's nothing is null."""
