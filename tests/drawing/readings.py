@@ -12,7 +12,7 @@ OVERHANG = 0.2
 INCH = 25.4
 # Half of the smallest step that a rounded label can tell, mm.
 HALF_STEP = {"in": INCH / 16, "mm": 0.05}
-LENGTH = re.compile(r"(≈ )?-?(?:(\d+(?:\.\d+)?)(?: |$))?(?:(\d)/(\d) )?(in|mm)$")
+LENGTH = re.compile(r"(≈ )?-?(?:(\d+(?:\.\d+)?)(?: |$))?(?:(\d+)/(\d+) )?(in|mm)$")
 
 
 class Reading(NamedTuple):

@@ -123,6 +123,9 @@ def test_visible_glass_never_grows_as_it_is_let_down(number: int) -> None:
     assume(not is_said(fit["size"]["refusal"]))
     # What draws to the side spreads its vanes edge-on; that is no lowering.
     assume(len(fit["legs"]) > 0 and fit["legs"][0]["way"] == "down")
+    # A slat that lies down on the pile leaves the next one hanging above it: a strip of no more than one slat opens.
+    turns = any(leg["way"] == "turn" for leg in fit["legs"])
+    parts_apart = fit["numbers"].get("slat_pitch", 0.0) / case["door"]["glass_height"] if turns else 0.0
     last = 1.0
     for step in range(21):
         # Tilted closed: open slats let the glass be seen again once their pile has passed below it.
@@ -130,7 +133,7 @@ def test_visible_glass_never_grows_as_it_is_let_down(number: int) -> None:
         # An open roll grows thinner as it unwinds, and bares a hair of glass above and below itself.
         hanging = [piece for piece in pieces if piece["kind"] != "roll"]
         visible = glass_shares(fit, hanging)["visible"]
-        assert visible <= last + 1e-9
+        assert visible <= last + parts_apart + 1e-9
         last = visible
 
 

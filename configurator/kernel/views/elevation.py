@@ -111,7 +111,8 @@ def covering_front(draft: Draft) -> list[Mark]:
             marks.append(handle_front(draft["door"], piece))
         else:
             weight = " hair" if is_blade(piece) else " seen"
-            marks.append(wash(material(piece) + weight + held(piece, draft["scene"]["legs"]), front_bounds(piece), hides(piece)))
+            role = material(piece) + weight + held(piece, draft["scene"]["legs"])
+            marks.append(wash(role, front_bounds(piece), hides(piece)))
             marks.extend(front_lines(piece, draft["size"]))
     return marks
 

@@ -112,7 +112,8 @@ def covering_top(draft: Draft) -> list[Mark]:
             if is_gathered(piece):
                 marks.extend(wave_marks(piece, size))
             else:
-                marks.extend(cut_marks(piece, "y", cut_role(piece, top_weight(piece, size), draft["scene"]["legs"]), size))
+                role = cut_role(piece, top_weight(piece, size), draft["scene"]["legs"])
+                marks.extend(cut_marks(piece, "y", role, size))
         elif piece["y1"] <= height:
             marks.append(top_rect(piece, material(piece) + " hair"))
         elif piece["kind"] == "headrail" or piece["kind"] == "rod" or piece["kind"] == "frame":
