@@ -10,9 +10,9 @@ import click
 
 from configurator.catalog import Catalog, ContentProblems, load
 from configurator.catalog.suggest import what_to_write
+from configurator.kernel.position import closed_position, open_position, position_at
 from configurator.kernel.resolve import full_choices, resolve
 from configurator.kernel.shapes import Door, Family, Position
-from configurator.kernel.position import closed_position, open_position, position_at
 from configurator.site.build import NotASite
 
 Thing = TypeVar("Thing")

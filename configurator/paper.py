@@ -9,13 +9,16 @@ from configurator.catalog import Catalog
 from configurator.drawing.png import to_png
 from configurator.drawing.svg import to_svg
 from configurator.kernel.answer import ask
+from configurator.kernel.message import ENGLISH, is_said, say
 from configurator.kernel.shapes import Drawing
-from configurator.kernel.views.elevation import elevation
-from configurator.kernel.views.plan import plan
-from configurator.kernel.views.section import section
-from configurator.kernel.views.sheet import sheet
+from configurator.kernel.views.draft import drafted
+from configurator.kernel.views.elevation import elevation_of
+from configurator.kernel.views.plan import plan_of
+from configurator.kernel.views.section import section_of
+from configurator.kernel.views.sheet import sheet_of
+from configurator.kernel.views.subject import subject
 
-VIEWS = {"elevation": elevation, "section": section, "plan": plan, "sheet": sheet}
+VIEWS = {"elevation": elevation_of, "section": section_of, "plan": plan_of, "sheet": sheet_of}
 PNG_WIDTH = 1600
 
 
@@ -25,9 +28,10 @@ def drawn(catalog: Catalog, asked: Configuration, view: str, at: str, units: str
     :raises click.ClickException: with the plain reason where the family cannot go on the door
     """
     refusal = ask(*asked, catalog.household)["refusal"]
-    if refusal:
-        raise click.ClickException(refusal)
-    return VIEWS[view](*asked, place(asked, at), catalog.household, units)
+    if is_said(refusal):
+        raise click.ClickException(say(refusal, ENGLISH, units))
+    given = subject(*asked, place(asked, at), catalog.household)
+    return VIEWS[view](drafted(asked.door, given, units))
 
 
 def write(drawing: Drawing, out: Path) -> None:

@@ -10,15 +10,17 @@ from textwrap import fill
 from configurator.asked import Configuration, place
 from configurator.catalog import Catalog
 from configurator.kernel.answer import ask
+from configurator.kernel.message import ENGLISH, is_said, say, say_working
 from configurator.kernel.moment import moment
-from configurator.kernel.say import say_value, say_working
-from configurator.kernel.scene import answer_pieces
+from configurator.kernel.mount.hung import hung
+from configurator.kernel.say import say_value
+from configurator.kernel.scene import asked_scene
 from configurator.kernel.shapes import Caution, Figure, Piece, Verdict
 
 WIDTH = 100
 NAME_WIDTH = 44
 OTHER_UNITS = {"in": "mm", "mm": "in"}
-PIECE_KEYS = ("kind", "x0", "x1", "y0", "y1", "z0", "z1", "view", "light")
+PIECE_KEYS = ("kind", "x0", "x1", "y0", "y1", "z0", "z1", "optics")
 
 
 def wrapped(text: str, indent: int) -> str:
@@ -44,7 +46,7 @@ def said(value: float, unit: str, units: str) -> str:
 def figure_lines(figure: Figure, units: str) -> str:
     """Return a figure with its working below."""
     value = said(figure["value"], figure["unit"], units)
-    return f"  {figure['name']:<{NAME_WIDTH}} {value}\n{wrapped(say_working(figure, units), 6)}"
+    return f"  {figure['name']:<{NAME_WIDTH}} {value}\n{wrapped(say_working(figure, ENGLISH, units), 6)}"
 
 
 def between(verdict: Verdict) -> str:
@@ -54,31 +56,30 @@ def between(verdict: Verdict) -> str:
     return f", {verdict['moves']} from {verdict['start']:.2f} to {verdict['end']:.2f}"
 
 
-def verdict_lines(verdict: Verdict) -> str:
-    """Return a verdict with its positions, its reason and what would fix it."""
-    lines = [f"  {verdict['name']}: {verdict['state']}{between(verdict)}", wrapped(verdict["why"], 6)]
-    lines.extend(wrapped(f"- {fix}", 6) for fix in verdict["fixes"])
-    return "\n".join(lines)
+def verdict_lines(verdict: Verdict, units: str) -> str:
+    """Return a verdict with its positions and its reason."""
+    why = wrapped(say(verdict["why"], ENGLISH, units), 6)
+    return f"  {verdict['name']}: {verdict['state']}{between(verdict)}\n{why}"
 
 
-def caution_lines(caution: Caution) -> str:
+def caution_lines(caution: Caution, units: str) -> str:
     """Return a caution with its source."""
-    return wrapped(f"{caution['text']} ({caution['source']})", 2)
+    return wrapped(f"{say(caution['text'], ENGLISH, units)} ({caution['source']})", 2)
 
 
 def as_text(catalog: Catalog, asked: Configuration, at: str | None, units: str) -> str:
     """Return every figure, verdict and caution, or the plain reason why there are none."""
     answer = ask(*asked, catalog.household)
-    if answer["refusal"]:
-        return f"{title(asked)}\n\n{wrapped(answer['refusal'], 0)}"
+    if is_said(answer["refusal"]):
+        return f"{title(asked)}\n\n{wrapped(say(answer['refusal'], ENGLISH, units), 0)}"
     parts = [title(asked)]
     if at:
-        figures = moment(*asked, place(asked, at))
+        figures = moment(hung(*asked), place(asked, at))
         parts.append(f"At {at}\n" + "\n".join(figure_lines(figure, units) for figure in figures))
     parts.append("Figures\n" + "\n".join(figure_lines(figure, units) for figure in answer["figures"].values()))
-    parts.append("Verdicts\n" + "\n".join(verdict_lines(verdict) for verdict in answer["verdicts"].values()))
+    parts.append("Verdicts\n" + "\n".join(verdict_lines(verdict, units) for verdict in answer["verdicts"].values()))
     if answer["cautions"]:
-        parts.append("Cautions\n" + "\n".join(caution_lines(caution) for caution in answer["cautions"]))
+        parts.append("Cautions\n" + "\n".join(caution_lines(caution, units) for caution in answer["cautions"]))
     return "\n\n".join(parts)
 
 
@@ -88,27 +89,34 @@ def figure_json(figure: Figure, units: str) -> dict[str, object]:
         "value": figure["value"],
         "unit": figure["unit"],
         "name": figure["name"],
-        "working": say_working(figure, units),
+        "working": say_working(figure, ENGLISH, units),
     }
 
 
-def verdict_json(verdict: Verdict) -> dict[str, object]:
+def verdict_json(verdict: Verdict, units: str) -> dict[str, object]:
     """Return a verdict; ``from`` and ``to`` are positions on the leg that ``moves`` names, absent where it clears."""
-    told: dict[str, object] = {"state": verdict["state"], "name": verdict["name"], "why": verdict["why"]}
+    why = say(verdict["why"], ENGLISH, units)
+    told: dict[str, object] = {"state": verdict["state"], "name": verdict["name"], "why": why}
     if verdict["state"] != "clears":
-        told |= {"moves": verdict["moves"], "from": verdict["start"], "to": verdict["end"], "fixes": verdict["fixes"]}
+        told |= {"moves": verdict["moves"], "from": verdict["start"], "to": verdict["end"]}
     return told
 
 
+def caution_json(caution: Caution, units: str) -> dict[str, str]:
+    """Return a caution in words with the rule that it names."""
+    return {"id": caution["id"], "text": say(caution["text"], ENGLISH, units), "source": caution["source"]}
+
+
 def piece_json(piece: Piece) -> dict[str, object]:
-    """Return a piece's kind, box and optical numbers."""
+    """Return a piece's kind, box and optics."""
     return {key: value for key, value in piece.items() if key in PIECE_KEYS}
 
 
 def pieces_json(asked: Configuration, at: str | None) -> dict[str, list[dict[str, object]]]:
     """Return the door's pieces and the covering's at open, at closed and, where asked for, at one more position."""
     states = {"open": "open", "closed": "closed"} | ({"at": at} if at else {})
-    scenes = {state: answer_pieces(*asked, place(asked, where)) for state, where in states.items()}
+    fit = hung(*asked)
+    scenes = {state: asked_scene(fit, place(asked, where)) for state, where in states.items()}
     told = {"door": [piece_json(piece) for piece in scenes["open"]["door"]]}
     return told | {state: [piece_json(piece) for piece in held["covering"]] for state, held in scenes.items()}
 
@@ -120,11 +128,11 @@ def as_json(catalog: Catalog, asked: Configuration, at: str | None, units: str) 
         "door": asked.door["id"],
         "family": asked.family["id"],
         "choices": asked.choices,
-        "refusal": answer["refusal"],
+        "refusal": say(answer["refusal"], ENGLISH, units),
         "figures": {name: figure_json(figure, units) for name, figure in answer["figures"].items()},
-        "verdicts": {name: verdict_json(verdict) for name, verdict in answer["verdicts"].items()},
-        "cautions": answer["cautions"],
-        "pieces": {} if answer["refusal"] else pieces_json(asked, at),
+        "verdicts": {name: verdict_json(verdict, units) for name, verdict in answer["verdicts"].items()},
+        "cautions": [caution_json(caution, units) for caution in answer["cautions"]],
+        "pieces": {} if is_said(answer["refusal"]) else pieces_json(asked, at),
     }
     return json.dumps(told, indent=2, ensure_ascii=False)
 
@@ -146,5 +154,6 @@ def as_csv(catalog: Catalog) -> str:
     for answer in answers:
         values = [round(answer["figures"][name]["value"], 3) if name in answer["figures"] else "" for name in figures]
         states = [answer["verdicts"][name]["state"] if name in answer["verdicts"] else "" for name in verdicts]
-        table.writerow([answer["door"], answer["family"], answer["refusal"], *values, *states])
+        refusal = say(answer["refusal"], ENGLISH, catalog.showroom.units)
+        table.writerow([answer["door"], answer["family"], refusal, *values, *states])
     return text.getvalue()

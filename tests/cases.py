@@ -8,9 +8,9 @@ from hypothesis import strategies as st
 
 from configurator.browser.link.limits import DOOR_LIMITS, HANDLE_LIMITS, HOUSEHOLD_LIMITS
 from configurator.catalog import Catalog
+from configurator.kernel.mechanisms import family_legs
 from configurator.kernel.resolve import resolve
-from configurator.kernel.shapes import Door, Family, Household, Position
-from configurator.kernel.position import legs
+from configurator.kernel.shapes import Door, Family, Household, Leg, Position
 
 EIGHTH = 25.4 / 8
 
@@ -67,9 +67,9 @@ def random_choices(rng: random.Random, family: Family) -> dict[str, str]:
     return {name: pick for name, pick in picks.items() if rng.random() < 0.9}
 
 
-def random_place(rng: random.Random, numbers: dict[str, float]) -> Position:
+def random_place(rng: random.Random, legs: list[Leg]) -> Position:
     """Return any position, those at the ends of the travel among them."""
-    tilts = [leg[end]["tilt"] for leg in legs(numbers) for end in ("start", "end")] or [0.0]
+    tilts = [leg[end]["tilt"] for leg in legs for end in ("start", "end")] or [0.0]
     return {
         "lower": rng.choice([0.0, 1.0, rng.random()]),
         "upper": rng.choice([0.0, 0.0, 1.0, rng.random()]),
@@ -88,7 +88,7 @@ def random_case(rng: random.Random, catalog: Catalog, family: Family | None = No
         "door": random_door(rng, catalog),
         "family": chosen,
         "choices": choices,
-        "place": random_place(rng, resolve(chosen, choices)),
+        "place": random_place(rng, family_legs(chosen, resolve(chosen, choices))),
         "household": household,
         "units": rng.choice(["in", "mm"]),
     }

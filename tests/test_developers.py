@@ -12,8 +12,8 @@ import pytest
 from configurator.catalog import Catalog
 from configurator.kernel.answer import ask
 from configurator.kernel.mechanisms import MECHANISMS
-from configurator.kernel.scene import scene
 from configurator.kernel.position import position_at
+from configurator.kernel.scene import scene
 
 ROOT = Path(__file__).resolve().parent.parent
 GUIDE = (ROOT / "DEVELOPERS.md").read_text(encoding="utf-8")

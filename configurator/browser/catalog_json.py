@@ -6,6 +6,7 @@ from typing import Any
 from configurator.browser.link.shapes import Stock
 from configurator.catalog import Catalog
 from configurator.kernel.answer import ask
+from configurator.kernel.message import is_said
 
 
 class PageCatalog(Stock):
@@ -40,7 +41,8 @@ def opening(catalog: Catalog) -> list[str]:
     offered = [family for family in catalog.families.values() if not family["retired"]]
     for family in offered:
         answer = ask(door, family, {}, catalog.household)
-        if answer["legs"] and answer["refusal"] == "" and answer["verdicts"]["pass_through"]["state"] == "clears":
+        sound = answer["legs"] and not is_said(answer["refusal"])
+        if sound and answer["verdicts"]["pass_through"]["state"] == "clears":
             return [door["id"], family["id"]]
     return [door["id"], offered[0]["id"]]
 

@@ -44,7 +44,8 @@ def note(file: ContentFile, schema: type[BaseModel], error: ErrorDetails) -> Non
         known = schema_at(schema, path[:-1]).model_fields
         key = str(path[-1])
         file.at_key(path, f"unknown key '{key}'; {what_to_write(key, known)}")
-    elif error["input"] is None:
+    elif error["input"] is None or error["type"] == "default_factory_not_called":
+        # A preset that hangs on another value waits for that one.
         pass
     elif error["type"] == "value_error":
         file.at_value(path, f"{dotted(path)} {error['ctx']['error']}")

@@ -10,6 +10,7 @@ from configurator.drawing.swatch import swatch_png
 from configurator.site.cards import cards
 from configurator.site.house import ROOM, House
 from configurator.site.kinds.home import room_drawing, room_subject
+from configurator.site.slim import slim_css
 from configurator.site.swatches import swatches
 from configurator.site.themes import SHARED, style_sheet
 
@@ -32,8 +33,8 @@ def asset_files(house: House) -> Files:
 def texts(house: House) -> Files:
     """Return style sheets and scripts."""
     return {
-        "assets/site.css": style_sheet(house.showroom.theme),
-        "assets/try.css": (SHARED / "css" / "try.css").read_text(encoding="utf-8"),
+        "assets/site.css": slim_css(style_sheet(house.showroom.theme)),
+        "assets/try.css": slim_css((SHARED / "css" / "try.css").read_text(encoding="utf-8")),
         "assets/page.js": (SHARED / "scripts" / "page.js").read_text(encoding="utf-8"),
         "assets/astragal.js": page_script(house),
         "assets/catalog.js": catalog_js(house.catalog),

@@ -4,6 +4,7 @@ from concurrent.futures import ThreadPoolExecutor
 from functools import partial
 
 from configurator.drawing.card import Backdrop, Words, card, pair_card
+from configurator.kernel.message import is_said
 from configurator.kernel.shapes import Door, Family, Mark, Position
 from configurator.site.house import OWN_CARD, House
 from configurator.site.kinds.home import first_pair, first_single
@@ -23,7 +24,7 @@ def cards(house: House) -> Cards:
 
 def door_cards(house: House, door: Door) -> Cards:
     """Return the previews of a door and of every family on it, and of the families where this is the door they show."""
-    fitting = [family for family in house.families if house.answer(door, family)["refusal"] == ""]
+    fitting = [family for family in house.families if not is_said(house.answer(door, family)["refusal"])]
     drawn = DoorCards(house, door, family_window(house, door, fitting))
     files = {f"cards/{door['id']}.png": drawn.alone()}
     for family in house.families:

@@ -2,6 +2,7 @@
 
 from typing import Any
 
+from configurator.kernel.message import is_said
 from configurator.kernel.shapes import Door, Family
 from configurator.site.house import House
 
@@ -27,14 +28,14 @@ def fitted_url(door: Door, family: Family) -> str:
 def compared(house: House, door: Door, family: Family) -> Line:
     """Return a family's figures and verdict on a door; a refusal stands in place of the figures."""
     answer = house.answer(door, family)
-    state = answer["verdicts"]["pass_through"]["state"] if answer["refusal"] == "" else NO_FIT
+    state = answer["verdicts"]["pass_through"]["state"] if not is_said(answer["refusal"]) else NO_FIT
     return {
         "family": family["id"],
         "door": door["id"],
         "url": fitted_url(door, family),
         "state": state,
         "rank": STATES.index(state),
-        "refusal": answer["refusal"],
+        "refusal": house.say(answer["refusal"]),
         "figures": answer["figures"],
     }
 

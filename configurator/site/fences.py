@@ -18,9 +18,10 @@ import yaml
 
 from configurator.catalog import ContentProblems, Problem
 from configurator.catalog.suggest import what_to_write
+from configurator.kernel.message import is_said
+from configurator.kernel.position import closed_position, open_position, position_at
 from configurator.kernel.resolve import resolve
 from configurator.kernel.shapes import Door, Family, Position
-from configurator.kernel.position import closed_position, open_position, position_at
 from configurator.kernel.views.detail import detail_handle_of, detail_head_of
 from configurator.kernel.views.elevation import elevation_of
 from configurator.kernel.views.plan import plan_of
@@ -80,11 +81,11 @@ def figure(asked: dict[str, str], number: int, house: House) -> str:
     family: Family = catalog.families[known(dict(catalog.families), asked, "family")]
     view = VIEWS[known(dict(VIEWS), asked, "view")]
     answer = house.answer(door, family)
-    if answer["refusal"]:
-        raise Slip(f"{family['name']} does not go on {door['name']}: {answer['refusal']}")
+    if is_said(answer["refusal"]):
+        raise Slip(f"{family['name']} does not go on {door['name']}: {house.say(answer['refusal'])}")
     at = place(family, asked["at"])
     svg = finished_svg(house, view, door, family, at, f"g{number}-")
-    words = escape(f"{family['name']} on {house.door_name(door)}: {place_words(answer["legs"], at)}.")
+    words = escape(f"{family['name']} on {house.door_name(door)}: {place_words(answer['legs'], at)}.")
     link = f'<a href="../{fitted_url(door, family)}">All its figures</a>'
     return f'<figure class="drawing">{svg}<figcaption>{words} {link}</figcaption></figure>'
 

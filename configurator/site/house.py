@@ -14,7 +14,8 @@ from configurator.catalog.schema.showroom import Showroom
 from configurator.drawing import room
 from configurator.drawing.photo import widths_of
 from configurator.kernel.answer import ask, ruled_out
-from configurator.kernel.shapes import Answer, Door, Family
+from configurator.kernel.message import ENGLISH, say
+from configurator.kernel.shapes import Answer, Door, Family, Message
 from configurator.site import schema
 from configurator.site.answers import Answers, Kept, digest
 from configurator.site.guides import is_guide
@@ -135,7 +136,11 @@ class House:
         household = self.catalog.household
         return self.once(lambda: ask(door, family, {}, household), "ask", door, family, household)
 
-    def ruled_out(self, door: Door, family: Family) -> dict[str, dict[str, str]]:
+    def say(self, told: Message) -> str:
+        """Return what the kernel tells as it reads on this showroom's pages; nothing where it is silent."""
+        return say(told, ENGLISH, self.units)
+
+    def ruled_out(self, door: Door, family: Family) -> dict[str, dict[str, Message]]:
         """Return the options that the door rules out, with the reason: choice id to option id to reason."""
         return self.once(lambda: ruled_out(door, family, {}), "ruled out", door, family)
 

@@ -5,34 +5,44 @@ from collections.abc import Callable
 from configurator.drawing.layers import base_svg, layered_svg, screen_svg, twin_svgs
 from configurator.drawing.palette import paper_scale
 from configurator.kernel.door.leaf import leaf_box
-from configurator.kernel.resolve import resolve
-from configurator.kernel.scene import sized_scene
-from configurator.kernel.shapes import Answer, Door, Drawing, Family, Position, Scene
+from configurator.kernel.message import is_said
+from configurator.kernel.mount.hung import hung
 from configurator.kernel.position import position_at
-from configurator.kernel.views.elevation import blank_drawing, covering_front, door_front
-from configurator.kernel.views.layout import WALL_DEPTH, Layout, layout
-from configurator.kernel.views.measure import bare_answer, bare_scene
+from configurator.kernel.resolve import resolve
+from configurator.kernel.scene import scene_at
+from configurator.kernel.shapes import Door, Drawing, Family, Position
+from configurator.kernel.views.bare import bare_draft
+from configurator.kernel.views.draft import Draft, blank_drawing, drafted
+from configurator.kernel.views.elevation import covering_front, door_front
+from configurator.kernel.views.layout import WALL_DEPTH, Layout
 from configurator.kernel.views.section import covering_side, section_still
 from configurator.kernel.views.sheet import sheet_of
 from configurator.kernel.whereabouts import place_words
 from configurator.site.house import House
 
-View = Callable[[Scene, Door, Answer, str, dict[str, str]], Drawing]
+View = Callable[[Draft], Drawing]
 MARGIN = 90.0
 HALF = 0.5
 Window = tuple[float, float, float, float]
 
 
-def placed(house: House, door: Door, family: Family, place: Position) -> Scene:
-    """Return a door with a covering at a position."""
-    return sized_scene(door, family, {}, house.answer(door, family)["size"], place)
+def placed(house: House, door: Door, family: Family, place: Position) -> Draft:
+    """Return what a door with a covering at a position is drawn from."""
+    answer = house.answer(door, family)
+    names = {"family": family["name"], "door": door["name"], "place": place_words(answer["legs"], place)}
+    scene = scene_at(hung(door, family, {}), place)
+    return drafted(door, {"scene": scene, "answer": answer, "names": names}, house.units)
+
+
+def unplaced(house: House, door: Door, family: Family, place: Position) -> Draft:
+    """Return the same without words for the position, for drawings of which several stand for one covering."""
+    draft = placed(house, door, family, place)
+    return {**draft, "names": {**draft["names"], "place": ""}}
 
 
 def finished(house: House, view: View, door: Door, family: Family, place: Position) -> Drawing:
     """Return a finished view with all its notes."""
-    answer = house.answer(door, family)
-    names = {"family": family["name"], "door": door["name"], "place": place_words(answer["legs"], place)}
-    return view(placed(house, door, family, place), door, answer, house.units, names)
+    return view(placed(house, door, family, place))
 
 
 def finished_svg(house: House, view: View, door: Door, family: Family, place: Position, prefix: str) -> str:
@@ -59,12 +69,7 @@ def sheet_svgs(house: House, door: Door, family: Family, places: list[Position])
 
 def door_frame(door: Door) -> Layout:
     """Return the layout of a door without a covering."""
-    return layout(bare_scene(door), door, bare_answer())
-
-
-def door_names(door: Door) -> dict[str, str]:
-    """Return the words for a door alone."""
-    return {"family": "Door", "door": door["name"], "place": ""}
+    return bare_draft(door, "mm")["frame"]
 
 
 def window_of(frame: Layout) -> Window:
@@ -95,42 +100,37 @@ def covered_window(house: House, door: Door, family: Family) -> Window:
     answer = house.answer(door, family)
 
     def made() -> Window:
-        if answer["refusal"]:
+        if is_said(answer["refusal"]):
             return window_of(door_frame(door))
-        return window_of(layout(placed(house, door, family, answer["closed"]), door, answer))
+        return window_of(placed(house, door, family, answer["closed"])["frame"])
 
     return house.once(made, "window", door, family)
 
 
 def bare_door(door: Door, window: Window) -> Drawing:
     """Return what stands still on a door: all but coverings, handles and notes."""
-    view = blank_drawing("elevation", door_names(door), bare_answer(), "mm")
-    frame = door_frame(door)
+    draft = bare_draft(door, "mm")
+    view = blank_drawing("elevation", draft)
     # The floor line ends with the opening here, because the page draws its own.
-    view["marks"].extend(mark for mark in door_front(bare_scene(door), door, frame) if "floor" not in mark["role"])
+    view["marks"].extend(mark for mark in door_front(draft) if "floor" not in mark["role"])
     return set_window(view, window)
 
 
 def bare_covering(house: House, door: Door, family: Family, place: Position, window: Window) -> Drawing:
     """Return a covering at a position with the handles, and nothing of the door behind them."""
-    answer = house.answer(door, family)
-    names = {"family": family["name"], "door": door["name"], "place": ""}
-    view = blank_drawing("elevation", names, answer, house.units)
-    shown = placed(house, door, family, place)
-    view["marks"].extend(covering_front(shown, door, layout(shown, door, answer)))
+    draft = unplaced(house, door, family, place)
+    view = blank_drawing("elevation", draft)
+    view["marks"].extend(covering_front(draft))
     return set_window(view, window)
 
 
 def bare_section(house: House, door: Door, family: Family, place: Position, window: Window) -> Drawing:
     """Return the vertical section at a position without dimensions, as high as the elevation's window."""
-    answer = house.answer(door, family)
-    names = {"family": family["name"], "door": door["name"], "place": ""}
-    view = blank_drawing("section", names, answer, house.units)
-    shown = placed(house, door, family, place)
-    frame = layout(shown, door, answer)
-    view["marks"].extend(section_still(shown, door, frame))
-    view["marks"].extend(covering_side(shown, door, answer, frame))
-    front = max(frame["front"], door["handle"]["projection"])
+    draft = unplaced(house, door, family, place)
+    view = blank_drawing("section", draft)
+    view["marks"].extend(section_still(draft))
+    view["marks"].extend(covering_side(draft))
+    front = max(draft["frame"]["front"], door["handle"]["projection"])
     return set_window(view, (-WALL_DEPTH - MARGIN, window[1], front + MARGIN, window[3]))
 
 
@@ -184,7 +184,7 @@ def leaf_size(door: Door) -> tuple[float, float]:
 def whole_door(house: House, door: Door, window: Window) -> Drawing:
     """Return a door with its handle and without a covering."""
     view = bare_door(door, window)
-    view["marks"].extend(covering_front(bare_scene(door), door, door_frame(door)))
+    view["marks"].extend(covering_front(bare_draft(door, "mm")))
     view["title"] = door["name"]
     view["desc"] = house.catalog.door_notes[door["id"]].summary
     return view

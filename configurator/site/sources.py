@@ -40,7 +40,7 @@ def line(measure: Measure, units: str) -> Given:
 
 
 def said(measure: Measure, units: str) -> str:
-    """Return a number with its unit; a length that eighths do not hold exactly in millimetres."""
+    """Return a number with its unit; a length that no tape shows exactly in millimetres."""
     if measure.unit == "mass":
         return f"{decimals(measure.value, 2)} kg/m²"
     if measure.unit == "run-mass":

@@ -7,8 +7,8 @@ from playwright.sync_api import Locator, Page
 from configurator.browser.catalog_json import page_catalog
 from configurator.browser.link import encode
 from configurator.catalog import Catalog
-from configurator.kernel.resolve import full_choices
 from configurator.kernel.position import position
+from configurator.kernel.resolve import full_choices
 
 SIZES = {"phone": (390, 844), "tablet": (820, 1180), "desk": (1440, 900)}
 

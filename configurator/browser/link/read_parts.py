@@ -15,9 +15,9 @@ from configurator.browser.link.shapes import Configuration, Stock
 from configurator.browser.link.spell import read_number
 from configurator.browser.link.state import fresh_configuration, preset_door
 from configurator.kernel.numbers import clamp
+from configurator.kernel.position import position
 from configurator.kernel.resolve import find_option
 from configurator.kernel.shapes import Choice, Door, Family
-from configurator.kernel.position import position
 
 TILT_MOST = 180.0
 

@@ -1,9 +1,9 @@
 """What is shown before a link says otherwise."""
 
 from configurator.browser.link.shapes import Configuration, State, Stock
+from configurator.kernel.position import position, position_at
 from configurator.kernel.resolve import full_choices, resolve
 from configurator.kernel.shapes import Door
-from configurator.kernel.position import position, position_at
 
 # How far down the covering stands that the page opens with: far enough to be seen to move.
 OPENING_SHARE = 0.45

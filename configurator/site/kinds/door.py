@@ -4,9 +4,10 @@ from collections.abc import Mapping
 from typing import cast
 
 from configurator.drawing.layers import screen_svg
+from configurator.kernel.message import is_said
 from configurator.kernel.say import say_length
 from configurator.kernel.shapes import Door, Family
-from configurator.kernel.views.measure import measure_elevation
+from configurator.kernel.views.measure_elevation import measure_elevation
 from configurator.site.compare import COLUMNS, NO_FIT, STATES, Line, best_first, compared
 from configurator.site.fields import DOOR_GROUPS
 from configurator.site.glance import at_a_glance
@@ -67,7 +68,7 @@ def by_state(lines: list[Line]) -> list[Given]:
 def door_page(house: House, door: Door) -> Given:
     """Return what the page of a door shows."""
     notes = house.catalog.door_notes[door["id"]]
-    fitting = [family for family in house.families if house.answer(door, family)["refusal"] == ""]
+    fitting = [family for family in house.families if not is_said(house.answer(door, family)["refusal"])]
     window = family_window(house, door, fitting)
     families = best_first([tile(house, door, family, window) for family in house.families])
     return {

@@ -1,6 +1,7 @@
 """One kind of covering: what it is, how it moves, what may be chosen, and how it fits each door."""
 
 from configurator.drawing.layers import layered_svg
+from configurator.kernel.message import is_said
 from configurator.kernel.shapes import Answer, Door, Family
 from configurator.kernel.whereabouts import place_words
 from configurator.site.compare import compared
@@ -72,7 +73,7 @@ def choice_lines(house: House, family: Family) -> list[Given]:
 def family_page(house: House, family: Family) -> Given:
     """Return what the page of a family shows."""
     notes = house.catalog.family_notes[family["id"]]
-    fits = [door for door in house.doors if house.answer(door, family)["refusal"] == ""]
+    fits = [door for door in house.doors if not is_said(house.answer(door, family)["refusal"])]
     single = first_single(house)
     shown = single if single in fits or not fits else fits[0]
     return {

@@ -1,5 +1,6 @@
 """One family on one door: drawings open and closed, every figure with its working, cautions and sources."""
 
+from configurator.kernel.message import is_said, silence
 from configurator.kernel.shapes import Answer, Door, Family
 from configurator.kernel.whereabouts import place_words
 from configurator.site.compare import fitted_url
@@ -19,7 +20,7 @@ def plates(house: House, door: Door, family: Family, answer: Answer) -> list[Giv
         {
             "svg": svg,
             "width": f"{width:.1f}",
-            "words": f"{family['name']} on {house.door_name(door)}: {place_words(answer["legs"], place)}.",
+            "words": f"{family['name']} on {house.door_name(door)}: {place_words(answer['legs'], place)}.",
         }
         for (svg, width), place in zip(sheet_svgs(house, door, family, places), places, strict=True)
     ]
@@ -35,7 +36,7 @@ def choices(house: House, door: Door, family: Family, answer: Answer) -> list[Gi
                 {
                     "name": option["name"],
                     "chosen": answer["choices"][choice["id"]] == option["id"],
-                    "why": reasons.get(choice["id"], {}).get(option["id"], ""),
+                    "why": house.say(reasons.get(choice["id"], {}).get(option["id"], silence())),
                 }
                 for option in choice["options"]
                 if not option["retired"]
@@ -70,12 +71,12 @@ def neighbours(house: House, door: Door, family: Family) -> Given:
 def fitted(house: House, door: Door, family: Family) -> Given:
     """Return what the page of a family on a door shows."""
     answer = house.answer(door, family)
-    sound = answer["refusal"] == ""
+    sound = not is_said(answer["refusal"])
     notes = house.catalog.family_notes[family["id"]]
     return {
         "family_name": family["name"],
         "door_name": house.door_name(door),
-        "refusal": answer["refusal"],
+        "refusal": house.say(answer["refusal"]),
         "passing": answer["verdicts"].get("pass_through"),
         "key": [answer["figures"][name] for name in KEY] if sound else [],
         "plates": plates(house, door, family, answer) if sound else [],

@@ -1,5 +1,6 @@
 """The first page."""
 
+from configurator.kernel.message import is_said
 from configurator.kernel.shapes import Door, Drawing, Family
 from configurator.site.house import House
 from configurator.site.pictures import bare, family_window, half_svg, share_position
@@ -23,7 +24,7 @@ def first_single(house: House) -> Door:
 
 def fitting(house: House, door: Door) -> list[Family]:
     """Return the families that go on a door."""
-    return [family for family in house.families if house.answer(door, family)["refusal"] == ""]
+    return [family for family in house.families if not is_said(house.answer(door, family)["refusal"])]
 
 
 def tile(house: House, door: Door, family: Family) -> Given:

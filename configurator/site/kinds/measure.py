@@ -6,7 +6,9 @@ from typing import NamedTuple
 
 from configurator.drawing.layers import screen_svg
 from configurator.kernel.shapes import Door, Drawing, Mark
-from configurator.kernel.views.measure import measure_elevation, measure_plan, measure_section
+from configurator.kernel.views.measure_elevation import measure_elevation
+from configurator.kernel.views.measure_plan import measure_plan
+from configurator.kernel.views.measure_section import measure_section
 from configurator.kernel.views.people import measure_people
 from configurator.site.fields import GROUPS, Group
 from configurator.site.house import House

@@ -4,9 +4,9 @@ from configurator.kernel.door.hardware import handle_pieces
 from configurator.kernel.door.leaf import leaf_box
 from configurator.kernel.door.opening import opening_box
 from configurator.kernel.mount.over_opening import over_opening
+from configurator.kernel.position import closed_position, open_position
 from configurator.kernel.sampling import covering_pieces, lowest_edge
 from configurator.kernel.shapes import Door, Size
-from configurator.kernel.position import closed_position, open_position
 from tests.kernel.mechanisms.mechanism_samples import numbers_of
 from tests.kernel.questions.question_samples import door_with
 

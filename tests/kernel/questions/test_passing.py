@@ -2,11 +2,11 @@ import pytest
 
 from configurator.kernel.door.hardware import handle_pieces
 from configurator.kernel.mount.on_leaf import part_heights
+from configurator.kernel.position import along, legs
 from configurator.kernel.questions.passing import least_air, pass_reply
 from configurator.kernel.questions.reply import Reply
 from configurator.kernel.sampling import FINE_STEPS, covering_pieces, travel_samples
 from configurator.kernel.shapes import Door, Size
-from configurator.kernel.position import along, legs
 from tests.kernel.mechanisms.mechanism_samples import numbers_of
 from tests.kernel.questions.question_samples import (
     LEVER,

@@ -2,16 +2,10 @@
 
 const PAPER = { width: 126, height: 164 };
 const COMPARED = { width: 184, height: 80 };
-// Usual scales: 1:n, in inches those of a whole or broken inch to the foot.
-const SCALES = { mm: [5, 10, 20, 25, 50, 100], in: [8, 12, 16, 24, 32, 48, 96] };
 
 function scaleFor(box, units, width, height) {
-  const known = SCALES[units];
+  const known = Astragal.kernel.usual_scales(units);
   return known.find((scale) => box.width / scale <= width && box.height / scale <= height) ?? known[known.length - 1];
-}
-
-function sayScale(scale, units) {
-  return units === "mm" ? `1:${scale}` : `${fractionOf(12 / scale)} in = 1 ft (1:${scale})`;
 }
 
 function toScale(svg, box, scale) {
@@ -42,7 +36,7 @@ function sheetDrawing(app, configuration, units) {
   });
   const scale = scaleFor(whole, units, PAPER.width, PAPER.height);
   const svg = toScale(shape("svg", { class: "drawing-sheet", role: "img", "aria-label": drawings.elevation.title }, groups), whole, scale);
-  return { svg, words: sayScale(scale, units) };
+  return { svg, words: Astragal.kernel.scale_words(scale, units) };
 }
 
 // A line to lay a ruler on: no printer is trusted to keep the scale.
@@ -99,7 +93,7 @@ function comparisonPage(app, state) {
     element("p", {}, element("b", {}, `${LETTERS[i]} · ${familyOf(app.catalog, state.configurations[i]).name}`))));
   return element("article", { class: "sheet-page comparison-page" },
     element("h2", {}, "Side by side"),
-    element("p", {}, `All ${sayShare(shareOf(app.catalog, activeOf(state)))}. Scale ${sayScale(scale, state.units)}.`),
+    element("p", {}, `All ${sayShare(shareOf(app.catalog, activeOf(state)))}. Scale ${Astragal.kernel.scale_words(scale, state.units)}.`),
     element("div", { class: "sheet-columns" }, columns),
     comparisonTables(app, state, true),
     ruler(state.units));

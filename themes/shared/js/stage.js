@@ -20,10 +20,11 @@ function unionOf(boxes) {
 
 // Section to the right of the elevation at the same heights, plan below it at the same widths.
 function arranged({ elevation, section, plan }) {
+  const { kernel } = Astragal;
   const shifts = {
     elevation: { dx: 0, dy: 0 },
-    section: { dx: elevation.x + elevation.width + SHEET_GAP - section.x, dy: 0 },
-    plan: { dx: 0, dy: elevation.y + elevation.height + SHEET_GAP - plan.y },
+    section: { dx: kernel.section_shift(elevation, section, SHEET_GAP), dy: 0 },
+    plan: { dx: 0, dy: kernel.plan_shift(elevation, plan, SHEET_GAP) },
   };
   const shift = (box, { dx, dy }) => ({ x: box.x + dx, y: box.y + dy, width: box.width, height: box.height });
   const boxes = Object.fromEntries(VIEWS.map((view) => [view, shift({ elevation, section, plan }[view], shifts[view])]));
@@ -114,7 +115,7 @@ function createStage(app) {
     return [
       () => (shown = app.ask.drawings(one, one.place, units)),
       ...VIEWS.map((view) => () => {
-        const count = app.ask.stillCount(view, one);
+        const count = app.ask.stillCount(view, one, units);
         still[view].draw(shown[view].marks.slice(0, count));
         moving[view].draw(shown[view].marks.slice(count));
       }),

@@ -50,9 +50,15 @@ function createAsker(catalog, household) {
     return { ...doorScenes(key, one), covering };
   }
 
+  function draftOf(one, scene, place, units) {
+    return kernel.drafted(one.door, { scene, answer: answer(one), names: namesOf(one, place) }, units);
+  }
+
+  const movedDraft = (one, place, units) => draftOf(one, movedScene(one, place), place, units);
+
   function drawings(one, place, units) {
-    const given = [movedScene(one, place), one.door, answer(one), units, namesOf(one, place)];
-    return { elevation: kernel.elevation_of(...given), section: kernel.section_of(...given), plan: kernel.plan_of(...given) };
+    const draft = movedDraft(one, place, units);
+    return { elevation: kernel.elevation_of(draft), section: kernel.section_of(draft), plan: kernel.plan_of(draft) };
   }
 
   const ends = remembered(12, (one, end, units) => drawings(one, endPlace(catalog, one, end), units));
@@ -62,11 +68,11 @@ function createAsker(catalog, household) {
     drawings,
     endDrawings: (one, end, units) => ends(`${fit(one)} ${end} ${units}`, one, end, units),
     ruledOut: (one) => refusals(fit(one), one),
-    elevation: (one, place, units) => kernel.elevation_of(movedScene(one, place), one.door, answer(one), units, namesOf(one, place)),
+    elevation: (one, place, units) => kernel.elevation_of(movedDraft(one, place, units)),
     // How many of a drawing's first marks no position changes.
-    stillCount: (view, one) => kernel.door_marks(view, doorScenes(fit(one), one), one.door, answer(one)).length,
+    stillCount: (view, one, units) => kernel.door_marks(view, draftOf(one, doorScenes(fit(one), one), one.place, units)).length,
     // What lies over them, by view: all that a drag has to draw anew.
-    movingMarks: (one, place, units, lettered) => kernel.moving_marks(movedScene(one, place), one.door, answer(one), units, lettered),
+    movingMarks: (one, place, units, annotated) => kernel.moving_marks(movedDraft(one, place, units), annotated),
     // What of the glass is clear, and what of view and light comes through; null where the family cannot go on the door.
     sharesAt(one, place) {
       const { refusal, size } = answer(one);
