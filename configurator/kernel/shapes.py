@@ -352,7 +352,8 @@ class Cloth(TypedDict):
     ``key`` is ``cloth`` or ``lining``. Hems, heading and returns are in both lengths. ``fullness`` is how much flat
     width goes into each finished one, ``hem`` what is turned in at each side. ``leads`` is 1 where the whole widths
     start at the leading edge, 0 where they stand in the middle. ``bolt`` is the cloth's width, ``repeat`` its
-    pattern's along it (0: plain); ``railroads`` is 1 where it may be run sideways. ``mass`` is that of flat cloth, kg/m2.
+    pattern's along it (0: plain); ``railroads`` is 1 where it may be run sideways. ``mass`` is that of flat cloth,
+    kg/m2.
     """
 
     key: str

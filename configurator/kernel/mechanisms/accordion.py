@@ -84,7 +84,7 @@ def accordion_length(fit: Fit) -> Measured:
     return measured(
         value,
         "two panels of cloth to each fold and layer, each from crease to edge, and what the rails hold",
-        "{layers} x {folds} x 2 x sqrt(({pitch} / 2) x ({pitch} / 2) + ({deep} / 2) x ({deep} / 2)) + {heading} + {hem}",
+        "{layers} x {folds} x sqrt({pitch} x {pitch} + {deep} x {deep}) + {heading} + {hem}",
         {
             "layers": [numbers["layers"], "count"],
             "folds": [folds, "count"],

@@ -29,7 +29,7 @@ def drapery_width(fit: Fit) -> Measured:
     lap = numbers["meeting_lap"] / 2 if numbers["split"] > 0 else 0.0
     return measured(
         (part_width(fit) + lap) * numbers["fullness"] + 2 * numbers["side_hem"] + return_depth(fit),
-        "the width it covers and its share of the lap, times its fullness, a hem at each side, and the return to the wall",
+        "what it covers and its share of the lap, times its fullness, a hem at each side, and the return to the wall",
         "({width} + {lap}) x {fullness} + 2 x {side} + {back}",
         {
             "width": [part_width(fit), "mm"],

@@ -34,7 +34,7 @@ def soft_fold_length(fit: Fit) -> Measured:
     rails = numbers["headrail_height"] + numbers["rail_height"]
     return measured(
         folds * each + last + rails + numbers["heading"] + numbers["hem"],
-        "the length round every fold and the last one, the faces of head and bar, what turns over the head, and the hem",
+        "round every fold and the last one, the faces of head and bar, what turns over the head, and the hem",
         "{folds} x {each} + {last} + {head} + {bar} + {heading} + {hem}",
         {
             "folds": [folds, "count"],

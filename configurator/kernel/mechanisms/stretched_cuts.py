@@ -6,7 +6,7 @@ from configurator.kernel.telling import figure, length, working
 
 
 def rod_pocket(numbers: dict[str, float]) -> float:
-    """Return the cloth that a rod pocket takes beyond the finished height: public page on estimating curtain yardage."""
+    """Return the cloth of a rod pocket beyond the finished height; the rule is that of a public workroom page."""
     return numbers["rod_diameter"] + numbers["pocket_ease"] + numbers["pocket_turn"]
 
 

@@ -24,7 +24,7 @@ def bar_figure(bar: Bar, leaf: int) -> Figure:
     return figure(key, BAR_NAMES[bar["key"]][leaf], length(bar["length"]["value"]), bar["length"]["how"])
 
 
-def differing(bar: Bar, cuts: Cuts) -> list[Bar]:
+def cut_otherwise(bar: Bar, cuts: Cuts) -> list[Bar]:
     """Return the same bar of the other leaf where it has another length."""
     own = bar["length"]["value"]
     same = [other for other in cuts["bars"] if other["key"] == bar["key"]]
@@ -38,5 +38,5 @@ def bars_question(travel: Travel, household: Household) -> Reply:
     for bar in cuts[0]["bars"]:
         figures.append(bar_figure(bar, 0))
         if len(cuts) > 1:
-            figures.extend([bar_figure(other, 1) for other in differing(bar, cuts[1])])
+            figures.extend([bar_figure(other, 1) for other in cut_otherwise(bar, cuts[1])])
     return reply(figures, [], [])

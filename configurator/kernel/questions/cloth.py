@@ -65,7 +65,7 @@ def cut_measure(cloth: Cloth) -> Measured:
     return cloth["width"] if run_sideways(cloth) else cloth["length"]
 
 
-def pieces_cut(cloth: Cloth) -> float:
+def lengths_cut(cloth: Cloth) -> float:
     """Return how many lengths are cut from the bolt for one leaf."""
     if run_sideways(cloth):
         return cloth["panels"]
@@ -74,10 +74,10 @@ def pieces_cut(cloth: Cloth) -> float:
 
 def cloth_run(cloth: Cloth) -> float:
     """Return the length of cloth that one leaf takes from the bolt."""
-    return pieces_cut(cloth) * cloth_cut(cut_measure(cloth)["value"], cloth["repeat"])
+    return lengths_cut(cloth) * cloth_cut(cut_measure(cloth)["value"], cloth["repeat"])
 
 
-def within(how: Working, rule: str, before: str, after: str) -> Working:
+def worked_into(how: Working, rule: str, before: str, after: str) -> Working:
     """Return a working whose arithmetic goes on round that of another, whose terms it may add to."""
     terms: dict[str, list[float | str]] = {}
     for name, term in how["terms"].items():
@@ -91,11 +91,12 @@ def widths_figure(cloth: Cloth) -> Figure:
     panels = cloth["panels"]
     rule = "the flat width of all panels by the bolt, up to whole widths"
     if panels <= 2:
-        made = within(how, rule, "ceil({count} x (", ") / {bolt})")
+        made = worked_into(how, rule, "ceil({count} x (", ") / {bolt})")
     elif cloth["width"]["value"] <= cloth["bolt"]:
-        made = within(how, "as many panels side by side as the bolt holds", "ceil({count} / floor({bolt} / (", ")))")
+        rule = "as many panels side by side as the bolt holds"
+        made = worked_into(how, rule, "ceil({count} / floor({bolt} / (", ")))")
     else:
-        made = within(how, "each panel by the bolt, up to whole widths", "{count} x ceil((", ") / {bolt})")
+        made = worked_into(how, "each panel by the bolt, up to whole widths", "{count} x ceil((", ") / {bolt})")
     made["terms"]["count"] = [panels, "count"]
     made["terms"]["bolt"] = [cloth["bolt"], "mm"]
     value = cloth_widths(cloth["width"]["value"], panels, cloth["bolt"])
@@ -108,62 +109,80 @@ def cut_figure(cloth: Cloth) -> Figure:
     how = given["how"]
     name = CLOTH_NAMES[cloth["key"]]["sideways" if run_sideways(cloth) else "cut"]
     if cloth["repeat"] > 0:
-        how = within(how, how["rule"] + "; up to whole pattern repeats", "{repeat} x ceil((", ") / {repeat})")
+        how = worked_into(
+            how,
+            "the flat length with all that it holds, up to whole pattern repeats",
+            "{repeat} x ceil((",
+            ") / {repeat})",
+        )
         how["terms"]["repeat"] = [cloth["repeat"], "mm"]
     return figure(cloth["key"] + "_cut", name, length(cloth_cut(given["value"], cloth["repeat"])), how)
 
 
-def seam_figures(cloth: Cloth) -> list[Figure]:
-    """Return how many seams a panel has, where the first falls and how far apart they are; nothing without a seam.
-
-    The whole widths stand in the middle and what is left over is halved to both sides, so that no seam falls in the
-    middle; or they start at the leading edge, what is left over at the outer edge.
-    """
-    names = CLOTH_NAMES[cloth["key"]]
-    flat = cloth["width"]["value"]
-    bolt = cloth["bolt"]
-    widths = step_up(flat / bolt, 1.0)
-    if widths < 2:
-        return []
-    leads = cloth["leads"] > 0
-    terms: dict[str, list[float | str]] = {
-        "flat": [flat, "mm"],
-        "bolt": [bolt, "mm"],
+def seam_terms(cloth: Cloth) -> dict[str, list[float | str]]:
+    """Return the terms of which the place of a seam is worked out."""
+    return {
+        "flat": [cloth["width"]["value"], "mm"],
+        "bolt": [cloth["bolt"], "mm"],
         "side": [cloth["hem"], "mm"],
         "fullness": [cloth["fullness"], "count"],
     }
-    if leads:
-        first = (bolt - cloth["hem"]) / cloth["fullness"]
-        many = working("one less than the widths in a panel", "ceil({flat} / {bolt}) - 1", terms)
-        rule = "the first width starts at the leading edge, less its hem, as it is gathered"
-        where = working(rule, "({bolt} - {side}) / {fullness}", terms)
-    else:
-        first = max(0.0, ((flat - (widths - 1) * bolt) / 2 - cloth["hem"]) / cloth["fullness"])
-        rule = "whole widths in the middle, one more halved to the two sides"
-        many = working(rule, "ceil({flat} / {bolt})", terms)
-        rule = "what the whole widths in the middle leave, halved to both sides, less a hem, as it is gathered"
-        template = "max(0, (({flat} - (ceil({flat} / {bolt}) - 1) x {bolt}) / 2 - {side}) / {fullness})"
-        where = working(rule, template, terms)
-    seams = widths - 1 if leads else widths
-    found = [
-        figure(cloth["key"] + "_seams", names["seams"], count(seams), many),
-        figure(cloth["key"] + "_seam", names["seam_lead" if leads else "seam"], length(first), where),
+
+
+def seams_from_edge(cloth: Cloth, widths: float) -> list[Figure]:
+    """Return the seams of a panel whose whole widths start at the leading edge, what is left over at the outer one."""
+    names = CLOTH_NAMES[cloth["key"]]
+    terms = seam_terms(cloth)
+    many = working("one less than the widths in a panel", "ceil({flat} / {bolt}) - 1", terms)
+    rule = "the first width starts at the leading edge, less its hem, as it is gathered"
+    where = working(rule, "({bolt} - {side}) / {fullness}", terms)
+    first = (cloth["bolt"] - cloth["hem"]) / cloth["fullness"]
+    return [
+        figure(cloth["key"] + "_seams", names["seams"], count(widths - 1), many),
+        figure(cloth["key"] + "_seam", names["seam_lead"], length(first), where),
     ]
-    if seams > 1:
-        step = working("the bolt's width as it is gathered", "{bolt} / {fullness}", terms)
-        found.append(figure(cloth["key"] + "_seam_apart", names["apart"], length(bolt / cloth["fullness"]), step))
+
+
+def seams_about_middle(cloth: Cloth, widths: float) -> list[Figure]:
+    """Return the seams of a panel whose whole widths stand in the middle, one more halved to both sides."""
+    names = CLOTH_NAMES[cloth["key"]]
+    terms = seam_terms(cloth)
+    many = working("whole widths in the middle, one more halved to the two sides", "ceil({flat} / {bolt})", terms)
+    where = working(
+        "what the whole widths in the middle leave, halved to both sides, less a hem, as it is gathered",
+        "max(0, (({flat} - (ceil({flat} / {bolt}) - 1) x {bolt}) / 2 - {side}) / {fullness})",
+        terms,
+    )
+    left = (cloth["width"]["value"] - (widths - 1) * cloth["bolt"]) / 2
+    first = max(0.0, (left - cloth["hem"]) / cloth["fullness"])
+    return [
+        figure(cloth["key"] + "_seams", names["seams"], count(widths), many),
+        figure(cloth["key"] + "_seam", names["seam"], length(first), where),
+    ]
+
+
+def seam_figures(cloth: Cloth) -> list[Figure]:
+    """Return how many seams a panel has, where the first falls and how far apart they are; nothing without a seam."""
+    widths = step_up(cloth["width"]["value"] / cloth["bolt"], 1.0)
+    if widths < 2:
+        return []
+    found = seams_from_edge(cloth, widths) if cloth["leads"] > 0 else seams_about_middle(cloth, widths)
+    if found[0]["value"] > 1:
+        name = CLOTH_NAMES[cloth["key"]]["apart"]
+        step = working("the bolt's width as it is gathered", "{bolt} / {fullness}", seam_terms(cloth))
+        found.append(figure(cloth["key"] + "_seam_apart", name, length(cloth["bolt"] / cloth["fullness"]), step))
     return found
 
 
 def run_figure(cloth: Cloth, key: str) -> Figure:
     """Return the length of cloth that one leaf takes from the bolt, as the figure with this key."""
     cut = cloth_cut(cut_measure(cloth)["value"], cloth["repeat"])
-    terms: dict[str, list[float | str]] = {"pieces": [pieces_cut(cloth), "count"], "cut": [cut, "mm"]}
+    terms: dict[str, list[float | str]] = {"count": [lengths_cut(cloth), "count"], "cut": [cut, "mm"]}
     rule = "every width at its cut length"
     if run_sideways(cloth):
         rule = "every panel at its cut length, the cloth run sideways"
     name = CLOTH_NAMES[cloth["key"]][key]
-    return figure(cloth["key"] + "_" + key, name, run(cloth_run(cloth)), working(rule, "{pieces} x {cut}", terms))
+    return figure(cloth["key"] + "_" + key, name, run(cloth_run(cloth)), working(rule, "{count} x {cut}", terms))
 
 
 def cloth_of(cuts: Cuts, key: str) -> list[Cloth]:

@@ -26,10 +26,10 @@ def side_stack(pieces: list[Piece], halves: int) -> list[float]:
     moving = [piece for piece in pieces if not kind_of(piece["kind"])["fixed"]]
     start = min([piece["x0"] for piece in moving])
     end = max([piece["x1"] for piece in moving])
-    if halves < 2:
-        return [start, end]
-    middle = (start + end) / 2
-    return [start, max([piece["x1"] for piece in moving if piece["x0"] < middle and piece["x1"] <= middle + HALVES_MEET])]
+    if halves > 1:
+        middle = (start + end) / 2 + HALVES_MEET
+        end = max([piece["x1"] for piece in moving if piece["x1"] <= middle])
+    return [start, end]
 
 
 def side_figure(travel: Travel) -> Figure:
