@@ -3,7 +3,7 @@
 from configurator.kernel.contact import even_samples
 from configurator.kernel.door.leaf import glass_box
 from configurator.kernel.message import is_said, plain
-from configurator.kernel.mount.cutout import cutout_box
+from configurator.kernel.mount.cutout import cutout_box, cutout_refusal
 from configurator.kernel.mount.makeable import making_refusal
 from configurator.kernel.mount.sideways import latch_limit, set_sideways
 from configurator.kernel.mount.spacer import spacer_thickness, stand_off_needed
@@ -53,3 +53,5 @@ def hang_on_leaf(fit: Fit) -> None:
     size["cutout"] = cutout_box(fit)
     if not is_said(size["refusal"]):
         size["refusal"] = making_refusal(fit)
+    if not is_said(size["refusal"]):
+        size["refusal"] = cutout_refusal(fit)

@@ -38,7 +38,8 @@ def fit_of(mechanism: str, numbers: dict[str, float], size: Size) -> Fit:
         "choices": [],
     }
     legs = MECHANISMS[mechanism]["legs"](numbers)
-    return {"door": {}, "family": family, "choices": {}, "numbers": numbers, "handle": [], "size": size, "legs": legs}
+    fit: Fit = {"door": {}, "family": family, "choices": {}, "numbers": numbers, "handle": [], "size": size}
+    return fit | {"legs": legs, "fixings": []}
 
 
 def pieces_of(mechanism: str, numbers: dict[str, float], size: Size, place: Position) -> list[Piece]:
