@@ -20,4 +20,4 @@ def worked_out(figure: Figure) -> float:
     text = figure["working"]["template"].replace(" x ", " * ")
     for name, (value, _) in figure["working"]["terms"].items():
         text = text.replace("{" + name + "}", repr(float(value)))
-    return float(eval(text, {"__builtins__": {}}, KNOWN))  # noqa: S307 - the kernel's own templates
+    return float(eval(text, {"__builtins__": {}}, KNOWN))

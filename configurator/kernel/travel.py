@@ -5,16 +5,9 @@ from configurator.kernel.fit import pieces_at
 from configurator.kernel.glass import glass_shares
 from configurator.kernel.mechanisms import MECHANISMS
 from configurator.kernel.message import is_said
-from configurator.kernel.mount.hung import dresses_both, other_leaf
+from configurator.kernel.mount.hung import dressed_leaves
 from configurator.kernel.position import closed_position, coarse, open_position, position_at
 from configurator.kernel.shapes import Cuts, Fit, Travel
-
-
-def dressed_leaves(fit: Fit) -> list[Fit]:
-    """Return the fit and, where a second leaf is dressed too, that leaf's own, which may be refused."""
-    if dresses_both(fit):
-        return [fit, other_leaf(fit)]
-    return [fit]
 
 
 def cuts_for(fit: Fit) -> Cuts:
