@@ -24,6 +24,11 @@ def angle(value: float) -> Quantity:
     return {"value": value, "unit": "deg"}
 
 
+def run(value: float) -> Quantity:
+    """Return a length of cloth in millimetres, told in yards or meters."""
+    return {"value": value, "unit": "run"}
+
+
 def mass(value: float) -> Quantity:
     """Return a mass in kilograms."""
     return {"value": value, "unit": "kg"}

@@ -12,7 +12,10 @@ from configurator.kernel.shapes import Fit, Piece, Position
 COMMON_TAKES: dict[str, list[str | float | None]] = {
     "cloth_view": ["share", None, "how much of the view comes through the cloth, slat or vane material"],
     "cloth_light": ["share", None, "how much of the light comes through the cloth, slat or vane material"],
-    "cloth_mass": ["mass", 0.3, "mass of the covering by area, kg/m2"],
+    "cloth_mass": ["mass", 0.15, "mass of the cloth as it lies flat, or of the louvers and slats by area, kg/m2"],
+    "headrail_mass": ["run-mass", 0.6, "mass of the headrail, cassette or track by its length, kg/m"],
+    "rail_mass": ["run-mass", 0.3, "mass of a moving rail or bar by its length, kg/m"],
+    "motor_mass": ["weight", 0.0, "mass of the motor and its battery, kg; 0 for none"],
     "headrail_height": ["length", None, "height of the headrail (for a rod: its diameter)"],
     "headrail_depth": ["length", None, "depth of the headrail from its mounting plane"],
     "rail_height": ["length", 0.0, "height of the bottom rail"],

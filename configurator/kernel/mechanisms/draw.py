@@ -17,20 +17,19 @@ from configurator.kernel.shapes import Fit, Leg, Piece, Position
 DRAW_TAKES: dict[str, list[str | float | None]] = {
     "split": ["switch", 0.0, "1 when half draws to each side, 0 when all draws to the hinge side"],
     "unit_pitch": ["size", 100.0, "greatest width that one pleat or vane covers when drawn across"],
-    "unit_stacked": ["length", 20.0, "width that one pleat, vane or panel adds to the stack"],
+    "unit_stacked": ["length", 20.0, "width that a pleat's carrier, a vane or a panel adds to the stack"],
+    "cloth_layer": ["length", 15.0, "width that each layer of gathered cloth takes in the stack, its air included"],
+    "lining_layer": ["length", 5.0, "width that a lining adds to each layer in the stack"],
+    "meeting_lap": ["length", 0.0, "how far the two halves of gathered cloth lap where they meet"],
     "depth_drawn": ["length", 50.0, "depth of the pleats when drawn across"],
-    "depth_stacked": ["length", 120.0, "depth of the pleats when stacked"],
+    "depth_stacked": ["size", 120.0, "depth of the pleats when stacked"],
     "returns": ["switch", 0.0, "1 when the cloth turns back from its outer edge to the wall"],
     "vane_width": ["length", 0.0, "width of an upright vane; 0 for pleated cloth"],
     "vane_thickness": ["length", 1.0, "thickness of an upright vane"],
     "panel_count": ["count", 0.0, "flat panels to each side; 0 for pleated cloth or vanes"],
     "panel_overlap": ["length", 50.0, "overlap of two flat panels when drawn across"],
     "panel_thickness": ["length", 2.0, "thickness of a flat panel"],
-    "fullness": GATHER_TAKES["fullness"],
-    "bolt_width": GATHER_TAKES["bolt_width"],
-    "side_allowance": GATHER_TAKES["side_allowance"],
-    "cut_allowance": GATHER_TAKES["cut_allowance"],
-    "pattern_repeat": GATHER_TAKES["pattern_repeat"],
+    **GATHER_TAKES,
     "draws_aside": ["switch", 1.0, COMMON_TAKES["draws_aside"][2]],
     "over_opening": ["switch", 1.0, COMMON_TAKES["over_opening"][2]],
     "layer_depth": ["length", 15.0, "distance between the tracks of two flat panels"],
@@ -62,6 +61,17 @@ def draw_count(numbers: dict[str, float], width: float) -> int:
     return max(1, int(step_up(width / numbers["unit_pitch"], 1.0)))
 
 
+def stack_layer(numbers: dict[str, float]) -> float:
+    """Return the width that each layer of gathered cloth takes in the stack, with its lining."""
+    return numbers["cloth_layer"] + (numbers["lining_layer"] if numbers["lined"] > 0 else 0.0)
+
+
+def pleat_stack(numbers: dict[str, float], pitch: float) -> float:
+    """Return the width of one pleat in the stack: its carrier, and its cloth folded to the stack's depth."""
+    layers = pitch * numbers["fullness"] / numbers["depth_stacked"]
+    return numbers["unit_stacked"] + layers * stack_layer(numbers)
+
+
 def hanging_span(fit: Fit) -> list[float]:
     """Return the heights between which cloth or vanes hang."""
     return [fit["size"]["y0"], fit["size"]["y1"] - fit["numbers"]["headrail_height"]]
@@ -73,7 +83,7 @@ def pleated_part(fit: Fit, width: float, place: Position) -> list[Piece]:
     size = fit["size"]
     count = draw_count(numbers, width)
     x0 = size["x0"]
-    x1 = draw_edge(fit, width, count * numbers["unit_stacked"], place)
+    x1 = draw_edge(fit, width, count * pleat_stack(numbers, width / count), place)
     depth = blend(numbers["depth_stacked"], numbers["depth_drawn"], place["lower"])
     out = about(head_middle(fit), depth)
     cloth = veil("pleat", [x0, x1], hanging_span(fit), out, cloth_optics(numbers))
@@ -132,13 +142,18 @@ def vane_bounds(first: Piece, last: Piece) -> Piece:
     return veil("vane", [first["x0"], last["x1"]], up, [first["z0"], first["z1"]], first["optics"])
 
 
+def flat_width(numbers: dict[str, float], width: float) -> float:
+    """Return the width of each flat panel of those that cover a width."""
+    count = numbers["panel_count"]
+    return (width + (count - 1) * numbers["panel_overlap"]) / count
+
+
 def flat_part(fit: Fit, width: float, place: Position) -> list[Piece]:
     """Return flat panels drawn from the hinge side, the outermost on the track nearest the wall."""
     numbers = fit["numbers"]
     size = fit["size"]
     count = int(numbers["panel_count"])
-    overlaps = (count - 1) * numbers["panel_overlap"]
-    wide = (width + overlaps) / count
+    wide = flat_width(numbers, width)
     step = blend(numbers["unit_stacked"], wide - numbers["panel_overlap"], place["lower"])
     low = size["y0"] + numbers["rail_height"]
     top = size["y1"] - numbers["headrail_height"]

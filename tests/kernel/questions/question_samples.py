@@ -125,6 +125,7 @@ NUMBERS: dict[str, float] = {
     "loop_retained": 0.0,
     "cloth_light": 0.4,
     "cloth_mass": 0.5,
+    "motor_mass": 0.0,
     "wired": 0.0,
 }
 
@@ -186,6 +187,8 @@ def travel_of(fit: Fit, samples: list[Sample]) -> Travel:
         "down": down,
         "raised_shares": glass_shares(fit, raised),
         "down_shares": glass_shares(fit, down),
+        "leaves": [fit],
+        "cuts": [{"cloths": [], "bars": []}],
     }
 
 
