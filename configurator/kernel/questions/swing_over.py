@@ -4,32 +4,24 @@ from configurator.kernel.door.leaf import leaf_box, leaf_width
 from configurator.kernel.fit import lowest_edge
 from configurator.kernel.message import message, plain
 from configurator.kernel.mount.over_opening import OVER_LEAF
+from configurator.kernel.questions.around import piece_obstacle
 from configurator.kernel.questions.outline import own_outline
 from configurator.kernel.questions.swing_figures import in_swing_figures, width_figure
-from configurator.kernel.questions.turning import (
-    LEAST_TURN,
-    RIGHT_ANGLE,
-    Touch,
-    earlier,
-    first_touch,
-    latch_stop,
-    leaf_front,
-    no_touch,
-    turn_to_piece,
-)
+from configurator.kernel.questions.touch import Obstacle, Touch, earlier, first_touch, from_pin
+from configurator.kernel.questions.turning import LEAST_TURN, RIGHT_ANGLE, latch_stop, leaf_front, own_turn
 from configurator.kernel.shapes import Door, Figure, Piece, Reply, Sample, Size, Travel, Verdict
 from configurator.kernel.telling import figure, length, reply, verdict, working
 
 
 def met_on_wall(door: Door, pieces: list[Piece]) -> Touch:
-    """Return which piece an in-swing leaf first meets, and when; what hangs above its top edge is passed under."""
-    first = no_touch()
+    """Return what of an in-swing leaf and its handle first meets which piece; what hangs above them is passed under."""
+    pin = door["hinge_pin_out"]
+    top = leaf_box(door)["y1"]
+    obstacles: list[Obstacle] = []
     for piece in pieces:
-        if piece["y0"] < leaf_box(door)["y1"]:
-            turn = turn_to_piece(piece, door["hinge_pin_out"], leaf_width(door))
-            if turn < first["angle"]:
-                first = {"angle": turn, "kind": piece["kind"], "along": 0.0, "out": 0.0}
-    return first
+        if piece["y0"] < top:
+            obstacles.append(piece_obstacle(piece, pin))
+    return first_touch(from_pin(own_outline(door), pin), obstacles)
 
 
 def over_verdict(door: Door, pieces: list[Piece], own: Touch, stack: Touch) -> Verdict:
@@ -39,8 +31,9 @@ def over_verdict(door: Door, pieces: list[Piece], own: Touch, stack: Touch) -> V
         why = "While the covering is open, the leaf opens as far as without it, or at least to a right angle."
         return verdict("swing", name, "clears", plain(why))
     state = "blocked" if stack["angle"] < LEAST_TURN else "guide by hand"
-    why = "Even while the covering is open, the leaf meets {piece} on its way."
-    return verdict("swing", name, state, message(why, {"piece": [stack["kind"], "kind"]}))
+    why = "Even while the covering is open, {piece} meets {obstacle} as the leaf opens."
+    terms: dict[str, list[float | str]] = {"piece": [stack["kind"], "kind"], "obstacle": [stack["met"], "kind"]}
+    return verdict("swing", name, state, message(why, terms))
 
 
 def closed_from(door: Door, samples: list[Sample]) -> float:
@@ -86,7 +79,7 @@ def raised_figure(door: Door, pieces: list[Piece]) -> Figure:
         length(max(0.0, low - top)),
         working(
             "the open covering's lowest edge less the leaf's top edge; nothing where it hangs lower",
-            "{low} - {top}, not less than nothing",
+            "max(0, {low} - {top})",
             {"low": [low, "mm"], "top": [top, "mm"]},
         ),
     )
@@ -112,7 +105,7 @@ def over_in_swing(travel: Travel) -> Reply:
     door = travel["fit"]["door"]
     size = travel["fit"]["size"]
     samples = travel["samples"]
-    own = first_touch(own_outline(door), door["hinge_pin_out"], door["wall_gap"])
+    own = own_turn(door)
     stack = met_on_wall(door, samples[0]["pieces"])
     figures = in_swing_figures(door, own, earlier(own, stack))
     if hangs_above(door, samples[0]["pieces"]):
@@ -141,14 +134,14 @@ def over_out_swing(door: Door, samples: list[Sample]) -> Reply:
     """Answer for a covering on the wall, the leaf opening away from it."""
     span = doorway_left(door, samples[0]["pieces"])
     figures = [
-        width_figure(door, "clear_width_bare", "clear width without the covering", RIGHT_ANGLE, leaf_front(door)),
+        width_figure(door, ["clear_width_bare", "clear width without the covering"], RIGHT_ANGLE, leaf_front(door)),
         figure(
             "clear_width_covered",
             "clear width with the covering open",
             length(max(0.0, span[1] - span[0])),
             working(
                 "what the open leaf and the side stack leave of the doorway; of a pair the active leaf alone",
-                "{end} - {start}",
+                "max(0, {end} - {start})",
                 {"end": [span[1], "mm"], "start": [span[0], "mm"]},
             ),
         ),
