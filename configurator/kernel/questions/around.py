@@ -10,7 +10,7 @@ from configurator.kernel.questions.outline import Outer
 from configurator.kernel.questions.touch import Obstacle, obstacle
 from configurator.kernel.shapes import Door, Piece
 
-FAR = 1e6
+BEYOND_ALL = 1e6
 # How far the casing's edge stands back from the frame's, where nobody measures: 3/16 in, common practice, no source.
 CASING_BACK = 4.7625
 
@@ -28,19 +28,19 @@ def walls_around(door: Door) -> list[Obstacle]:
     """Return what may stop a leaf on its hinge side: the wall it stands in, its casing, a sidelight, the side wall."""
     edge = -frame_edge(door)
     face = door["reveal"] - door["hinge_pin_out"]
-    up = [-FAR, FAR]
+    up = [-BEYOND_ALL, BEYOND_ALL]
     side = "reveal" if door["reveal"] > 0 else "own-wall"
     found = [
-        obstacle(["side-wall", "side-wall"], [-FAR, -door["wall_gap"]], up, [-FAR, FAR]),
-        obstacle([side, "own-wall"], [-FAR, edge], up, [-FAR, face]),
+        obstacle(["side-wall", "side-wall"], [-BEYOND_ALL, -door["wall_gap"]], up, [-BEYOND_ALL, BEYOND_ALL]),
+        obstacle([side, "own-wall"], [-BEYOND_ALL, edge], up, [-BEYOND_ALL, face]),
     ]
     if door["casing_width"] > 0 and door["casing_projection"] > 0:
         inner = edge - CASING_BACK
         across = [inner - door["casing_width"], inner]
-        found.append(obstacle(["casing", "casing"], across, up, [-FAR, face + door["casing_projection"]]))
+        found.append(obstacle(["casing", "casing"], across, up, [-BEYOND_ALL, face + door["casing_projection"]]))
     if door["layout"] == "sidelights":
         beside = [edge, -door["head_gap"]]
-        found.append(obstacle(["sidelight", "sidelight"], beside, up, [-FAR, -door["hinge_pin_out"]]))
+        found.append(obstacle(["sidelight", "sidelight"], beside, up, [-BEYOND_ALL, -door["hinge_pin_out"]]))
     return found
 
 
@@ -59,7 +59,7 @@ def other_leaf_around(door: Door, covering: list[Outer]) -> list[Obstacle]:
     far = leaf_width(door) * 2 + door["meeting_gap"]
     leaf = leaf_box(door)
     across = [far - leaf["x1"], far]
-    found = [obstacle(["other-leaf", "other-leaf"], across, [leaf["y0"], leaf["y1"]], [-FAR, -pin])]
+    found = [obstacle(["other-leaf", "other-leaf"], across, [leaf["y0"], leaf["y1"]], [-BEYOND_ALL, -pin])]
     if door["passive_handle"]:
         found.extend([piece_obstacle(across_pair(door, piece), pin) for piece in handle_pieces(door)])
     for outer in covering:

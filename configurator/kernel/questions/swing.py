@@ -51,8 +51,8 @@ def swing_verdict(own: Touch, both: Touch) -> Verdict:
 
 def leaf_in_swing(door: Door, samples: list[Sample]) -> Reply:
     """Answer for a covering on an in-swing leaf: it turns with the leaf, out of the reveal and towards the walls."""
-    own = own_turn(door)
-    both = earlier(own, covered_turn(door, covering_outline(samples)))
+    own = own_turn(door, HALF_TURN)
+    both = earlier(own, covered_turn(door, covering_outline(samples), HALF_TURN))
     return reply(in_swing_figures(door, own, both), [swing_verdict(own, both)], [])
 
 

@@ -36,10 +36,10 @@ class Obstacle(TypedDict):
 
 
 class Touch(TypedDict):
-    """The angle at which a turning leaf first meets something: 180 and no kind for never.
+    """The angle at which a turning leaf first meets something: no kind for never.
 
     ``kind`` is what turns, ``met`` what it meets. ``way`` names the face that a corner comes upon, as in
-    ``TURN_TEMPLATES``. From the pin, ``along`` and ``out`` are of what turns, ``across`` and ``ahead`` of what it meets.
+    ``TURN_TEMPLATES``. From the pin, ``along`` and ``out`` are what turns, ``across`` and ``ahead`` what it meets.
     """
 
     angle: float
@@ -52,10 +52,10 @@ class Touch(TypedDict):
     ahead: float
 
 
-def no_touch() -> Touch:
-    """Return what a leaf meets that opens all the way."""
+def no_touch(limit: float) -> Touch:
+    """Return what a leaf meets that opens freely up to an angle, further than which nobody asks."""
     return {
-        "angle": HALF_TURN,
+        "angle": limit,
         "kind": "",
         "met": "",
         "way": "never",
@@ -68,7 +68,7 @@ def no_touch() -> Touch:
 
 def closed_touch(kind: str, met: str) -> Touch:
     """Return what stands in something while the leaf is still closed."""
-    return {**no_touch(), "angle": 0.0, "kind": kind, "met": met, "way": "closed"}
+    return {**no_touch(0.0), "kind": kind, "met": met, "way": "closed"}
 
 
 def earlier(one: Touch, other: Touch) -> Touch:
@@ -229,9 +229,12 @@ def from_pin(outers: list[Outer], pin: float) -> list[Outer]:
     return [{**outer, "z0": outer["z0"] - pin, "z1": outer["z1"] - pin} for outer in outers]
 
 
-def first_touch(outers: list[Outer], obstacles: list[Obstacle]) -> Touch:
-    """Return what of a turning leaf first meets which obstacle, and at which angle; both as they stand from the pin."""
-    first = no_touch()
+def first_touch(outers: list[Outer], obstacles: list[Obstacle], limit: float) -> Touch:
+    """Return what of a turning leaf first meets which obstacle before the angle ``limit``, in degrees.
+
+    Both stand as from the pin.
+    """
+    first = no_touch(limit)
     for outer in outers:
         reach = far_reach(outer)
         front = foremost(outer)
