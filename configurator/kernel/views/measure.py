@@ -330,7 +330,7 @@ def hinge_part(scene: Scene, door: Door, frame: Layout, units: str) -> list[Mark
     marks = leaf_top(part, door, frame)
     if door["layout"] != "sidelights":
         marks.extend(wall_top(door, frame, right))
-    for mark in leaf_swings(scene, door):
+    for mark in leaf_swings(scene, door, frame):
         if mark["shape"] == "circle" and mark["points"][0] == hinge:
             marks.append(mark)
     cut = region["x1"] if right else region["x0"]

@@ -111,19 +111,27 @@ def turned_about(x: float, z: float, pin_x: float, pin_z: float, angle: float) -
     return [pin_x + dx * math.cos(angle) - dz * math.sin(angle), pin_z + dx * math.sin(angle) + dz * math.cos(angle)]
 
 
-def swing_marks(door: Door, hinge: float, latch: float) -> list[Mark]:
-    """Return the arc that a leaf's latch edge describes, the leaf standing open, and the hinge pin."""
+def swing_marks(door: Door, hinge: float, latch: float, frame: Layout) -> list[Mark]:
+    """Return the arc of a leaf's latch edge as far as it opens, the leaf standing open, and the hinge pin.
+
+    The leaf is shown at a right angle at most, where its clear width is measured; the arc ends with the drawing.
+    """
     inward = door["swing"] == "in"
     back = -door["leaf_thickness"]
     pin = door["hinge_pin_out"] if inward else back - door["hinge_pin_out"]
     near = 0.0 if inward else back
-    quarter = math.pi / 2 if (latch > hinge) == inward else -math.pi / 2
+    sense = 1.0 if (latch > hinge) == inward else -1.0
+    turn = sense * frame["turn"] * math.pi / 180
+    stand = sense * min(frame["turn"], 90.0) * math.pi / 180
     arc: list[float] = []
     for i in range(ARC_STEPS + 1):
-        arc.extend(turned_about(latch, near, hinge, pin, quarter * i / ARC_STEPS))
+        point = turned_about(latch, near, hinge, pin, turn * i / ARC_STEPS)
+        if point[0] < frame["out0"] - frame["size"] or point[0] > frame["out1"] + frame["size"]:
+            break
+        arc.extend(point)
     stood: list[float] = []
     for corner in [[hinge, 0.0], [latch, 0.0], [latch, back], [hinge, back]]:
-        stood.extend(turned_about(corner[0], corner[1], hinge, pin, quarter))
+        stood.extend(turned_about(corner[0], corner[1], hinge, pin, stand))
     return [
         make_mark("polyline", "swing", arc),
         make_mark("polygon", "swing", stood),
@@ -131,7 +139,7 @@ def swing_marks(door: Door, hinge: float, latch: float) -> list[Mark]:
     ]
 
 
-def leaf_swings(scene: Scene, door: Door) -> list[Mark]:
+def leaf_swings(scene: Scene, door: Door, frame: Layout) -> list[Mark]:
     """Return the swing of each leaf that opens; the second leaf of a pair hangs on its far side."""
     marks: list[Mark] = []
     spans = scene["leaf_x"]
@@ -141,7 +149,7 @@ def leaf_swings(scene: Scene, door: Door) -> list[Mark]:
         hung_left = (door["hinge_side"] == "left") == (i == 0)
         hinge = spans[i][0] if hung_left else spans[i][1]
         latch = spans[i][1] if hung_left else spans[i][0]
-        marks.extend(swing_marks(door, hinge, latch))
+        marks.extend(swing_marks(door, hinge, latch, frame))
     return marks
 
 
@@ -150,7 +158,7 @@ def door_top(scene: Scene, door: Door, frame: Layout) -> list[Mark]:
     marks = wall_top(door, frame, True)
     marks.extend(wall_top(door, frame, False))
     marks.extend(leaf_top(scene, door, frame))
-    marks.extend(leaf_swings(scene, door))
+    marks.extend(leaf_swings(scene, door, frame))
     return marks
 
 
