@@ -199,10 +199,12 @@ def touch_between(best: Touch, outer: Outer, met: Obstacle) -> Touch:
     if lies_within(outer, met):
         return closed_touch(outer["kind"], met["side"])
     first = best
-    for corner in [[outer["x0"], outer["z1"]], [outer["x1"], outer["z1"]], [outer["x1"], outer["z0"]]]:
-        if corner[0] * corner[0] + corner[1] * corner[1] > met["near"] * met["near"]:
-            first = corner_meets_side(first, corner[0], corner[1], met)
-            first = corner_meets_face(first, corner[0], corner[1], met)
+    near = met["near"] * met["near"]
+    for along in [outer["x0"], outer["x1"]]:
+        for out in [outer["z1"], outer["z0"]]:
+            if along * along + out * out > near:
+                first = corner_meets_side(first, along, out, met)
+                first = corner_meets_face(first, along, out, met)
     reach = far_reach(outer)
     for across in [met["x0"], met["x1"]]:
         for ahead in [met["z0"], met["z1"]]:
