@@ -10,7 +10,7 @@ from textwrap import fill
 from configurator.asked import Configuration, place
 from configurator.catalog import Catalog
 from configurator.kernel.answer import ask
-from configurator.kernel.message import ENGLISH, is_said, say
+from configurator.kernel.message import ENGLISH, is_said, say, say_phrase
 from configurator.kernel.moment import moment
 from configurator.kernel.mount.hung import hung
 from configurator.kernel.say import say_value, say_working
@@ -58,8 +58,9 @@ def between(verdict: Verdict) -> str:
 
 def verdict_lines(verdict: Verdict, units: str) -> str:
     """Return a verdict with its positions and its reason."""
+    says = say_phrase(verdict["says"], ENGLISH, units)
     why = wrapped(say(verdict["why"], ENGLISH, units), 6)
-    return f"  {verdict['name']}: {verdict['state']}{between(verdict)}\n{why}"
+    return f"  {verdict['name']}: {says}{between(verdict)}\n{why}"
 
 
 def caution_lines(caution: Caution, units: str) -> str:
@@ -96,7 +97,8 @@ def figure_json(figure: Figure, units: str) -> dict[str, object]:
 def verdict_json(verdict: Verdict, units: str) -> dict[str, object]:
     """Return a verdict; ``from`` and ``to`` are positions on the leg that ``moves`` names, absent where it clears."""
     why = say(verdict["why"], ENGLISH, units)
-    told: dict[str, object] = {"state": verdict["state"], "name": verdict["name"], "why": why}
+    says = say_phrase(verdict["says"], ENGLISH, units)
+    told: dict[str, object] = {"state": verdict["state"], "says": says, "name": verdict["name"], "why": why}
     if verdict["state"] != "clears":
         told |= {"moves": verdict["moves"], "from": verdict["start"], "to": verdict["end"]}
     return told

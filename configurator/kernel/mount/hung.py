@@ -2,6 +2,7 @@
 
 from configurator.kernel.door.hardware import handle_pieces
 from configurator.kernel.door.leaf import shows_glass
+from configurator.kernel.door.obstacles import over_joint
 from configurator.kernel.door.opening import has_passive, opening_hardware
 from configurator.kernel.message import plain
 from configurator.kernel.mount.blank import blank_fit, no_box
@@ -12,7 +13,10 @@ from configurator.kernel.shapes import Door, Family, Fit, Piece
 
 def hung(door: Door, family: Family, choices: dict[str, str]) -> Fit:
     """Return a family with its picks, hung on the active leaf or over the opening, in the mount that it asks for."""
-    return hung_beside(door, family, choices, handle_pieces(door))
+    handle = handle_pieces(door)
+    if door["passive_handle"]:
+        handle.extend(over_joint(door))
+    return hung_beside(door, family, choices, handle)
 
 
 def hung_beside(door: Door, family: Family, choices: dict[str, str], handle: list[Piece]) -> Fit:
@@ -34,10 +38,13 @@ def dresses_both(fit: Fit) -> bool:
 
 
 def other_leaf(fit: Fit) -> Fit:
-    """Return the second leaf's own covering, in the active leaf's space: without a handle, none is in its way."""
+    """Return the second leaf's own covering, in the active leaf's space.
+
+    Without a handle of its own only what of the active leaf's reaches over the joint is in its way.
+    """
     if fit["door"]["passive_handle"]:
         return fit
-    return hung_beside(fit["door"], fit["family"], fit["choices"], [])
+    return hung_beside(fit["door"], fit["family"], fit["choices"], over_joint(fit["door"]))
 
 
 def without_cutout(fit: Fit) -> Fit:

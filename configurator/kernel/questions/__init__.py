@@ -22,6 +22,7 @@ from configurator.kernel.questions.sight import sight_question
 from configurator.kernel.questions.stack import stack_question
 from configurator.kernel.questions.swing import swing_question
 from configurator.kernel.questions.way_out import way_out_question
+from configurator.kernel.questions.working_handle import working_handle_question
 from configurator.kernel.shapes import Household, Reply, Travel
 
 QUESTIONS: list[Callable[[Travel, Household], Reply]] = [
@@ -34,6 +35,7 @@ QUESTIONS: list[Callable[[Travel, Household], Reply]] = [
     own_question,
     cutout_question,
     passing_question,
+    working_handle_question,
     swing_question,
     way_out_question,
     reach_question,
