@@ -6,9 +6,10 @@ from configurator.kernel.contact import (
     air_out,
     air_up,
     edge_of_trouble,
+    nearer,
     nearest_in,
 )
-from configurator.kernel.door.grips import HAND_ROOM
+from configurator.kernel.door.grips import HAND_ROOM, worked_grips
 from configurator.kernel.fit import only_turns
 from configurator.kernel.message import message
 from configurator.kernel.mount.sideways import PASSING_AIR
@@ -90,11 +91,21 @@ def stays_put(fit: Fit) -> bool:
     return len(fit["legs"]) == 0 or only_turns(fit)
 
 
-def fixed_state(air: float) -> str:
-    """Return how what stays put stands to the handle: without air ``blocked``, with too little ``caution``."""
-    if air < SOLVED:
+def hand_place(travel: Travel) -> Meeting:
+    """Return where the covering comes nearest to what a hand takes of the handle."""
+    fit = travel["fit"]
+    held = [grip["piece"] for grip in worked_grips(fit["door"], fit["handle"])]
+    best = nearest_in(travel["samples"][0], held)
+    for sample in travel["samples"]:
+        best = nearer(best, nearest_in(sample, held))
+    return best
+
+
+def fixed_state(travel: Travel) -> str:
+    """Return how what stays put stands to the handle: without air ``blocked``, without room for a hand ``caution``."""
+    if travel["handle"]["air"] < SOLVED:
         return "blocked"
-    return "clears" if air >= HAND_ROOM - SOLVED else "caution"
+    return "clears" if hand_place(travel)["air"] >= HAND_ROOM - SOLVED else "caution"
 
 
 def passing_state(travel: Travel) -> str:
@@ -109,7 +120,7 @@ def passing_state(travel: Travel) -> str:
     if air < -SOLVED:
         return "blocked"
     if stays_put(fit):
-        return fixed_state(air)
+        return fixed_state(travel)
     if air >= PASSING_AIR - SOLVED:
         return "clears"
     if air < SOLVED or fit["numbers"]["hand_away"] > 0:
@@ -126,7 +137,8 @@ def passing_why(travel: Travel, state: str) -> Message:
     if place["air"] < SOLVED:
         return message("{piece} touches {part}: there is no air between them.", terms)
     if state == "caution":
-        return message("It is fixed; {piece} stands {way} {part} and leaves a hand only {air} to work it.", terms)
+        text = "It is fixed; {piece} stands {way} {part} and leaves a hand only {air} to work it."
+        return message(text, meeting_terms(hand_place(travel)))
     if stays_put(travel["fit"]):
         return message("It is fixed; {piece} stands {way} {part} with {air} between them.", terms)
     if state == "blocked":
