@@ -1,6 +1,7 @@
 """What stands on the leaf's face itself, as a mounting frame does, stands beside raised beads, not in them."""
 
 from configurator.kernel.mount.solid import fixed_at_rest
+from configurator.kernel.numbers import step_up
 from configurator.kernel.shapes import Box, Fit
 
 # Any stand-off shows which pieces reach back to the face: those that it leaves where they are.
@@ -27,21 +28,35 @@ def reach_on_face(fit: Fit) -> Box:
     return reach
 
 
-def set_beside(fit: Fit, reach: Box) -> None:
-    """Want as much overlap past the glass as puts what reaches so far inwards on the face beside the beads."""
-    numbers = fit["numbers"]
-    side = max(reach["x0"], reach["x1"])
-    fit["numbers"] = {
-        **numbers,
-        "overlap_side": wanted_past(fit, numbers["overlap_side"], side),
-        "overlap_bottom": wanted_past(fit, numbers["overlap_bottom"], reach["y0"]),
-        "rise": wanted_past(fit, numbers["rise"], reach["y1"]),
-    }
-
-
 def wanted_past(fit: Fit, wanted: float, reach: float) -> float:
     """Return the overlap past the glass with which what reaches so far inwards stands beside the bead."""
     return max(wanted, fit["door"]["bead_width"] + reach) if reach > 0 else wanted
+
+
+def wanted_sideways(fit: Fit, reach: float) -> float:
+    """Return the overlap past each side of the glass, in whole steps of the width so that no step takes any of it."""
+    wanted = fit["numbers"]["overlap_side"]
+    past = wanted_past(fit, wanted, reach)
+    glass = fit["door"]["glass_width"]
+    return wanted if past == wanted else (step_up(glass + past * 2, fit["numbers"]["order_step"]) - glass) / 2
+
+
+def wanted_below(fit: Fit, reach: float) -> float:
+    """Return the overlap below the glass, with what the step of the height may take off it."""
+    return wanted_past(
+        fit, fit["numbers"]["overlap_bottom"], reach + fit["numbers"]["order_step"] if reach > 0 else 0.0
+    )
+
+
+def set_beside(fit: Fit, reach: Box) -> None:
+    """Want as much overlap past the glass as puts what reaches so far inwards on the face beside the beads."""
+    numbers = fit["numbers"]
+    fit["numbers"] = {
+        **numbers,
+        "overlap_side": wanted_sideways(fit, max(reach["x0"], reach["x1"])),
+        "overlap_bottom": wanted_below(fit, reach["y0"]),
+        "rise": wanted_past(fit, numbers["rise"], reach["y1"]),
+    }
 
 
 def stands_on_face(reach: Box) -> bool:

@@ -8,7 +8,7 @@ from configurator.kernel.mount.beside_beads import reach_on_face, set_beside, st
 from configurator.kernel.mount.cutout import cutout_box
 from configurator.kernel.mount.makeable import making_refusal
 from configurator.kernel.mount.sideways import latch_limit, set_sideways
-from configurator.kernel.mount.solid import first_inside, solid_refusal
+from configurator.kernel.mount.solid import most_inside, solid_refusal
 from configurator.kernel.mount.spacer import backmost, push_needed, push_out, spacer_thickness
 from configurator.kernel.mount.upright import limit_bottom, set_upright
 from configurator.kernel.numbers import step_up
@@ -73,9 +73,9 @@ def set_clear(fit: Fit) -> None:
     parts = near_size(fit)
     if len(parts) == 0:
         return
-    found = first_inside(fit, parts)
+    found = most_inside(fit, parts)
     if len(found) > 0:
-        set_stand_off(fit, fit["size"]["spacer"] + push_out(found[0], found[1]))
+        set_stand_off(fit, fit["size"]["spacer"] + push_out(found[0], found[1], 0.0))
         fit["size"]["refusal"] = solid_refusal(fit, parts)
 
 

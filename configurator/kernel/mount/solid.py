@@ -14,11 +14,6 @@ from configurator.kernel.shapes import Fit, Message, Piece
 TOUCHES = 0.05
 
 
-def lies_in(piece: Piece, part: Piece) -> bool:
-    """Return whether a piece of the covering lies within a part."""
-    return air_between(piece, part) < -TOUCHES
-
-
 def fixed_at_rest(fit: Fit) -> list[Piece]:
     """Return the covering's pieces that stay where they are fixed."""
     pieces = made_at(fit, coarse(closed_position(fit["numbers"])))
@@ -41,16 +36,20 @@ def inside_message(piece: Piece, part: Piece) -> Message:
     )
 
 
-def first_inside(fit: Fit, parts: list[Piece]) -> list[Piece]:
-    """Return the first fixed piece that lies within a part, and the part; empty where none does."""
+def most_inside(fit: Fit, parts: list[Piece]) -> list[Piece]:
+    """Return the fixed piece that lies furthest within a part, and the part; empty where none does."""
+    worst: list[Piece] = []
+    least = -TOUCHES
     for piece in fixed_at_rest(fit):
         for part in parts:
-            if lies_in(piece, part):
-                return [piece, part]
-    return []
+            air = air_between(piece, part)
+            if air < least:
+                least = air
+                worst = [piece, part]
+    return worst
 
 
 def solid_refusal(fit: Fit, parts: list[Piece]) -> Message:
     """Return why a covering as it is hung would stand within fixed things, or silence."""
-    found = first_inside(fit, parts)
+    found = most_inside(fit, parts)
     return silence() if len(found) == 0 else inside_message(found[0], found[1])

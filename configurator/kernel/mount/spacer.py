@@ -17,26 +17,43 @@ def air_kept(piece: Piece) -> float:
     return 0.0 if kind_of(piece["kind"])["fixed"] else MOVING_AIR
 
 
-def push_out(piece: Piece, part: Piece) -> float:
-    """Return how much further out a piece must stand to be in front of a part; nothing where it is not before it."""
-    air = air_kept(piece)
+def push_out(piece: Piece, part: Piece, air: float) -> float:
+    """Return how much further out a piece must stand to be in front of a part; nothing where it is not before it.
+
+    What moves keeps its ``air`` beside the part too; what is fixed may touch it.
+    """
     out = part["z1"] + air - piece["z0"]
-    # A piece that only touches is not before the part: what moves keeps its air beside it too.
-    beside = air if air > 0 else -SOLVED
-    if out <= 0 or air_up(piece, part) >= beside or air_across(piece, part) >= beside:
+    if out <= 0:
         return 0.0
-    return out
+    beside = air if air > 0 else -SOLVED
+    return out if air_up(piece, part) < beside and air_across(piece, part) < beside else 0.0
+
+
+def most_push(piece: Piece, parts: list[Piece]) -> float:
+    """Return how much further out a piece of the covering must stand to be in front of the parts."""
+    need = 0.0
+    if piece["part"] == "covering":
+        air = air_kept(piece)
+        for part in parts:
+            # Told apart first by what is quick to see: this runs for every piece against every part.
+            if part["z1"] + air - piece["z0"] > need:
+                need = max(need, push_out(piece, part, air))
+    return need
 
 
 def push_in(sample: Sample, parts: list[Piece]) -> float:
     """Return how much further out the covering must stand at one place of its travel."""
     need = 0.0
     for piece in sample["pieces"]:
-        if piece["part"] == "covering":
-            for part in parts:
-                if part["z1"] + MOVING_AIR - piece["z0"] > need:
-                    need = max(need, push_out(piece, part))
+        need = max(need, most_push(piece, parts))
     return need
+
+
+def stays(low: Piece, high: Piece) -> bool:
+    """Return whether a piece stands alike at two samples."""
+    if low["y0"] != high["y0"] or low["y1"] != high["y1"] or low["z0"] != high["z0"]:
+        return False
+    return low["x0"] == high["x0"] and low["x1"] == high["x1"]
 
 
 def swept_box(low: Piece, high: Piece) -> Piece:
@@ -48,38 +65,36 @@ def swept_box(low: Piece, high: Piece) -> Piece:
         "y0": min(low["y0"], high["y0"]),
         "y1": max(low["y1"], high["y1"]),
         "z0": min(low["z0"], high["z0"]),
-        "z1": max(low["z1"], high["z1"]),
     }
 
 
-def may_push_more(low: Sample, high: Sample, part: Piece, need: float) -> bool:
-    """Return whether between two samples a piece may have to stand further out of a part's way than ``need``."""
-    for i in range(len(low["pieces"])):
-        one = low["pieces"][i]
-        other = high["pieces"][i]
-        most = part["z1"] + MOVING_AIR - min(one["z0"], other["z0"])
-        # Told apart first by what is quick to see: this runs for every piece against every part.
-        if most <= need + SOLVED or one["part"] != "covering":
-            continue
-        if push_out(swept_box(one, other), part) > need + SOLVED:
-            return True
-    return False
+def push_between(fit: Fit, low: Sample, high: Sample, parts: list[Piece]) -> float:
+    """Return how much further out the covering must stand from one sample to the next, the first left out."""
+    if not same_pieces(low, high):
+        return push_in(high, parts)
+    need = 0.0
+    most = 0.0
+    for i in range(len(high["pieces"])):
+        if not stays(low["pieces"][i], high["pieces"][i]):
+            need = max(need, most_push(high["pieces"][i], parts), most_push(low["pieces"][i], parts))
+            most = max(most, most_push(swept_box(low["pieces"][i], high["pieces"][i]), parts))
+    # Somewhere between, a piece may come before a part while it stands further back than at either end.
+    if most > need + SOLVED:
+        for found in level_samples(fit, low, high, parts, MOVING_AIR):
+            need = max(need, push_in(found, parts))
+    return need
 
 
 def push_needed(fit: Fit, samples: list[Sample], parts: list[Piece]) -> float:
     """Return how much further out than now the covering must stand to be in front of the parts all along its travel."""
-    need = 0.0
-    for sample in samples:
-        need = max(need, push_in(sample, parts))
+    if len(parts) == 0:
+        return 0.0
+    need = push_in(samples[0], parts)
     for i in range(1, len(samples)):
-        low = samples[i - 1]
-        high = samples[i]
-        if not same_pieces(low, high):
-            continue
-        for part in parts:
-            if may_push_more(low, high, part, need):
-                for found in level_samples(fit, low, high, [part], MOVING_AIR):
-                    need = max(need, push_in(found, [part]))
+        if samples[i]["leg"] == samples[i - 1]["leg"]:
+            need = max(need, push_between(fit, samples[i - 1], samples[i], parts))
+        else:
+            need = max(need, push_in(samples[i], parts))
     return need
 
 
