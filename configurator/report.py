@@ -10,10 +10,10 @@ from textwrap import fill
 from configurator.asked import Configuration, place
 from configurator.catalog import Catalog
 from configurator.kernel.answer import ask
-from configurator.kernel.message import ENGLISH, is_said, say, say_phrase
+from configurator.kernel.message import ENGLISH, is_said, say, say_phrase, say_working
 from configurator.kernel.moment import moment
 from configurator.kernel.mount.hung import hung
-from configurator.kernel.say import say_value, say_working
+from configurator.kernel.say import say_value
 from configurator.kernel.scene import asked_scene
 from configurator.kernel.shapes import Caution, Figure, Piece, Verdict
 
@@ -46,7 +46,7 @@ def said(value: float, unit: str, units: str) -> str:
 def figure_lines(figure: Figure, units: str) -> str:
     """Return a figure with its working below."""
     value = said(figure["value"], figure["unit"], units)
-    return f"  {figure['name']:<{NAME_WIDTH}} {value}\n{wrapped(say_working(figure, units), 6)}"
+    return f"  {figure['name']:<{NAME_WIDTH}} {value}\n{wrapped(say_working(figure, ENGLISH, units), 6)}"
 
 
 def between(verdict: Verdict) -> str:
@@ -90,7 +90,7 @@ def figure_json(figure: Figure, units: str) -> dict[str, object]:
         "value": figure["value"],
         "unit": figure["unit"],
         "name": figure["name"],
-        "working": say_working(figure, units),
+        "working": say_working(figure, ENGLISH, units),
     }
 
 

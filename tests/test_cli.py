@@ -4,6 +4,8 @@ import csv
 import json
 import re
 import shlex
+import subprocess
+import sys
 from collections.abc import Callable
 from io import StringIO
 from pathlib import Path
@@ -13,12 +15,15 @@ import pytest
 from click.testing import CliRunner, Result
 from PIL import Image
 
+from configurator.asked import VIEWS
 from configurator.catalog import Catalog
 from configurator.cli import main
 from configurator.kernel.answer import ask, ruled_out
 from configurator.local import folder_server
+from configurator.paper import DRAW
 from configurator.places import CONTENT
 
+ROOT = Path(__file__).resolve().parent.parent
 FIGURES = {
     "order_width",
     "order_height",
@@ -246,3 +251,28 @@ def test_a_taken_port_is_said_plainly_before_anything_is_built(
     assert told.exit_code == 1
     assert told.stderr == "Error: that port is taken; name another with --port\n"
     assert list(tmp_path.iterdir()) == []
+
+
+# What only some commands need, and is slow to load.
+HEAVY = {"PIL", "jinja2", "markdown", "mkdocs", "pscript", "svgwrite", "tree_sitter"}
+LOADED = "import sys; from configurator.cli import main; main(sys.argv[1:], standalone_mode=False); print(*sys.modules)"
+
+
+@pytest.mark.parametrize(
+    ("arguments", "needed"),
+    [
+        ("check", set()),
+        ("fit --door garden-pair --family cellular-shade", set()),
+        ("draw --door garden-pair --family cellular-shade -o it.svg", {"svgwrite"}),
+        ("new mine", set()),
+    ],
+)
+def test_a_command_loads_only_what_it_needs(arguments: str, needed: set[str], tmp_path: Path) -> None:
+    command = [sys.executable, "-c", LOADED, *arguments.split()]
+    told = subprocess.run(command, cwd=tmp_path, env={"PYTHONPATH": str(ROOT)}, capture_output=True, text=True)
+    assert told.returncode == 0, told.stderr
+    assert HEAVY & set(told.stdout.splitlines()[-1].split()) == needed
+
+
+def test_the_views_that_are_offered_are_those_that_can_be_drawn() -> None:
+    assert list(DRAW) == list(VIEWS)

@@ -41,11 +41,8 @@ def opening(catalog: Catalog) -> list[str]:
     offered = [family for family in catalog.families.values() if not family["retired"]]
     for family in offered:
         answer = ask(door, family, {}, catalog.household)
-        if (
-            answer["legs"]
-            and not is_said(answer["refusal"])
-            and answer["verdicts"]["pass_through"]["state"] == "clears"
-        ):
+        sound = answer["legs"] and not is_said(answer["refusal"])
+        if sound and answer["verdicts"]["pass_through"]["state"] == "clears":
             return [door["id"], family["id"]]
     return [door["id"], offered[0]["id"]]
 

@@ -2,11 +2,12 @@
 
 from collections.abc import Iterable
 
-from configurator.catalog.lengths import is_imperial, say_length
+from configurator.catalog.lengths import units_of
 from configurator.catalog.located import ContentFile, KeyPath
 from configurator.catalog.schema.door import DoorFile
 from configurator.catalog.suggest import what_to_write
 from configurator.kernel.door.leaf import PANE
+from configurator.kernel.say import say_length
 
 # A tape is read to the eighth of an inch: stiles, beads and glass must add up to the leaf within one.
 TAPE = 3.175
@@ -45,9 +46,12 @@ def check_sum(file: ContentFile, path: KeyPath, whole: float, parts: list[tuple[
     total = sum(length for _, length in parts)
     if abs(total - whole) <= TAPE:
         return
-    imperial = is_imperial(file.written(path))
-    working = " + ".join(f"{name} {say_length(length, imperial)}" for name, length in parts)
-    words = f"leaf.{path[1]} is {say_length(whole, imperial)}, but {working} = {say_length(total, imperial)}"
+    units = units_of(file.written(path))
+    working = " + ".join(f"{name} {say_length(length, units)}" for name, length in parts)
+    said = say_length(total, units)
+    # The mark of a rounded value stands in place of the equals sign.
+    result = said if said.startswith("≈") else f"= {said}"
+    words = f"leaf.{path[1]} is {say_length(whole, units)}, but {working} {result}"
     file.at_value(path, f"{words}; they must agree within 1/8 in (3 mm)")
 
 
@@ -63,8 +67,8 @@ def check_layout(file: ContentFile, door: DoorFile) -> None:
     if door.sidelight and door.sidelight.glass >= door.sidelight.width:
         file.at_value(("sidelight", "glass"), "sidelight.glass is not narrower than sidelight.width")
     if door.sidelight and door.gaps.wall < door.sidelight.width:
-        imperial = is_imperial(file.written(("sidelight", "width")))
-        words = f"gaps.wall is {say_length(door.gaps.wall, imperial)}, less than sidelight.width: "
+        units = units_of(file.written(("sidelight", "width")))
+        words = f"gaps.wall is {say_length(door.gaps.wall, units)}, less than sidelight.width: "
         file.at_value(("gaps", "wall"), words + "measure from the leaf's hinge edge, the sidelight included")
     if door.swing == "in" and door.stop:
         file.at_key(("stop",), "stop has no meaning for an in-swing leaf, whose stop is on the other face; take it out")

@@ -13,9 +13,10 @@ from pydantic import GetCoreSchemaHandler
 from pydantic_core import core_schema
 
 from configurator.catalog.contrast import read_colour
-from configurator.catalog.lengths import is_imperial, say_span
+from configurator.catalog.lengths import units_of
 from configurator.catalog.suggest import one_of, what_to_write
 from configurator.catalog.units import EXPECTED, READERS, SPELLED
+from configurator.kernel.lengths import say_span
 
 
 def kind_of(written: object) -> str:
@@ -75,7 +76,7 @@ class Number(Field):
     def span(self, text: str) -> str:
         """Return the limits in the units in which the text is written."""
         if self.unit == "length":
-            return say_span(self.low, self.high, is_imperial(text))
+            return say_span(self.low, self.high, units_of(text))
         return f"between {self.low:g}{SPELLED[self.unit]} and {self.high:g}{SPELLED[self.unit]}"
 
 

@@ -48,6 +48,8 @@ KINDS: dict[str, Kind] = {
     "headrail": fixed_kind("the headrail", "headrail"),
     "bracket": fixed_kind("the bracket", "headrail"),
     "hold-down": fixed_kind("the hold-down", "headrail"),
+    "rod-holder": fixed_kind("the rod holder", "headrail"),
+    "screw": fixed_kind("the screw", "headrail"),
     "roll": moving_kind("the roll", CLOTH),
     "rod": fixed_kind("the rod", "rod"),
     "louver": moving_kind("the louver", "louver"),

@@ -7,7 +7,7 @@ from typing import TypedDict
 
 from configurator.kernel.kinds import kind_name
 from configurator.kernel.say import decimals, say_value
-from configurator.kernel.shapes import Message
+from configurator.kernel.shapes import Figure, Message
 
 
 class Words(TypedDict):
@@ -73,3 +73,23 @@ def say(given: Message, words: Words, units: str) -> str:
     """Return a message as a sentence of its own, its first letter a capital."""
     text = say_phrase(given, words, units)
     return text[:1].upper() + text[1:]
+
+
+def say_rule(figure: Figure, words: Words, units: str) -> str:
+    """Return the rule of a figure's working in words, within a sentence."""
+    working = figure["working"]
+    return with_terms(in_words(working["rule"], words), working["terms"], words, units)
+
+
+def say_sum(figure: Figure, words: Words, units: str) -> str:
+    """Return a figure's working with the numbers put in, and the result."""
+    working = figure["working"]
+    text = with_terms(in_words(working["template"], words), working["terms"], words, units)
+    result = say_value(figure["value"], figure["unit"], units)
+    # The mark of a rounded value stands in place of the equals sign.
+    return text + " " + (result if result.startswith("≈") else "= " + result)
+
+
+def say_working(figure: Figure, words: Words, units: str) -> str:
+    """Return a figure's working in one line: the rule, the numbers put in, the result."""
+    return say_rule(figure, words, units) + ": " + say_sum(figure, words, units)

@@ -1,13 +1,15 @@
-"""Numbers in words: lengths in inches and eighths or in millimetres, shares, angles, workings.
+"""Numbers in words: lengths in inches and fractions or in millimetres, shares, angles, workings.
 
-A value that the written form does not hold exactly is marked ``≈``: nothing is rounded silently.
+A length that a tape shows is told exactly as it was given. A value that the written form does not hold
+exactly is marked ``≈``: nothing is rounded silently.
 """
 
 from configurator.kernel.numbers import nearest
-from configurator.kernel.shapes import Figure
 
 INCH = 25.4
-FRACTIONS = ["", "1/8", "1/4", "3/8", "1/2", "5/8", "3/4", "7/8"]
+# Parts of an inch: the finest that a tape shows, and those to which a computed length is rounded.
+TAPE = 64.0
+ROUNDED = 8.0
 
 # Below this the written form and the value are the same length for every purpose.
 EXACT = 1e-6
@@ -44,20 +46,39 @@ def marked(text: str, value: float, written: float) -> str:
     return text
 
 
+def on_step(value: float, step: float) -> bool:
+    """Return whether a value is a whole number of steps."""
+    size = abs(value)
+    return abs(size - nearest(size / step) * step) <= EXACT
+
+
+def in_fractions(mm: float, parts: float) -> str:
+    """Return a length in inches to the nearest of ``parts`` of an inch, in lowest terms, such as ``22 1/2``."""
+    count = nearest(abs(mm) / INCH * parts)
+    sign = "-" if mm < 0 and count > 0 else ""
+    above = count % parts
+    if above == 0:
+        return sign + whole(count // parts)
+    below = parts
+    while above % 2 == 0:
+        above = above / 2
+        below = below / 2
+    before = whole(count // parts) + " " if count > parts else ""
+    return sign + before + whole(above) + "/" + whole(below)
+
+
 def inches(mm: float) -> str:
-    """Return a length in inches to the nearest eighth, such as ``22 1/2 in``."""
-    eighths = nearest(abs(mm) / INCH * 8)
-    sign = "-" if mm < 0 and eighths > 0 else ""
-    text = whole(eighths // 8)
-    fraction = FRACTIONS[int(eighths % 8)]
-    if fraction != "":
-        text = fraction if eighths < 8 else text + " " + fraction
-    return marked(sign + text + " in", abs(mm), eighths * INCH / 8)
+    """Return a length in inches, such as ``22 15/16 in``: as a tape shows it, or else to the nearest eighth."""
+    if on_step(mm, INCH / TAPE):
+        return in_fractions(mm, TAPE) + " in"
+    return "≈ " + in_fractions(mm, ROUNDED) + " in"
 
 
 def millimetres(mm: float) -> str:
-    """Return a length in millimetres with up to one decimal."""
-    return marked(decimals(mm, 1) + " mm", abs(mm), nearest(abs(mm) * 10) / 10)
+    """Return a length in millimetres with up to three decimals that hold it, or else rounded to one."""
+    if on_step(mm, 0.001):
+        return decimals(mm, 3) + " mm"
+    return "≈ " + decimals(mm, 1) + " mm"
 
 
 def say_length(mm: float, units: str) -> str:
@@ -97,21 +118,3 @@ def say_value(value: float, unit: str, units: str) -> str:
     if unit == "kg":
         return marked(decimals(value, 1) + " kg", abs(value), nearest(abs(value) * 10) / 10)
     return marked(decimals(value, 2), abs(value), nearest(abs(value) * 100) / 100)
-
-
-def say_term(value: float | str, unit: str, units: str) -> str:
-    """Return a term of a working; a term with the unit ``text`` stands as it is."""
-    if unit == "text":
-        return str(value)
-    return say_value(float(value), unit, units)
-
-
-def say_working(figure: Figure, units: str) -> str:
-    """Return a figure's working in one line: the rule, the numbers put in, the result."""
-    working = figure["working"]
-    text = working["rule"] + ": " + working["template"]
-    for name, term in working["terms"].items():
-        text = text.replace("{" + name + "}", say_term(term[0], str(term[1]), units))
-    result = say_value(figure["value"], figure["unit"], units)
-    # The mark of a rounded value stands in place of the equals sign.
-    return text + " " + (result if result.startswith("≈") else "= " + result)

@@ -30,7 +30,7 @@ class Optics(TypedDict):
 class Piece(TypedDict):
     """A box in the leaf's space, with its kind and its optics.
 
-    ``part`` is ``door``, ``handle`` or ``covering``. ``outline`` is the true cut where it
+    ``part`` is ``door``, ``handle``, ``covering`` or ``fixing``. ``outline`` is the true cut where it
     is not the box itself: points ``[a, b]`` in (z, y) for ``axis`` ``x`` (a vertical
     section shows it), in (x, z) for ``axis`` ``y`` (a plan shows it). ``count`` tells how
     many equal units, close against each other along y (axis x) or x (axis y), fill the
@@ -288,11 +288,48 @@ class Size(TypedDict):
     cassette: Cassette
 
 
+class Foothold(TypedDict):
+    """A place at which a mechanism wants to be fixed, and how far it may be slid to find wood.
+
+    ``kind`` is that of the fixing, ``held`` of what it holds. Its screws, ``screws`` of them, lie evenly over the
+    ``spread`` ``[along x, along y]`` about a middle that is wanted at ``x``, ``y`` and may stand anywhere within
+    ``across`` and ``up``. ``width`` and ``height`` are the fixing's own.
+    """
+
+    kind: str
+    held: str
+    x: float
+    y: float
+    across: list[float]
+    up: list[float]
+    screws: int
+    spread: list[float]
+    width: float
+    height: float
+
+
+class Fixing(TypedDict):
+    """A bracket, holder, catch or screw in its place, on a leaf hung on the left.
+
+    ``piece`` (``part`` ``fixing``) is its box, ``plane`` what it is fixed to: ``leaf``, ``casing``, ``wall`` or
+    ``ceiling``. ``spots`` are its screws' ``[x, y]`` (``[x, z]`` in a ceiling). ``spacer`` is what lies behind it,
+    ``thread`` what of each screw is in the wood, ``screw`` the length of each: plate, spacer and thread.
+    """
+
+    piece: Piece
+    plane: str
+    spots: list[list[float]]
+    spacer: float
+    thread: float
+    screw: float
+
+
 class Fit(TypedDict):
     """A covering, chosen and hung on a door whose active leaf hangs on the left; made once, by ``hung``.
 
     ``numbers`` are the family's with the picks folded in. ``handle`` holds the hardware of the leaf that it
-    hangs on: none on a leaf without.
+    hangs on: none on a leaf without. ``fixings`` are where it is screwed down, its hold-downs last; none before its
+    size is found.
     """
 
     door: Door
@@ -302,6 +339,7 @@ class Fit(TypedDict):
     handle: list[Piece]
     size: Size
     legs: list[Leg]
+    fixings: list[Fixing]
 
 
 class Sample(TypedDict):

@@ -60,7 +60,7 @@ def test_a_corrected_measurement_moves_the_drawing_and_the_address(page: Page, c
 def test_units_change_without_losing_a_digit(page: Page, catalog: Catalog) -> None:
     open_door(page, catalog)
     width = field(page, "Glass width")
-    for typed, in_mm in [("21 1/3", ""), ("1'9.07\"", "535.18"), ("544.5 mm", "544.5")]:
+    for typed, in_mm in [("21 1/3", ""), ("1'9.07\"", "535.178"), ("544.5 mm", "544.5")]:
         width.fill(typed)
         page.get_by_role("radio", name="Millimetres").check()
         if in_mm:
@@ -77,7 +77,9 @@ def test_units_change_without_losing_a_digit(page: Page, catalog: Catalog) -> No
         ("2", "must lie between"),
         ("twenty", "Write a length"),
         ("", "Write a length"),
-        ("22 5/4", "Write a length"),
+        ("22 5/4", "5/4 is no fraction that a tape shows. Write a length"),
+        ("1' 13\"", "Inches after feet stay below 12. Write a length"),
+        ("--22", "Write a length"),
         ("9'", "must lie between"),
     ],
 )
@@ -94,6 +96,48 @@ def test_an_impossible_value_is_explained_and_the_drawing_stays(
     assert views(page) == before
     page.get_by_role("button", name="Back to").click()
     expect(width).not_to_have_attribute("aria-invalid", "true")
+
+
+def test_ground_that_lies_lower_is_taken_with_its_minus(page: Page, catalog: Catalog) -> None:
+    open_door(page, catalog, units="mm")
+    page.locator(".lengths details").evaluate_all("all => all.forEach((one) => { one.open = true; })")
+    level = field(page, "Ground outside")
+    for typed in ("-300", "−300 mm", "-30 cm"):
+        level.fill(typed)
+        expect(page.locator("#field-household-outside_level-note")).to_be_empty()
+        level.blur()
+        page.wait_for_url(re.compile(r"outside_level=-300/"))
+        level.fill("0")
+        level.blur()
+        page.wait_for_url(re.compile(r"outside_level=0/"))
+
+
+def test_a_limit_that_is_told_is_taken(page: Page, catalog: Catalog) -> None:
+    open_door(page, catalog)
+    width, note = field(page, "Glass width"), page.locator("#field-glass_width-note")
+    width.fill("2")
+    told = re.search(r"must lie between (.+) and", note.inner_text())
+    assert told
+    width.fill(told[1])
+    expect(note).not_to_contain_text("must lie")
+
+
+def test_a_length_keeps_its_sixteenths(page: Page, catalog: Catalog) -> None:
+    open_door(page, catalog)
+    field(page, "Glass width").fill("19 15/16")
+    expect(page.locator(".moving-sheet")).to_contain_text("19 15/16 in")
+    page.get_by_role("radio", name="Millimetres").check()
+    expect(field(page, "Glass width")).to_have_value("506.4125")
+
+
+def test_a_field_shows_a_door_in_millimetres_as_it_was_given(page: Page, catalog: Catalog) -> None:
+    open_door(page, catalog, "metric-single")
+    given = catalog.doors["metric-single"]["glass_width"]
+    width = field(page, "Glass width")
+    expect(width).to_have_value(f"{given:g} mm")
+    width.fill("22")
+    page.get_by_role("button", name=f"Back to {given:g} mm", exact=True).click()
+    expect(width).to_have_value(f"{given:g} mm")
 
 
 def test_an_unlikely_value_is_questioned_but_drawn(page: Page, catalog: Catalog) -> None:

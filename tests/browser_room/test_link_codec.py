@@ -51,8 +51,9 @@ def test_any_number_survives_exactly(value: float, units: str) -> None:
 @pytest.mark.parametrize(
     ("mm", "units", "text"),
     [
-        (22.5 * 25.4, "in", "22.5in"),
-        ((22 + 41 / 64) * 25.4, "in", "22.640625in"),
+        (571.5, "in", "22.5in"),
+        (482.6, "in", "19in"),
+        ((22 + 41 / 64) * 254 / 10, "in", "22.640625in"),
         (571.5, "mm", "571.5"),
         (0.1, "mm", "0.1"),
         (-3.0, "mm", "-3"),
@@ -65,7 +66,7 @@ def test_a_length_is_spelled_as_people_read_it(mm: float, units: str, text: str)
 
 @given(st.integers(1, 64 * 120))
 def test_sixty_fourths_of_an_inch_stay_inches(count: int) -> None:
-    assert spell_number(count / 64 * 25.4, "in").endswith("in")
+    assert spell_number(count * 254 / 640, "in").endswith("in")
 
 
 def test_states_survive_exactly(catalog: Catalog, stock: Stock) -> None:
@@ -85,7 +86,7 @@ def test_a_preset_makes_a_short_readable_link(stock: Stock) -> None:
 def test_only_what_differs_is_in_the_link(stock: Stock) -> None:
     state = simple_state(stock, "garden-pair", "cellular-shade")
     one = state["configurations"][0]
-    one["door"]["glass_width"] = 22.625 * 25.4
+    one["door"]["glass_width"] = 574.675
     one["choices"]["rails"] = "top-down"
     one["place"]["lower"] = 0.35
     link = encode(state, stock)
@@ -134,7 +135,7 @@ def test_numbers_that_cannot_be_are_named_and_left_out(stock: Stock) -> None:
     assert "glass_width" in opened["problem"]
     assert "muntin_rows" in opened["problem"]
     assert one["door"]["glass_width"] == stock["doors"]["garden-pair"]["glass_width"]
-    assert one["door"]["glass_height"] == 60.5 * 25.4
+    assert one["door"]["glass_height"] == 1536.7
     assert one["place"]["lower"] == 1
 
 

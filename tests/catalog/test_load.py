@@ -116,6 +116,15 @@ def test_the_showrooms_order_step_holds_where_a_family_gives_none(content: Path)
     assert load(content).families["cells"]["numbers"]["order_step"] == 12.7
 
 
+@pytest.mark.parametrize(("units", "step"), [("in", 3.175), ("mm", 1.0)])
+def test_without_an_order_step_it_is_what_the_showrooms_tape_shows(content: Path, units: str, step: float) -> None:
+    rewrite(content / "showroom.yaml", "units: in\norder_step: 1/8 in", f"units: {units}")
+    loaded = load(content)
+    assert loaded.showroom.order_step == step
+    width = ask(loaded.doors["garden-pair"], loaded.families["cells"], {}, loaded.household)["figures"]["order_width"]
+    assert width["value"] / step == pytest.approx(round(width["value"] / step))
+
+
 def test_a_familys_words_and_sources_are_there_for_its_pages(content: Path) -> None:
     rewrite(
         content / "families/cells.yaml",

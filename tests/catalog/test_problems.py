@@ -8,9 +8,9 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from configurator.catalog import ContentProblems, Problem, load
-from configurator.catalog.check import check
 from configurator.catalog.located import read_content
 from configurator.catalog.schema.door import DoorFile
+from configurator.catalog.schema_check import check
 
 GARDEN = "doors/garden-pair.yaml"
 LEVER = "handles/lever.yaml"
@@ -86,11 +86,24 @@ FAULTS = {
         "outside_level: -6",
         "17:18: household.outside_level is -6; a length needs its unit: write -6 in or -6 mm",
     ),
-    "a decimal comma": Fault(
+    "a fraction that no tape shows": Fault(
         GARDEN,
         "width: 22 in",
-        "width: 57,1 cm",
-        "11:10: glass.width is 57,1 cm; a decimal point is expected: write 57.1 cm",
+        "width: 22 5/4 in",
+        "11:10: glass.width is 22 5/4 in; 5/4 is no fraction that a tape shows; "
+        "a length such as 22 1/2 in, 6'8\" or 571 mm is expected",
+    ),
+    "an order step of nothing": Fault(
+        ROOM,
+        "order_step: 1/8 in",
+        "order_step: 0 mm",
+        "10:13: order_step is 0 mm; an order step between 0.5 mm and 50 mm is expected",
+    ),
+    "units that are unknown, and an order step that hangs on them": Fault(
+        ROOM,
+        "units: in\norder_step: 1/8 in",
+        "units: yd",
+        "9:8: units is 'yd'; in or mm is expected",
     ),
     "a word for a length": Fault(
         GARDEN,
@@ -109,7 +122,8 @@ FAULTS = {
         GARDEN,
         "height: 6'8\"",
         "height: 6'80\"",
-        "9:11: leaf.height is 6'80\"; inches after feet stay below 12; a length such as 6'8\" is expected",
+        "9:11: leaf.height is 6'80\"; inches after feet stay below 12; "
+        "a length such as 22 1/2 in, 6'8\" or 571 mm is expected",
     ),
     "a list for a length": Fault(
         GARDEN,

@@ -7,7 +7,15 @@ from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 from shapely import affinity, box
 
-from configurator.kernel.door.grips import FULL_TURN, Grip, free_turn, hides, lever_grip, thumb_turn_grip, worked_grips
+from configurator.kernel.door.grips import (
+    FULL_TURN,
+    Grip,
+    free_turn,
+    hides_grip,
+    lever_grip,
+    thumb_turn_grip,
+    worked_grips,
+)
 from configurator.kernel.door.hardware import handle_pieces
 from configurator.kernel.door.leaf import leaf_width
 from configurator.kernel.pieces import mirrored, solid
@@ -61,9 +69,9 @@ def test_a_thumb_turn_is_as_wide_as_high_once_turned() -> None:
 
 
 def test_what_hangs_in_front_hides_and_what_hangs_behind_does_not() -> None:
-    assert hides(lever(), block([50.0, 200.0], [-100.0, 100.0], [60.0, 70.0]))
-    assert not hides(lever(), block([50.0, 200.0], [-100.0, 100.0], [0.0, 20.0]))
-    assert not hides(lever(), block([120.0, 200.0], [-100.0, 100.0], [60.0, 70.0]))
+    assert hides_grip(lever(), block([50.0, 200.0], [-100.0, 100.0], [60.0, 70.0]))
+    assert not hides_grip(lever(), block([50.0, 200.0], [-100.0, 100.0], [0.0, 20.0]))
+    assert not hides_grip(lever(), block([120.0, 200.0], [-100.0, 100.0], [60.0, 70.0]))
 
 
 def test_a_knob_turns_in_its_place() -> None:

@@ -10,9 +10,13 @@ from hypothesis import strategies as st
 from configurator.browser.link.limits import DOOR_COUNTS, DOOR_LIMITS, DOOR_WORDS, HANDLE_LIMITS
 from configurator.catalog import load
 from configurator.kernel.answer import ask
-from configurator.kernel.scene import scene
+from configurator.kernel.message import is_said
+from configurator.kernel.mount.hung import hung
+from configurator.kernel.scene import scene_at
 from configurator.kernel.shapes import Door
-from configurator.kernel.views.sheet import sheet
+from configurator.kernel.views.draft import drafted
+from configurator.kernel.views.sheet import sheet_of
+from configurator.kernel.views.subject import subject
 from configurator.places import CONTENT
 from tests.cases import random_choices
 
@@ -40,12 +44,13 @@ def test_whatever_can_be_typed_has_an_answer_and_a_drawing(number: int) -> None:
     family = rng.choice(list(CATALOG.families.values()))
     choices = random_choices(rng, family)
     answer = ask(door, family, choices, CATALOG.household)
-    assert bool(answer["refusal"]) != bool(answer["figures"])
+    assert is_said(answer["refusal"]) != bool(answer["figures"])
     for name, figure in answer["figures"].items():
         assert math.isfinite(figure["value"]), name
         assert figure["value"] >= 0, name
         assert figure["unit"] != "share" or figure["value"] <= 1 + 1e-9, name
-    for piece in scene(door, family, choices, answer["closed"])["covering"]:
+    for piece in scene_at(hung(door, family, choices), answer["closed"])["covering"]:
         assert all(piece[axis + "0"] <= piece[axis + "1"] + 1e-9 for axis in "xyz"), piece["kind"]
-    drawn = sheet(door, family, choices, answer["open"], CATALOG.household, "in")
+    given = subject(door, family, choices, answer["open"], CATALOG.household)
+    drawn = sheet_of(drafted(door, given, "in"))
     assert all(math.isfinite(value) for mark in drawn["marks"] for value in mark["points"])

@@ -15,15 +15,15 @@ from configurator.catalog import load
 from configurator.catalog.lengths import read_length
 from configurator.kernel.answer import ask
 from configurator.kernel.door.leaf import leaf_width
+from configurator.kernel.fit import pieces_at
+from configurator.kernel.glass import glass_shares
 from configurator.kernel.mechanisms.roll import roll_diameter
+from configurator.kernel.message import ENGLISH, is_said, say, say_working
+from configurator.kernel.mount.hung import hung
 from configurator.kernel.pieces import mirrored
-from configurator.kernel.position import legs
-from configurator.kernel.questions.glass import glass_shares
-from configurator.kernel.resolve import resolve
-from configurator.kernel.sampling import covering_pieces
-from configurator.kernel.say import say_working
-from configurator.kernel.scene import scene
-from configurator.kernel.shapes import Answer, Door, Piece
+from configurator.kernel.position import closed_position
+from configurator.kernel.scene import scene_at
+from configurator.kernel.shapes import Answer, Door, Fit, Piece
 from configurator.places import CONTENT
 from tests.cases import Case, random_case, seeded_case
 
@@ -49,6 +49,11 @@ def answer_to(case: Case, **changes: Any) -> Answer:
     return ask(door, case["family"], case["choices"], case["household"])
 
 
+def fit_of(case: Case) -> Fit:
+    """Return the covering of a case, hung."""
+    return hung(case["door"], case["family"], case["choices"])
+
+
 def values(answer: Answer) -> dict[str, float]:
     """Return the figures as plain numbers."""
     return {key: figure["value"] for key, figure in answer["figures"].items()}
@@ -64,16 +69,15 @@ def assert_ordered(piece: Piece) -> None:
     for axis in "xyz":
         assert math.isfinite(piece[axis + "0"]), piece
         assert piece[axis + "0"] <= piece[axis + "1"], piece
-    assert 0 <= piece["view"] <= 1
-    assert 0 <= piece["light"] <= 1
+    assert all(0 <= share <= 1 for share in piece["optics"].values())
 
 
 @given(NUMBERS)
 def test_every_answer_is_whole_or_says_why_not(number: int) -> None:
     case = seeded_case(CATALOG, 0, number)
     answer = answer_to(case)
-    if answer["refusal"] != "":
-        assert answer["refusal"].endswith(".")
+    if is_said(answer["refusal"]):
+        assert say(answer["refusal"], ENGLISH, "in").endswith(".")
         assert answer["figures"] == {}
         return
     found = values(answer)
@@ -83,7 +87,7 @@ def test_every_answer_is_whole_or_says_why_not(number: int) -> None:
     assert set(states(answer).values()) <= set(RANK)
     assert all(0 <= verdict["start"] <= verdict["end"] <= 1 for verdict in answer["verdicts"].values())
     assert all(caution["text"] and caution["source"] for caution in answer["cautions"])
-    workings = [figure["working"]["rule"] + say_working(figure, "in") for figure in answer["figures"].values()]
+    workings = [say_working(figure, ENGLISH, "in") for figure in answer["figures"].values()]
     assert [words for words in workings if "{" in words] == []
     shares = [key for key in found if answer["figures"][key]["unit"] == "share"]
     assert [key for key in shares if found[key] > 1 + 1e-9] == []
@@ -92,7 +96,7 @@ def test_every_answer_is_whole_or_says_why_not(number: int) -> None:
 @given(NUMBERS)
 def test_every_piece_is_ordered(number: int) -> None:
     case = seeded_case(CATALOG, 0, number)
-    found = scene(case["door"], case["family"], case["choices"], case["place"])
+    found = scene_at(fit_of(case), case["place"])
     for piece in [*found["door"], *found["covering"]]:
         assert_ordered(piece)
 
@@ -104,7 +108,7 @@ def test_a_mirrored_door_gives_mirrored_pieces_and_the_same_answer(number: int) 
     rest = (case["family"], case["choices"], case["household"])
     assert ask(here, *rest) == ask(there, *rest)
     width = leaf_width(here)
-    left, right = (scene(door, case["family"], case["choices"], case["place"]) for door in (here, there))
+    left, right = (scene_at(fit_of(case | {"door": door}), case["place"]) for door in (here, there))
     for part in ("door", "covering"):
         turned = [mirrored(piece, width) for piece in left[part]]
         for one, other in zip(turned, right[part], strict=True):
@@ -115,22 +119,21 @@ def test_a_mirrored_door_gives_mirrored_pieces_and_the_same_answer(number: int) 
 @given(NUMBERS)
 def test_visible_glass_never_grows_as_it_is_let_down(number: int) -> None:
     case = seeded_case(CATALOG, 0, number)
-    answer = answer_to(case)
-    numbers = resolve(case["family"], case["choices"])
-    assume(answer["refusal"] == "")
-    assume(numbers["lower_moves"] > 0)
+    fit = fit_of(case)
+    assume(not is_said(fit["size"]["refusal"]))
     # What draws to the side spreads its vanes edge-on; that is no lowering.
-    assume(numbers["draws_aside"] == 0)
-    whole = answer["size"]["mount"] == "over-opening"
+    assume(len(fit["legs"]) > 0 and fit["legs"][0]["way"] == "down")
+    # A slat that lies down on the pile leaves the next one hanging above it: a strip of no more than one slat opens.
+    turns = any(leg["way"] == "turn" for leg in fit["legs"])
+    parts_apart = fit["numbers"].get("slat_pitch", 0.0) / case["door"]["glass_height"] if turns else 0.0
     last = 1.0
     for step in range(21):
         # Tilted closed: open slats let the glass be seen again once their pile has passed below it.
-        place = legs(numbers)[0]["start"] | {"lower": step / 20, "tilt": numbers["tilt_closed"]}
-        pieces = covering_pieces(case["family"]["mechanism"], numbers, answer["size"], place)
+        pieces = pieces_at(fit, closed_position(fit["numbers"]) | {"lower": step / 20})
         # An open roll grows thinner as it unwinds, and bares a hair of glass above and below itself.
         hanging = [piece for piece in pieces if piece["kind"] != "roll"]
-        visible = glass_shares(case["door"], whole, hanging)["visible"]
-        assert visible <= last + 1e-9
+        visible = glass_shares(fit, hanging)["visible"]
+        assert visible <= last + parts_apart + 1e-9
         last = visible
 
 
@@ -138,12 +141,12 @@ def test_visible_glass_never_grows_as_it_is_let_down(number: int) -> None:
 def test_cloth_is_conserved_as_it_rolls(number: int) -> None:
     rolls = [family for family in CATALOG.families.values() if family["mechanism"] == "rolled"]
     case = random_case(Random(number), CATALOG, rolls[number % len(rolls)])
-    answer = answer_to(case)
-    assume(answer["refusal"] == "")
-    numbers = resolve(case["family"], case["choices"])
-    pieces = covering_pieces("rolled", numbers, answer["size"], case["place"])
+    fit = fit_of(case)
+    assume(not is_said(fit["size"]["refusal"]))
+    numbers = fit["numbers"]
+    pieces = pieces_at(fit, case["place"])
     roll, cloth = (next(piece for piece in pieces if piece["kind"] == kind) for kind in ("roll", "fabric"))
-    wound = cloth["y0"] - numbers["rail_height"] - answer["size"]["y0"]
+    wound = cloth["y0"] - numbers["rail_height"] - fit["size"]["y0"]
     expected = roll_diameter(numbers["tube"], numbers["cloth_thickness"], wound + numbers["wraps_spare"])
     assert roll["y1"] - roll["y0"] == pytest.approx(expected)
     assert roll["z1"] - roll["z0"] == pytest.approx(expected)
@@ -151,7 +154,7 @@ def test_cloth_is_conserved_as_it_rolls(number: int) -> None:
 
 def rank_of(answer: Answer) -> int:
     """Return how badly a covering passes the handle; 3 where it cannot go on the door at all."""
-    return 3 if answer["refusal"] != "" else RANK[answer["verdicts"]["pass_through"]["state"]]
+    return 3 if is_said(answer["refusal"]) else RANK[answer["verdicts"]["pass_through"]["state"]]
 
 
 @given(NUMBERS, st.floats(0.0, 60.0))
@@ -198,7 +201,7 @@ def test_inches_and_millimetres_of_the_same_door_agree(number: int) -> None:
     case = seeded_case(CATALOG, 0, number)
     here, there = (case | {"door": retaped(case["door"], imperial)} for imperial in (True, False))
     one, other = answer_to(here), answer_to(there)
-    assert one["refusal"] == other["refusal"]
+    assert one["refusal"]["text"] == other["refusal"]["text"]
     assert values(one) == pytest.approx(values(other), abs=1e-9)
     assert states(one) == states(other)
 
@@ -209,7 +212,12 @@ def steps_of(answer: Answer) -> list[object]:
     sizes = (size["x1"] - size["x0"], size["y1"] - size["y0"], size["spacer"])
     counts = [figure["value"] for figure in answer["figures"].values() if figure["unit"] == "count"]
     second = values(answer).get("pair_width_passive", 0.0)
-    return [*(round(length, 3) for length in (*sizes, second)), *counts, size["cassette"]["name"], answer["refusal"]]
+    return [
+        *(round(length, 3) for length in (*sizes, second)),
+        *counts,
+        size["cassette"]["name"],
+        answer["refusal"]["text"],
+    ]
 
 
 @given(NUMBERS, st.sampled_from(LENGTHS), st.sampled_from([1e-6, -1e-6]))

@@ -4,8 +4,9 @@ from copy import deepcopy
 
 from configurator.catalog import load
 from configurator.kernel.answer import ruled_out
+from configurator.kernel.message import silence
+from configurator.kernel.mount.hung import hung
 from configurator.kernel.resolve import LOOKS_AND_WORKING, resolve
-from configurator.kernel.scene import size_of
 from configurator.places import CONTENT
 
 CATALOG = load(CONTENT)
@@ -17,25 +18,25 @@ def test_an_option_is_ruled_out_just_where_it_is_refused() -> None:
             found = ruled_out(door, family, {})
             for choice in family["choices"]:
                 for option in choice["options"]:
-                    refusal = size_of(door, family, {choice["id"]: option["id"]})["refusal"]
-                    assert found[choice["id"]].get(option["id"], "") == refusal
+                    refusal = hung(door, family, {choice["id"]: option["id"]})["size"]["refusal"]
+                    assert found[choice["id"]].get(option["id"], silence()) == refusal
 
 
 def test_some_door_rules_something_out_and_says_why() -> None:
     door = deepcopy(CATALOG.doors["garden-door"])
     door["glass_width"] = 1900.0
     reasons = ruled_out(door, CATALOG.families["louvered-shutter"], {})
-    assert "not made as wide" in reasons["louver"]["2-1-2"]
+    assert "not made as wide" in reasons["louver"]["2-1-2"]["text"]
 
 
 def test_looks_and_working_move_no_covering() -> None:
     door = CATALOG.doors["garden-door"]
     for family in CATALOG.families.values():
-        plain = size_of(door, family, {})
+        plain = hung(door, family, {})["size"]
         changed = deepcopy(family)
         changed["choices"] = []
         changed["numbers"] = resolve(family, {})
         for name in LOOKS_AND_WORKING:
             if name in changed["numbers"]:
                 changed["numbers"][name] += 1.0
-        assert size_of(door, changed, {}) == plain
+        assert hung(door, changed, {})["size"] == plain

@@ -6,7 +6,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from configurator.kernel.say import say_length, say_value, say_working
+from configurator.kernel.message import ENGLISH, say_working
+from configurator.kernel.say import say_length, say_value
 from configurator.kernel.shapes import Figure
 
 
@@ -21,7 +22,16 @@ from configurator.kernel.shapes import Figure
         (25.4, "in", "1 in"),
         (-3.175, "in", "-1/8 in"),
         (820.0, "in", "≈ 32 1/4 in"),
-        (12.34, "mm", "≈ 12.3 mm"),
+        (506.4125, "in", "19 15/16 in"),
+        (-506.4125, "in", "-19 15/16 in"),
+        (559.59375, "in", "22 1/32 in"),
+        (559.196875, "in", "22 1/64 in"),
+        (0.396875, "in", "1/64 in"),
+        (571.6, "in", "≈ 22 1/2 in"),
+        (12.34, "mm", "12.34 mm"),
+        (568.325, "mm", "568.325 mm"),
+        (25.4 / 3, "mm", "≈ 8.5 mm"),
+        (-12.5, "mm", "-12.5 mm"),
         (0.0, "mm", "0 mm"),
     ],
 )
@@ -29,10 +39,11 @@ def test_lengths(mm: float, units: str, said: str) -> None:
     assert say_length(mm, units) == said
 
 
-@given(st.integers(min_value=0, max_value=2000))
-def test_every_eighth_is_said_exactly_and_reads_back(eighths: int) -> None:
-    said = say_length(eighths * 25.4 / 8, "in").removesuffix(" in")
-    assert sum(Fraction(part) for part in said.split()) == Fraction(eighths, 8)
+@given(st.integers(min_value=0, max_value=16000))
+def test_what_a_tape_shows_is_said_exactly_in_lowest_terms(count: int) -> None:
+    said = say_length(count * 25.4 / 64, "in").removesuffix(" in")
+    assert sum(Fraction(part) for part in said.split()) == Fraction(count, 64)
+    assert all(part == str(Fraction(part)) for part in said.split())
 
 
 @given(st.floats(min_value=0, max_value=5000))
@@ -57,4 +68,4 @@ def test_a_working_puts_every_term_in_and_ends_with_the_result() -> None:
         "unit": "mm",
         "working": {"rule": "", "template": "{rail} + {cells}", "terms": {"rail": [25.4, "mm"], "cells": [50.8, "mm"]}},
     }
-    assert say_working(figure, "in").endswith("1 in + 2 in = 3 in")
+    assert say_working(figure, ENGLISH, "in").endswith("1 in + 2 in = 3 in")

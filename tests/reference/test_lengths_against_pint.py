@@ -10,12 +10,16 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from configurator.catalog.lengths import read_length, say_inches
+from configurator.catalog.lengths import read_length
+from configurator.kernel.say import say_length
 
 UNITS = pint.UnitRegistry(non_int_type=Fraction)
 
+UNIT_NAMES = st.sampled_from(["mm", "cm", "m", "in", "ft"])
 wholes = st.integers(0, 9999)
-parts = st.sampled_from([2, 4, 8, 16, 32]).flatmap(lambda below: st.tuples(st.integers(1, below - 1), st.just(below)))
+parts = st.sampled_from([2, 3, 4, 8, 16, 32, 64]).flatmap(
+    lambda below: st.tuples(st.integers(1, below - 1), st.just(below))
+)
 
 
 def in_mm(value: Fraction, unit: str) -> float:
@@ -40,12 +44,18 @@ def test_feet_and_inches(feet: int, inches: int, part: tuple[int, int]) -> None:
     assert read_length(written) == in_mm(feet * 12 + inches + Fraction(above, below), "inch")
 
 
-@given(st.decimals(0, 9999, places=3), st.sampled_from(["mm", "cm", "m", "in", "ft"]))
+@given(wholes, parts, UNIT_NAMES)
+def test_fractions_in_every_unit(whole: int, part: tuple[int, int], unit: str) -> None:
+    above, below = part
+    assert read_length(f"-{whole} {above}/{below} {unit}") == -in_mm(whole + Fraction(above, below), unit)
+
+
+@given(st.decimals(0, 9999, places=3), UNIT_NAMES)
 def test_decimals_in_every_unit(number: object, unit: str) -> None:
     assert read_length(f"{number} {unit}") == pytest.approx(in_mm(Fraction(str(number)), unit), rel=1e-15)
 
 
-@given(st.integers(-2000, 2000))
-def test_whole_sixteenths_said_in_words_are_read_back_the_same(sixteenths: int) -> None:
-    mm = float(Fraction(sixteenths, 16) * Fraction(254, 10))
-    assert read_length(say_inches(mm)) == mm
+@given(st.integers(-8000, 8000))
+def test_sixty_fourths_said_in_words_are_read_back_the_same(count: int) -> None:
+    mm = in_mm(Fraction(count, 64), "inch")
+    assert read_length(say_length(mm, "in")) == mm

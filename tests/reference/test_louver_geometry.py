@@ -9,10 +9,11 @@ from hypothesis import strategies as st
 from shapely import affinity, box
 from shapely.geometry import Polygon
 
-from configurator.kernel.mechanisms.louver_panel import louver_panel, louver_swing, panel_light
-from configurator.kernel.questions.louvers import sweep_figure
+from configurator.kernel.mechanisms.blades import LENS_BLADE
+from configurator.kernel.mechanisms.louver_figures import louver_figures
+from configurator.kernel.mechanisms.louver_panel import panel_light
 from configurator.kernel.shapes import Piece
-from tests.kernel.mechanisms.mechanism_samples import at, numbers_of, of_kind, size_of
+from tests.kernel.mechanisms.mechanism_samples import at, fit_of, numbers_of, of_kind, pieces_of, size_of
 
 WIDTHS = st.sampled_from([47.6, 63.5, 76.2, 88.9])
 
@@ -34,17 +35,17 @@ def panel_numbers(width: float, thickness: float = 11.0, depth: float = 28.0) ->
 
 
 def turned(louver: Piece, width: float, thickness: float, tilt: float) -> Polygon:
-    """Return a louver's rectangle in section (z, y), built flat about its centre and turned."""
+    """Return a louver's lens in section (z, y), built flat about its centre and turned."""
     z = (louver["z0"] + louver["z1"]) / 2
     y = (louver["y0"] + louver["y1"]) / 2
-    flat = box(z - width / 2, y - thickness / 2, z + width / 2, y + thickness / 2)
+    flat = Polygon([(z + u * width / 2, y + v * thickness / 2) for u, v in LENS_BLADE])
     return affinity.rotate(flat, -tilt, origin=(z, y))
 
 
 @settings(max_examples=40)
 @given(WIDTHS, st.floats(6.0, 14.0), st.floats(-88.0, 88.0), st.floats(600.0, 2200.0))
-def test_louver_boxes_bound_the_turned_rectangles(width: float, thickness: float, tilt: float, height: float) -> None:
-    pieces = louver_panel(panel_numbers(width, thickness), size_of(height=height), at(1.0, tilt))
+def test_louver_boxes_bound_the_turned_lenses(width: float, thickness: float, tilt: float, height: float) -> None:
+    pieces = pieces_of("louver-panel", panel_numbers(width, thickness), size_of(height=height), at(1.0, tilt))
     for louver in of_kind(pieces, "louver"):
         z0, y0, z1, y1 = turned(louver, width, thickness, tilt).bounds
         assert (louver["z0"], louver["z1"]) == pytest.approx((z0, z1), abs=1e-6)
@@ -57,11 +58,11 @@ def test_louver_boxes_bound_the_turned_rectangles(width: float, thickness: float
 def test_louvers_turn_past_each_other_and_the_rails(width: float, height: float) -> None:
     numbers = panel_numbers(width)
     size = size_of(height=height)
-    bay = panel_light(numbers, size)
+    bay = panel_light(fit_of("louver-panel", numbers, size))
     for tilt in range(-80, 81, 20):
         shapes = [
             turned(louver, width, 11.0, tilt)
-            for louver in of_kind(louver_panel(numbers, size, at(1.0, tilt)), "louver")
+            for louver in of_kind(pieces_of("louver-panel", numbers, size, at(1.0, tilt)), "louver")
         ]
         assert all(one.intersection(other).area < 1.0 for one, other in itertools.pairwise(shapes)) or abs(tilt) > 60
         assert min(shape.bounds[1] for shape in shapes) >= bay["y0"] - 1e-6
@@ -74,7 +75,8 @@ def test_sweep_past_the_panel_is_that_of_the_turning_rectangle(width: float, thi
     numbers = panel_numbers(width, thickness, depth)
     flat = box(-width / 2, -thickness / 2, width / 2, thickness / 2)
     reach = max(affinity.rotate(flat, step / 4, origin=(0, 0)).bounds[2] for step in range(360))
-    found = sweep_figure(numbers, louver_swing(numbers))["value"]
+    told = louver_figures(fit_of("louver-panel", numbers, size_of()))
+    found = next(figure["value"] for figure in told if figure["id"] == "louver_sweep")
     assert found == pytest.approx(max(0.0, reach - depth / 2), abs=0.01)
     assert found >= (width - depth) / 2
     assert found == pytest.approx(max(0.0, (math.hypot(width, thickness) - depth) / 2), abs=1e-9)

@@ -3,7 +3,7 @@
 import pytest
 
 from configurator.catalog import Catalog
-from configurator.kernel.questions.child import CHILD_RULE, CORD_MOST, child_answers
+from configurator.kernel.questions.child import CHILD_RULE, CORD_MOST, child_question
 from configurator.kernel.questions.reach import REACH_HIGH, REACH_LOW, REACH_RULE
 from configurator.kernel.questions.way_out import (
     CLEAR_HEIGHT_LEAST,
@@ -14,7 +14,7 @@ from configurator.kernel.questions.way_out import (
     WIDTH_RULE,
 )
 from configurator.kernel.say import INCH
-from tests.kernel.questions.question_samples import cautions_of, numbers_with
+from tests.kernel.questions.question_samples import HOUSEHOLD, cautions_of, shade_travel
 
 
 def test_the_inch() -> None:
@@ -57,7 +57,9 @@ def test_cords() -> None:
     assert pytest.approx(8 * INCH) == CORD_MOST
     assert CHILD_RULE.startswith("87 FR 73144 (16 CFR part 1260, 28 Nov 2022")
     assert "from memory" in CHILD_RULE
-    assert "8 years and younger" in cautions_of(child_answers(numbers_with(cord_length=300.0)))["child_safety"]
+    assert (
+        "8 years and younger" in cautions_of(child_question(shade_travel(cord_length=300.0), HOUSEHOLD))["child_safety"]
+    )
 
 
 def test_door_hardware(catalog: Catalog) -> None:

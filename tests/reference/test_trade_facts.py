@@ -8,8 +8,9 @@ import pytest
 from configurator.catalog import Catalog
 from configurator.kernel.answer import ask
 from configurator.kernel.door.leaf import leaf_height, leaf_width
-from configurator.kernel.resolve import resolve
-from configurator.kernel.sampling import covering_pieces
+from configurator.kernel.fit import pieces_at
+from configurator.kernel.message import is_said
+from configurator.kernel.mount.hung import hung
 from configurator.kernel.say import INCH
 from configurator.kernel.shapes import Answer
 
@@ -35,7 +36,7 @@ def fit(catalog: Catalog, family: str, door: str = "garden-door", glass_height: 
 
 def value(answer: Answer, figure: str) -> float:
     """Return a figure's value."""
-    assert answer["refusal"] == ""
+    assert not is_said(answer["refusal"])
     return answer["figures"][figure]["value"]
 
 
@@ -158,11 +159,11 @@ def test_with_the_lower_rail_held_down_the_upper_one_is_worked_at_shoulder_heigh
     family = catalog.families["cellular-shade"]
     answer = fit(catalog, "cellular-shade", rails="top-down")
     leg = next(leg for leg in answer["legs"] if leg["moves"] == "upper")
-    numbers = resolve(family, answer["choices"])
+    covering = hung(catalog.doors[answer["door"]], family, answer["choices"])
     heights = []
     for place in (leg["start"], leg["end"]):
         assert place["lower"] == 1
-        pieces = covering_pieces(family["mechanism"], numbers, answer["size"], place)
+        pieces = pieces_at(covering, place)
         heights.append(next(piece["y0"] for piece in pieces if piece["kind"] == "upper-rail"))
     assert heights[0] > catalog.household["shoulder_height"] > heights[1]
 

@@ -6,10 +6,11 @@ from hypothesis import strategies as st
 from shapely import MultiPolygon, Polygon, box, union_all
 
 from configurator.kernel.door.opening import opening_box, opening_pieces
+from configurator.kernel.glass import glass_shares
 from configurator.kernel.pieces import box as piece_box
-from configurator.kernel.questions.glass import glass_shares
+from configurator.kernel.pieces import optics
 from configurator.kernel.shapes import Door, Piece
-from tests.kernel.questions.question_samples import door_with
+from tests.kernel.questions.question_samples import door_with, fit_with, size_with
 
 
 def glass_of(door: Door, whole: bool) -> MultiPolygon:
@@ -32,7 +33,7 @@ def mean_through(glass: MultiPolygon, pieces: list[Piece], what: str) -> float:
         cut = []
         for shape, through in parts:
             cut.append((shape.difference(face(piece)), through))
-            cut.append((shape.intersection(face(piece)), through * piece[what]))
+            cut.append((shape.intersection(face(piece)), through * piece["optics"][what]))
         parts = [(shape, through) for shape, through in cut if not shape.is_empty]
     return sum(shape.area * through for shape, through in parts) / glass.area
 
@@ -57,7 +58,7 @@ def dressed_doors(draw: st.DrawFn) -> tuple[Door, bool, list[Piece]]:
         x1 = x0 + draw(st.integers(8, 7200)) / 8
         y1 = y0 + draw(st.integers(8, 15_200)) / 8
         through = draw(st.sampled_from([0.0, 0.2, 0.5, 1.0]))
-        pieces.append(piece_box("covering", "fabric", x0, x1, y0, y1, 0.0, 20.0, through, through / 2))
+        pieces.append(piece_box("covering", "fabric", [[x0, x1], [y0, y1], [0.0, 20.0]], optics(through, through / 2)))
     return door, draw(st.booleans()), pieces
 
 
@@ -66,7 +67,7 @@ def dressed_doors(draw: st.DrawFn) -> tuple[Door, bool, list[Piece]]:
 def test_shares_of_the_glass_against_polygons(dressed: tuple[Door, bool, list[Piece]]) -> None:
     door, whole, pieces = dressed
     glass = glass_of(door, whole)
-    shares = glass_shares(door, whole, pieces)
+    shares = glass_shares(fit_with(door, size_with("over-opening" if whole else "on-leaf")), pieces)
     assert shares["area"] == pytest.approx(glass.area)
     uncovered = glass.difference(union_all([face(piece) for piece in pieces])) if len(pieces) > 0 else glass
     assert shares["visible"] == pytest.approx(uncovered.area / glass.area, abs=1e-9)

@@ -9,11 +9,14 @@ import pytest
 import resvg_py
 from PIL import Image
 
-from configurator.drawing.layers import screen_svg
+from configurator.drawing.page_svg import screen_svg
 from configurator.kernel.answer import ask
-from configurator.kernel.scene import scene
+from configurator.kernel.mount.hung import hung
+from configurator.kernel.scene import scene_at
 from configurator.kernel.shapes import Door, Drawing, Position
+from configurator.kernel.views.draft import drafted
 from configurator.kernel.views.elevation import elevation_of
+from configurator.kernel.views.subject import subject
 from tests.drawing.drawing_coverings import family
 from tests.drawing.drawing_doors import DOORS, HOUSEHOLD
 from tests.drawing.drawing_samples import COVERINGS, place_of
@@ -38,7 +41,7 @@ def white_area(drawing: Drawing) -> float:
 
 def only_active(drawing: Drawing, door: Door, whole: bool) -> Drawing:
     """Return the drawing with the glass of the leaf that the figures speak of."""
-    spans = scene(door, family("cellular"), {}, place_of("cellular", "open"))["leaf_x"]
+    spans = scene_at(hung(door, family("cellular"), {}), place_of("cellular", "open"))["leaf_x"]
 
     def counts(points: list[float]) -> bool:
         middle = sum(points[0::2]) / len(points[0::2])
@@ -50,11 +53,9 @@ def only_active(drawing: Drawing, door: Door, whole: bool) -> Drawing:
 
 def share_of_glass(door: Door, covering: str, place: Position) -> float:
     """Return the share of the glass that stays white when the covering is painted black over it."""
-    seen = scene(door, family(covering), {}, place)
-    answer = ask(door, family(covering), {}, HOUSEHOLD)
-    names = {"family": "", "door": "", "place": ""}
-    drawing = elevation_of(seen, door, answer, "mm", names)
-    drawing = only_active(drawing, door, answer["size"]["mount"] == "over-opening")
+    given = subject(door, family(covering), {}, place, HOUSEHOLD)
+    drawing = elevation_of(drafted(door, given, "mm"))
+    drawing = only_active(drawing, door, given["answer"]["size"]["mount"] == "over-opening")
     bare = drawing | {"marks": [mark for mark in drawing["marks"] if mark["role"] == "sky"]}
     return white_area(drawing) / white_area(bare)  # type: ignore[arg-type]
 

@@ -2,9 +2,9 @@
 
 from markupsafe import Markup
 
-from configurator.site.compare import NO_FIT
-from configurator.site.glance import at_a_glance
-from configurator.site.words import typeset
+from configurator.site.face.template_words import typeset_value
+from configurator.site.kinds.compare import NO_FIT
+from configurator.site.kinds.glance import at_a_glance
 
 
 def line(name: str, state: str, clear: float, out: float, light: float) -> dict[str, object]:
@@ -45,10 +45,6 @@ def test_where_nothing_fits_there_is_nothing_to_tell() -> None:
     assert at_a_glance([LINES[-1]], "in") == []
 
 
-def test_a_measure_is_never_parted_at_a_line_end() -> None:
-    assert typeset("≈ 22 1/2 in of 885 × 2005 mm") == "≈\u00a022\u00a01/2\u00a0in of 885 ×\u00a02005\u00a0mm"
-
-
 def test_apostrophes_are_curved_in_words_and_left_alone_in_markup() -> None:
-    assert typeset("the leaf's edge, both leaves' width") == "the leaf’s edge, both leaves’ width"
-    assert typeset(Markup("<i title='x'>it's</i>")) == "<i title='x'>it's</i>"
+    assert typeset_value("the leaf's edge") == "the leaf’s edge"
+    assert typeset_value(Markup("<i title='x'>it's</i>")) == "<i title='x'>it's</i>"

@@ -7,7 +7,7 @@ from pathlib import Path
 
 from configurator.catalog import Catalog
 from configurator.kernel.answer import ask
-from configurator.site.fields import GROUPS
+from configurator.site.kinds.tape_fields import GROUPS
 from tests.site.pages import pages, parsed
 
 FIELDS_SCRIPT = Path(__file__).parents[2] / "themes" / "shared" / "js" / "fields.js"

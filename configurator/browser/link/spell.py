@@ -10,7 +10,8 @@ from typing import TypedDict
 
 from configurator.kernel.numbers import nearest
 
-LINK_INCH = 25.4
+# An inch in tenths of a millimetre: a tape's fraction times this is exact, and so is rounded once, as the reader does.
+TENTHS_IN_INCH = 254
 SIXTY_FOURTHS = 64
 # One sixty-fourth in millionths.
 MILLIONTHS = 15625
@@ -49,10 +50,15 @@ def spell_number(value: float, units: str) -> str:
 
 def spell_inches(value: float) -> str:
     """Return a length in inches, or nothing where it is no whole number of sixty-fourths."""
-    count = nearest(value / LINK_INCH * SIXTY_FOURTHS)
-    if count / SIXTY_FOURTHS * LINK_INCH != value or count * MILLIONTHS > WHOLE_MOST:
+    count = nearest(value / TENTHS_IN_INCH * 10 * SIXTY_FOURTHS)
+    if inches_mm(count / SIXTY_FOURTHS) != value or count * MILLIONTHS > WHOLE_MOST:
         return ""
     return pointed(count * MILLIONTHS, PLACES_MOST) + "in"
+
+
+def inches_mm(inches: float) -> float:
+    """Return inches in millimetres."""
+    return inches * TENTHS_IN_INCH / 10
 
 
 def spell_halved(value: float) -> str:
@@ -139,5 +145,5 @@ def read_unsigned(text: str) -> Reading:
         return read_halved(text)
     if text.endswith("in"):
         inches = read_decimal(text[: len(text) - 2])
-        return {"good": inches["good"], "value": inches["value"] * LINK_INCH}
+        return {"good": inches["good"], "value": inches_mm(inches["value"])}
     return read_decimal(text)

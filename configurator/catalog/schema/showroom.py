@@ -2,6 +2,8 @@
 
 from typing import Annotated
 
+import pydantic
+
 from configurator.catalog.fields import Hex, Like, Number
 from configurator.catalog.schema.base import Line, Name, OneOf, Section, SourceMark
 from configurator.places import THEMES
@@ -15,6 +17,9 @@ TYPEFACES = {
 }
 
 THEME_NAMES = tuple(sorted(path.parent.name for path in THEMES.glob("*/tokens.yaml")))
+
+# Unless the showroom says otherwise: what its tape shows (common practice, no source), mm.
+ORDER_STEPS = {"in": 25.4 / 8, "mm": 1.0}
 
 Face = Annotated[str, OneOf(tuple(TYPEFACES))]
 
@@ -77,8 +82,16 @@ class Theme(Section):
     logo: Line = ""
 
 
+def usual_order_step(read: dict[str, object]) -> float:
+    """Return the order step of a showroom that gives none, from what has been read of its file before."""
+    return ORDER_STEPS[str(read.get("units", "in"))]
+
+
 class Showroom(Section):
-    """The whole file. ``public_address`` is where the site will stand, when that is known."""
+    """The whole file. ``public_address`` is where the site will stand, when that is known.
+
+    ``order_step`` is the step in which sizes are ordered, of every family that does not give its own.
+    """
 
     name: Name
     strapline: Line
@@ -86,6 +99,8 @@ class Showroom(Section):
     contact: Contact
     public_address: Annotated[str, Like(r"https?://[^\s/]+(/\S*)?", "an address", "https://showroom.example/")] = ""
     units: Annotated[str, OneOf(("in", "mm"))]
-    order_step: Annotated[float, Number("length", 0.5, 50, "an order step")]
+    order_step: Annotated[float, Number("length", 0.5, 50, "an order step")] = pydantic.Field(
+        default_factory=usual_order_step
+    )
     household: HouseholdFile
     theme: Theme

@@ -12,7 +12,7 @@ from configurator.kernel.numbers import about
 from configurator.kernel.shapes import Door, Piece
 
 # Fingers round a grip or a thumb-turn: 3/4 in, common practice, no source.
-HAND_ROOM = 19.05
+FINGER_ROOM = 19.05
 # How far a lever must turn either way, in degrees.
 FULL_TURN = LEVER_TURN * 180 / math.pi
 TURN_SLACK = 1e-6
@@ -148,7 +148,7 @@ def free_turn(grip: Grip, piece: Piece) -> float:
     return min(turn_one_way(grip, piece, 1.0), turn_one_way(grip, piece, -1.0))
 
 
-def hides(grip: Grip, piece: Piece) -> bool:
+def hides_grip(grip: Grip, piece: Piece) -> bool:
     """Return whether a piece stands in front of a grip, so that no hand comes to it."""
     held = grip["piece"]
     if piece["z0"] < held["z1"] - TURN_SLACK or piece["x0"] >= held["x1"] or piece["x1"] <= held["x0"]:

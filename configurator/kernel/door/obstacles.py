@@ -18,8 +18,8 @@ from configurator.kernel.shapes import Door, Piece
 
 # Further than any covering reaches.
 BEYOND = 10000.0
-# How deep a stop is that is nailed on in front of an out-swing leaf, 7/16 in: common practice, no source.
-STOP_DEPTH = 11.1
+# How deep a stop is, which nobody measures: common practice, no source.
+STOP_DEPTH = 12.0
 
 
 def proud_pieces(door: Door) -> list[Piece]:
@@ -33,15 +33,12 @@ def proud_pieces(door: Door) -> list[Piece]:
 
 
 def stop_pieces(door: Door) -> list[Piece]:
-    """Return the stops that lap the room face of an out-swing leaf: at its hinges, at its top, and at a single latch.
-
-    They fill the reveal in front of the leaf; without one they are strips of their own.
-    """
+    """Return the stops that lap an out-swing leaf's room face: at its hinges, its top and a single leaf's latch."""
     lap = door["stop_lap"]
     if lap <= 0:
         return []
     leaf = leaf_box(door)
-    out = [0.0, door["reveal"] if door["reveal"] > 0 else STOP_DEPTH]
+    out = [0.0, STOP_DEPTH]
     up = [leaf["y0"], leaf["y1"]]
     stops = [
         door_piece("stop", [leaf["x0"], leaf["x0"] + lap], up, out),

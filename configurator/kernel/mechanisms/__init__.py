@@ -11,17 +11,19 @@ from configurator.kernel.mechanisms.accordion import ACCORDION_TAKES, accordion
 from configurator.kernel.mechanisms.banded_roll import BANDED_ROLL_TAKES, banded_legs, banded_roll
 from configurator.kernel.mechanisms.common import headrail_height
 from configurator.kernel.mechanisms.draw import DRAW_TAKES, draw, draw_legs
+from configurator.kernel.mechanisms.frame_holds import frame_holds
+from configurator.kernel.mechanisms.holds import headrail_holds
 from configurator.kernel.mechanisms.legs import no_legs, raised_legs
 from configurator.kernel.mechanisms.louver_figures import louver_figures
 from configurator.kernel.mechanisms.louver_panel import LOUVER_PANEL_TAKES, louver_legs, louver_panel
 from configurator.kernel.mechanisms.nested_fold import NESTED_FOLD_TAKES, nested_fold
-from configurator.kernel.mechanisms.roll import set_roll_head
+from configurator.kernel.mechanisms.roll import roll_holds, set_roll_head
 from configurator.kernel.mechanisms.rolled import ROLLED_TAKES, rolled
 from configurator.kernel.mechanisms.slatted import SLATTED_TAKES, slatted, slatted_legs
 from configurator.kernel.mechanisms.soft_fold import SOFT_FOLD_TAKES, soft_fold
-from configurator.kernel.mechanisms.stretched import STRETCHED_TAKES, stretched
+from configurator.kernel.mechanisms.stretched import STRETCHED_TAKES, rod_holds, stretched
 from configurator.kernel.mechanisms.vane_roll import VANE_ROLL_TAKES, vane_roll, vane_roll_legs
-from configurator.kernel.shapes import Family, Figure, Fit, Leg, Piece, Position
+from configurator.kernel.shapes import Family, Figure, Fit, Foothold, Leg, Piece, Position
 
 
 class Mechanism(TypedDict):
@@ -29,13 +31,14 @@ class Mechanism(TypedDict):
 
     ``pieces`` gives them at a position; ``takes`` names the numbers it reads beside the common ones; ``legs``
     states what moves. ``head`` sets what its head needs (such as a cassette) and returns how far it reaches
-    down from the top; ``tells`` gives the figures that only this kind has.
+    down from the top; ``holds`` states where it is fixed; ``tells`` gives the figures that only this kind has.
     """
 
     pieces: Callable[[Fit, Position], list[Piece]]
     takes: dict[str, list[str | float | None]]
     legs: Callable[[dict[str, float]], list[Leg]]
     head: Callable[[Fit], float]
+    holds: Callable[[Fit], list[Foothold]]
     tells: Callable[[Fit], list[Figure]]
 
 
@@ -50,20 +53,40 @@ def mechanism(
     legs: Callable[[dict[str, float]], list[Leg]],
 ) -> Mechanism:
     """Return a mechanism under a plain headrail, without figures of its own."""
-    return {"pieces": pieces, "takes": takes, "legs": legs, "head": headrail_height, "tells": nothing_told}
+    return {
+        "pieces": pieces,
+        "takes": takes,
+        "legs": legs,
+        "head": headrail_height,
+        "holds": headrail_holds,
+        "tells": nothing_told,
+    }
+
+
+def under_roll(
+    pieces: Callable[[Fit, Position], list[Piece]],
+    takes: dict[str, list[str | float | None]],
+    legs: Callable[[dict[str, float]], list[Leg]],
+) -> Mechanism:
+    """Return a mechanism that hangs from a roll, open or in a cassette."""
+    return {**mechanism(pieces, takes, legs), "head": set_roll_head, "holds": roll_holds}
 
 
 MECHANISMS: dict[str, Mechanism] = {
-    "stretched": mechanism(stretched, STRETCHED_TAKES, no_legs),
+    "stretched": {**mechanism(stretched, STRETCHED_TAKES, no_legs), "holds": rod_holds},
     "nested-fold": mechanism(nested_fold, NESTED_FOLD_TAKES, raised_legs),
     "soft-fold": mechanism(soft_fold, SOFT_FOLD_TAKES, raised_legs),
-    "rolled": {**mechanism(rolled, ROLLED_TAKES, raised_legs), "head": set_roll_head},
+    "rolled": under_roll(rolled, ROLLED_TAKES, raised_legs),
     "accordion": mechanism(accordion, ACCORDION_TAKES, raised_legs),
-    "banded-roll": {**mechanism(banded_roll, BANDED_ROLL_TAKES, banded_legs), "head": set_roll_head},
+    "banded-roll": under_roll(banded_roll, BANDED_ROLL_TAKES, banded_legs),
     "draw": mechanism(draw, DRAW_TAKES, draw_legs),
-    "louver-panel": {**mechanism(louver_panel, LOUVER_PANEL_TAKES, louver_legs), "tells": louver_figures},
+    "louver-panel": {
+        **mechanism(louver_panel, LOUVER_PANEL_TAKES, louver_legs),
+        "holds": frame_holds,
+        "tells": louver_figures,
+    },
     "slatted": mechanism(slatted, SLATTED_TAKES, slatted_legs),
-    "vane-roll": {**mechanism(vane_roll, VANE_ROLL_TAKES, vane_roll_legs), "head": set_roll_head},
+    "vane-roll": under_roll(vane_roll, VANE_ROLL_TAKES, vane_roll_legs),
 }
 
 

@@ -51,6 +51,17 @@ COMMON_TAKES: dict[str, list[str | float | None]] = {
     "hold_down": ["switch", 0.0, "1 when hold-downs keep the bottom rail to the leaf"],
     "hold_down_height": ["length", 25.0, "height of a hold-down"],
     "hold_down_depth": ["length", 15.0, "depth of a hold-down"],
+    "hold_down_width": ["size", 15.0, "width of a hold-down"],
+    "fixing_plate": ["length", 2.0, "thickness under a screw's head: of a bracket's or a holder's plate"],
+    "bracket_width": ["size", 25.4, "width of a bracket or rod holder; its screws lie half of that apart"],
+    "bracket_inset": ["length", 50.8, "from an end to the middle of the first bracket, or to a frame's first screw"],
+    "bracket_spacing": ["size", 914.4, "greatest distance between two brackets"],
+    "bracket_screws": ["count", 2.0, "screws in each bracket or rod holder"],
+    "screw_spacing": ["size", 393.7, "greatest distance between two screws of a mounting frame"],
+    "screw_thread": ["length", 25.4, "thread of a fixing screw in the wood, where the leaf is thick enough"],
+    "screw_edge": ["length", 6.35, "from a screw to the edge of what it holds, of the leaf, of a casing"],
+    "bead_clear": ["length", 6.35, "from a screw to the outer edge of a glazing bead"],
+    "glass_clear": ["length", 19.05, "from a screw to the glass that shows; the pane's hidden edge lies between"],
     "cutout_clear": ["length", 0.0, "clearance round the handle in a cut-out; 0 means no cut-out"],
 }
 

@@ -6,7 +6,7 @@ from configurator.kernel.mechanisms.common import whole_width
 from configurator.kernel.mechanisms.gather import GATHER_TAKES
 from configurator.kernel.numbers import about
 from configurator.kernel.pieces import cloth_optics, solid, veil
-from configurator.kernel.shapes import Fit, Piece, Position
+from configurator.kernel.shapes import Fit, Foothold, Piece, Position
 
 STRETCHED_TAKES: dict[str, list[str | float | None]] = {
     "rod_diameter": ["length", None, "diameter of each rod"],
@@ -47,13 +47,45 @@ def gathered(fit: Fit, kind: str, y0: float, y1: float) -> Piece:
     return veil(kind, whole_width(fit), [y0, y1], out, cloth_optics(fit["numbers"]))
 
 
+def rod_heights(fit: Fit) -> list[float]:
+    """Return the heights of the rods' centres, the upper one first."""
+    half = fit["numbers"]["rod_diameter"] / 2
+    return [fit["size"]["y1"] - fit["numbers"]["ruffle"] - half, fit["size"]["y0"] + half]
+
+
+def rod_holds(fit: Fit) -> list[Foothold]:
+    """Return a holder at each end of either rod; its foot may be set a little further in, up or down."""
+    numbers = fit["numbers"]
+    half = numbers["bracket_width"] / 2
+    span = whole_width(fit)
+    slide = max(numbers["bracket_inset"], half)
+    holds: list[Foothold] = []
+    for y in rod_heights(fit):
+        for across in [[span[0] + half, span[0] + slide], [span[1] - slide, span[1] - half]]:
+            holds.append(
+                {
+                    "kind": "rod-holder",
+                    "held": "rod",
+                    "x": across[0] if across[0] < (span[0] + span[1]) / 2 else across[1],
+                    "y": y,
+                    "across": across,
+                    "up": [y - half, y + half],
+                    "screws": max(1, int(numbers["bracket_screws"])),
+                    "spread": [0.0, half],
+                    "width": numbers["bracket_width"],
+                    "height": numbers["bracket_width"],
+                }
+            )
+    return holds
+
+
 def stretched(fit: Fit, place: Position) -> list[Piece]:
     """Return both rods and the cloth between them, with its ruffle; the position changes nothing."""
     numbers = fit["numbers"]
-    half = numbers["rod_diameter"] / 2
     high = fit["size"]["y1"]
-    top = high - numbers["ruffle"] - half
-    bottom = fit["size"]["y0"] + half
+    rods = rod_heights(fit)
+    top = rods[0]
+    bottom = rods[1]
     pieces = [rod_piece(fit, top), gathered(fit, "fabric", bottom, top)]
     if numbers["ruffle"] > 0:
         pieces.append(gathered(fit, "ruffle", top, high))

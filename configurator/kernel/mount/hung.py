@@ -4,8 +4,10 @@ from configurator.kernel.door.hardware import handle_pieces
 from configurator.kernel.door.leaf import shows_glass
 from configurator.kernel.door.obstacles import over_joint
 from configurator.kernel.door.opening import has_passive, opening_hardware
-from configurator.kernel.message import plain
+from configurator.kernel.message import is_said, plain
 from configurator.kernel.mount.blank import blank_fit, no_box
+from configurator.kernel.mount.fixing import set_fixings
+from configurator.kernel.mount.hold_down import set_hold_downs
 from configurator.kernel.mount.on_leaf import hang_on_leaf
 from configurator.kernel.mount.over_opening import hang_over_opening
 from configurator.kernel.shapes import Door, Family, Fit, Piece
@@ -29,6 +31,10 @@ def hung_beside(door: Door, family: Family, choices: dict[str, str], handle: lis
         hang_over_opening(fit)
     else:
         hang_on_leaf(fit)
+    if not is_said(fit["size"]["refusal"]):
+        set_fixings(fit)
+    if not is_said(fit["size"]["refusal"]):
+        set_hold_downs(fit)
     return fit
 
 
@@ -45,6 +51,14 @@ def other_leaf(fit: Fit) -> Fit:
     if fit["door"]["passive_handle"]:
         return fit
     return hung_beside(fit["door"], fit["family"], fit["choices"], over_joint(fit["door"]))
+
+
+def dressed_leaves(fit: Fit) -> list[Fit]:
+    """Return the fits of all that hangs: the covering itself and, where a second leaf is dressed too, its own."""
+    leaves = [fit]
+    if dresses_both(fit):
+        leaves.append(other_leaf(fit))
+    return leaves
 
 
 def without_cutout(fit: Fit) -> Fit:

@@ -10,6 +10,7 @@ from configurator.kernel.questions.care import care_question
 from configurator.kernel.questions.child import child_question
 from configurator.kernel.questions.cloth import cloth_question
 from configurator.kernel.questions.cutout import cutout_question
+from configurator.kernel.questions.fixing import fixing_question
 from configurator.kernel.questions.glass import glass_question
 from configurator.kernel.questions.light_gap import light_gap_question
 from configurator.kernel.questions.order import order_question
@@ -34,6 +35,7 @@ QUESTIONS: list[Callable[[Travel, Household], Reply]] = [
     cloth_question,
     own_question,
     cutout_question,
+    fixing_question,
     passing_question,
     working_handle_question,
     swing_question,

@@ -9,7 +9,7 @@ from configurator.kernel.contact import (
     nearer,
     nearest_in,
 )
-from configurator.kernel.door.grips import HAND_ROOM, worked_grips
+from configurator.kernel.door.grips import FINGER_ROOM, worked_grips
 from configurator.kernel.fit import only_turns
 from configurator.kernel.message import message
 from configurator.kernel.mount.sideways import PASSING_AIR
@@ -105,7 +105,7 @@ def fixed_state(travel: Travel) -> str:
     """Return how what stays put stands to the handle: without air ``blocked``, without room for a hand ``caution``."""
     if travel["handle"]["air"] < SOLVED:
         return "blocked"
-    return "clears" if hand_place(travel)["air"] >= HAND_ROOM - SOLVED else "caution"
+    return "clears" if hand_place(travel)["air"] >= FINGER_ROOM - SOLVED else "caution"
 
 
 def passing_state(travel: Travel) -> str:

@@ -3,7 +3,7 @@
 from typing import TypedDict
 
 from configurator.kernel.contact import SOLVED, air_between
-from configurator.kernel.door.grips import FULL_TURN, HAND_ROOM, TURN_SLACK, Grip, free_turn, hides, worked_grips
+from configurator.kernel.door.grips import FINGER_ROOM, FULL_TURN, TURN_SLACK, Grip, free_turn, hides_grip, worked_grips
 from configurator.kernel.message import message, plain
 from configurator.kernel.shapes import Figure, Household, Message, Piece, Reply, Sample, Travel, Verdict
 from configurator.kernel.telling import angle, figure, length, reply, verdict, working
@@ -33,11 +33,11 @@ class Worked(TypedDict):
 def is_near(grip: Grip, piece: Piece) -> bool:
     """Return whether a piece comes near enough to a grip to hinder it as it is worked."""
     held = grip["piece"]
-    if piece["z0"] >= held["z1"] or piece["z1"] <= held["z0"] - HAND_ROOM:
+    if piece["z0"] >= held["z1"] or piece["z1"] <= held["z0"] - FINGER_ROOM:
         return False
-    if piece["x0"] >= held["x1"] + HAND_ROOM or piece["x1"] <= held["x0"] - HAND_ROOM:
+    if piece["x0"] >= held["x1"] + FINGER_ROOM or piece["x1"] <= held["x0"] - FINGER_ROOM:
         return False
-    far = HAND_ROOM + grip["reach"]
+    far = FINGER_ROOM + grip["reach"]
     return piece["y0"] < held["y1"] + far and piece["y1"] > held["y0"] - far
 
 
@@ -59,14 +59,14 @@ def worked_over(travel: Travel, grips: list[Grip]) -> Worked:
     piece = samples[0]["pieces"][0]
     worked: Worked = {
         "turn": {"left": FULL_TURN, "piece": piece, "part": grips[0]["piece"]},
-        "room": {"left": HAND_ROOM, "piece": piece, "part": grips[0]["piece"]},
+        "room": {"left": FINGER_ROOM, "piece": piece, "part": grips[0]["piece"]},
         "hidden": [],
     }
     for grip in grips:
         for sample in samples:
             note_hindrance(worked, grip, sample)
         for before in samples[0]["pieces"]:
-            if hides(grip, before):
+            if hides_grip(grip, before):
                 worked["hidden"].append({"left": 0.0, "piece": before, "part": grip["piece"]})
     return worked
 
@@ -87,23 +87,23 @@ def handle_state(worked: Worked) -> str:
     room = worked["room"]["left"]
     if len(worked["hidden"]) > 0 or worked["turn"]["left"] < FULL_TURN - TURN_SLACK or room < -SOLVED:
         return "blocked"
-    return "caution" if room < HAND_ROOM - SOLVED else "clears"
+    return "caution" if room < FINGER_ROOM - SOLVED else "clears"
 
 
 def handle_why(worked: Worked) -> Message:
     """Return in words what hinders the handle, and by how much."""
     turn = hindrance_terms(worked["turn"], "deg", FULL_TURN)
-    room = hindrance_terms(worked["room"], "mm", HAND_ROOM)
+    room = hindrance_terms(worked["room"], "mm", FINGER_ROOM)
     if len(worked["hidden"]) > 0:
         text = "Even while the covering is open, {piece} hangs in front of {part}: no hand comes to it."
-        return message(text, hindrance_terms(worked["hidden"][0], "mm", HAND_ROOM))
+        return message(text, hindrance_terms(worked["hidden"][0], "mm", FINGER_ROOM))
     if worked["turn"]["left"] < TURN_SLACK:
         return message("The lever cannot be turned at all: {piece} stands in its way.", turn)
     if worked["turn"]["left"] < FULL_TURN - TURN_SLACK:
         return message("The lever turns by {left} before it meets {piece}; it needs {needed} up and down.", turn)
     if worked["room"]["left"] < -SOLVED:
         return message("{piece} stands in the way of {part} as it is worked, by {inside}.", room)
-    if worked["room"]["left"] < HAND_ROOM - SOLVED:
+    if worked["room"]["left"] < FINGER_ROOM - SOLVED:
         return message("It can be worked, but {piece} leaves fingers only {left} of room at {part}.", room)
     return plain("It can be worked wherever the covering stands, with room for a hand.")
 
@@ -111,11 +111,11 @@ def handle_why(worked: Worked) -> Message:
 def room_figure(found: Hindrance) -> Figure:
     """Return the least room for fingers, as far as they need any."""
     rule = "the least air round what a hand takes, wherever the covering stands; counted up to what fingers take"
-    told = working(rule, "max(0, {left}), {piece} at {part}", hindrance_terms(found, "mm", HAND_ROOM))
+    told = working(rule, "max(0, {left}), {piece} at {part}", hindrance_terms(found, "mm", FINGER_ROOM))
     return figure("hand_room", "room for a hand at the handle", length(max(0.0, found["left"])), told)
 
 
-def turn_figure(found: Hindrance) -> Figure:
+def lever_turn_figure(found: Hindrance) -> Figure:
     """Return how far the lever turns."""
     rule = "the least that the lever turns, up or down, before it meets a piece, wherever the covering stands"
     told = working(rule, "{left}, of {needed}", hindrance_terms(found, "deg", FULL_TURN))
@@ -139,5 +139,5 @@ def working_handle_question(travel: Travel, household: Household) -> Reply:
     worked = worked_over(travel, grips)
     figures = [room_figure(worked["room"])]
     if fit["door"]["handle"]["kind"] == "lever":
-        figures.append(turn_figure(worked["turn"]))
+        figures.append(lever_turn_figure(worked["turn"]))
     return reply(figures, [handle_verdict(worked)], [])

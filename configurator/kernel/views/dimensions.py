@@ -2,25 +2,53 @@
 
 from typing import TypedDict
 
+from configurator.kernel.say import say_length
 from configurator.kernel.shapes import Mark
-from configurator.kernel.views.marks import letters, make_mark, stroke, text_width
+from configurator.kernel.views.marks import letters, make_mark, stroke, text_width, upright_letters
 
 # All in parts of the letter size.
 TICK_REACH = 0.3
 WITNESS_GAP = 0.35
 LINE_OVERSHOOT = 0.35
 LETTERS_LIFT = 0.3
-# From one dimension line to the next.
+# The first dimension line's distance, from one line to the next, and room beyond the last.
+FIRST_TIER = 1.7
 TIER = 1.9
+EDGE_ROOM = 0.8
+# The longest words that may stand above or below a short dimension.
+WORDS_ROOM = 6.2
 
 
 class Notes(TypedDict):
-    """The annotation of one view, kept apart by kind so that equal lines can be drawn in one go."""
+    """The annotation of one view, kept apart by kind so that equal lines can be drawn in one go.
+
+    ``size`` is that of its letters, mm in the model; lengths are told in ``units``.
+    """
 
     size: float
+    units: str
     lines: list[Mark]
     ticks: list[Mark]
     texts: list[Mark]
+
+
+class Tier(TypedDict):
+    """Where dimension lines stand, and from where their witness lines come; no witnesses where both are the same."""
+
+    at: float
+    origin: float
+
+
+class Label(TypedDict):
+    """What a dimension says, where the words go, and the measured field that it belongs to, or nothing.
+
+    Words that do not fit between the ticks stand ``before`` or ``after`` those of a level
+    dimension, ``above`` or ``below`` those of an upright one.
+    """
+
+    text: str
+    side: str
+    focus: str
 
 
 class Span(TypedDict):
@@ -35,9 +63,24 @@ class Span(TypedDict):
     beside: int
 
 
-def blank_notes(size: float) -> Notes:
-    """Return an empty annotation with letters of the given size."""
-    return {"size": size, "lines": [], "ticks": [], "texts": []}
+def blank_notes(size: float, units: str) -> Notes:
+    """Return an empty annotation with letters of the given size and lengths in ``units``."""
+    return {"size": size, "units": units, "lines": [], "ticks": [], "texts": []}
+
+
+def tier(at: float, origin: float) -> Tier:
+    """Return a tier of dimension lines at ``at``, with witness lines from ``origin``."""
+    return {"at": at, "origin": origin}
+
+
+def said(notes: Notes, length: float, side: str, focus: str) -> Label:
+    """Return the label that tells a length alone."""
+    return {"text": say_length(length, notes["units"]), "side": side, "focus": focus}
+
+
+def named(notes: Notes, name: str, length: float, side: str, focus: str) -> Label:
+    """Return the label that tells a length with its name."""
+    return {"text": name + " " + say_length(length, notes["units"]), "side": side, "focus": focus}
 
 
 def noted(notes: Notes) -> list[Mark]:
@@ -81,60 +124,66 @@ def dim_span(start: float, end: float, width: float, size: float, first: bool) -
     return {"start": start - over, "end": words + width, "words": words, "beside": 1}
 
 
-def dim_across(notes: Notes, x0: float, x1: float, y: float, from_y: float, label: str, side: str, focus: str) -> None:
-    """Add a level dimension at ``y`` with witness lines from ``from_y``.
+def witness_ends(notes: Notes, on: Tier) -> list[float]:
+    """Return where a tier's witness lines begin and end; nothing where it needs none."""
+    if on["origin"] == on["at"]:
+        return []
+    over = notes["size"] * LINE_OVERSHOOT
+    beyond = on["at"] - over if on["at"] < on["origin"] else on["at"] + over
+    return [witness_start(on["origin"], on["at"], notes["size"] * WITNESS_GAP), beyond]
 
-    Words that do not fit between the ticks go ``before`` or ``after`` them.
-    """
+
+def dim_across(notes: Notes, ends: list[float], on: Tier, label: Label) -> None:
+    """Add a level dimension between two x in either order; the tier tells y on the paper."""
     size = notes["size"]
-    role = role_with("dim", focus)
-    if from_y != y:
-        over = size * LINE_OVERSHOOT
-        beyond = y - over if y < from_y else y + over
-        start = witness_start(from_y, y, size * WITNESS_GAP)
-        notes["lines"].append(stroke(role, x0, start, x0, beyond))
-        notes["lines"].append(stroke(role, x1, start, x1, beyond))
-    span = dim_span(x0, x1, text_width(label, size), size, side == "before")
+    role = role_with("dim", label["focus"])
+    x0 = min(ends[0], ends[1])
+    x1 = max(ends[0], ends[1])
+    y = on["at"]
+    witness = witness_ends(notes, on)
+    if len(witness) > 0:
+        notes["lines"].append(stroke(role, x0, witness[0], x0, witness[1]))
+        notes["lines"].append(stroke(role, x1, witness[0], x1, witness[1]))
+    span = dim_span(x0, x1, text_width(label["text"], size), size, label["side"] == "before")
     notes["lines"].append(stroke(role, span["start"], y, span["end"], y))
-    tick(notes, x0, y, focus)
-    tick(notes, x1, y, focus)
-    if label != "":
-        words = role_with("dim-text", focus)
-        anchor = ["end", "middle", "start"][span["beside"] + 1]
-        notes["texts"].append(letters(words, span["words"], y - size * LETTERS_LIFT, size, label, anchor, 0.0))
+    tick(notes, x0, y, label["focus"])
+    tick(notes, x1, y, label["focus"])
+    anchor = ["end", "middle", "start"][span["beside"] + 1]
+    at = [span["words"], y - size * LETTERS_LIFT]
+    notes["texts"].append(letters(role_with("dim-text", label["focus"]), at, size, label["text"], anchor))
 
 
-def dim_upright(notes: Notes, y0: float, y1: float, x: float, from_x: float, label: str, side: str, focus: str) -> None:
-    """Add an upright dimension at ``x`` from the upper ``y0`` to the lower ``y1`` on the paper.
+def dim_upright(notes: Notes, ends: list[float], on: Tier, label: Label) -> None:
+    """Add an upright dimension between two y on the paper in either order; the tier tells x.
 
-    The words read from the right; where they do not fit they go ``above`` or ``below``.
+    The words read from the right.
     """
     size = notes["size"]
-    role = role_with("dim", focus)
-    if from_x != x:
-        over = size * LINE_OVERSHOOT
-        beyond = x - over if x < from_x else x + over
-        start = witness_start(from_x, x, size * WITNESS_GAP)
-        notes["lines"].append(stroke(role, start, y0, beyond, y0))
-        notes["lines"].append(stroke(role, start, y1, beyond, y1))
-    span = dim_span(y0, y1, text_width(label, size), size, side == "above")
+    role = role_with("dim", label["focus"])
+    y0 = min(ends[0], ends[1])
+    y1 = max(ends[0], ends[1])
+    x = on["at"]
+    witness = witness_ends(notes, on)
+    if len(witness) > 0:
+        notes["lines"].append(stroke(role, witness[0], y0, witness[1], y0))
+        notes["lines"].append(stroke(role, witness[0], y1, witness[1], y1))
+    span = dim_span(y0, y1, text_width(label["text"], size), size, label["side"] == "above")
     notes["lines"].append(stroke(role, x, span["start"], x, span["end"]))
-    tick(notes, x, y0, focus)
-    tick(notes, x, y1, focus)
-    if label != "":
-        words = role_with("dim-text", focus)
-        anchor = ["start", "middle", "end"][span["beside"] + 1]
-        notes["texts"].append(letters(words, x - size * LETTERS_LIFT, span["words"], size, label, anchor, -90.0))
+    tick(notes, x, y0, label["focus"])
+    tick(notes, x, y1, label["focus"])
+    anchor = ["start", "middle", "end"][span["beside"] + 1]
+    at = [x - size * LETTERS_LIFT, span["words"]]
+    notes["texts"].append(upright_letters(role_with("dim-text", label["focus"]), at, size, label["text"], anchor))
 
 
-def leader(notes: Notes, x: float, y: float, to_x: float, to_y: float, label: str, focus: str) -> None:
-    """Add a note on a shelf, led to the point (x, y) that it speaks of, which is dotted."""
+def leader(notes: Notes, point: list[float], shelf: list[float], text: str, focus: str) -> None:
+    """Add a note on a shelf, led to the point that it speaks of, which is dotted."""
     size = notes["size"]
     role = role_with("dim", focus)
-    width = text_width(label, size)
-    end = to_x + width if to_x >= x else to_x - width
-    notes["lines"].append(make_mark("polyline", role, [x, y, to_x, to_y, end, to_y]))
-    notes["ticks"].append(make_mark("circle", role_with("tick", focus), [x, y, size * 0.09]))
-    anchor = "start" if to_x >= x else "end"
-    words = role_with("dim-text", focus)
-    notes["texts"].append(letters(words, to_x, to_y - size * LETTERS_LIFT, size, label, anchor, 0.0))
+    width = text_width(text, size)
+    onward = shelf[0] >= point[0]
+    end = shelf[0] + width if onward else shelf[0] - width
+    notes["lines"].append(make_mark("polyline", role, [point[0], point[1], shelf[0], shelf[1], end, shelf[1]]))
+    notes["ticks"].append(make_mark("circle", role_with("tick", focus), [point[0], point[1], size * 0.09]))
+    at = [shelf[0], shelf[1] - size * LETTERS_LIFT]
+    notes["texts"].append(letters(role_with("dim-text", focus), at, size, text, "start" if onward else "end"))

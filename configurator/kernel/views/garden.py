@@ -1,12 +1,26 @@
 """A quiet garden behind the glass, cut to each lite, so that what a covering hides shows."""
 
 import math
+from typing import TypedDict
 
 from configurator.kernel.shapes import Mark, Piece
 from configurator.kernel.views.marks import make_mark, rectangle
+from configurator.kernel.views.parts import front_bounds
+
+
+class Skyline(TypedDict):
+    """A rolling skyline on the paper: its middle height, how far it swells, how long its waves are, its foot."""
+
+    base: float
+    swell: float
+    stretch: float
+    foot: float
+
 
 # The far edge of the lawn, about where a standing person's eye puts it, mm above the floor.
 HORIZON = 1180.0
+HILL: Skyline = {"base": -HORIZON - 75, "swell": 34.0, "stretch": 330.0, "foot": -HORIZON + 20}
+HEDGE: Skyline = {"base": -HORIZON - 6, "swell": 10.0, "stretch": 61.0, "foot": -HORIZON + 45}
 # [offset from the middle in leaf widths, crown centre above the floor, crown radius, foot above the floor]
 TREES = [
     [0.2, 1555.0, 205.0, 1075.0],
@@ -54,17 +68,17 @@ def clip_half(points: list[float], axis: int, limit: float, keep: float) -> list
     return result
 
 
-def clip_box(points: list[float], outer: list[float], x0: float, y0: float, x1: float, y1: float) -> list[float]:
+def clip_box(points: list[float], outer: list[float], edges: list[float]) -> list[float]:
     """Return the polygon's part within a rectangle; ``outer`` holds the polygon's own bounds."""
     part = points
-    if outer[0] < x0:
-        part = clip_half(part, 0, x0, 1.0)
-    if outer[2] > x1:
-        part = clip_half(part, 0, x1, -1.0)
-    if outer[1] < y0:
-        part = clip_half(part, 1, y0, 1.0)
-    if outer[3] > y1:
-        part = clip_half(part, 1, y1, -1.0)
+    if outer[0] < edges[0]:
+        part = clip_half(part, 0, edges[0], 1.0)
+    if outer[2] > edges[2]:
+        part = clip_half(part, 0, edges[2], -1.0)
+    if outer[1] < edges[1]:
+        part = clip_half(part, 1, edges[1], 1.0)
+    if outer[3] > edges[3]:
+        part = clip_half(part, 1, edges[3], -1.0)
     return part
 
 
@@ -109,22 +123,23 @@ def crown(x: float, y: float, radius: float) -> list[float]:
     return points
 
 
-def ridge(x0: float, x1: float, base: float, swell: float, stretch: float, foot: float) -> list[float]:
-    """Return a rolling skyline from x0 to x1, closed down to ``foot``; all on the paper."""
-    points: list[float] = [x0, foot]
+def ridge(x0: float, x1: float, line: Skyline) -> list[float]:
+    """Return a skyline from x0 to x1, closed down to its foot."""
+    points: list[float] = [x0, line["foot"]]
     for i in range(17):
         x = x0 + (x1 - x0) * i / 16
         points.append(x)
-        points.append(base - swell * (math.sin(x / stretch) + 0.5 * math.sin(x / stretch * 2.3 + 1.0)))
+        phase = x / line["stretch"]
+        points.append(line["base"] - line["swell"] * (math.sin(phase) + 0.5 * math.sin(phase * 2.3 + 1.0)))
     points.append(x1)
-    points.append(foot)
+    points.append(line["foot"])
     return points
 
 
 def garden_shapes(middle: float, pace: float, x0: float, x1: float) -> list[list[Mark]]:
     """Return the garden in layers from far to near; ``middle`` is the middle of the active glass."""
-    far = [make_mark("polygon", "hill", ridge(x0, x1, -HORIZON - 75, 34.0, 330.0, -HORIZON + 20))]
-    hedge = [make_mark("polygon", "tree", ridge(x0, x1, -HORIZON - 6, 10.0, 61.0, -HORIZON + 45))]
+    far = [make_mark("polygon", "hill", ridge(x0, x1, HILL))]
+    hedge = [make_mark("polygon", "tree", ridge(x0, x1, HEDGE))]
     lawn = [make_mark("polygon", "lawn", [x0, -HORIZON + 30, x1, -HORIZON + 30, x1, 100.0, x0, 100.0])]
     stones: list[Mark] = []
     for i in range(len(STONES)):
@@ -154,15 +169,16 @@ def garden_marks(lites: list[Piece], middle: float, pace: float) -> list[Mark]:
     for lite in lites:
         x0 = min(x0, lite["x0"])
         x1 = max(x1, lite["x1"])
-        marks.append(rectangle("sky", lite["x0"], -lite["y1"], lite["x1"], -lite["y0"], 1.0))
+        marks.append(rectangle("sky", front_bounds(lite)))
     for layer in garden_shapes(middle, pace, x0, x1):
         for shape in layer:
             outer = bounds(shape["points"])
             for lite in lites:
-                apart = outer[2] <= lite["x0"] or outer[0] >= lite["x1"]
-                if apart or outer[3] <= -lite["y1"] or outer[1] >= -lite["y0"]:
+                edges = front_bounds(lite)
+                apart = outer[2] <= edges[0] or outer[0] >= edges[2]
+                if apart or outer[3] <= edges[1] or outer[1] >= edges[3]:
                     continue
-                part = clip_box(shape["points"], outer, lite["x0"], -lite["y1"], lite["x1"], -lite["y0"])
+                part = clip_box(shape["points"], outer, edges)
                 if len(part) > 4:
                     marks.append(make_mark("polygon", shape["role"], part))
     return marks

@@ -21,12 +21,9 @@ class Layout(TypedDict):
     ``x0`` to ``x1`` and ``head`` bound the opening; ``out0``, ``out1`` and ``top`` also hold the
     casing and the covering. ``order`` is the covering's ordered outline (all zero when there is
     none), ``glass`` the active leaf's glass, ``cut`` the x of the vertical section and ``front``
-    the covering's greatest projection. ``size`` is that of the letters, ``room`` what a sheet
-    keeps free above and below the elevation for the marks of its section.
+    the covering's greatest projection.
     """
 
-    size: float
-    room: float
     x0: float
     x1: float
     head: float
@@ -132,8 +129,6 @@ def layout(scene: Scene, door: Door, answer: Answer) -> Layout:
         out1 = max(out1, order["x1"])
         top = max(top, order["y1"])
     return {
-        "size": max(LETTERS_LEAST, (out1 - out0) / LETTERS_ACROSS),
-        "room": 0.0,
         "x0": x0,
         "x1": x1,
         "head": head,
@@ -148,6 +143,11 @@ def layout(scene: Scene, door: Door, answer: Answer) -> Layout:
         "cut": cut_line(door),
         "front": figure_or(answer, "projection_most", front_most(scene["covering"])),
     }
+
+
+def letter_size(frame: Layout) -> float:
+    """Return the size of a drawing's letters, mm in the model."""
+    return max(LETTERS_LEAST, (frame["out1"] - frame["out0"]) / LETTERS_ACROSS)
 
 
 def latch_is_right(door: Door) -> bool:

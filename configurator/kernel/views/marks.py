@@ -25,22 +25,38 @@ def stroke(role: str, x0: float, y0: float, x1: float, y1: float) -> Mark:
     return make_mark("line", role, [x0, y0, x1, y1])
 
 
-def rectangle(role: str, x0: float, y0: float, x1: float, y1: float, fade: float) -> Mark:
-    """Return a filled rectangle."""
+def rectangle(role: str, edges: list[float]) -> Mark:
+    """Return a filled rectangle that hides what lies under it; ``edges`` are ``[x0, y0, x1, y1]``."""
+    return wash(role, edges, 1.0)
+
+
+def wash(role: str, edges: list[float], fade: float) -> Mark:
+    """Return a filled rectangle that hides only the given share of what lies under it."""
+    x0 = edges[0]
+    y0 = edges[1]
+    x1 = edges[2]
+    y1 = edges[3]
     return faded("polygon", role, [x0, y0, x1, y0, x1, y1, x0, y1], fade)
 
 
-def letters(role: str, x: float, y: float, size: float, text: str, anchor: str, turn: float) -> Mark:
-    """Return words standing on the base line at (x, y); ``turn`` is clockwise in degrees."""
+def letters(role: str, at: list[float], size: float, text: str, anchor: str) -> Mark:
+    """Return level words standing on the base line at the point ``at``, which ``anchor`` says how they meet."""
     return {
         "shape": "text",
         "role": role,
-        "points": [x, y, size],
+        "points": [at[0], at[1], size],
         "fade": 1.0,
         "text": text,
         "anchor": anchor,
-        "turn": turn,
+        "turn": 0.0,
     }
+
+
+def upright_letters(role: str, at: list[float], size: float, text: str, anchor: str) -> Mark:
+    """Return words that read from the right, running up the paper from the point ``at``."""
+    words = letters(role, at, size, text, anchor)
+    words["turn"] = -90.0
+    return words
 
 
 def text_width(text: str, size: float) -> float:
@@ -79,8 +95,12 @@ def shifted(marks: list[Mark], dx: float, dy: float) -> list[Mark]:
     return result
 
 
-def rounded(x0: float, y0: float, x1: float, y1: float) -> list[float]:
+def rounded(edges: list[float]) -> list[float]:
     """Return the outline of a bar with half-round ends along its longer side."""
+    x0 = edges[0]
+    y0 = edges[1]
+    x1 = edges[2]
+    y1 = edges[3]
     radius = min(x1 - x0, y1 - y0) / 2
     points: list[float] = []
     centres = [[x1 - radius, y1 - radius], [x0 + radius, y1 - radius], [x0 + radius, y0 + radius]]
@@ -93,11 +113,13 @@ def rounded(x0: float, y0: float, x1: float, y1: float) -> list[float]:
     return points
 
 
-def hatching(role: str, x0: float, y0: float, x1: float, y1: float, spacing: float) -> list[Mark]:
+def hatching(role: str, edges: list[float], spacing: float) -> list[Mark]:
     """Return 45 degree lines that fill a rectangle, ended at its edges."""
     result: list[Mark] = []
-    width = x1 - x0
-    height = y1 - y0
+    x0 = edges[0]
+    y0 = edges[1]
+    width = edges[2] - x0
+    height = edges[3] - y0
     offset = spacing / 2
     while offset < width + height:
         start = max(0.0, offset - height)

@@ -16,6 +16,26 @@ GATHER_DEPTH = 6.0
 GATHERS_APART = 0.6
 
 
+def front_bounds(piece: Piece) -> list[float]:
+    """Return a piece's face on the paper, ``[x0, y0, x1, y1]``."""
+    return [piece["x0"], -piece["y1"], piece["x1"], -piece["y0"]]
+
+
+def side_bounds(piece: Piece) -> list[float]:
+    """Return a piece's outline as seen along the wall."""
+    return [piece["z0"], -piece["y1"], piece["z1"], -piece["y0"]]
+
+
+def top_bounds(piece: Piece) -> list[float]:
+    """Return a piece's outline as seen from above."""
+    return [piece["x0"], piece["z0"], piece["x1"], piece["z1"]]
+
+
+def cut_bounds(piece: Piece, axis: str) -> list[float]:
+    """Return a piece's box as a section (axis x) or a plan (axis y) shows it."""
+    return side_bounds(piece) if axis == "x" else top_bounds(piece)
+
+
 def is_gathered(piece: Piece) -> bool:
     """Return whether a piece is cloth that hangs in gathers."""
     cloth = piece["kind"] == "fabric" or piece["kind"] == "ruffle"
@@ -68,16 +88,11 @@ def outline_plan(piece: Piece, role: str, along: float) -> Mark:
 
 def cut_marks(piece: Piece, axis: str, role: str, size: float) -> list[Mark]:
     """Return a piece as a section (axis x) or a plan (axis y) cuts it: its outline, repeated, or its box."""
-    marks: list[Mark] = []
     if piece["axis"] != axis or len(piece["outline"]) == 0:
-        if axis == "x":
-            marks.append(rectangle(role, piece["z0"], -piece["y1"], piece["z1"], -piece["y0"], 1.0))
-        else:
-            marks.append(rectangle(role, piece["x0"], piece["z0"], piece["x1"], piece["z1"], 1.0))
-        return marks
-    every = shown_every(piece, size)
-    if every > 1:
+        return [rectangle(role, cut_bounds(piece, axis))]
+    if shown_every(piece, size) > 1:
         return blurred_run(piece, axis, role, size)
+    marks: list[Mark] = []
     for unit in range(int(piece["count"])):
         along = unit * piece["pitch"]
         marks.append(outline_cut(piece, role, along) if axis == "x" else outline_plan(piece, role, along))
@@ -86,13 +101,9 @@ def cut_marks(piece: Piece, axis: str, role: str, size: float) -> list[Mark]:
 
 def blurred_run(piece: Piece, axis: str, role: str, size: float) -> list[Mark]:
     """Return a run too tight to draw unit by unit as its outer box with lines as close as can be told apart."""
-    marks: list[Mark] = []
+    marks = [rectangle(role, cut_bounds(piece, axis))]
     z0 = piece["z0"]
     z1 = piece["z1"]
-    if axis == "x":
-        marks.append(rectangle(role, z0, -piece["y1"], z1, -piece["y0"], 1.0))
-    else:
-        marks.append(rectangle(role, piece["x0"], z0, piece["x1"], z1, 1.0))
     for edge in unit_edges(piece, size):
         if axis == "x":
             y = -piece["y0"] - edge

@@ -2,12 +2,23 @@
 
 from configurator.kernel.say import say_length
 from configurator.kernel.shapes import Door, Drawing, Household, Mark
-from configurator.kernel.views.dimensions import TIER, Notes, blank_notes, dim_across, dim_upright, noted
-from configurator.kernel.views.elevation import EDGE_ROOM, FIRST_TIER
-from configurator.kernel.views.layout import WALL_DEPTH, Layout, layout
+from configurator.kernel.views.bare import bare_draft
+from configurator.kernel.views.dimensions import (
+    EDGE_ROOM,
+    FIRST_TIER,
+    TIER,
+    Notes,
+    blank_notes,
+    dim_across,
+    dim_upright,
+    noted,
+    said,
+    tier,
+)
+from configurator.kernel.views.draft import Draft, lettered
 from configurator.kernel.views.marks import letters, make_mark, rectangle, stroke, text_width
-from configurator.kernel.views.measure import bare_answer, bare_scene
-from configurator.kernel.views.section import STOP_DEPTH, covering_side, door_side, wall_side
+from configurator.kernel.views.section import covering_side, door_side
+from configurator.kernel.views.walls import wall_back, wall_side
 
 # Letters are this share of the way from one person to the other.
 PEOPLE_LETTERS = 0.026
@@ -46,8 +57,8 @@ def ground_marks(household: Household, back: float, size: float) -> list[Mark]:
     near = household["person_distance"] + size * GROUND_BEYOND
     depth = size * GROUND_DEPTH
     return [
-        rectangle("floor", back, 0.0, near, depth, 1.0),
-        rectangle("lawn", far, level, back, level + depth, 1.0),
+        rectangle("floor", [back, 0.0, near, depth]),
+        rectangle("lawn", [far, level, back, level + depth]),
         stroke("floor cut", back, 0.0, near, 0.0),
         stroke("floor cut", far, level, back, level),
         stroke("floor cut", back, 0.0, back, level),
@@ -65,22 +76,22 @@ def sight_lines(household: Household, eye: float) -> list[Mark]:
     ]
 
 
-def inside_dims(notes: Notes, household: Household, low: float, units: str) -> None:
+def inside_dims(notes: Notes, household: Household, low: float) -> None:
     """Add the heights of the person inside and the distance from the glass, below ``low``."""
     size = notes["size"]
     there = household["person_distance"]
     side = there + household["person_height"] * BESIDE_BODY
     x = side + size * FIRST_TIER
-    words = say_length(household["shoulder_height"], units)
-    dim_upright(notes, -household["shoulder_height"], 0.0, x, side, words, "below", "household_shoulder_height")
-    words = say_length(household["person_height"], units)
-    tall = -household["person_height"]
-    dim_upright(notes, tall, 0.0, x + size * TIER, side, words, "below", "household_person_height")
-    words = say_length(there, units)
-    dim_across(notes, 0.0, there, low, 0.0, words, "after", "household_person_distance")
+    height = household["shoulder_height"]
+    label = said(notes, height, "below", "household_shoulder_height")
+    dim_upright(notes, [-height, 0.0], tier(x, side), label)
+    height = household["person_height"]
+    label = said(notes, height, "below", "household_person_height")
+    dim_upright(notes, [-height, 0.0], tier(x + size * TIER, side), label)
+    dim_across(notes, [0.0, there], tier(low, 0.0), said(notes, there, "after", "household_person_distance"))
 
 
-def outside_dims(notes: Notes, household: Household, low: float, units: str) -> None:
+def outside_dims(notes: Notes, household: Household, low: float) -> None:
     """Add the observer's eye, distance and ground, the distance below ``low``."""
     size = notes["size"]
     far = household["outside_distance"]
@@ -88,42 +99,48 @@ def outside_dims(notes: Notes, household: Household, low: float, units: str) -> 
     eye = household["outside_eye"]
     side = -far - eye * BESIDE_BODY
     x = side - size * FIRST_TIER
-    words = say_length(level, units)
-    upper = min(-level, 0.0)
-    lower = max(-level, 0.0)
-    dim_upright(notes, upper, lower, x, side, words, "above", "household_outside_level")
-    words = say_length(eye, units)
-    dim_upright(notes, -level - eye, -level, x - size * TIER, side, words, "below", "household_outside_eye")
-    words = say_length(far, units)
-    dim_across(notes, -far, 0.0, low, -level, words, "before", "household_outside_distance")
+    dim_upright(notes, [-level, 0.0], tier(x, side), said(notes, level, "above", "household_outside_level"))
+    label = said(notes, eye, "below", "household_outside_eye")
+    dim_upright(notes, [-level - eye, -level], tier(x - size * TIER, side), label)
+    label = said(notes, far, "before", "household_outside_distance")
+    dim_across(notes, [-far, 0.0], tier(low, -level), label)
 
 
-def people_window(household: Household, frame: Layout, low: float, units: str, view: Drawing) -> None:
+def people_window(household: Household, draft: Draft, low: float, view: Drawing) -> None:
     """Set the drawing's window round both people, the door and the distances at ``low``."""
-    size = frame["size"]
+    size = draft["size"]
     reach = size * (FIRST_TIER + TIER * 2 + EDGE_ROOM)
     view["x"] = -household["outside_distance"] - household["outside_eye"] * BESIDE_BODY - reach
     there = household["person_distance"]
-    words = text_width(say_length(there, units), size) + size
+    words = text_width(say_length(there, draft["units"]), size) + size
     view["width"] = there + max(household["person_height"] * BESIDE_BODY + reach, words) - view["x"]
     eye = household["outside_level"] + household["outside_eye"] / EYE_SHARE
-    view["y"] = -max(frame["top"] + size * 1.5, household["person_height"], eye) - size * EDGE_ROOM
+    view["y"] = -max(draft["frame"]["top"] + size * 1.5, household["person_height"], eye) - size * EDGE_ROOM
     view["height"] = low + size * EDGE_ROOM - view["y"]
+
+
+def people_notes(household: Household, draft: Draft, low: float) -> list[Mark]:
+    """Return which side is which, and every measure of both people, the distances at ``low``."""
+    size = draft["size"]
+    back = wall_back(draft["door"])
+    y = -draft["frame"]["top"]
+    notes = blank_notes(size, draft["units"])
+    inside_dims(notes, household, low)
+    outside_dims(notes, household, low)
+    marks = [
+        letters("label", [back - size * 0.6, y], size, "outside", "end"),
+        letters("label", [size * 0.9, y], size, "room", "start"),
+    ]
+    marks.extend(noted(notes))
+    return marks
 
 
 def measure_people(household: Household, door: Door, units: str) -> Drawing:
     """Return the door in section between the person inside and the one who looks in, with every measure of theirs."""
-    scene = bare_scene(door)
-    frame = layout(scene, door, bare_answer())
-    frame["size"] = (household["outside_distance"] + household["person_distance"]) * PEOPLE_LETTERS
-    size = frame["size"]
-    back = min(door["reveal"] - WALL_DEPTH, -door["leaf_thickness"] - STOP_DEPTH)
+    size = (household["outside_distance"] + household["person_distance"]) * PEOPLE_LETTERS
+    draft = lettered(bare_draft(door, units), size, 0.0)
     level = household["outside_level"]
-    eye = level + household["outside_eye"]
     low = max(0.0, -level) + size * (FIRST_TIER + GROUND_DEPTH)
-    notes = blank_notes(size)
-    inside_dims(notes, household, low, units)
-    outside_dims(notes, household, low, units)
     view: Drawing = {
         "id": "measure-people",
         "title": "Who lives behind the door and who looks in",
@@ -132,18 +149,15 @@ def measure_people(household: Household, door: Door, units: str) -> Drawing:
         "y": 0.0,
         "width": 0.0,
         "height": 0.0,
-        "marks": ground_marks(household, back, size),
+        "marks": ground_marks(household, wall_back(door), size),
     }
     marks = view["marks"]
-    marks.extend(wall_side(door, frame))
-    marks.extend(door_side(scene, frame))
-    marks.extend(covering_side(scene, door, bare_answer(), frame))
+    marks.extend(wall_side(draft))
+    marks.extend(door_side(draft))
+    marks.extend(covering_side(draft))
     marks.extend(person_side(household["person_distance"], 0.0, household["person_height"]))
     marks.extend(person_side(-household["outside_distance"], level, household["outside_eye"] / EYE_SHARE))
-    marks.extend(sight_lines(household, eye))
-    words_y = -frame["top"]
-    marks.append(letters("label", back - size * 0.6, words_y, size, "outside", "end", 0.0))
-    marks.append(letters("label", size * 0.9, words_y, size, "room", "start", 0.0))
-    marks.extend(noted(notes))
-    people_window(household, frame, low, units, view)
+    marks.extend(sight_lines(household, level + household["outside_eye"]))
+    marks.extend(people_notes(household, draft, low))
+    people_window(household, draft, low, view)
     return view

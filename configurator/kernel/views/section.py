@@ -1,34 +1,36 @@
 """The vertical section: cut through the middle of the active leaf's glass, the room on the right."""
 
-from configurator.kernel.say import say_length
-from configurator.kernel.shapes import Answer, Door, Drawing, Family, Household, Leg, Mark, Piece, Position, Scene
-from configurator.kernel.views.dimensions import TIER, Notes, blank_notes, dim_across, dim_upright, noted
-from configurator.kernel.views.elevation import (
+from configurator.kernel.shapes import Door, Drawing, Leg, Mark, Piece
+from configurator.kernel.views.dimensions import (
     EDGE_ROOM,
     FIRST_TIER,
+    TIER,
     WORDS_ROOM,
-    blank_drawing,
-    drop_words,
-    is_on_the_way,
-    top_edge,
+    Notes,
+    blank_notes,
+    dim_across,
+    noted,
+    said,
+    tier,
 )
-from configurator.kernel.views.layout import JAMB, WALL_DEPTH, Layout, active_covering, extent, layout
-from configurator.kernel.views.marks import hatching, letters, make_mark, rectangle, stroke
-from configurator.kernel.views.parts import cut_marks, cut_weight
+from configurator.kernel.views.draft import Draft, blank_drawing
+from configurator.kernel.views.elevation import top_edge
+from configurator.kernel.views.elevation_notes import drop_upright, is_on_the_way
+from configurator.kernel.views.layout import WALL_DEPTH, Layout, active_covering, front_most
+from configurator.kernel.views.marks import hatching, letters, rectangle, stroke
+from configurator.kernel.views.parts import cut_marks, cut_weight, side_bounds
 from configurator.kernel.views.roles import held, material
-from configurator.kernel.views.subject import subject
+from configurator.kernel.views.walls import wall_back, wall_break, wall_side
 
 # Hatching of cut wood, in parts of the letter size.
 WOOD_SPACING = 0.34
-STOP_DEPTH = 12.0
-# How much of the wall shows above the casing, and how far above it the projection stands, in letters.
-WALL_ABOVE = 0.5
+# How far above the wall's break the projection stands, in letters.
 PROJECTION_ABOVE = 0.9
 
 
 def side_rect(piece: Piece, role: str) -> Mark:
     """Return a piece's outline as seen along the wall."""
-    return rectangle(role, piece["z0"], -piece["y1"], piece["z1"], -piece["y0"], 1.0)
+    return rectangle(role, side_bounds(piece))
 
 
 def is_cut_at(piece: Piece, x: float) -> bool:
@@ -36,16 +38,30 @@ def is_cut_at(piece: Piece, x: float) -> bool:
     return piece["x0"] < x and piece["x1"] > x
 
 
+def is_on_leaf(piece: Piece, frame: Layout) -> bool:
+    """Return whether a piece of the door belongs to the active leaf."""
+    return piece["x0"] < frame["leaf1"] and piece["x1"] > frame["leaf0"]
+
+
 def from_afar(pieces: list[Piece]) -> list[Piece]:
     """Return the pieces from the farthest to the nearest, looking along x."""
     return sorted(pieces, key=lambda piece: -piece["x0"])
 
 
+def pieces_cut(pieces: list[Piece], x: float) -> list[Piece]:
+    """Return those pieces through which the section passes."""
+    return [piece for piece in pieces if is_cut_at(piece, x)]
+
+
+def pieces_beyond(pieces: list[Piece], x: float) -> list[Piece]:
+    """Return those pieces that are seen beyond the section, the farthest first."""
+    return from_afar([piece for piece in pieces if piece["x0"] >= x])
+
+
 def wood_side(piece: Piece, size: float) -> list[Mark]:
     """Return a cut piece of the leaf, hatched as wood."""
     marks = [side_rect(piece, "leaf" + side_weight(piece, size))]
-    spacing = size * WOOD_SPACING
-    marks.extend(hatching("hair", piece["z0"], -piece["y1"], piece["z1"], -piece["y0"], spacing))
+    marks.extend(hatching("hair", side_bounds(piece), size * WOOD_SPACING))
     return marks
 
 
@@ -54,84 +70,33 @@ def side_weight(piece: Piece, size: float) -> str:
     return cut_weight(piece["z1"] - piece["z0"], piece["y1"] - piece["y0"], size)
 
 
-def wall_side(door: Door, frame: Layout) -> list[Mark]:
-    """Return the cut wall over the head with its frame, stop and casing."""
-    face = door["reveal"]
-    back = min(face - WALL_DEPTH, -door["leaf_thickness"] - STOP_DEPTH)
-    head = -frame["head"]
-    break_off = -frame["top"] - frame["size"] * WALL_ABOVE
-    casing = head - door["casing_width"]
-    soffit = head - JAMB
-    marks = [rectangle("wall", back, break_off, face, soffit, 1.0)]
-    marks.append(make_mark("polyline", "cut", [back, break_off, back, soffit, face, soffit, face, break_off]))
-    marks.append(make_mark("polyline", "hair", break_line(back, face, break_off, frame["size"])))
-    marks.append(rectangle("leaf seen", back, soffit, face, head, 1.0))
-    if door["swing"] == "out":
-        marks.append(rectangle("leaf seen", 0.0, head, STOP_DEPTH, -frame["leaf_top"] + door["stop_lap"], 1.0))
-    else:
-        rear = -door["leaf_thickness"]
-        marks.append(rectangle("leaf seen", rear - STOP_DEPTH, head, rear, -frame["leaf_top"] + STOP_DEPTH, 1.0))
-    if door["casing_width"] > 0:
-        marks.append(rectangle("leaf seen", face, casing, face + door["casing_projection"], head, 1.0))
-    return marks
-
-
-def wall_break(frame: Layout) -> float:
-    """Return the height at which the wall over the head is broken off."""
-    return frame["top"] + frame["size"] * WALL_ABOVE
-
-
-def floor_side(door: Door, frame: Layout) -> list[Mark]:
+def floor_side(draft: Draft) -> list[Mark]:
     """Return the cut floor."""
-    back = min(door["reveal"] - WALL_DEPTH, -door["leaf_thickness"] - STOP_DEPTH)
-    front = max(door["reveal"] + door["casing_projection"], frame["front"])
-    reach = frame["size"] * 0.6
-    marks: list[Mark] = []
-    marks.append(rectangle("floor", back - reach, 0.0, front + reach, reach * 0.8, 1.0))
-    marks.append(stroke("floor cut", back - reach, 0.0, front + reach, 0.0))
-    return marks
+    reach = draft["size"] * 0.6
+    back = wall_back(draft["door"]) - reach
+    front = room_front(draft) + reach
+    return [rectangle("floor", [back, 0.0, front, reach * 0.8]), stroke("floor cut", back, 0.0, front, 0.0)]
 
 
-def break_line(x0: float, x1: float, y: float, size: float) -> list[float]:
-    """Return the line that tells that something goes on: straight with a zigzag in the middle."""
-    over = size * 0.35
-    middle = (x0 + x1) / 2
-    kink = size * 0.3
-    return [
-        x0 - over,
-        y,
-        middle - kink / 2,
-        y,
-        middle - kink / 4,
-        y - kink,
-        middle + kink / 4,
-        y + kink,
-        middle + kink / 2,
-        y,
-        x1 + over,
-        y,
-    ]
+def room_front(draft: Draft) -> float:
+    """Return how far covering and casing reach into the room."""
+    return max(draft["frame"]["front"], draft["door"]["reveal"] + draft["door"]["casing_projection"])
 
 
-def door_side(scene: Scene, frame: Layout) -> list[Mark]:
+def door_side(draft: Draft) -> list[Mark]:
     """Return the leaf, seen beyond the cut and cut."""
+    frame = draft["frame"]
+    size = draft["size"]
+    leaf = [piece for piece in draft["scene"]["door"] if piece["part"] == "door" and is_on_leaf(piece, frame)]
     marks: list[Mark] = []
-    beyond: list[Piece] = []
-    cut: list[Piece] = []
-    for piece in scene["door"]:
-        if piece["part"] == "door" and piece["x0"] < frame["leaf1"] and piece["x1"] > frame["leaf0"]:
-            if is_cut_at(piece, frame["cut"]):
-                cut.append(piece)
-            elif piece["x0"] >= frame["cut"]:
-                beyond.append(piece)
-    for piece in from_afar(beyond):
+    for piece in pieces_beyond(leaf, frame["cut"]):
         if piece["kind"] != "glass" and piece["kind"] != "rail":
             marks.append(side_rect(piece, material(piece) + " hair"))
-    for piece in cut:
+    for piece in pieces_cut(leaf, frame["cut"]):
         if piece["kind"] == "rail":
-            marks.extend(wood_side(piece, frame["size"]))
+            marks.extend(wood_side(piece, size))
         else:
-            marks.append(side_rect(piece, cut_door_role(piece, side_weight(piece, frame["size"]))))
+            marks.append(side_rect(piece, cut_door_role(piece, side_weight(piece, size))))
     return marks
 
 
@@ -140,11 +105,11 @@ def cut_door_role(piece: Piece, weight: str) -> str:
     return "glass hair" if piece["kind"] == "glass" else material(piece) + weight
 
 
-def handle_side(scene: Scene, frame: Layout, role: str) -> list[Mark]:
+def handle_side(draft: Draft, role: str) -> list[Mark]:
     """Return the active leaf's handle as seen along the wall."""
     marks: list[Mark] = []
-    for piece in scene["door"]:
-        if piece["part"] == "handle" and piece["x0"] < frame["leaf1"] and piece["x1"] > frame["leaf0"]:
+    for piece in draft["scene"]["door"]:
+        if piece["part"] == "handle" and is_on_leaf(piece, draft["frame"]):
             marks.append(side_rect(piece, role))
     return marks
 
@@ -160,90 +125,71 @@ def cut_role(piece: Piece, weight: str, legs: list[Leg]) -> str:
     return material(piece) + (" seen" if fine else weight) + held(piece, legs)
 
 
-def covering_side(scene: Scene, door: Door, answer: Answer, frame: Layout) -> list[Mark]:
+def covering_side(draft: Draft) -> list[Mark]:
     """Return the covering cut and seen beyond the cut, and the handle."""
-    size = frame["size"]
+    size = draft["size"]
+    x = draft["frame"]["cut"]
+    covering = active_covering(draft["scene"], draft["answer"])
     marks: list[Mark] = []
-    beyond: list[Piece] = []
-    cut: list[Piece] = []
-    for piece in active_covering(scene, answer):
-        if is_cut_at(piece, frame["cut"]):
-            cut.append(piece)
-        elif piece["x0"] >= frame["cut"]:
-            beyond.append(piece)
-    for piece in from_afar(beyond):
+    for piece in pieces_beyond(covering, x):
         marks.append(side_rect(piece, material(piece) + " hair"))
-    if handle_is_beyond(door):
-        marks.extend(handle_side(scene, frame, "handle seen"))
-    for piece in cut:
-        marks.extend(cut_marks(piece, "x", cut_role(piece, side_weight(piece, size), scene["legs"]), size))
-    if not handle_is_beyond(door):
-        marks.extend(handle_side(scene, frame, "handle hidden"))
+    if handle_is_beyond(draft["door"]):
+        marks.extend(handle_side(draft, "handle seen"))
+    for piece in pieces_cut(covering, x):
+        marks.extend(cut_marks(piece, "x", cut_role(piece, side_weight(piece, size), draft["scene"]["legs"]), size))
+    if not handle_is_beyond(draft["door"]):
+        marks.extend(handle_side(draft, "handle hidden"))
     return marks
 
 
-def side_projection(notes: Notes, scene: Scene, answer: Answer, units: str, level: float) -> None:
+def side_projection(notes: Notes, draft: Draft, level: float) -> None:
     """Add how far the covering stands off the leaf's face, at its greatest here, above the height ``level``."""
-    front = 0.0
-    for piece in active_covering(scene, answer):
-        front = max(front, piece["z1"])
+    front = front_most(active_covering(draft["scene"], draft["answer"]))
     if front <= 0:
         return
     top = -level
-    y = top - notes["size"] * PROJECTION_ABOVE
-    dim_across(notes, 0.0, front, y, top, say_length(front, units), "after", "")
+    above = tier(top - notes["size"] * PROJECTION_ABOVE, top)
+    dim_across(notes, [0.0, front], above, said(notes, front, "after", ""))
 
 
-def section_notes(scene: Scene, door: Door, answer: Answer, frame: Layout, units: str, alone: bool) -> list[Mark]:
+def section_notes(draft: Draft, alone: bool) -> list[Mark]:
     """Return the section's annotation; heights are left to the elevation unless it stands ``alone``."""
-    notes = blank_notes(frame["size"])
-    size = notes["size"]
-    side_projection(notes, scene, answer, units, wall_break(frame))
-    covering = extent(active_covering(scene, answer))
-    drop = covering["y1"] - covering["y0"]
-    front = max(frame["front"], door["reveal"] + door["casing_projection"])
-    x = front + size * TIER
-    if alone and is_on_the_way(answer, frame, drop):
-        words = drop_words(answer, drop, units)
-        dim_upright(notes, -covering["y1"], -covering["y0"], x, front, words, "below", "")
+    size = draft["size"]
+    notes = blank_notes(size, draft["units"])
+    side_projection(notes, draft, wall_break(draft))
+    front = room_front(draft)
+    if alone and is_on_the_way(draft):
+        drop_upright(notes, draft, tier(front + size * TIER, front))
     y = size * FIRST_TIER
-    notes["texts"].append(letters("label", -door["leaf_thickness"], y, size, "outside", "end", 0.0))
-    notes["texts"].append(letters("label", size * 0.4, y, size, "room", "start", 0.0))
+    notes["texts"].append(letters("label", [-draft["door"]["leaf_thickness"], y], size, "outside", "end"))
+    notes["texts"].append(letters("label", [size * 0.4, y], size, "room", "start"))
     return noted(notes)
 
 
-def section_window(door: Door, frame: Layout, view: Drawing) -> Drawing:
+def section_window(draft: Draft, view: Drawing) -> Drawing:
     """Set the section's window; its heights are those of the elevation."""
-    size = frame["size"]
+    size = draft["size"]
+    door = draft["door"]
     left = min(door["reveal"] - WALL_DEPTH, -door["leaf_thickness"] - size * 3.6)
     view["x"] = left - size * EDGE_ROOM
-    view["width"] = max(frame["front"], door["reveal"] + door["casing_projection"]) + size * WORDS_ROOM - view["x"]
-    view["y"] = -top_edge(frame)
+    view["width"] = room_front(draft) + size * WORDS_ROOM - view["x"]
+    view["y"] = -top_edge(draft)
     view["height"] = size * (FIRST_TIER + EDGE_ROOM) - view["y"]
     return view
 
 
-def section_still(scene: Scene, door: Door, frame: Layout) -> list[Mark]:
+def section_still(draft: Draft) -> list[Mark]:
     """Return what does not move: wall, floor and leaf."""
-    marks = wall_side(door, frame)
-    marks.extend(floor_side(door, frame))
-    marks.extend(door_side(scene, frame))
+    marks = wall_side(draft)
+    marks.extend(floor_side(draft))
+    marks.extend(door_side(draft))
     return marks
 
 
-def section_of(scene: Scene, door: Door, answer: Answer, units: str, names: dict[str, str]) -> Drawing:
-    """Return the vertical section; ``names`` gives the words for ``family``, ``door`` and ``place``."""
-    frame = layout(scene, door, answer)
-    view = section_window(door, frame, blank_drawing("section", names, answer, units))
-    view["marks"].extend(section_still(scene, door, frame))
-    view["marks"].extend(covering_side(scene, door, answer, frame))
-    view["marks"].extend(section_notes(scene, door, answer, frame, units, True))
+def section_of(draft: Draft) -> Drawing:
+    """Return the vertical section."""
+    view = section_window(draft, blank_drawing("section", draft))
+    view["marks"].extend(section_still(draft))
+    view["marks"].extend(covering_side(draft))
+    view["marks"].extend(section_notes(draft, True))
     return view
-
-
-def section(
-    door: Door, family: Family, choices: dict[str, str], place: Position, household: Household, units: str
-) -> Drawing:
-    """Return the vertical section of a family with its choices on a door at a position."""
-    given = subject(door, family, choices, place, household)
-    return section_of(given["scene"], door, given["answer"], units, given["names"])

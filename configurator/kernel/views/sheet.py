@@ -1,19 +1,15 @@
 """The drawing sheet: elevation, section and plan on shared axes, with a title block, to a usual scale."""
 
-from configurator.kernel.shapes import Answer, Door, Drawing, Family, Household, Mark, Position, Scene
-from configurator.kernel.views.elevation import (
-    blank_drawing,
-    covering_front,
-    door_front,
-    elevation_notes,
-    elevation_window,
-    top_edge,
-)
-from configurator.kernel.views.layout import Layout, layout
+from typing import TypedDict
+
+from configurator.kernel.say import INCH, TAPE, in_fractions
+from configurator.kernel.shapes import Drawing, Mark
+from configurator.kernel.views.draft import Draft, blank_drawing, lettered
+from configurator.kernel.views.elevation import covering_front, door_front, elevation_window, top_edge
+from configurator.kernel.views.elevation_notes import elevation_notes
 from configurator.kernel.views.marks import letters, make_mark, shifted, stroke
 from configurator.kernel.views.plan import covering_top, door_top, plan_notes, plan_window
 from configurator.kernel.views.section import covering_side, section_notes, section_still, section_window
-from configurator.kernel.views.subject import subject
 
 # Letters on paper, and what both A4 and Letter have room for within their margins, mm.
 PAPER_LETTERS = 2.8
@@ -21,15 +17,6 @@ PAPER_WIDTH = 180.0
 PAPER_HEIGHT = 245.0
 METRIC_SCALES = [5.0, 10.0, 20.0, 25.0, 50.0, 100.0]
 INCH_SCALES = [8.0, 12.0, 16.0, 24.0, 32.0, 48.0, 96.0]
-INCH_SCALE_WORDS = {
-    "8": "1 1/2 in = 1 ft",
-    "12": "1 in = 1 ft",
-    "16": "3/4 in = 1 ft",
-    "24": "1/2 in = 1 ft",
-    "32": "3/8 in = 1 ft",
-    "48": "1/4 in = 1 ft",
-    "96": "1/8 in = 1 ft",
-}
 # In letters: between two views, round the sheet, and the title block's rows.
 VIEW_GAP = 1.0
 SHEET_EDGE = 0.8
@@ -37,23 +24,32 @@ BLOCK_ROW = 2.7
 SECTION_ROOM = 1.3
 
 
+class Windows(TypedDict):
+    """The windows of the three views, and around them that of the sheet; nothing is drawn on them."""
+
+    front: Drawing
+    side: Drawing
+    top: Drawing
+    whole: Drawing
+
+
 def blank_view() -> Drawing:
     """Return a drawing of which only the window is wanted."""
     return {"id": "", "title": "", "desc": "", "x": 0.0, "y": 0.0, "width": 0.0, "height": 0.0, "marks": []}
 
 
-def lettered(frame: Layout, scale: float) -> None:
-    """Set letters and room in the layout for a sheet at a scale."""
-    frame["size"] = PAPER_LETTERS * scale
-    frame["room"] = frame["size"] * SECTION_ROOM
+def lettered_at(draft: Draft, scale: float) -> Draft:
+    """Return the draft with letters and room for a sheet at a scale."""
+    size = PAPER_LETTERS * scale
+    return lettered(draft, size, size * SECTION_ROOM)
 
 
-def sheet_windows(door: Door, frame: Layout) -> list[Drawing]:
-    """Return the windows of elevation, section and plan, and around them that of the sheet."""
-    size = frame["size"]
-    front = elevation_window(frame, blank_view())
-    side = section_window(door, frame, blank_view())
-    top = plan_window(door, frame, blank_view())
+def sheet_windows(draft: Draft) -> Windows:
+    """Return the windows of elevation, section, plan and sheet."""
+    size = draft["size"]
+    front = elevation_window(draft, blank_view())
+    side = section_window(draft, blank_view())
+    top = plan_window(draft, blank_view())
     whole = blank_view()
     gap = size * VIEW_GAP
     edge = size * SHEET_EDGE
@@ -61,15 +57,29 @@ def sheet_windows(door: Door, frame: Layout) -> list[Drawing]:
     whole["y"] = front["y"] - edge
     whole["width"] = front["width"] + side["width"] + gap + edge * 2
     whole["height"] = front["height"] + top["height"] + gap * 2 + size * BLOCK_ROW * 2 + edge
-    return [front, side, top, whole]
+    return {"front": front, "side": side, "top": top, "whole": whole}
 
 
-def fitting_scale(door: Door, frame: Layout, units: str) -> float:
-    """Return the largest usual scale at which the sheet fits the paper, and letter the layout for it."""
-    scales = INCH_SCALES if units == "in" else METRIC_SCALES
+def section_shift(front: Drawing, side: Drawing, gap: float) -> float:
+    """Return how far right the section goes to stand beside the elevation, with a gap between their windows."""
+    return front["x"] + front["width"] + gap - side["x"]
+
+
+def plan_shift(front: Drawing, top: Drawing, gap: float) -> float:
+    """Return how far down the plan goes to lie below the elevation, with a gap between their windows."""
+    return front["y"] + front["height"] + gap - top["y"]
+
+
+def usual_scales(units: str) -> list[float]:
+    """Return the usual scales 1:n, largest first; in inches those of whole or broken inches to the foot."""
+    return INCH_SCALES if units == "in" else METRIC_SCALES
+
+
+def fitting_scale(draft: Draft) -> float:
+    """Return the largest usual scale at which the sheet fits the paper, or the smallest if none does."""
+    scales = usual_scales(draft["units"])
     for scale in scales:
-        lettered(frame, scale)
-        whole = sheet_windows(door, frame)[3]
+        whole = sheet_windows(lettered_at(draft, scale))["whole"]
         if whole["width"] <= PAPER_WIDTH * scale and whole["height"] <= PAPER_HEIGHT * scale:
             return scale
     return scales[len(scales) - 1]
@@ -79,32 +89,37 @@ def scale_words(scale: float, units: str) -> str:
     """Return a scale as a title block writes it."""
     ratio = str(int(scale))
     if units == "in":
-        return INCH_SCALE_WORDS[ratio] + " (1:" + ratio + ")"
+        return in_fractions(INCH * 12 / scale, TAPE) + " in = 1 ft (1:" + ratio + ")"
     return "1:" + ratio
 
 
-def section_line(frame: Layout) -> list[Mark]:
+def section_line(draft: Draft) -> list[Mark]:
     """Return the marks of where the section is cut, above and below the elevation."""
-    size = frame["size"]
-    x = frame["cut"]
-    top = -frame["top"] - size * 0.4
+    size = draft["size"]
+    x = draft["frame"]["cut"]
+    top = -draft["frame"]["top"] - size * 0.4
     marks: list[Mark] = []
     for y in [top, size * 1.25]:
         marks.append(stroke("cut", x, y - size * 0.9, x, y))
         arrow = y - size * 0.9 if y < 0 else y
         marks.append(make_mark("polyline", "seen", [x, arrow, x + size * 0.8, arrow]))
-        marks.append(letters("title", x - size * 0.3, y - size * 0.1, size, "A", "end", 0.0))
+        marks.append(letters("title", [x - size * 0.3, y - size * 0.1], size, "A", "end"))
     return marks
 
 
-def block_field(marks: list[Mark], x: float, y: float, size: float, name: str, words: str) -> None:
-    """Add one field of the title block: a small name over the words."""
-    marks.append(letters("label", x + size * 0.6, y + size * 1.0, size * 0.75, name, "start", 0.0))
-    marks.append(letters("title", x + size * 0.6, y + size * 2.25, size, words, "start", 0.0))
+def block_field(corner: list[float], size: float, name: str, words: str) -> list[Mark]:
+    """Return one field of the title block, by its upper left corner: a small name over the words."""
+    x = corner[0] + size * 0.6
+    return [
+        letters("label", [x, corner[1] + size * 1.0], size * 0.75, name, "start"),
+        letters("title", [x, corner[1] + size * 2.25], size, words, "start"),
+    ]
 
 
-def title_block(whole: Drawing, size: float, names: dict[str, str], scale: str) -> list[Mark]:
+def title_block(draft: Draft, whole: Drawing, scale: str) -> list[Mark]:
     """Return the sheet's border and the block that says what, where it stands, which door and which scale."""
+    size = draft["size"]
+    names = draft["names"]
     row = size * BLOCK_ROW
     x0 = whole["x"]
     x1 = x0 + whole["width"]
@@ -116,66 +131,71 @@ def title_block(whole: Drawing, size: float, names: dict[str, str], scale: str) 
     marks.append(stroke("hair", middle, y0, middle, y1))
     marks.append(stroke("seen", x0, y0, x1, y0))
     marks.append(make_mark("polyline", "cut", [x0, whole["y"], x1, whole["y"], x1, y1, x0, y1, x0, whole["y"]]))
-    block_field(marks, x0, y0, size, "covering", names["family"])
-    block_field(marks, middle, y0, size, "position", names["place"])
-    block_field(marks, x0, y0 + row, size, "door", names["door"])
-    block_field(marks, middle, y0 + row, size, "scale", scale)
+    marks.extend(block_field([x0, y0], size, "covering", names["family"]))
+    marks.extend(block_field([middle, y0], size, "position", names["place"]))
+    marks.extend(block_field([x0, y0 + row], size, "door", names["door"]))
+    marks.extend(block_field([middle, y0 + row], size, "scale", scale))
     return marks
 
 
-def captions(frame: Layout, side_x: float, top: Drawing, top_y: float) -> list[Mark]:
+def captions(draft: Draft, side_x: float, top: Drawing, top_y: float) -> list[Mark]:
     """Return the names of the three views."""
-    size = frame["size"]
-    y = -top_edge(frame) + size
+    size = draft["size"]
+    y = -top_edge(draft) + size
     plan_y = top["y"] + top_y + size
     return [
-        letters("label", frame["out0"], y, size, "elevation", "start", 0.0),
-        letters("label", side_x, y, size, "section A", "start", 0.0),
-        letters("label", top["x"], plan_y, size, "plan", "start", 0.0),
+        letters("label", [draft["frame"]["out0"], y], size, "elevation", "start"),
+        letters("label", [side_x, y], size, "section A", "start"),
+        letters("label", [top["x"], plan_y], size, "plan", "start"),
     ]
 
 
-def sheet_of(scene: Scene, door: Door, answer: Answer, units: str, names: dict[str, str]) -> Drawing:
-    """Return the sheet, which fits A4 and Letter; ``names`` gives words for ``family``, ``door`` and ``place``."""
-    frame = layout(scene, door, answer)
-    scale = fitting_scale(door, frame, units)
-    windows = sheet_windows(door, frame)
-    front = windows[0]
-    side = windows[1]
-    top = windows[2]
-    whole = windows[3]
-    gap = frame["size"] * VIEW_GAP
-    side_dx = front["x"] + front["width"] + gap - side["x"]
-    top_dy = front["y"] + front["height"] + gap - top["y"]
-    view = blank_drawing("sheet", names, answer, units)
-    edge = frame["size"] * 0.2
+def sheet_front(draft: Draft) -> list[Mark]:
+    """Return the sheet's elevation."""
+    marks = door_front(draft)
+    marks.extend(covering_front(draft))
+    marks.extend(elevation_notes(draft))
+    marks.extend(section_line(draft))
+    return marks
+
+
+def sheet_side(draft: Draft) -> list[Mark]:
+    """Return the sheet's section, whose heights the elevation tells."""
+    marks = section_still(draft)
+    marks.extend(covering_side(draft))
+    marks.extend(section_notes(draft, False))
+    return marks
+
+
+def sheet_top(draft: Draft) -> list[Mark]:
+    """Return the sheet's plan."""
+    marks = door_top(draft)
+    marks.extend(covering_top(draft))
+    marks.extend(plan_notes(draft))
+    return marks
+
+
+def sheet_of(draft: Draft) -> Drawing:
+    """Return the sheet, which fits A4 and Letter at the scale that it names."""
+    scale = fitting_scale(draft)
+    paper = lettered_at(draft, scale)
+    windows = sheet_windows(paper)
+    front = windows["front"]
+    side = windows["side"]
+    top = windows["top"]
+    whole = windows["whole"]
+    gap = paper["size"] * VIEW_GAP
+    side_dx = section_shift(front, side, gap)
+    top_dy = plan_shift(front, top, gap)
+    view = blank_drawing("sheet", paper)
+    edge = paper["size"] * 0.2
     view["x"] = whole["x"] - edge
     view["y"] = whole["y"] - edge
     view["width"] = whole["width"] + edge * 2
     view["height"] = whole["height"] + edge * 2
-    marks = view["marks"]
-    marks.extend(door_front(scene, door, frame))
-    marks.extend(covering_front(scene, door, frame))
-    marks.extend(elevation_notes(scene, door, answer, frame, units))
-    marks.extend(section_line(frame))
-    across: list[Mark] = []
-    across.extend(section_still(scene, door, frame))
-    across.extend(covering_side(scene, door, answer, frame))
-    across.extend(section_notes(scene, door, answer, frame, units, False))
-    marks.extend(shifted(across, side_dx, 0.0))
-    below: list[Mark] = []
-    below.extend(door_top(scene, door, frame))
-    below.extend(covering_top(scene, door, frame))
-    below.extend(plan_notes(door, answer, frame, units))
-    marks.extend(shifted(below, 0.0, top_dy))
-    marks.extend(captions(frame, side["x"] + side_dx, top, top_dy))
-    marks.extend(title_block(whole, frame["size"], names, scale_words(scale, units)))
+    view["marks"].extend(sheet_front(paper))
+    view["marks"].extend(shifted(sheet_side(paper), side_dx, 0.0))
+    view["marks"].extend(shifted(sheet_top(paper), 0.0, top_dy))
+    view["marks"].extend(captions(paper, side["x"] + side_dx, top, top_dy))
+    view["marks"].extend(title_block(paper, whole, scale_words(scale, paper["units"])))
     return view
-
-
-def sheet(
-    door: Door, family: Family, choices: dict[str, str], place: Position, household: Household, units: str
-) -> Drawing:
-    """Return the drawing sheet of a family with its choices on a door at a position."""
-    given = subject(door, family, choices, place, household)
-    return sheet_of(given["scene"], door, given["answer"], units, given["names"])

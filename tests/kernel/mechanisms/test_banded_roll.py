@@ -34,7 +34,7 @@ def banded(lower=1.0, tilt=90.0, coarse=False, size=None):
 def view_at(pieces, y):
     view = 1.0
     for piece in covered(pieces, y):
-        view *= piece["view"]
+        view *= piece["optics"]["view"]
     return view
 
 

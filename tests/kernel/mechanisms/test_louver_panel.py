@@ -50,14 +50,12 @@ def test_louvers_sweep_past_the_panel_on_both_sides_alike():
 
 
 @pytest.mark.parametrize("tilt", [0.0, 20.0, 55.0, 80.0])
-def test_louver_box_is_that_of_its_turned_rectangle(tilt):
+def test_louver_box_is_that_of_its_own_turned_cut(tilt):
     louver = of_kind(shutter(tilt), "louver")[4]
     turn = math.radians(tilt)
-    corners = [
-        (u * math.cos(turn) - v * math.sin(turn), u * math.sin(turn) + v * math.cos(turn))
-        for u in (-63.5 / 2, 63.5 / 2)
-        for v in (-5.5, 5.5)
-    ]
+    # A lens: 63.5 x 11 mm, pointed at its edges, four fifths as thick at six tenths of its half width.
+    lens = [(31.75, 0.0), (0.6 * 31.75, 0.8 * 5.5), (0.0, 5.5), (-0.6 * 31.75, 0.8 * 5.5), (-31.75, 0.0)]
+    corners = [(u * math.cos(turn) + v * math.sin(turn), u * math.sin(turn) + v * math.cos(turn)) for u, v in lens]
     assert louver["z1"] - louver["z0"] == pytest.approx(2 * max(z for z, _ in corners))
     assert louver["y1"] - louver["y0"] == pytest.approx(2 * max(y for _, y in corners))
 

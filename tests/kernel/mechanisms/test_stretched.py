@@ -42,7 +42,7 @@ def test_a_ruffle_stands_above_the_top_rod_and_hides_as_the_cloth_does():
     ruffled = panel(ruffle=40.0, cloth_view=0.3)
     top = max(rod["y1"] for rod in of_kind(ruffled, "rod"))
     assert top == size_of()["y1"] - 40.0
-    assert covered(ruffled, size_of()["y1"] - 5.0)[0]["view"] == 0.3
+    assert covered(ruffled, size_of()["y1"] - 5.0)[0]["optics"]["view"] == 0.3
 
 
 def test_gathered_cloth_stands_about_its_rods():

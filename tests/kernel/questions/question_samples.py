@@ -167,6 +167,7 @@ def fit_with(door: Door = DOOR, size: Size | None = None, **numbers: float) -> F
         "handle": handle_pieces(door),
         "size": size or size_with(),
         "legs": raised_legs(given),
+        "fixings": [],
     }
 
 

@@ -2,11 +2,13 @@
 
 import pytest
 
-from configurator.kernel.views.measure import measure_elevation, measure_plan, measure_section
+from configurator.kernel.views.measure_elevation import measure_elevation
+from configurator.kernel.views.measure_plan import measure_plan
+from configurator.kernel.views.measure_section import measure_section
 from configurator.kernel.views.people import measure_people
 from tests.drawing.drawing_doors import DOORS, HOUSEHOLD
 from tests.drawing.drawing_samples import COVERINGS, PLACES, VIEWS, drawn
-from tests.drawing.paper import clashes, outside
+from tests.drawing.paper_marks import clashes, outside
 
 
 @pytest.mark.parametrize("door", DOORS)

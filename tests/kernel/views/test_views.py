@@ -5,17 +5,16 @@ from itertools import pairwise
 
 import pytest
 
-from configurator.kernel.answer import ask
 from configurator.kernel.door.leaf import glass_box
 from configurator.kernel.questions.sight import sight_crossing
-from configurator.kernel.scene import scene
 from configurator.kernel.shapes import Drawing, Mark
 from configurator.kernel.views.layers import door_marks, moving_marks
-from configurator.kernel.views.measure import measure_elevation, measure_plan, measure_section
+from configurator.kernel.views.measure_elevation import measure_elevation
+from configurator.kernel.views.measure_plan import measure_plan
+from configurator.kernel.views.measure_section import measure_section
 from configurator.kernel.views.people import measure_people
-from tests.drawing.drawing_coverings import family
 from tests.drawing.drawing_doors import DOORS, HOUSEHOLD, SINGLE, door_like
-from tests.drawing.drawing_samples import drawn, place_of
+from tests.drawing.drawing_samples import draft_of, drawn
 
 MEASURED = {
     "glass_width glass_height stile_hinge stile_latch rail_top rail_bottom bead_width backset handle_height floor_gap"
@@ -89,17 +88,14 @@ def test_what_the_hand_moves_can_be_found_on_elevation_and_section(covering: str
 @pytest.mark.parametrize(("hand", "hidden"), [("left", 0), ("right", 3)])
 def test_a_handle_on_the_cut_away_side_is_dashed_in_the_section(hand: str, hidden: int) -> None:
     door = door_like(hinge_side=hand)
-    seen = scene(door, family("panel"), {}, place_of("panel", "open"))
-    answer = ask(door, family("panel"), {}, HOUSEHOLD)
-    marks = moving_marks(seen, door, answer, "in", True)["section"]
+    marks = moving_marks(draft_of(door, "panel", "open"), True)["section"]
     assert sum("hidden" in mark["role"].split() for mark in marks) == hidden
 
 
 def test_both_leaves_of_a_pair_swing_and_a_fixed_leaf_does_not() -> None:
     assert len(with_role(drawn("plan", "pair", "cellular", "open"), "swing")) == 4
     fixed = door_like(layout="fixed-pair")
-    seen = scene(fixed, family("cellular"), {}, place_of("cellular", "open"))
-    marks = door_marks("plan", seen, fixed, ask(fixed, family("cellular"), {}, HOUSEHOLD))
+    marks = door_marks("plan", draft_of(fixed, "cellular", "open"))
     assert sum("swing" in mark["role"].split() for mark in marks) == 2
 
 
@@ -111,22 +107,16 @@ def test_a_leaf_opens_into_the_room_or_away_from_it() -> None:
 
 
 def test_the_layers_together_are_the_drawing() -> None:
-    door, covering = DOORS["pair"], family("vane roll")
-    place = place_of("vane roll", "0.4")
-    seen, answer = scene(door, covering, {}, place), ask(door, covering, {}, HOUSEHOLD)
+    draft = draft_of(DOORS["pair"], "vane roll", "0.4")
     for view in ("elevation", "section", "plan"):
-        layers = door_marks(view, seen, door, answer) + moving_marks(seen, door, answer, "in", True)[view]
+        layers = door_marks(view, draft) + moving_marks(draft, True)[view]
         assert layers == drawn(view, "pair", "vane roll", "0.4")["marks"]
 
 
 def test_the_lower_layer_does_not_change_as_the_covering_moves() -> None:
-    door, covering = DOORS["divided"], family("cellular")
-    answer = ask(door, covering, {}, HOUSEHOLD)
+    drafts = [draft_of(DOORS["divided"], "cellular", at) for at in ("open", "0.4", "closed")]
     for view in ("elevation", "section", "plan"):
-        layers = [
-            door_marks(view, scene(door, covering, {}, place_of("cellular", at)), door, answer)
-            for at in ("open", "0.4", "closed")
-        ]
+        layers = [door_marks(view, draft) for draft in drafts]
         assert layers[0] == layers[1] == layers[2]
 
 

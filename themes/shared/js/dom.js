@@ -2,13 +2,6 @@
 
 const SVG_SPACE = "http://www.w3.org/2000/svg";
 
-// As the static pages set words (configurator/site/words.py): curved apostrophes, no line ending inside a measure.
-function typeset(text) {
-  return text
-    .replace(/(\w)'(?=\w)|(s)'(?= )/g, "$1$2’")
-    .replace(/(≈) |(\d) (?=\d+\/\d|(?:in|mm|cm|ft|kg|%)(?!\w))|(×) (?=\d)/g, "$1$2$3\u00a0");
-}
-
 function fill(node, attributes, children) {
   for (const [name, value] of Object.entries(attributes)) {
     if (name.startsWith("on")) node.addEventListener(name.slice(2), value);
@@ -16,7 +9,7 @@ function fill(node, attributes, children) {
     else if (value !== false && value !== null && value !== undefined) node.setAttribute(name, String(value));
   }
   const shown = children.flat(2).filter((child) => child !== null && child !== undefined && child !== false);
-  node.append(...shown.map((child) => (typeof child === "string" ? typeset(child) : child)));
+  node.append(...shown.map((child) => (typeof child === "string" ? Astragal.kernel.typeset(child) : child)));
   return node;
 }
 
@@ -34,7 +27,7 @@ function setAttribute(node, name, value) {
 }
 
 function setText(node, words) {
-  const text = typeset(words);
+  const text = Astragal.kernel.typeset(words);
   if (node.textContent === text) return;
   if (node.firstChild) node.firstChild.data = text;
   else node.textContent = text;

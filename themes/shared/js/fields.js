@@ -91,21 +91,15 @@ function isPair(door) {
   return door.layout === "pair" || door.layout === "fixed-pair";
 }
 
-function sayLimit(mm, units) {
-  if (units === "mm") return `${mm} mm`;
-  const eighths = Math.round(mm / MM_PER_INCH * 8);
-  return `${writeLength(eighths * MM_PER_INCH / 8, "in")} in`;
-}
-
 // Why a length cannot be, in words; empty where it can.
 function impossible(field, mm, units) {
   if (mm >= field.least && mm <= field.most) return "";
-  return `${field.name} must lie between ${sayLimit(field.least, units)} and ${sayLimit(field.most, units)}.`;
+  return `${field.name} must lie ${Astragal.kernel.say_span(field.least, field.most, units)}.`;
 }
 
 function unlikely(field, mm, units) {
   if (mm >= field.usualLeast && mm <= field.usualMost) return "";
-  const span = `${sayLimit(field.usualLeast, units)} to ${sayLimit(field.usualMost, units)}`;
+  const span = Astragal.kernel.say_span(field.usualLeast, field.usualMost, units);
   return `Unusual: most are ${span}. Measure again, or leave it if it is so.`;
 }
 

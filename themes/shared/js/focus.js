@@ -68,14 +68,13 @@ function ownDimension(state, id, size) {
   const { kernel } = Astragal;
   const [view, direction, from, to, at, origin] = place(door, placesOf(door));
   const start = from === "household" ? -measured(state, id) : from;
-  const notes = kernel.blank_notes(size);
-  const words = kernel.say_length(measured(state, id), state.units);
+  const notes = kernel.blank_notes(size, state.units);
   const turn = (x) => (door.hinge_side === "left" ? x : leafWidth(door) - x);
   if (direction === "across") {
-    const [x0, x1] = [turn(start), turn(to)].sort((a, b) => a - b);
-    kernel.dim_across(notes, x0, x1, at, origin, words, "after", "");
+    kernel.dim_across(notes, [turn(start), turn(to)], kernel.tier(at, origin), kernel.said(notes, measured(state, id), "after", ""));
   } else {
-    kernel.dim_upright(notes, start, to, turn(at), turn(origin), words, "above", "");
+    const label = kernel.said(notes, measured(state, id), "above", "");
+    kernel.dim_upright(notes, [start, to], kernel.tier(turn(at), turn(origin)), label);
   }
   return { [view]: kernel.noted(notes) };
 }

@@ -1,5 +1,15 @@
 // One measurement: what is typed stays as typed, what cannot be is explained beside it.
 
+// The unit shown beside a text: none where the text names its own.
+function unitBeside(text, units) {
+  return /[a-z"'′″]/i.test(text) ? "" : units;
+}
+
+function withUnit(mm, units) {
+  const text = Astragal.kernel.write_length(mm, units);
+  return `${text} ${unitBeside(text, units)}`.trimEnd();
+}
+
 function lengthField(app, field) {
   const id = `field-${field.id.replace(".", "-")}`;
   const input = element("input", {
@@ -25,14 +35,14 @@ function lengthField(app, field) {
       const text = textOf(state, field.id);
       if (input.value !== text) input.value = text;
       const unusual = draft ? "" : unlikely(field, mm, state.units);
-      setText(unit, /[a-z"'′″]/i.test(text) ? "" : state.units);
+      setText(unit, unitBeside(text, state.units));
       setText(note, draft ? draft.why : unusual);
       node.classList.toggle("wrong", Boolean(draft));
       node.classList.toggle("unusual", unusual !== "");
       if (draft) input.setAttribute("aria-invalid", "true");
       else input.removeAttribute("aria-invalid");
       back.hidden = preset === mm && !draft;
-      setText(back, `Back to ${writeLength(preset, state.units)} ${state.units}`);
+      setText(back, `Back to ${withUnit(preset, state.units)}`);
     },
   };
 }

@@ -2,16 +2,10 @@
 
 const PAPER = { width: 126, height: 164 };
 const COMPARED = { width: 184, height: 80 };
-// Usual scales: 1:n, in inches those of a whole or broken inch to the foot.
-const SCALES = { mm: [5, 10, 20, 25, 50, 100], in: [8, 12, 16, 24, 32, 48, 96] };
 
 function scaleFor(box, units, width, height) {
-  const known = SCALES[units];
+  const known = Astragal.kernel.usual_scales(units);
   return known.find((scale) => box.width / scale <= width && box.height / scale <= height) ?? known[known.length - 1];
-}
-
-function sayScale(scale, units) {
-  return units === "mm" ? `1:${scale}` : `${fractionOf(12 / scale)} in = 1 ft (1:${scale})`;
 }
 
 function toScale(svg, box, scale) {
@@ -42,7 +36,7 @@ function sheetDrawing(app, configuration, units) {
   });
   const scale = scaleFor(whole, units, PAPER.width, PAPER.height);
   const svg = toScale(shape("svg", { class: "drawing-sheet", role: "img", "aria-label": drawings.elevation.title }, groups), whole, scale);
-  return { svg, words: sayScale(scale, units) };
+  return { svg, words: Astragal.kernel.scale_words(scale, units) };
 }
 
 // A line to lay a ruler on: no printer is trusted to keep the scale.
@@ -68,9 +62,9 @@ function sheetFigures(answer, units) {
     element("div", {}, element("dt", {}, capital(figure.name)), element("dd", {}, sayFigure(figure, units)))));
 }
 
-function sheetVerdicts(answer) {
+function sheetVerdicts(answer, units) {
   return element("ul", { class: "sheet-verdicts" }, Object.values(answer.verdicts).map((one) =>
-    element("li", {}, element("b", {}, capital(one.name)), " ", verdictNode(one.state), element("br"), one.why)));
+    element("li", {}, element("b", {}, capital(one.name)), " ", verdictNode(one.state), element("br"), say(one.why, units))));
 }
 
 function sheetPage(app, state, configuration, index) {
@@ -78,16 +72,15 @@ function sheetPage(app, state, configuration, index) {
   const { svg, words } = sheetDrawing(app, configuration, state.units);
   const letter = state.configurations.length > 1 ? `${LETTERS[index]} · ` : "";
   const link = app.addressOf({ ...state, configurations: [configuration], active: 0 });
-  const refused = answer.refusal !== "";
   return element("article", { class: "sheet-page" },
     element("div", { class: "sheet-top" },
       element("div", { class: "sheet-drawing" }, svg),
       element("div", { class: "sheet-side" },
-        refused ? element("p", { class: "refusal" }, answer.refusal) : sheetVerdicts(answer),
-        element("ul", { class: "sheet-cautions" }, answer.cautions.map((one) => element("li", {}, `${one.text} (${one.source})`))),
+        fits(answer) ? sheetVerdicts(answer, state.units) : element("p", { class: "refusal" }, say(answer.refusal, state.units)),
+        element("ul", { class: "sheet-cautions" }, answer.cautions.map((one) => element("li", {}, `${say(one.text, state.units)} (${one.source})`))),
         element("div", { class: "sheet-link" }, qrDrawing(link, "A code that holds this link"), element("p", {}, link)))),
     titleBlock(app, configuration, words, letter),
-    refused ? null : sheetFigures(answer, state.units),
+    fits(answer) ? sheetFigures(answer, state.units) : null,
     ruler(state.units));
 }
 
@@ -99,7 +92,7 @@ function comparisonPage(app, state) {
     element("p", {}, element("b", {}, `${LETTERS[i]} · ${familyOf(app.catalog, state.configurations[i]).name}`))));
   return element("article", { class: "sheet-page comparison-page" },
     element("h2", {}, "Side by side"),
-    element("p", {}, `All ${sayShare(shareOf(app.catalog, activeOf(state)))}. Scale ${sayScale(scale, state.units)}.`),
+    element("p", {}, `All ${sayShare(shareOf(app.catalog, activeOf(state)))}. Scale ${Astragal.kernel.scale_words(scale, state.units)}.`),
     element("div", { class: "sheet-columns" }, columns),
     comparisonTables(app, state, true),
     ruler(state.units));

@@ -20,10 +20,11 @@ function unionOf(boxes) {
 
 // Section to the right of the elevation at the same heights, plan below it at the same widths.
 function arranged({ elevation, section, plan }) {
+  const { kernel } = Astragal;
   const shifts = {
     elevation: { dx: 0, dy: 0 },
-    section: { dx: elevation.x + elevation.width + SHEET_GAP - section.x, dy: 0 },
-    plan: { dx: 0, dy: elevation.y + elevation.height + SHEET_GAP - plan.y },
+    section: { dx: kernel.section_shift(elevation, section, SHEET_GAP), dy: 0 },
+    plan: { dx: 0, dy: kernel.plan_shift(elevation, plan, SHEET_GAP) },
   };
   const shift = (box, { dx, dy }) => ({ x: box.x + dx, y: box.y + dy, width: box.width, height: box.height });
   const boxes = Object.fromEntries(VIEWS.map((view) => [view, shift({ elevation, section, plan }[view], shifts[view])]));
@@ -54,7 +55,6 @@ function createStage(app) {
   const svg = shape("svg", { class: "stage-sheet moving-sheet drawing-sheet" }, ...VIEWS.map((view) => groups[view]), holdLayer);
   const node = element("div", { class: "sheet-frame" }, element("div", { class: "sheet-inner" }, lower, svg));
   let shown = null;
-  let marks = null;
   let layout = null;
   let holds = [];
   let only = "all";
@@ -95,16 +95,16 @@ function createStage(app) {
   }
 
   function placeHolds() {
-    holds = holdsFor(app, shown, layout, only, FINGER * millimetresPerPixel(boxOf(layout)));
+    holds = holdsFor(app, layout, only, FINGER * millimetresPerPixel(boxOf(layout)));
     holdLayer.replaceChildren(...holds.map((hold) => hold.node));
   }
 
   // In the middle of a drag the holds only follow their parts.
-  function slideHolds() {
+  function slideHolds(one) {
     for (const hold of holds) {
-      const extent = extentOf(marks[hold.view], `part-${hold.moves}`);
-      if (!extent) continue;
-      const [x, y] = hold.middle(extent);
+      const held = app.ask.hold(one, one.place, hold.leg);
+      if (!held) continue;
+      const [x, y] = centreOf(onPaper(held, hold.view));
       hold.node.setAttribute("transform", `translate(${short(x - hold.centre[0])} ${short(y - hold.centre[1])})`);
     }
   }
@@ -114,7 +114,7 @@ function createStage(app) {
     return [
       () => (shown = app.ask.drawings(one, one.place, units)),
       ...VIEWS.map((view) => () => {
-        const count = app.ask.stillCount(view, one);
+        const count = app.ask.stillCount(view, one, units);
         still[view].draw(shown[view].marks.slice(0, count));
         moving[view].draw(shown[view].marks.slice(count));
       }),
@@ -140,9 +140,9 @@ function createStage(app) {
     draw(state, settled) {
       const one = activeOf(state);
       if (!settled) {
-        marks = app.ask.movingMarks(one, one.place, state.units, !far);
+        const marks = app.ask.movingMarks(one, one.place, state.units, !far);
         for (const view of VIEWS) moving[view].draw(marks[view]);
-        slideHolds();
+        slideHolds(one);
         return;
       }
       drawSteps(one, state.units).forEach((step) => step());

@@ -37,7 +37,7 @@ function numbersOf(catalog, configuration) {
 }
 
 function legsOf(catalog, configuration) {
-  return Astragal.kernel.legs(numbersOf(catalog, configuration));
+  return Astragal.kernel.family_legs(familyOf(catalog, configuration), numbersOf(catalog, configuration));
 }
 
 function openPlace(catalog, configuration) {
@@ -121,17 +121,21 @@ function withoutKey(record, key) {
 }
 
 // Why a text cannot be this field's length; empty where it can.
-function objection(state, field, mm) {
-  if (mm === null) return `Write a length such as ${state.units === "mm" ? "571 or 22 1/2 in" : "22 1/2, 22.5 or 571 mm"}.`;
+function objection(state, field, { sound, fault, mm }) {
+  if (!sound) {
+    const advice = `Write a length such as ${state.units === "mm" ? "571 or 22 1/2 in" : "22 1/2, 22.5 or 571 mm"}.`;
+    return fault === "" ? advice : `${capital(fault)}. ${advice}`;
+  }
   const why = impossible(field, mm, state.units) || contradiction(activeOf(withLength(state, field.id, mm)).door);
   return why === "" ? "" : `${why} The drawing keeps the last sound measurement.`;
 }
 
 // Takes what was typed: a sound length moves the door, anything else waits in the field with its reason.
 function withTyped(state, field, text) {
-  const mm = parseLength(text, state.units);
-  const why = objection(state, field, mm);
+  const length = Astragal.kernel.written_length(text, state.units);
+  const why = objection(state, field, length);
   if (why) return { ...state, drafts: { ...state.drafts, [field.id]: { text, why } } };
+  const { mm } = length;
   const typed = { ...state.typed, [field.id]: { text, units: state.units, mm } };
   return { ...withLength(state, field.id, mm), typed, drafts: withoutKey(state.drafts, field.id) };
 }
@@ -146,7 +150,7 @@ function textOf(state, id) {
   const mm = measured(state, id);
   const typed = state.typed[id];
   if (typed && typed.mm === mm && typed.units === state.units) return typed.text;
-  return writeLength(mm, state.units);
+  return Astragal.kernel.write_length(mm, state.units);
 }
 
 function withUnits(state, units) {

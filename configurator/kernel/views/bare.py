@@ -1,0 +1,50 @@
+"""The door alone, without a covering."""
+
+from configurator.kernel.message import silence
+from configurator.kernel.mount.blank import blank_size
+from configurator.kernel.position import position
+from configurator.kernel.scene import door_scene, leaf_spans
+from configurator.kernel.shapes import Answer, Door, Drawing, Scene
+from configurator.kernel.views.draft import Draft, drafted
+
+
+def bare_answer() -> Answer:
+    """Return an answer with nothing in it, for a door without a covering."""
+    return {
+        "door": "",
+        "family": "",
+        "choices": {},
+        "refusal": silence(),
+        "size": blank_size("on-leaf"),
+        "figures": {},
+        "verdicts": {},
+        "cautions": [],
+        "legs": [],
+        "open": position(0.0, 0.0, 0.0),
+        "closed": position(0.0, 0.0, 0.0),
+    }
+
+
+def bare_scene(door: Door) -> Scene:
+    """Return the opening without a covering."""
+    return {"door": door_scene(door), "covering": [], "leaf_x": leaf_spans(door), "legs": []}
+
+
+def bare_draft(door: Door, units: str) -> Draft:
+    """Return what the views of a door without a covering are drawn from."""
+    names = {"family": "Door", "door": door["name"], "place": ""}
+    return drafted(door, {"scene": bare_scene(door), "answer": bare_answer(), "names": names}, units)
+
+
+def measured_drawing(name: str, door: Door, words: str) -> Drawing:
+    """Return a drawing of measures with its words and nothing on it."""
+    return {
+        "id": name,
+        "title": "What to measure on " + door["name"] + ": " + words,
+        "desc": "The door without a covering, with a dimension for each measure to take.",
+        "x": 0.0,
+        "y": 0.0,
+        "width": 0.0,
+        "height": 0.0,
+        "marks": [],
+    }

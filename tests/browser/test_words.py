@@ -1,0 +1,67 @@
+"""Lengths and words as a browser reads and writes them: the very same as Python."""
+
+import random
+
+from playwright.sync_api import Browser
+
+from configurator.browser import kernel_js
+from configurator.kernel.lengths import say_span, write_length, written_length
+from configurator.kernel.say import say_both
+from configurator.kernel.typeset import typeset
+from configurator.kernel.views.sheet import INCH_SCALES, METRIC_SCALES, scale_words
+from tests.tapes import REFUSED, WRITTEN
+from tests.words import SET
+
+SCRAPS = [
+    "22",
+    "1/2",
+    "5/4",
+    " ",
+    "-",
+    "−",
+    "'",
+    '"',
+    "″",
+    "½",
+    "⅟",
+    "in",
+    "ft",
+    "mm",
+    "cm",
+    "m",
+    ".",
+    ",",
+    "6",
+    "8",
+    "/",
+]
+
+
+def scribbles(seed: int, count: int) -> list[list[str]]:
+    """Return texts made of scraps of lengths, each with units."""
+    pick = random.Random(seed)
+    return [["".join(pick.choices(SCRAPS, k=pick.randint(1, 7))), pick.choice(["in", "mm"])] for _ in range(count)]
+
+
+def test_lengths_and_words_are_the_same_on_both_sides(browser: Browser) -> None:
+    page = browser.new_page()
+    page.add_script_tag(content=kernel_js())
+
+    def theirs(name: str, inputs: list[list[object]]) -> list[object]:
+        told: list[object] = page.evaluate(f"all => all.map((one) => Astragal.kernel.{name}(...one))", inputs)
+        return told
+
+    texts = [list(written) for written in WRITTEN] + [[text, "in"] for text in REFUSED] + scribbles(4, 20_000)
+    assert theirs("written_length", texts) == [written_length(text, units) for text, units in texts]
+    pick = random.Random(5)
+    sizes = [count * 25.4 / 64 for count in range(-500, 6500, 7)] + [pick.uniform(-2000, 20000) for _ in range(2000)]
+    sizes += [tenths / 10 for tenths in range(-3000, 30000, 11)]
+    assert theirs("say_both", [[mm] for mm in sizes]) == [say_both(mm) for mm in sizes]
+    for units in ("in", "mm"):
+        assert theirs("write_length", [[mm, units] for mm in sizes]) == [write_length(mm, units) for mm in sizes]
+        spans = [(low, low + 500.0, units) for low in sizes]
+        assert theirs("say_span", [list(span) for span in spans]) == [say_span(*span) for span in spans]
+    scales = [(scale, "in") for scale in INCH_SCALES] + [(scale, "mm") for scale in METRIC_SCALES]
+    assert theirs("scale_words", [list(scale) for scale in scales]) == [scale_words(*scale) for scale in scales]
+    assert theirs("typeset", [[words] for words in SET]) == [typeset(words) for words in SET]
+    page.close()
