@@ -10,7 +10,7 @@ from textwrap import fill
 from configurator.asked import Configuration, place
 from configurator.catalog import Catalog
 from configurator.kernel.answer import ask
-from configurator.kernel.message import ENGLISH, is_said, say, say_working
+from configurator.kernel.message import ENGLISH, is_said, say, say_phrase, say_working
 from configurator.kernel.moment import moment
 from configurator.kernel.mount.hung import hung
 from configurator.kernel.remedy.fixes import fixes
@@ -71,8 +71,9 @@ def fix_lines(told: list[Fix], mended: str, units: str, indent: int) -> str:
 def verdict_lines(verdict: Verdict, told: list[Fix], units: str) -> str:
     """Return a verdict with its positions, its reason and what mends it."""
     why = wrapped(say(verdict["why"], ENGLISH, units), 6)
+    says = say_phrase(verdict["says"], ENGLISH, units)
     mending = fix_lines(told, verdict["id"], units, 6)
-    return f"  {verdict['name']}: {verdict['state']}{between(verdict)}\n{why}{mending}"
+    return f"  {verdict['name']}: {says}{between(verdict)}\n{why}{mending}"
 
 
 def caution_lines(caution: Caution, units: str) -> str:
@@ -113,7 +114,8 @@ def figure_json(figure: Figure, units: str) -> dict[str, object]:
 def verdict_json(verdict: Verdict, units: str) -> dict[str, object]:
     """Return a verdict; ``from`` and ``to`` are positions on the leg that ``moves`` names, absent where it clears."""
     why = say(verdict["why"], ENGLISH, units)
-    told: dict[str, object] = {"state": verdict["state"], "name": verdict["name"], "why": why}
+    says = say_phrase(verdict["says"], ENGLISH, units)
+    told: dict[str, object] = {"state": verdict["state"], "says": says, "name": verdict["name"], "why": why}
     if verdict["state"] != "clears":
         told |= {"moves": verdict["moves"], "from": verdict["start"], "to": verdict["end"]}
     return told

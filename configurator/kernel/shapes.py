@@ -471,7 +471,8 @@ class Figure(TypedDict):
 class Verdict(TypedDict):
     """``clears``, ``guide by hand`` or ``blocked``, between which positions, and why.
 
-    Where a hand guides nothing (reach, children, sight, the pair) ``caution`` stands between the two.
+    Where a hand guides nothing (reach, children, sight, the pair, what is fixed) ``caution`` stands between the two.
+    ``says`` is the state in words that fit what was asked, such as ``within reach`` or ``unsafe``.
     ``start`` and ``end`` are positions on the leg named by ``moves``, which is empty where the verdict
     holds wherever the covering stands.
     """
@@ -479,6 +480,7 @@ class Verdict(TypedDict):
     id: str
     name: str
     state: str
+    says: Message
     moves: str
     start: float
     end: float

@@ -2,6 +2,7 @@
 
 from configurator.kernel.message import plain
 from configurator.kernel.shapes import Caution, Figure, Message, Quantity, Reply, Verdict, Working
+from configurator.kernel.verdict_words import verdict_word
 
 
 def length(value: float) -> Quantity:
@@ -54,7 +55,16 @@ def figure_value(figures: list[Figure], key: str) -> float:
 
 def verdict(key: str, name: str, state: str, why: Message) -> Verdict:
     """Return a verdict that holds wherever the covering stands; see :class:`configurator.kernel.shapes.Verdict`."""
-    return {"id": key, "name": name, "state": state, "moves": "", "start": 0.0, "end": 0.0, "why": why}
+    return {
+        "id": key,
+        "name": name,
+        "state": state,
+        "says": plain(verdict_word(key, state)),
+        "moves": "",
+        "start": 0.0,
+        "end": 0.0,
+        "why": why,
+    }
 
 
 def caution(key: str, text: str, source: str) -> Caution:

@@ -6,6 +6,7 @@ the cloth is pleated. All units keep equal distances as they draw, so the leadin
 evenly. At ``lower`` 0 they stand stacked at the side, at 1 they are drawn across.
 """
 
+from configurator.kernel.door.obstacles import wall_face
 from configurator.kernel.mechanisms.blades import FLAT_BLADE, Blade, upright_blade
 from configurator.kernel.mechanisms.common import COMMON_TAKES, head_middle, headrail
 from configurator.kernel.mechanisms.gather import GATHER_TAKES
@@ -78,7 +79,7 @@ def hanging_span(fit: Fit) -> list[float]:
 
 
 def pleated_part(fit: Fit, width: float, place: Position) -> list[Piece]:
-    """Return pleated cloth drawn from the hinge side, with its return."""
+    """Return pleated cloth drawn from the hinge side."""
     numbers = fit["numbers"]
     size = fit["size"]
     count = draw_count(numbers, width)
@@ -100,11 +101,27 @@ def pleated_part(fit: Fit, width: float, place: Position) -> list[Piece]:
         [x0 + pitch / 2, out[1]],
         [x0, out[0] + strip],
     ]
-    parts = [cloth]
-    if numbers["returns"] > 0 and size["spacer"] > 0:
-        back = [size["z0"] - size["spacer"], size["z0"]]
-        parts.append(veil("return", [x0, x0 + PLEAT_STRIP], hanging_span(fit), back, cloth_optics(numbers)))
-    return parts
+    return [cloth]
+
+
+def return_piece(fit: Fit, x0: float) -> Piece:
+    """Return the cloth that turns back from an outer edge: to the wall, or to the casing where that is behind it."""
+    across = [x0, x0 + PLEAT_STRIP]
+    front = fit["size"]["z0"]
+    out = [min(wall_face(fit["door"], across), front), front]
+    return veil("return", across, hanging_span(fit), out, cloth_optics(fit["numbers"]))
+
+
+def return_pieces(fit: Fit) -> list[Piece]:
+    """Return the returns of pleated cloth, one at each outer edge; none of what has no such cloth."""
+    numbers = fit["numbers"]
+    size = fit["size"]
+    if numbers["returns"] == 0 or size["spacer"] == 0 or numbers["panel_count"] >= 1 or numbers["vane_width"] > 0:
+        return []
+    returns = [return_piece(fit, size["x0"])]
+    if numbers["split"] > 0:
+        returns.append(return_piece(fit, size["x1"] - PLEAT_STRIP))
+    return returns
 
 
 def vane_blade(fit: Fit, place: Position) -> Blade:
@@ -190,4 +207,5 @@ def draw(fit: Fit, place: Position) -> list[Piece]:
         pieces.extend([mirrored(piece, size["x0"] + size["x1"]) for piece in part])
     else:
         pieces.extend(draw_part(fit, width, place))
+    pieces.extend(return_pieces(fit))
     return pieces

@@ -2,6 +2,7 @@
 
 from configurator.kernel.door.hardware import handle_pieces
 from configurator.kernel.door.leaf import shows_glass
+from configurator.kernel.door.obstacles import over_joint
 from configurator.kernel.door.opening import has_passive, opening_hardware
 from configurator.kernel.message import is_said, plain
 from configurator.kernel.mount.blank import blank_fit, no_box
@@ -20,7 +21,10 @@ def hung(door: Door, family: Family, choices: dict[str, str]) -> Fit:
 
 def hung_with(door: Door, family: Family, choices: dict[str, str], wishes: dict[str, float]) -> Fit:
     """Return it hung with numbers that are set by hand (of ``WISHES``; those that are left out, as the family has)."""
-    return hang(wished(blank_fit(door, family, choices, handle_pieces(door)), wishes))
+    handle = handle_pieces(door)
+    if door["passive_handle"]:
+        handle.extend(over_joint(door))
+    return hang(wished(blank_fit(door, family, choices, handle), wishes))
 
 
 def hang(fit: Fit) -> Fit:
@@ -46,10 +50,14 @@ def dresses_both(fit: Fit) -> bool:
 
 
 def other_leaf(fit: Fit) -> Fit:
-    """Return the second leaf's own covering, in the active leaf's space: without a handle, none is in its way."""
+    """Return the second leaf's own covering, in the active leaf's space.
+
+    Without a handle of its own only what of the active leaf's reaches over the joint is in its way.
+    """
     if fit["door"]["passive_handle"]:
         return fit
-    return hang(wished(blank_fit(fit["door"], fit["family"], fit["choices"], []), wishes_of(fit)))
+    beside = over_joint(fit["door"])
+    return hang(wished(blank_fit(fit["door"], fit["family"], fit["choices"], beside), wishes_of(fit)))
 
 
 def dressed_leaves(fit: Fit) -> list[Fit]:

@@ -24,6 +24,7 @@ from configurator.kernel.questions.sight import sight_question
 from configurator.kernel.questions.stack import stack_question
 from configurator.kernel.questions.swing import swing_question
 from configurator.kernel.questions.way_out import way_out_question
+from configurator.kernel.questions.working_handle import working_handle_question
 from configurator.kernel.shapes import Household, Reply, Travel
 
 QUESTIONS: list[Callable[[Travel, Household], Reply]] = [
@@ -38,6 +39,7 @@ QUESTIONS: list[Callable[[Travel, Household], Reply]] = [
     cutout_question,
     fixing_question,
     passing_question,
+    working_handle_question,
     swing_question,
     way_out_question,
     reach_question,

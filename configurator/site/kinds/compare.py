@@ -8,7 +8,7 @@ from configurator.site.house import House
 
 NO_FIT = "does not fit"
 # The best first; the place in this list is what a table sorts by.
-STATES = ("clears", "guide by hand", "blocked", NO_FIT)
+STATES = ("clears", "guide by hand", "caution", "blocked", NO_FIT)
 COLUMNS = (
     ("visible_glass_open", "Clear glass when open"),
     ("stack_height", "Stack"),

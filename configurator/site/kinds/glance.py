@@ -35,8 +35,9 @@ def value(line: NamedLine, figure: str) -> float:
 def handle_words(lines: Sequence[NamedLine]) -> str:
     """Return how many more pass the handle when guided, and how many do not."""
     guided = sum(line["state"] == "guide by hand" for line in lines)
+    cramped = sum(line["state"] == "caution" for line in lines)
     blocked = sum(line["state"] == "blocked" for line in lines)
-    told = [(guided, "guided by hand"), (blocked, "blocked")]
+    told = [(guided, "guided by hand"), (cramped, "with little room for a hand"), (blocked, "blocked")]
     return ", ".join(f"{count} {words}" for count, words in told if count)
 
 
