@@ -17,6 +17,8 @@ from configurator.kernel.views.subject import subject
 ARC_STEPS = 24
 # How far inside the neck the free gap is pointed at, mm.
 GAP_INSET = 8.0
+# A leaf that opens less than this, degrees, stands among the words in front of it.
+STOPPED_EARLY = 55.0
 # A side wall shows when it stands within the room for the elevation's dimensions, in letters.
 SIDE_ROOM = 3.4
 
@@ -232,6 +234,16 @@ def arc_inset(door: Door, z: float) -> float:
     return width - math.sqrt(width * width - z * z)
 
 
+def past_leaf(door: Door, frame: Layout) -> float:
+    """Return how deep a note of the handle must lie to clear a leaf that is stopped early."""
+    if frame["turn"] > STOPPED_EARLY:
+        return 0.0
+    turn = frame["turn"] * math.pi / 180
+    width = leaf_width(door)
+    start = width - door["backset"] - door["handle"]["neck"] / 2 - GAP_INSET
+    return min(start, width * math.cos(turn)) * math.tan(turn) + frame["size"] * 1.4
+
+
 def handle_note(
     notes: Notes, door: Door, frame: Layout, z: float, rows: int, lift: float, words: str, focus: str
 ) -> float:
@@ -258,9 +270,11 @@ def handle_gap_note(notes: Notes, door: Door, frame: Layout, answer: Answer, uni
     free = "handle_gap" in answer["figures"]
     words = "free " + say_length(answer["figures"]["handle_gap"]["value"], units) if free else ""
     if free and is_over_opening(answer):
-        handle_note(notes, door, frame, front + size * 1.4, 1, handle["projection"], words, "")
+        handle_note(
+            notes, door, frame, max(front + size * 1.4, past_leaf(door, frame)), 1, handle["projection"], words, ""
+        )
         return
-    z = front + size * 2.2
+    z = max(front + size * 2.2, past_leaf(door, frame))
     gap = "gap " + say_length(handle["gap"], units)
     shelf = handle_note(notes, door, frame, z, 2, handle["gap"] / 2, gap, "handle_gap")
     if free:
