@@ -5,7 +5,7 @@ behind each other multiply. A piece's box bounds its cut at every tilt, so a ray
 box; this wants pieces in full detail, for a coarse box bounds a whole run with the gaps in it.
 """
 
-from configurator.kernel.door.opening import covered_rows, covered_spans, length_within
+from configurator.kernel.door.opening import covered_rows, covered_spans, length_within, sidelight_spans
 from configurator.kernel.fit import over_opening
 from configurator.kernel.shapes import Fit, Piece, Shares
 
@@ -104,3 +104,16 @@ def glass_shares(fit: Fit, pieces: list[Piece]) -> Shares:
     """
     door = fit["door"]
     return shares_within(covered_spans(door, over_opening(fit)), covered_rows(door), pieces)
+
+
+def bare_sidelights(fit: Fit) -> float:
+    """Return the area, mm2, of the sidelights' glass that stays bare: all of it beside a covering on the leaf."""
+    if over_opening(fit):
+        return 0.0
+    width = 0.0
+    for span in sidelight_spans(fit["door"]):
+        width += span[1] - span[0]
+    height = 0.0
+    for row in covered_rows(fit["door"]):
+        height += row[1] - row[0]
+    return width * height

@@ -1,7 +1,7 @@
 """The few answers that a door's comparison comes down to, to be read from a metre away."""
 
 from configurator.kernel.say import say_length
-from configurator.site.compare import Line
+from configurator.site.compare import Line, light_when_closed
 from configurator.site.sitepage import Given
 from configurator.site.words import percent
 
@@ -39,8 +39,8 @@ def at_a_glance(lines: list[Line], units: str) -> list[Given]:
     clear = [line for line in fitting if percent(value(line, "visible_glass_open")) == ALL_CLEAR]
     flat = say_length(min(value(line, "projection_most") for line in fitting), units)
     flattest = [line for line in fitting if say_length(value(line, "projection_most"), units) == flat]
-    dark = percent(min(value(line, "light_closed") for line in fitting))
-    darkest = [line for line in fitting if percent(value(line, "light_closed")) == dark]
+    dark = percent(min(light_when_closed(line) for line in fitting))
+    darkest = [line for line in fitting if percent(light_when_closed(line)) == dark]
     return [
         {"name": "Clear the handle", "text": f"{len(passing)} of {len(lines)}", "who": handle_words(lines)},
         {"name": "Leave all glass clear", "text": f"{len(clear)} of {len(lines)}", "who": named(clear)},
