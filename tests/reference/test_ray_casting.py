@@ -38,9 +38,8 @@ TILTING = [family for family in OFFERED if turning(family)]
 def assert_as_cast(fit: Fit, pieces: list[Piece]) -> None:
     """Check the three shares against rays."""
     shares = glass_shares(fit, pieces)
-    assert shares["visible"] == pytest.approx(cast(fit, pieces, "visible"), abs=NEAR)
-    assert shares["view"] == pytest.approx(cast(fit, pieces, "view"), abs=NEAR)
-    assert shares["light"] == pytest.approx(cast(fit, pieces, "light"), abs=NEAR)
+    for what, rays in cast(fit, pieces).items():
+        assert dict(shares)[what] == pytest.approx(rays, abs=NEAR), what
 
 
 @pytest.mark.parametrize("door", DOORS)
@@ -70,28 +69,21 @@ def lens_share(numbers: dict[str, float], pitch: float, tilt: float) -> float:
     turn = math.radians(tilt)
     half, thick = numbers["louver_width"] / 2, numbers["louver_thickness"] / 2
     heights = rays_over([[0.0, pitch]], 3)
+    lens = [[0.0, v * thick * math.cos(turn) - u * half * math.sin(turn)] for u, v in LENS_BLADE]
     met = np.zeros(len(heights), dtype=bool)
     for louver in range(-2, 4):
-        lens = [
-            [
-                u * half * math.cos(turn) + v * thick * math.sin(turn),
-                v * thick * math.cos(turn) - u * half * math.sin(turn) + louver * pitch,
-            ]
-            for u, v in LENS_BLADE
-        ]
-        met |= crossed(lens, 1, heights)
+        met |= crossed(lens, 1, louver * pitch, heights)
     return 1.0 - float(met.mean())
 
 
-def test_lenses_let_a_fifth_through_at_forty_degrees_where_their_rectangles_would_let_a_third_of_that() -> None:
+def test_lenses_let_through_three_times_what_their_rectangles_would_at_forty_degrees() -> None:
     fit = fit_on("garden-door", "louvered-shutter")
     numbers = fit["numbers"]
-    louvers = [piece for piece in pieces_at(fit, position(1.0, 0.0, 40.0)) if piece["kind"] == "louver"]
-    bay = [louvers[0], louvers[1]]
-    pitch = bay[1]["y0"] - bay[0]["y0"]
-    told = 1 - (bay[0]["y1"] - bay[0]["y0"]) / pitch
+    first, second = [piece for piece in pieces_at(fit, position(1.0, 0.0, 40.0)) if piece["kind"] == "louver"][:2]
+    pitch = second["y0"] - first["y0"]
+    told = 1 - (first["y1"] - first["y0"]) / pitch
     assert told == pytest.approx(lens_share(numbers, pitch, 40.0), abs=NEAR)
     turn = math.radians(40.0)
     oblong = numbers["louver_width"] * math.sin(turn) + numbers["louver_thickness"] * math.cos(turn)
-    print(told, 1 - oblong / pitch, glass_shares(fit, pieces_at(fit, position(1.0, 0.0, 40.0))))
-    assert told > 2 * (1 - oblong / pitch)
+    assert told > 0.2
+    assert 1 - oblong / pitch < 0.07
