@@ -13,7 +13,7 @@ from configurator.kernel.mechanisms.common import (
 from configurator.kernel.mechanisms.cuts import flat_cloth, hemmed_width, measured, rail_bars
 from configurator.kernel.mechanisms.gather import CLOTH_TAKES
 from configurator.kernel.numbers import about, blend, step_up
-from configurator.kernel.pieces import cloth_optics, veil
+from configurator.kernel.pieces import cloth_optics, pushed, veil
 from configurator.kernel.shapes import Cuts, Fit, Measured, Piece, Position
 
 ACCORDION_TAKES: dict[str, list[str | float | None]] = {
@@ -45,12 +45,19 @@ def fold_depth(numbers: dict[str, float], height: float) -> float:
     return 2 * math.sqrt(panel * panel - half_height * half_height)
 
 
+def hung_height(fit: Fit, count: int) -> float:
+    """Return the height of one fold when all of them are drawn out."""
+    upper = fit["numbers"]["rail_height"] if fit["numbers"]["upper_moves"] > 0 else 0.0
+    return (hanging_drop(fit) - upper) / count
+
+
 def fold_run(fit: Fit, count: int, y0: float, y1: float) -> Piece:
     """Return the run of folds between two rails."""
     height = (y1 - y0) / count
     middle = head_middle(fit)
     out = about(middle, fold_depth(fit["numbers"], height))
-    run = veil("cell", whole_width(fit), [y0, y1], out, cloth_optics(fit["numbers"]))
+    through = pushed(cloth_optics(fit["numbers"]), hung_height(fit, count), height)
+    run = veil("cell", whole_width(fit), [y0, y1], out, through)
     run["count"] = count
     run["pitch"] = height
     run["outline"] = [[middle, y0], [out[1], y0 + height / 2], [middle, y0 + height], [out[0], y0 + height / 2]]

@@ -10,8 +10,8 @@ from configurator.kernel.pieces import solid
 from configurator.kernel.shapes import Fit, Piece, Position
 
 COMMON_TAKES: dict[str, list[str | float | None]] = {
-    "cloth_view": ["share", None, "how much of the view comes through the cloth, slat or vane material"],
-    "cloth_light": ["share", None, "how much of the light comes through the cloth, slat or vane material"],
+    "cloth_view": ["share", None, "share of the view through the cloth as it hangs, gathers and cells included"],
+    "cloth_light": ["share", None, "share of the light through the cloth as it hangs, gathers and cells included"],
     "cloth_mass": ["mass", 0.15, "mass of the cloth as it lies flat, or of the louvers and slats by area, kg/m2"],
     "headrail_mass": ["run-mass", 0.6, "mass of the headrail, cassette or track by its length, kg/m"],
     "rail_mass": ["run-mass", 0.3, "mass of a moving rail or bar by its length, kg/m"],

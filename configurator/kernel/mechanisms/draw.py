@@ -7,12 +7,12 @@ evenly. At ``lower`` 0 they stand stacked at the side, at 1 they are drawn acros
 """
 
 from configurator.kernel.door.obstacles import wall_face
-from configurator.kernel.mechanisms.blades import FLAT_BLADE, Blade, upright_blade
+from configurator.kernel.mechanisms.blades import FLAT_BLADE, Blade, blade_reach, upright_blade
 from configurator.kernel.mechanisms.common import COMMON_TAKES, head_middle, headrail
 from configurator.kernel.mechanisms.gather import GATHER_TAKES
 from configurator.kernel.mechanisms.legs import DRAWN_WORDS, blade_peaks, lower_leg, turning_leg
 from configurator.kernel.numbers import about, blend, step_up
-from configurator.kernel.pieces import cloth_optics, mirrored, solid, veil
+from configurator.kernel.pieces import cloth_optics, mirrored, pushed, solid, veil
 from configurator.kernel.shapes import Fit, Leg, Piece, Position
 
 DRAW_TAKES: dict[str, list[str | float | None]] = {
@@ -87,7 +87,8 @@ def pleated_part(fit: Fit, width: float, place: Position) -> list[Piece]:
     x1 = draw_edge(fit, width, count * pleat_stack(numbers, width / count), place)
     depth = blend(numbers["depth_stacked"], numbers["depth_drawn"], place["lower"])
     out = about(head_middle(fit), depth)
-    cloth = veil("pleat", [x0, x1], hanging_span(fit), out, cloth_optics(numbers))
+    through = pushed(cloth_optics(numbers), width, x1 - x0)
+    cloth = veil("pleat", [x0, x1], hanging_span(fit), out, through)
     pitch = (x1 - x0) / count
     strip = min(PLEAT_STRIP, depth / 2)
     cloth["axis"] = "y"
@@ -144,19 +145,18 @@ def vane_part(fit: Fit, width: float, place: Position) -> list[Piece]:
     x0 = fit["size"]["x0"]
     pitch = (draw_edge(fit, width, count * numbers["unit_stacked"], place) - x0) / count
     blade = vane_blade(fit, place)
-
-    def vane(i: int) -> Piece:
-        return upright_blade(blade, x0 + (i + 0.5) * pitch, hanging_span(fit), head_middle(fit))
-
+    up = hanging_span(fit)
+    middle = head_middle(fit)
     if place["coarse"]:
-        return [vane_bounds(vane(0), vane(count - 1))]
-    return [vane(i) for i in range(count)]
+        return [vane_bounds(blade, [x0 + 0.5 * pitch, x0 + (count - 0.5) * pitch], up, middle)]
+    return [upright_blade(blade, x0 + (i + 0.5) * pitch, up, middle) for i in range(count)]
 
 
-def vane_bounds(first: Piece, last: Piece) -> Piece:
-    """Return the box that bounds equal vanes standing in a row."""
-    up = [first["y0"], first["y1"]]
-    return veil("vane", [first["x0"], last["x1"]], up, [first["z0"], first["z1"]], first["optics"])
+def vane_bounds(blade: Blade, middles: list[float], up: list[float], z: float) -> Piece:
+    """Return the box that bounds equal vanes in a row, of which the outermost stand at the given middles."""
+    half = blade_reach(blade, True) / 2
+    out = about(z, blade_reach(blade, False))
+    return veil(blade["kind"], [middles[0] - half, middles[1] + half], up, out, blade["through"])
 
 
 def flat_width(numbers: dict[str, float], width: float) -> float:

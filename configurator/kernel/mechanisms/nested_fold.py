@@ -11,7 +11,7 @@ from configurator.kernel.mechanisms.common import (
 from configurator.kernel.mechanisms.cuts import flat_cloth, hemmed_width, measured, rail_bars, with_lining
 from configurator.kernel.mechanisms.gather import CLOTH_TAKES, LINING_TAKES
 from configurator.kernel.numbers import step_up
-from configurator.kernel.pieces import cloth_optics, veil
+from configurator.kernel.pieces import cloth_optics, layered, veil
 from configurator.kernel.shapes import Cuts, Fit, Measured, Piece, Position
 
 NESTED_FOLD_TAKES: dict[str, list[str | float | None]] = {
@@ -42,8 +42,9 @@ def tucked_folds(fit: Fit, place: Position, bottom: float, layers: float) -> lis
     folds: list[Piece] = []
     for i in range(count):
         z0 = back + i * flat
-        z1 = back + layers * flat if i == count - 1 else z0 + flat
-        folds.append(veil("fold", whole_width(fit), up, [z0, z1], cloth_optics(numbers)))
+        tucked = layers - i if i == count - 1 else 1.0
+        through = layered(cloth_optics(numbers), tucked)
+        folds.append(veil("fold", whole_width(fit), up, [z0, z0 + tucked * flat], through))
     return folds
 
 

@@ -13,7 +13,7 @@ from configurator.kernel.mechanisms.common import (
 )
 from configurator.kernel.mechanisms.gather import CLOTH_TAKES, LINING_TAKES
 from configurator.kernel.numbers import step_up
-from configurator.kernel.pieces import cloth_optics, veil
+from configurator.kernel.pieces import cloth_optics, pushed, veil
 from configurator.kernel.shapes import Fit, Piece, Position
 
 SOFT_FOLD_TAKES: dict[str, list[str | float | None]] = {
@@ -30,7 +30,8 @@ SOFT_FOLD_TAKES: dict[str, list[str | float | None]] = {
 
 class Gathering(TypedDict):
     """How a soft-fold stands: the heights of its lower edge, of the shelf that its last fold hangs from, of the
-    stack gathered on that shelf and of the headrail's underside; how many folds are gathered, and how many hang.
+    stack gathered on that shelf and of the headrail's underside; how many folds are gathered, and how many hang;
+    and the height of a fold that hangs.
     """
 
     bottom: float
@@ -39,6 +40,7 @@ class Gathering(TypedDict):
     top: float
     gathered: float
     hanging: float
+    fold: float
 
 
 def soft_count(fit: Fit) -> int:
@@ -74,6 +76,7 @@ def gathering(fit: Fit, place: Position) -> Gathering:
         "top": top,
         "gathered": gathered,
         "hanging": hanging,
+        "fold": pitch,
     }
 
 
@@ -112,7 +115,9 @@ def soft_fold(fit: Fit, place: Position) -> list[Piece]:
         pieces.append(soft_run(fit, place, state["hanging"], up, numbers["proud_depth"]))
     if state["stack"] - shelf > 1e-6 or place["coarse"]:
         up = [shelf, state["stack"]]
-        pieces.append(soft_run(fit, place, state["gathered"], up, numbers["gathered_depth"]))
+        stack = soft_run(fit, place, state["gathered"], up, numbers["gathered_depth"])
+        stack["optics"] = pushed(stack["optics"], state["fold"], numbers["fold_thickness"])
+        pieces.append(stack)
     pieces.append(soft_run(fit, place, 1.0, [state["bottom"], shelf], numbers["proud_depth"]))
     pieces.append(moving_rail(fit, "bottom-rail", state["bottom"]))
     return pieces
