@@ -29,6 +29,15 @@ def fixed_kind(name: str, material: str) -> Kind:
 
 
 KINDS: dict[str, Kind] = {
+    "leaf": fixed_kind("the leaf itself", "leaf"),
+    "other-leaf": fixed_kind("the other leaf", "leaf"),
+    "other-covering": fixed_kind("the other leaf's covering", "leaf"),
+    "sidelight": fixed_kind("the sidelight", "leaf"),
+    "head": fixed_kind("the head of the opening", "leaf"),
+    "casing": fixed_kind("the casing", "leaf"),
+    "reveal": fixed_kind("the reveal", "wall"),
+    "own-wall": fixed_kind("the wall beside the door", "wall"),
+    "side-wall": fixed_kind("the side wall", "wall"),
     "stile": fixed_kind("the leaf's own edge", "leaf"),
     "rail": fixed_kind("the leaf's rail", "leaf"),
     "astragal": fixed_kind("the astragal", "leaf"),

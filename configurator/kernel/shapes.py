@@ -517,6 +517,51 @@ class Answer(TypedDict):
     closed: Position
 
 
+class Change(TypedDict):
+    """What may be changed to mend something: picks (option by choice), and numbers set by hand, in mm.
+
+    The numbers are ``width_wanted``, ``spacer_wanted`` and ``handle_gap``, the free depth behind another handle's grip.
+    """
+
+    picks: dict[str, str]
+    numbers: dict[str, float]
+
+
+class Trial(TypedDict):
+    """A change that was made, and all that was told of it."""
+
+    change: Change
+    answer: Answer
+
+
+class Fix(TypedDict):
+    """A change that was made and asked again, and that mends a verdict without making another one worse.
+
+    ``verdict`` is what it mends (``refusal``: that the covering could not go on the door at all) and ``state`` what
+    that verdict then is; for a refusal the worst of all verdicts. ``says`` tells the change; ``glass`` (share of the
+    glass that stays visible when open), ``stack`` and ``projection`` (mm) are what it gives, or costs where negative
+    for the glass and positive for the others; ``costs`` tells each of them that changes.
+    """
+
+    verdict: str
+    change: Change
+    says: Message
+    state: str
+    glass: float
+    stack: float
+    projection: float
+    costs: list[Message]
+
+
+class Plight(TypedDict):
+    """A fit with what was told of it for a household, and the ids of what does not clear."""
+
+    fit: Fit
+    household: Household
+    answer: Answer
+    troubles: list[str]
+
+
 class Mark(TypedDict):
     """A shape on the paper, in true millimetres, x to the right and y **down**.
 

@@ -32,6 +32,8 @@ COMMON_TAKES: dict[str, list[str | float | None]] = {
     "order_step": ["size", 3.175, "step in which the workroom takes sizes"],
     "spacer_step": ["size", 6.35, "step in which spacers are stocked"],
     "spacer_most": ["length", 38.1, "thickest stack of spacers that may be used"],
+    "width_wanted": ["length", 0.0, "greatest width to be ordered on a leaf, set by hand; 0 leaves it to the door"],
+    "spacer_wanted": ["length", 0.0, "least spacer behind the fixings on a leaf, set by hand; 0 for none"],
     "over_opening": ["switch", 0.0, "1 when hung above the opening instead of on the leaf"],
     "ceiling_fixed": ["switch", 0.0, "1 when an over-opening headrail is fixed to the ceiling"],
     "over_side": ["length", 100.0, "wanted overlap past the opening, each side, over-opening"],

@@ -6,7 +6,7 @@ from configurator.kernel.message import is_said, plain
 from configurator.kernel.mount.cutout import cutout_box, cutout_refusal
 from configurator.kernel.mount.makeable import making_refusal
 from configurator.kernel.mount.sideways import latch_limit, set_sideways
-from configurator.kernel.mount.spacer import spacer_thickness, stand_off_needed
+from configurator.kernel.mount.spacer import spacer_by_hand, spacer_thickness, stand_off_needed
 from configurator.kernel.mount.upright import limit_bottom, set_upright
 from configurator.kernel.numbers import step_up
 from configurator.kernel.shapes import Fit
@@ -25,7 +25,7 @@ def set_spacer(fit: Fit) -> None:
     """Set the spacer, or the refusal where stock spacers do not reach."""
     size = fit["size"]
     size["exact_spacer"] = stand_off_needed(fit, even_samples(fit))
-    size["spacer"] = spacer_thickness(fit["numbers"], size["exact_spacer"])
+    size["spacer"] = spacer_thickness(fit["numbers"], max(size["exact_spacer"], spacer_by_hand(fit["numbers"])))
     size["z0"] = size["spacer"]
     if size["spacer"] > fit["numbers"]["spacer_most"]:
         text = "The beads, muntins or its own sweep push it further off the leaf than its spacers reach."

@@ -2,7 +2,7 @@
 
 from configurator.kernel.door.leaf import bead_box, glass_box
 from configurator.kernel.kinds import kind_of
-from configurator.kernel.numbers import step_up
+from configurator.kernel.numbers import step_down, step_up
 from configurator.kernel.shapes import Box, Door, Fit, Piece, Sample
 
 # Air that moving cloth or louvers keep to a raised bead or muntin.
@@ -38,6 +38,11 @@ def stand_off_needed(fit: Fit, samples: list[Sample]) -> float:
             if piece["part"] == "covering":
                 need = max(need, stand_off_of(door, piece, bead, glass))
     return need
+
+
+def spacer_by_hand(numbers: dict[str, float]) -> float:
+    """Return the stand-off that is set by hand, as far as stock spacers reach; 0 for none."""
+    return min(numbers["spacer_wanted"], step_down(numbers["spacer_most"], numbers["spacer_step"]))
 
 
 def spacer_thickness(numbers: dict[str, float], need: float) -> float:

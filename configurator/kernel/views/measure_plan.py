@@ -95,7 +95,7 @@ def hinge_part(draft: Draft) -> list[Mark]:
     marks = leaf_top(cropped_draft(draft, region))
     if door["layout"] != "sidelights":
         marks.extend(wall_top(draft, right))
-    for mark in leaf_swings(draft["scene"], door):
+    for mark in leaf_swings(draft):
         if mark["shape"] == "circle" and mark["points"][0] == hinge_edge(draft):
             marks.append(mark)
     cut = region["x1"] if right else region["x0"]

@@ -61,7 +61,7 @@ def door_top(draft: Draft) -> list[Mark]:
     marks = wall_top(draft, True)
     marks.extend(wall_top(draft, False))
     marks.extend(leaf_top(draft))
-    marks.extend(leaf_swings(draft["scene"], draft["door"]))
+    marks.extend(leaf_swings(draft))
     return marks
 
 
