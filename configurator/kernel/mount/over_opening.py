@@ -17,6 +17,8 @@ from configurator.kernel.shapes import Fit, Sample
 # Air between the raised stack and the top of a leaf that swings in under it.
 OVER_LEAF = 10.0
 ROUNDS_OVER = 3
+# Nothing of a covering, the widest vane turned, reaches further than this past its own edges.
+BEYOND_MOST = 100.0
 
 
 def set_across(fit: Fit, beyond: float) -> None:
@@ -85,6 +87,8 @@ def reach_beyond(fit: Fit) -> float:
 
 def set_off_walls(fit: Fit) -> None:
     """Set the edges anew where something of the covering would reach past one of them into a side wall."""
+    if not has_side_walls(fit, BEYOND_MOST):
+        return
     limits = fit["size"]["limits"]
     beyond = reach_beyond(fit)
     if beyond > fit["numbers"]["edge_clear"] and has_side_walls(fit, beyond):
