@@ -128,7 +128,7 @@ def behind_opening(door: Door) -> list[Piece]:
     return pieces
 
 
-def front_most(door: Door) -> float:
+def stands_out_most(door: Door) -> float:
     """Return how far out anything stands at the most that a covering over the opening hangs in front of."""
     on_leaf = max(door["bead_projection"], door["muntin_projection"], door["astragal_projection"])
     at_edge = max(STOP_DEPTH, door["hinge_pin_out"] + KNUCKLE)

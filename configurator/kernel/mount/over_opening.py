@@ -2,7 +2,7 @@
 
 from configurator.kernel.contact import FAR, even_samples, tightest
 from configurator.kernel.door.leaf import leaf_box
-from configurator.kernel.door.obstacles import behind_opening, front_most, room_obstacles, side_wall_pieces
+from configurator.kernel.door.obstacles import behind_opening, room_obstacles, side_wall_pieces, stands_out_most
 from configurator.kernel.door.opening import has_passive, opening_box
 from configurator.kernel.fit import head_down, lowest_edge, made_at, moves_aside
 from configurator.kernel.message import is_said, plain
@@ -116,7 +116,7 @@ def handle_need(fit: Fit, samples: list[Sample]) -> float:
 def depth_need(fit: Fit, samples: list[Sample]) -> float:
     """Return how much further out than now it must hang for all its depth, at every place, to clear what is behind."""
     back = moving_back(samples) - MOVING_AIR
-    if back >= front_most(fit["door"]):
+    if back >= stands_out_most(fit["door"]):
         return 0.0
     behind = [part for part in behind_opening(fit["door"]) if part["z1"] > back]
     return push_needed(fit, samples, behind)
