@@ -25,6 +25,11 @@ def angle(value: float) -> Quantity:
     return {"value": value, "unit": "deg"}
 
 
+def run(value: float) -> Quantity:
+    """Return a length of cloth in millimetres, told in yards or meters."""
+    return {"value": value, "unit": "run"}
+
+
 def mass(value: float) -> Quantity:
     """Return a mass in kilograms."""
     return {"value": value, "unit": "kg"}
@@ -64,7 +69,12 @@ def verdict(key: str, name: str, state: str, why: Message) -> Verdict:
 
 def caution(key: str, text: str, source: str) -> Caution:
     """Return a caution, one or more whole sentences, with the rule that it names."""
-    return {"id": key, "text": plain(text), "source": source}
+    return caution_with(key, plain(text), source)
+
+
+def caution_with(key: str, text: Message, source: str) -> Caution:
+    """Return a caution whose sentences name terms, with the rule that it names."""
+    return {"id": key, "text": text, "source": source}
 
 
 def reply(figures: list[Figure], verdicts: list[Verdict], cautions: list[Caution]) -> Reply:

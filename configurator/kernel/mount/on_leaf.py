@@ -5,11 +5,11 @@ from configurator.kernel.door.leaf import glass_box
 from configurator.kernel.door.obstacles import leaf_obstacles, proud_pieces
 from configurator.kernel.message import is_said, plain
 from configurator.kernel.mount.beside_beads import reach_on_face, set_beside, stands_on_face
-from configurator.kernel.mount.cutout import cutout_box, cutout_refusal
+from configurator.kernel.mount.cutout_box import cutout_box, cutout_refusal
 from configurator.kernel.mount.makeable import making_refusal
 from configurator.kernel.mount.sideways import latch_limit, set_sideways
 from configurator.kernel.mount.solid import most_inside, solid_refusal
-from configurator.kernel.mount.spacer import backmost, push_needed, push_out, spacer_thickness
+from configurator.kernel.mount.spacer import backmost, push_needed, push_out, spacer_by_hand, spacer_thickness
 from configurator.kernel.mount.upright import limit_bottom, set_upright
 from configurator.kernel.numbers import step_up
 from configurator.kernel.shapes import Fit, Piece
@@ -39,7 +39,7 @@ def set_stand_off(fit: Fit, need: float) -> None:
     """Set the spacer that a stand-off asks for, or the refusal where stock spacers do not reach."""
     size = fit["size"]
     size["exact_spacer"] = need
-    size["spacer"] = spacer_thickness(fit["numbers"], need)
+    size["spacer"] = spacer_thickness(fit["numbers"], max(need, spacer_by_hand(fit["numbers"])))
     size["z0"] = size["spacer"]
     if size["spacer"] > fit["numbers"]["spacer_most"]:
         text = "The beads, muntins or its own sweep push it further off the leaf than its spacers reach."

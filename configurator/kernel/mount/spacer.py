@@ -4,8 +4,8 @@ Asked of the pieces over the whole travel: a piece must stand in front of whatev
 """
 
 from configurator.kernel.contact import SOLVED, air_across, air_up, level_samples, same_pieces
-from configurator.kernel.kinds import kind_of
-from configurator.kernel.numbers import step_up
+from configurator.kernel.numbers import step_down, step_up
+from configurator.kernel.piece_kinds import kind_of
 from configurator.kernel.shapes import Fit, Piece, Sample
 
 # Air that moving cloth or louvers keep to a raised bead or muntin, or to the wall.
@@ -116,6 +116,11 @@ def moving_back(samples: list[Sample]) -> float:
             if piece["z0"] < back and not kind_of(piece["kind"])["fixed"]:
                 back = piece["z0"]
     return back
+
+
+def spacer_by_hand(numbers: dict[str, float]) -> float:
+    """Return the stand-off that is set by hand, as far as stock spacers reach; 0 for none."""
+    return min(numbers["spacer_wanted"], step_down(numbers["spacer_most"], numbers["spacer_step"]))
 
 
 def spacer_thickness(numbers: dict[str, float], need: float) -> float:

@@ -6,6 +6,7 @@ it holds for every family at once. A new one is named here and nowhere else; the
 
 from collections.abc import Callable
 
+from configurator.kernel.questions.bars import bars_question
 from configurator.kernel.questions.care import care_question
 from configurator.kernel.questions.child import child_question
 from configurator.kernel.questions.cloth import cloth_question
@@ -33,6 +34,7 @@ QUESTIONS: list[Callable[[Travel, Household], Reply]] = [
     projection_question,
     light_gap_question,
     cloth_question,
+    bars_question,
     own_question,
     cutout_question,
     fixing_question,

@@ -2,7 +2,7 @@
 
 from configurator.kernel.door.leaf import glass_box
 from configurator.kernel.fit import lowest_edge, pieces_at
-from configurator.kernel.glass import shares_within
+from configurator.kernel.glass_shares import bare_sidelights, shares_within
 from configurator.kernel.message import plain
 from configurator.kernel.numbers import clamp
 from configurator.kernel.position import coarse, position
@@ -12,6 +12,17 @@ from configurator.kernel.telling import figure, length, reply, share, verdict, w
 SIGHT_NAME = "hiding from a view outside"
 # Less of the view than this shows nobody; no source.
 HIDES = 0.02
+HIDDEN = "Closed, or as far down as given, the covering hides the person from this observer."
+SEEN = "Even closed, the covering lets some of the view through, most of all at night with the light on inside."
+BESIDE = (
+    "Closed, or as far down as given, the covering hides a person behind the leaf from this observer, but not one "
+    "behind the sidelights, which stay bare. They can be dressed on their own, or a covering above the opening spans "
+    "them."
+)
+SEEN_BESIDE = (
+    "Even closed, the covering lets some of the view through, most of all at night with the light on inside. The "
+    "sidelights stay bare: they can be dressed on their own, or a covering above the opening spans them."
+)
 
 
 def sight_crossing(household: Household, height: float) -> float:
@@ -103,13 +114,12 @@ def view_figure(view: float) -> Figure:
     )
 
 
-def sight_verdict(view: float) -> Verdict:
-    """Return whether the closed covering hides the person from the observer."""
-    if view <= HIDES:
-        why = "Closed, or as far down as given, the covering hides the person from this observer."
-        return verdict("sight", SIGHT_NAME, "clears", plain(why))
-    why = "Even closed, the covering lets some of the view through, most of all at night with the light on inside."
-    return verdict("sight", SIGHT_NAME, "caution", plain(why))
+def sight_verdict(view: float, beside: bool) -> Verdict:
+    """Return whether the closed covering hides the person from the observer; ``beside`` where sidelights stay bare."""
+    hides = view <= HIDES
+    if beside:
+        return verdict("sight", SIGHT_NAME, "caution", plain(BESIDE if hides else SEEN_BESIDE))
+    return verdict("sight", SIGHT_NAME, "clears" if hides else "caution", plain(HIDDEN if hides else SEEN))
 
 
 def let_down(travel: Travel) -> list[Piece]:
@@ -147,4 +157,4 @@ def sight_question(travel: Travel, household: Household) -> Reply:
         return reply(figures, [verdict("sight", SIGHT_NAME, "clears", plain(why))], [])
     view = band_view(door, band, down)
     figures.append(view_figure(view))
-    return reply(figures, [sight_verdict(view)], [])
+    return reply(figures, [sight_verdict(view, bare_sidelights(travel["fit"]) > 0)], [])

@@ -65,6 +65,20 @@ def best_first(lines: list[Named]) -> list[Named]:
     return sorted(lines, key=lambda line: (line["rank"], -clear_glass(line), line["name"]))
 
 
+def light_when_closed(line: Line) -> float:
+    """Return the light that comes in when closed, beside the covering too where sidelights stay bare."""
+    figures = line["figures"]
+    key = "light_closed_opening" if "light_closed_opening" in figures else "light_closed"
+    return float(figures[key]["value"])
+
+
+def view_when_closed(line: Line) -> float:
+    """Return the view that is left when closed, beside the covering too where sidelights stay bare."""
+    figures = line["figures"]
+    key = "view_closed_opening" if "view_closed_opening" in figures else "view_closed"
+    return float(figures[key]["value"])
+
+
 def clear_glass(line: Line) -> float:
     """Return the visible glass when open, 0 where the family does not fit."""
     return 0.0 if line["refusal"] else line["figures"]["visible_glass_open"]["value"]

@@ -29,6 +29,14 @@ def fixed_kind(name: str, material: str) -> Kind:
 
 
 KINDS: dict[str, Kind] = {
+    "leaf": fixed_kind("the leaf itself", "leaf"),
+    "other-leaf": fixed_kind("the other leaf", "leaf"),
+    "other-covering": fixed_kind("the other leaf's covering", "leaf"),
+    "sidelight": fixed_kind("the sidelight", "leaf"),
+    "head": fixed_kind("the head of the opening", "leaf"),
+    "casing": fixed_kind("the casing", "leaf"),
+    "reveal": fixed_kind("the reveal", "wall"),
+    "own-wall": fixed_kind("the wall beside the door", "wall"),
     "stile": fixed_kind("the leaf's own edge", "leaf"),
     "rail": fixed_kind("the leaf's rail", "leaf"),
     "astragal": fixed_kind("the astragal", "leaf"),
@@ -37,7 +45,6 @@ KINDS: dict[str, Kind] = {
     "muntin": fixed_kind("the muntin", "muntin"),
     "hinge": fixed_kind("the hinge", "hinge"),
     "stop": fixed_kind("the door stop", "leaf"),
-    "casing": fixed_kind("the casing", "wall"),
     "wall": fixed_kind("the wall", "wall"),
     "side-wall": fixed_kind("the side wall", "wall"),
     "ceiling": fixed_kind("the ceiling", "wall"),
