@@ -13,9 +13,9 @@ from configurator.catalog.suggest import what_to_write
 from configurator.kernel.position import closed_position, open_position, position_at
 from configurator.kernel.resolve import full_choices, resolve
 from configurator.kernel.shapes import Door, Family, Position
-from configurator.site.build import NotASite
 
 Thing = TypeVar("Thing")
+VIEWS = ("elevation", "section", "plan", "sheet")
 
 
 class Configuration(NamedTuple):
@@ -35,8 +35,8 @@ def plain_errors() -> Iterator[None]:
         for problem in found.problems:
             click.echo(str(problem), err=True)
         raise click.exceptions.Exit(1) from None
-    except (NotASite, OSError) as error:
-        taken = isinstance(error, OSError) and error.errno == EADDRINUSE
+    except OSError as error:
+        taken = error.errno == EADDRINUSE
         raise click.ClickException("that port is taken; name another with --port" if taken else str(error)) from None
 
 

@@ -1,14 +1,11 @@
-"""The commands: each says whom to call."""
+"""The commands: each says whom to call, and imports what it alone needs, so that none waits for what others use."""
 
 from pathlib import Path
 
 import click
 
-from configurator import asked, local, paper, report
-from configurator.catalog.starter import copy_starter
+from configurator import asked
 from configurator.places import CONTENT
-from configurator.site import build as build_site
-from configurator.site import serve as serve_site
 
 FOLDER = click.Path(path_type=Path, file_okay=False)
 PRESENT = click.Path(path_type=Path, file_okay=False, exists=True)
@@ -35,6 +32,8 @@ def build(content: Path, out: Path) -> None:
 
     Example: astragal build my-showroom public
     """
+    from configurator.site.mkdocs.build import build as build_site
+
     with asked.plain_errors():
         build_site(content, out)
     click.echo(f"Built {out}: open {out / 'index.html'}, or put the folder on any web space.")
@@ -60,8 +59,11 @@ def serve(content: Path, port: int) -> None:
 
     Example: astragal serve my-showroom --port 8080
     """
+    from configurator.local import HOST
+    from configurator.site.mkdocs.serve import serve as serve_site
+
     with asked.plain_errors():
-        serve_site(content, local.HOST, port)
+        serve_site(content, HOST, port)
 
 
 @main.command()
@@ -72,6 +74,9 @@ def demo(show: bool, port: int) -> None:
 
     Example: astragal demo --open
     """
+    from configurator import local
+    from configurator.site.mkdocs.build import build as build_site
+
     out = Path("site_demo")
     with asked.plain_errors():
         server = local.folder_server(out, port) if show else None
@@ -108,6 +113,8 @@ def fit(
     Examples: astragal fit --door garden-pair --family cellular-shade --choice lift=motor-wired
               astragal fit --all --csv > fits.csv
     """
+    from configurator import report
+
     if everything != as_csv:
         raise click.UsageError("--all and --csv go together.")
     if everything and (door or family or choices or at or as_json):
@@ -125,7 +132,7 @@ def fit(
 @with_door
 @with_family
 @with_choices
-@click.option("--view", type=click.Choice(list(paper.VIEWS)), default="elevation", show_default=True)
+@click.option("--view", type=click.Choice(asked.VIEWS), default="elevation", show_default=True)
 @click.option("--at", type=asked.At(), default="closed", show_default=True, help="open, closed or a share.")
 @click.option("-o", "--out", type=click.Path(path_type=Path, dir_okay=False), required=True, help=".svg or .png")
 @with_units
@@ -138,6 +145,8 @@ def draw(
     \b
     Example: astragal draw --door garden-pair --family cellular-shade --view section --at 0.35 -o section.svg
     """
+    from configurator import paper
+
     catalog = asked.catalog(content)
     wanted = asked.configuration(catalog, door, family, choices)
     with asked.plain_errors():
@@ -152,6 +161,8 @@ def new(folder: Path) -> None:
 
     Example: astragal new my-showroom
     """
+    from configurator.catalog.starter import copy_starter
+
     with asked.plain_errors():
         copy_starter(folder)
     click.echo(f"Started {folder}. Change its YAML files, then: astragal serve {folder}")

@@ -6,7 +6,6 @@ import click
 
 from configurator.asked import Configuration, place
 from configurator.catalog import Catalog
-from configurator.drawing.png import to_png
 from configurator.drawing.svg import to_svg
 from configurator.kernel.answer import ask
 from configurator.kernel.message import ENGLISH, is_said, say
@@ -18,7 +17,7 @@ from configurator.kernel.views.section import section_of
 from configurator.kernel.views.sheet import sheet_of
 from configurator.kernel.views.subject import subject
 
-VIEWS = {"elevation": elevation_of, "section": section_of, "plan": plan_of, "sheet": sheet_of}
+DRAW = {"elevation": elevation_of, "section": section_of, "plan": plan_of, "sheet": sheet_of}
 PNG_WIDTH = 1600
 
 
@@ -31,7 +30,7 @@ def drawn(catalog: Catalog, asked: Configuration, view: str, at: str, units: str
     if is_said(refusal):
         raise click.ClickException(say(refusal, ENGLISH, units))
     given = subject(*asked, place(asked, at), catalog.household)
-    return VIEWS[view](drafted(asked.door, given, units))
+    return DRAW[view](drafted(asked.door, given, units))
 
 
 def write(drawing: Drawing, out: Path) -> None:
@@ -44,6 +43,9 @@ def write(drawing: Drawing, out: Path) -> None:
     if out.suffix == ".svg":
         out.write_text(to_svg(drawing), encoding="utf-8")
     elif out.suffix == ".png":
+        # Pillow is slow to load, and nothing but a bitmap needs it.
+        from configurator.drawing.png import to_png
+
         out.write_bytes(to_png(drawing, PNG_WIDTH))
     else:
         raise click.BadParameter(f"'{out}' ends neither in .svg nor in .png", param_hint="--out")

@@ -28,7 +28,7 @@ def catalog() -> Catalog:
 def built_once(factory: pytest.TempPathFactory, name: str, content: Callable[[Path], Path]) -> Path:
     """Return the folder with a site, built by whichever of the run's workers comes first; the others wait for it."""
     # Imported here, so that a kernel's test runs while the site is being rebuilt.
-    from configurator.site import build
+    from configurator.site.mkdocs.build import build
 
     own = factory.getbasetemp()
     shared = own.parent if "PYTEST_XDIST_WORKER" in os.environ else own

@@ -17,7 +17,12 @@ MAY_IMPORT = {
     "browser": {"catalog", "kernel"},
     "site": {"browser", "catalog", "drawing", "kernel", "places"},
 }
+# The rooms within the site: each may know those before it.
+WITHIN_SITE = ["answers", "site_page", "face", "house", "drawings", "kinds", "mkdocs"]
 KERNEL_MAY_USE = {"math", "typing", "collections.abc"}
+# Names that tools look for; and those of two rooms that are told apart where they are used.
+GIVEN_NAMES = {"__init__.py", "__main__.py", "conftest.py", "theme.css", "tokens.yaml"}
+SHARED_NAMES = {"check.py", "reach.py", "shapes.py", "words.py"}
 TOP = {"README.md", "DEVELOPERS.md", "pyproject.toml", "configurator", "content", "themes", "tests", "site_demo"}
 
 
@@ -32,10 +37,16 @@ def imported(file: Path) -> Iterator[str]:
             yield from (f"{node.module}.{name.name}" for name in node.names if node.module == "configurator")
 
 
-def rooms_entered(file: Path) -> set[str]:
-    """Return the rooms, and the files beside them, from which a file imports."""
-    parts = [name.split(".") for name in imported(file)]
-    return {part[1] for part in parts if part[0] == "configurator" and len(part) > 1}
+def rooms_entered(file: Path, house: str = "configurator") -> set[str]:
+    """Return the rooms of a package, and the files beside them, from which a file imports."""
+    within = f"{house}."
+    return {name.removeprefix(within).split(".")[0] for name in imported(file) if name.startswith(within)}
+
+
+def listed() -> list[Path]:
+    """Return every file that is kept, by its path from the top."""
+    told = subprocess.run(["git", "ls-files"], cwd=ROOT, capture_output=True, text=True, check=True).stdout
+    return [Path(line) for line in told.splitlines()]
 
 
 def own_names(file: Path) -> list[str]:
@@ -61,6 +72,35 @@ def test_a_room_imports_only_what_lies_to_its_left(room: str) -> None:
     assert strays == {}
 
 
+@pytest.mark.parametrize("room", WITHIN_SITE)
+def test_a_room_of_the_site_imports_only_those_before_it(room: str) -> None:
+    place = PACKAGE / "site" / room
+    files = place.rglob("*.py") if place.is_dir() else [place.with_suffix(".py")]
+    may = set(WITHIN_SITE[: WITHIN_SITE.index(room) + 1])
+    assert {file.name: stray for file in files if (stray := rooms_entered(file, "configurator.site") - may)} == {}
+
+
+def test_every_part_of_the_site_has_its_place_in_the_order() -> None:
+    within = list((PACKAGE / "site").iterdir())
+    parts = {part.stem for part in within if part.suffix == ".py" or (part / "__init__.py").exists()}
+    assert parts - {"__init__"} == set(WITHIN_SITE)
+
+
+def test_mkdocs_is_known_in_one_room_only() -> None:
+    knowing = {
+        file.relative_to(PACKAGE).parts[:2]
+        for file in PACKAGE.rglob("*.py")
+        if any(name.split(".")[0] == "mkdocs" for name in imported(file))
+    }
+    assert knowing == {("site", "mkdocs")}
+
+
+def test_a_file_s_name_tells_its_room() -> None:
+    names = Counter(path.name for path in listed() if path.parts[0] != "site_demo")
+    shared = {name for name, times in names.items() if times > 1 and name.endswith((".py", ".css", ".js", ".yaml"))}
+    assert shared - GIVEN_NAMES <= SHARED_NAMES
+
+
 def test_the_kernel_uses_nothing_but_arithmetic_and_types() -> None:
     strays = {
         (file.name, name)
@@ -78,6 +118,5 @@ def test_a_kernel_name_is_defined_once() -> None:
 
 
 def test_nothing_strays_to_the_top_of_the_house() -> None:
-    listed = subprocess.run(["git", "ls-files"], cwd=ROOT, capture_output=True, text=True, check=True).stdout
-    tops = {line.split("/")[0] for line in listed.splitlines()}
+    tops = {path.parts[0] for path in listed()}
     assert {top for top in tops if not top.startswith(".")} <= TOP

@@ -4,6 +4,8 @@ import csv
 import json
 import re
 import shlex
+import subprocess
+import sys
 from collections.abc import Callable
 from io import StringIO
 from pathlib import Path
@@ -13,12 +15,15 @@ import pytest
 from click.testing import CliRunner, Result
 from PIL import Image
 
+from configurator.asked import VIEWS
 from configurator.catalog import Catalog
 from configurator.cli import main
 from configurator.kernel.answer import ask, ruled_out
 from configurator.local import folder_server
+from configurator.paper import DRAW
 from configurator.places import CONTENT
 
+ROOT = Path(__file__).resolve().parent.parent
 FIGURES = {
     "order_width",
     "order_height",
@@ -121,6 +126,18 @@ def test_fit_as_json_has_every_promised_key(run: Run, fitting: list[str]) -> Non
     assert told["verdicts"]["pass_through"]["state"] in ("clears", "guide by hand", "blocked")
     assert set(told["pieces"]) == {"door", "open", "closed", "at"}
     assert all(set(piece) == PIECE for pieces in told["pieces"].values() for piece in pieces)
+
+
+def test_fit_tells_what_would_fix_what_does_not_clear(run: Run) -> None:
+    asked = ("fit", "--door", "garden-pair", "--family", "banded-shade")
+    told = json.loads(run(*asked, "--json").stdout)["fixes"]
+    opened = next(fix for fix in told if fix["picks"] == {"head": "open"})
+    assert (opened["mends"], opened["state"], opened["numbers"]) == ("pass_through", "clears", {})
+    assert opened["changes"]["projection"] < 0
+    assert f"What would fix it: {opened['text']}" in run(*asked).stdout
+    again = json.loads(run(*asked, "--choice", "head=open", "--json").stdout)
+    assert again["verdicts"]["pass_through"]["state"] == "clears"
+    assert [fix for fix in again["fixes"] if fix["mends"] == "pass_through"] == []
 
 
 def test_a_verdict_that_does_not_clear_says_where(run: Run, catalog: Catalog) -> None:
@@ -246,3 +263,28 @@ def test_a_taken_port_is_said_plainly_before_anything_is_built(
     assert told.exit_code == 1
     assert told.stderr == "Error: that port is taken; name another with --port\n"
     assert list(tmp_path.iterdir()) == []
+
+
+# What only some commands need, and is slow to load.
+HEAVY = {"PIL", "jinja2", "markdown", "mkdocs", "svgwrite", "tree_sitter"}
+LOADED = "import sys; from configurator.cli import main; main(sys.argv[1:], standalone_mode=False); print(*sys.modules)"
+
+
+@pytest.mark.parametrize(
+    ("arguments", "needed"),
+    [
+        ("check", set()),
+        ("fit --door garden-pair --family cellular-shade", set()),
+        ("draw --door garden-pair --family cellular-shade -o it.svg", {"svgwrite"}),
+        ("new mine", set()),
+    ],
+)
+def test_a_command_loads_only_what_it_needs(arguments: str, needed: set[str], tmp_path: Path) -> None:
+    command = [sys.executable, "-c", LOADED, *arguments.split()]
+    told = subprocess.run(command, cwd=tmp_path, env={"PYTHONPATH": str(ROOT)}, capture_output=True, text=True)
+    assert told.returncode == 0, told.stderr
+    assert HEAVY & set(told.stdout.splitlines()[-1].split()) == needed
+
+
+def test_the_views_that_are_offered_are_those_that_can_be_drawn() -> None:
+    assert list(DRAW) == list(VIEWS)

@@ -3,49 +3,36 @@
 import re
 import subprocess
 import sys
+import tarfile
 import tomllib
 import zipfile
 from pathlib import Path
 
-import pytest
-
-from configurator.catalog import Catalog
-from configurator.kernel.answer import ask
-from configurator.kernel.mechanisms import MECHANISMS
-from configurator.kernel.position import position_at
-from configurator.kernel.scene import scene
+from trove_classifiers import classifiers
 
 ROOT = Path(__file__).resolve().parent.parent
+PROJECT = tomllib.loads((ROOT / "pyproject.toml").read_text(encoding="utf-8"))["project"]
 GUIDE = (ROOT / "DEVELOPERS.md").read_text(encoding="utf-8")
 
 
 def test_the_guide_gives_a_reason_for_every_package() -> None:
-    project = tomllib.loads((ROOT / "pyproject.toml").read_text(encoding="utf-8"))["project"]
-    listed = [*project["dependencies"], *project["optional-dependencies"]["test"]]
+    listed = [*PROJECT["dependencies"], *PROJECT["optional-dependencies"]["test"]]
     reasons = GUIDE.split("## Why each package is here")[1].lower()
     names = [re.split("[<>=~]", name)[0].lower() for name in listed]
     assert [name for name in names if not re.search(rf"\b{name}\b", reasons)] == []
 
 
-def test_the_guides_mechanism_works_as_printed(catalog: Catalog, monkeypatch: pytest.MonkeyPatch) -> None:
-    code = GUIDE.split("```python\n")[1].split("```")[0]
-    made: dict[str, object] = {}
-    exec(compile(code, "DEVELOPERS.md", "exec"), made)
-    monkeypatch.setitem(MECHANISMS, "drop-cloth", {"pieces": made["drop_cloth"], "takes": made["DROP_CLOTH_TAKES"]})
-    family = next(family for family in catalog.families.values() if family["mechanism"] == "accordion")
-    family = family | {"mechanism": "drop-cloth", "numbers": family["numbers"] | {"cloth_depth": 2.0}}
-    door = catalog.doors["garden-pair"]
-    answer = ask(door, family, {}, catalog.household)
-    assert answer["figures"]["visible_glass_open"]["value"] > answer["figures"]["visible_glass_closed"]["value"]
-    halfway = scene(door, family, {}, position_at(family["numbers"], 0.5))
-    assert {piece["kind"] for piece in halfway["covering"]} == {"headrail", "fabric"}
+def made(kind: str, folder: Path) -> Path:
+    """Return the ``wheel`` or ``sdist`` of the project, built into a folder."""
+    build = [sys.executable, "-m", "hatchling", "build", "-t", kind, "-d", str(folder)]
+    subprocess.run(build, cwd=ROOT, check=True, capture_output=True)
+    return next(file for file in folder.iterdir() if file.suffix in (".whl", ".gz"))
 
 
 def test_a_wheel_finds_its_own_content_and_themes(tmp_path: Path) -> None:
-    build = [sys.executable, "-m", "hatchling", "build", "-t", "wheel", "-d", str(tmp_path)]
-    subprocess.run(build, cwd=ROOT, check=True, capture_output=True)
     unpacked = tmp_path / "unpacked"
-    zipfile.ZipFile(next(tmp_path.glob("*.whl"))).extractall(unpacked)
+    zipfile.ZipFile(made("wheel", tmp_path)).extractall(unpacked)
+    assert (unpacked / "configurator" / "py.typed").is_file()
     told = subprocess.run(
         [sys.executable, "-c", "from configurator.cli import main; main(['check'])"],
         cwd=tmp_path,
@@ -55,3 +42,24 @@ def test_a_wheel_finds_its_own_content_and_themes(tmp_path: Path) -> None:
     )
     assert told.returncode == 0, told.stderr
     assert str(unpacked) in told.stdout
+
+
+def test_an_sdist_carries_what_is_kept_and_no_cache(tmp_path: Path) -> None:
+    cached = ROOT / "tests" / ".cache" / "kept"
+    cached.parent.mkdir(exist_ok=True)
+    cached.touch()
+    with tarfile.open(made("sdist", tmp_path)) as packed:
+        names = {name.partition("/")[2] for name in packed.getnames()}
+    assert {"README.md", "configurator/cli.py", "tests/conftest.py", "content/showroom.yaml"} <= names
+    assert [name for name in names if {".cache", "__pycache__"} & {*Path(name).parts}] == []
+
+
+def test_the_project_is_described_in_the_index_s_own_words() -> None:
+    assert [word for word in PROJECT["classifiers"] if word not in classifiers] == []
+
+
+def test_what_a_new_main_version_may_break_is_bounded() -> None:
+    bounded = [re.split("[<>]", name)[0] for name in PROJECT["dependencies"] if "<" in name]
+    reasons = GUIDE.split("## Why each package is here")[1]
+    told = next(line for line in reasons.splitlines() if line.startswith("Bounded from above"))
+    assert [name for name in bounded if name not in told] == []

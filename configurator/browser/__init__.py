@@ -1,7 +1,8 @@
 """The kernel as JavaScript, the catalog as JSON and the links that carry a configuration."""
 
 from configurator.browser.catalog_json import catalog_json
+from configurator.browser.declarations import kernel_declarations
 from configurator.browser.script import catalog_js, configurator_js
 from configurator.browser.translate import kernel_js
 
-__all__ = ["catalog_js", "catalog_json", "configurator_js", "kernel_js"]
+__all__ = ["catalog_js", "catalog_json", "configurator_js", "kernel_declarations", "kernel_js"]

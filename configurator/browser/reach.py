@@ -1,8 +1,27 @@
-"""What of the kernel a script needs, and names that are right wherever they are used."""
+"""What of the kernel a script needs."""
 
 import ast
 
 from configurator.browser.dialect import defined
+
+
+class WithoutTables(ast.NodeTransformer):
+    """Leaves nothing of the tables of what a mechanism takes, which only the catalog reads."""
+
+    def visit_Name(self, node: ast.Name) -> ast.expr:
+        """Put an empty table for one that is mentioned."""
+        return ast.Dict([], []) if is_table(node.id) else node
+
+
+def without_tables(statements: list[ast.stmt]) -> list[ast.stmt]:
+    """Return the statements without such tables."""
+    kept = [node for node in statements if not any(is_table(name) for name in defined(node))]
+    return [WithoutTables().visit(node) for node in kept]
+
+
+def is_table(name: str) -> bool:
+    """Return whether a constant is such a table."""
+    return name.endswith("_TAKES")
 
 
 def reached(statements: list[ast.stmt], entries: list[str]) -> list[ast.stmt]:
@@ -21,16 +40,3 @@ def reached(statements: list[ast.stmt], entries: list[str]) -> list[ast.stmt]:
 def names_in(statement: ast.stmt) -> set[str]:
     """Return every name that a statement mentions."""
     return {node.id for node in ast.walk(statement) if isinstance(node, ast.Name)}
-
-
-def part_comprehensions(function: ast.FunctionDef) -> None:
-    """Give comprehensions names of their own, as they do in Python but not in PScript."""
-    count = 0
-    for node in reversed(list(ast.walk(function))):
-        if isinstance(node, ast.ListComp):
-            count += 1
-            own = {name.id for loop in node.generators for name in ast.walk(loop.target) if isinstance(name, ast.Name)}
-            outside = {id(name) for name in ast.walk(node.generators[0].iter)}
-            for name in ast.walk(node):
-                if isinstance(name, ast.Name) and name.id in own and id(name) not in outside:
-                    name.id = f"{name.id}_{count}"

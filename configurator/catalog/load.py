@@ -6,7 +6,6 @@ from typing import TypeVar
 
 from pydantic import BaseModel
 
-from configurator.catalog.check import check
 from configurator.catalog.cross_door import cross_check_door
 from configurator.catalog.cross_family import cross_check_family
 from configurator.catalog.cross_handle import cross_check_handle
@@ -23,6 +22,7 @@ from configurator.catalog.schema.door import DoorFile
 from configurator.catalog.schema.family import FamilyFile
 from configurator.catalog.schema.handle import HandleFile
 from configurator.catalog.schema.showroom import Showroom
+from configurator.catalog.schema_check import check
 from configurator.catalog.sources import Source, lift_sources
 from configurator.catalog.theme import check_theme
 from configurator.kernel.shapes import Door, Family, Handle, Household

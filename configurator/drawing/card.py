@@ -6,7 +6,7 @@ from typing import NamedTuple, cast
 
 from PIL import Image, ImageDraw, ImageFont
 
-from configurator.drawing.palette import colours
+from configurator.drawing.drawing_palette import colours
 from configurator.drawing.png import Colour, Sheet, is_annotation, put, rgb
 from configurator.kernel.shapes import Drawing, Mark
 

@@ -10,7 +10,7 @@ from typing import NamedTuple
 
 from PIL import Image, ImageDraw, ImageFont
 
-from configurator.drawing.palette import PAPER_WEIGHTS, STYLE_SHEET, colours, dashes, paper_scale
+from configurator.drawing.drawing_palette import PAPER_WEIGHTS, STYLE_SHEET, colours, dashes, paper_scale
 from configurator.kernel.shapes import Drawing, Mark
 
 OVERSAMPLING = 3

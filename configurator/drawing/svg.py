@@ -5,7 +5,7 @@ from svgwrite.container import SVG, Style
 from svgwrite.path import Path as SvgPath
 from svgwrite.text import Text
 
-from configurator.drawing.palette import paper_scale, standalone_style
+from configurator.drawing.drawing_palette import paper_scale, standalone_style
 from configurator.kernel.shapes import Drawing, Mark
 
 # Of a drawing enlarged to less than this scale, hundredths of a millimetre show.

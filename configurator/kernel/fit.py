@@ -1,7 +1,6 @@
 """A covering hung on a door: its pieces at a position."""
 
 from configurator.kernel.mechanisms import MECHANISMS
-from configurator.kernel.mount.hold_down import hold_down_pieces
 from configurator.kernel.shapes import Fit, Piece, Position
 
 
@@ -18,7 +17,10 @@ def pieces_at(fit: Fit, place: Position) -> list[Piece]:
 def made_at(fit: Fit, place: Position) -> list[Piece]:
     """Return the pieces of a fit whose size is still being found."""
     pieces = MECHANISMS[fit["family"]["mechanism"]]["pieces"](fit, place)
-    pieces.extend(hold_down_pieces(fit))
+    for fixing in fit["fixings"]:
+        # Brackets, holders and screws lie behind or within what they hold; only these stand on their own.
+        if fixing["piece"]["kind"] == "hold-down":
+            pieces.append(fixing["piece"])
     return pieces
 
 

@@ -4,7 +4,7 @@ from configurator.kernel.door.hardware import handle_pieces
 from configurator.kernel.door.leaf import leaf_pieces, leaf_width
 from configurator.kernel.door.opening import across_pair, has_passive, opening_hardware, opening_pieces
 from configurator.kernel.fit import over_opening, pieces_at
-from configurator.kernel.mount.hung import dresses_both, other_leaf
+from configurator.kernel.mount.hung import dressed_leaves
 from configurator.kernel.pieces import mirrored
 from configurator.kernel.shapes import Door, Fit, Piece, Position, Scene
 
@@ -38,13 +38,14 @@ def leaf_spans(door: Door) -> list[list[float]]:
     return spans
 
 
-def covering_scene(fit: Fit, place: Position) -> list[Piece]:
-    """Return the covering on every leaf that it dresses; nothing where it cannot go on the door."""
+def covering_scene(leaves: list[Fit], place: Position) -> list[Piece]:
+    """Return the coverings of the given leaves, the active one first; nothing where one cannot go on its leaf."""
+    door = leaves[0]["door"]
     pieces: list[Piece] = []
-    pieces.extend(pieces_at(fit, place))
-    if dresses_both(fit):
-        pieces.extend([across_pair(fit["door"], piece) for piece in pieces_at(other_leaf(fit), place)])
-    return turned(fit["door"], pieces)
+    pieces.extend(pieces_at(leaves[0], place))
+    for other in leaves[1:]:
+        pieces.extend([across_pair(door, piece) for piece in pieces_at(other, place)])
+    return turned(door, pieces)
 
 
 def scene_at(fit: Fit, place: Position) -> Scene:
@@ -52,7 +53,7 @@ def scene_at(fit: Fit, place: Position) -> Scene:
     door = fit["door"]
     return {
         "door": door_scene(door),
-        "covering": covering_scene(fit, place),
+        "covering": covering_scene(dressed_leaves(fit), place),
         "leaf_x": leaf_spans(door),
         "legs": fit["legs"],
     }

@@ -3,7 +3,7 @@
 from collections.abc import Callable, Iterable
 from functools import cached_property
 from pathlib import Path
-from typing import Any
+from typing import TypedDict
 
 from configurator.browser.catalog_json import page_catalog
 from configurator.browser.link import encode
@@ -15,28 +15,25 @@ from configurator.drawing import room
 from configurator.drawing.photo import widths_of
 from configurator.kernel.answer import ask, ruled_out
 from configurator.kernel.message import ENGLISH, say
-from configurator.kernel.shapes import Answer, Door, Family, Message
-from configurator.site import schema
+from configurator.kernel.mount.hung import hung
+from configurator.kernel.remedy.fixes import fixes
+from configurator.kernel.shapes import Answer, Door, Family, Fix, Message
 from configurator.site.answers import Answers, Kept, digest
-from configurator.site.guides import is_guide
-from configurator.site.photos import Photo, logo_markup, photographs
-from configurator.site.sitepage import SitePage, way_up
-from configurator.site.themes import template_folders, theme_opens_with
+from configurator.site.face.photos import Photo, logo_markup, photographs
+from configurator.site.face.themes import template_folders, theme_opens_with
+from configurator.site.site_page import SitePage
 
-MENU = (
-    ("coverings/index.html", "Coverings", "coverings/"),
-    ("doors/index.html", "Doors", "doors/"),
-    ("measure.html", "Measure", "measure.html"),
-    ("guides/index.html", "Guides", "guides/"),
-    ("try.html", "Your door", "try.html"),
-)
-SMALL_MENU = (
-    {"url": "guides/safety-for-children.html", "name": "Safety for children"},
-    {"url": "imprint.html", "name": "Imprint"},
-    {"url": "privacy.html", "name": "Privacy"},
-)
 ROOM = "room"
 OWN_CARD = "cards/showroom.png"
+
+
+class HeroPhoto(TypedDict):
+    """The picture that a first page opens with: its name, the widths it comes in, and its size in pixels."""
+
+    name: str
+    widths: list[int]
+    width: int
+    height: int
 
 
 class House:
@@ -72,11 +69,6 @@ class House:
         return written.rstrip("/") + "/" if written else ""
 
     @property
-    def guides(self) -> list[SitePage]:
-        """The guides among the Markdown pages, by their names."""
-        return [page for page in self.markdown.values() if is_guide(page.url)]
-
-    @property
     def logo(self) -> Path | None:
         """The showroom's logo, where it has one."""
         written = self.showroom.theme.logo
@@ -98,8 +90,8 @@ class House:
         return theme_opens_with(self.showroom.theme.name) == ROOM and ROOM not in self.photos
 
     @property
-    def hero_photo(self) -> dict[str, Any] | None:
-        """The picture that the first page opens with: its name, its widths and its size; None for a drawing."""
+    def hero_photo(self) -> HeroPhoto | None:
+        """The picture that the first page opens with; None for a drawing."""
         if theme_opens_with(self.showroom.theme.name) != ROOM:
             return None
         own = self.photos.get(ROOM)
@@ -144,6 +136,11 @@ class House:
         """Return the options that the door rules out, with the reason: choice id to option id to reason."""
         return self.once(lambda: ruled_out(door, family, {}), "ruled out", door, family)
 
+    def fixes(self, door: Door, family: Family) -> list[Fix]:
+        """Return what mends what does not clear of a family with its preset choices on a door."""
+        household = self.catalog.household
+        return self.once(lambda: fixes(hung(door, family, {}), household), "fixes", door, family, household)
+
     def door_name(self, door: Door) -> str:
         """Return a door's name as it stands in the middle of a sentence."""
         return f"the {door['name'][0].lower()}{door['name'][1:]}"
@@ -161,48 +158,3 @@ class House:
     def stock(self) -> Stock:
         """What links to the configurator refer to."""
         return page_catalog(self.catalog)
-
-    def head(self, page: SitePage) -> dict[str, Any]:
-        """Return what a page says of itself to browsers and search engines."""
-        card = page.card or OWN_CARD
-        crumbs = schema.breadcrumbs(page.crumbs, page.title, page.url, self.address)
-        name = self.showroom.name
-        return {
-            "title": name if page.url == "index.html" else f"{page.title} · {name}",
-            "description": page.description,
-            "canonical": self.address + page.url if self.address and page.listed else "",
-            "card": (self.address or way_up(page.url)) + card,
-            "listed": page.listed,
-            "schema": schema.script_text([*page.schema, crumbs]),
-        }
-
-    @property
-    def small_menu(self) -> list[dict[str, str]]:
-        """The menu at a page's foot, of those Markdown pages that the content has."""
-        urls = {page.url for page in self.markdown.values()}
-        return [entry for entry in SMALL_MENU if entry["url"] in urls]
-
-    def menu(self, url: str) -> list[dict[str, Any]]:
-        """Return the main menu as it stands on a page."""
-        return [
-            {
-                "url": to,
-                "name": name,
-                "lead": to == "try.html",
-                "here": "page" if url == to else "true" if url.startswith(under) else "",
-            }
-            for to, name, under in MENU
-        ]
-
-    def common(self, page: SitePage) -> dict[str, Any]:
-        """Return what every template is given."""
-        return {
-            "root": way_up(page.url),
-            "head": self.head(page),
-            "kind": page.template.removesuffix(".html"),
-            "trail": page.crumbs,
-            "showroom": self.showroom,
-            "menu": self.menu(page.url),
-            "small_menu": self.small_menu,
-            "logo": self.logo_markup,
-        }

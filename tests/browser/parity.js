@@ -1,5 +1,6 @@
 // The browser's side of the parity test: the same questions, the answers flattened the same way.
 
+const ENGLISH = { language: "en", said: {} };
 const CRC_TABLE = Uint32Array.from({ length: 256 }, (_, n) => {
   for (let bit = 0; bit < 8; bit++) n = n & 1 ? 0xedb88320 ^ (n >>> 1) : n >>> 1;
   return n;
@@ -36,22 +37,23 @@ function asked(one) {
   const { door, choices, place, household, units } = one;
   const family = catalog.families[one.family];
   const answer = kernel.ask(door, family, choices, household);
-  const scene = kernel.scene(door, family, choices, place);
-  const names = { family: family.name, door: door.name, place: kernel.place_words(answer, place) };
+  const fit = kernel.hung(door, family, choices);
+  const scene = kernel.scene_at(fit, place);
+  const names = { family: family.name, door: door.name, place: kernel.place_words(answer.legs, place) };
   const state = { units, active: 0, household, configurations: [{ door, family: family.id, choices, place }] };
   const link = kernel.encode(state, catalog);
   const told = {
     answer,
     scene,
     views: one.views.map((view) => kernel[`${view}_of`](kernel.drafted(door, { scene, answer, names }, units))),
-    moment: kernel.moment(door, family, choices, place),
-    said: Object.values(answer.figures).map((figure) => kernel.say_working(figure, units)),
+    moment: kernel.moment(fit, place),
+    said: Object.values(answer.figures).map((figure) => kernel.say_working(figure, ENGLISH, units)),
     link,
     opened: kernel.decode(link, catalog),
   };
   if (one.thorough) {
     told.ruled_out = kernel.ruled_out(door, family, choices);
-    told.pieces = kernel.answer_pieces(door, family, choices, place);
+    told.pieces = kernel.asked_scene(fit, place);
     const { elevation_of, section_of, plan_of, sheet_of, subject } = kernel;
     const draft = kernel.drafted(door, subject(door, family, choices, place, household), units);
     told.drawn = [elevation_of, section_of, plan_of, sheet_of].map((draw) => draw(draft));

@@ -21,9 +21,10 @@ from configurator.browser.link import decode, encode
 from configurator.browser.link.shapes import State, Stock
 from configurator.catalog import Catalog, load
 from configurator.kernel.answer import ask, ruled_out
+from configurator.kernel.message import ENGLISH, say_working
 from configurator.kernel.moment import moment
-from configurator.kernel.say import say_working
-from configurator.kernel.scene import answer_pieces, scene
+from configurator.kernel.mount.hung import hung
+from configurator.kernel.scene import asked_scene, scene_at
 from configurator.kernel.views.detail import detail_handle_of, detail_head_of
 from configurator.kernel.views.draft import drafted
 from configurator.kernel.views.elevation import elevation_of
@@ -31,7 +32,7 @@ from configurator.kernel.views.plan import plan_of
 from configurator.kernel.views.section import section_of
 from configurator.kernel.views.sheet import sheet_of
 from configurator.kernel.views.subject import subject
-from configurator.kernel.views.words import place_words
+from configurator.kernel.whereabouts import place_words
 from configurator.places import CONTENT
 from tests.cases import Case, seeded_case
 
@@ -58,22 +59,23 @@ def asked(case: Case, stock: Stock, views: list[str], thorough: bool) -> dict[st
     door, family, choices, place = case["door"], case["family"], case["choices"], case["place"]
     household, units = case["household"], case["units"]
     answer = ask(door, family, choices, household)
-    view = scene(door, family, choices, place)
-    names = {"family": family["name"], "door": door["name"], "place": place_words(answer, place)}
+    fit = hung(door, family, choices)
+    view = scene_at(fit, place)
+    names = {"family": family["name"], "door": door["name"], "place": place_words(answer["legs"], place)}
     draft = drafted(door, {"scene": view, "answer": answer, "names": names}, units)
     link = encode(state_of(case), stock)
     told: dict[str, Any] = {
         "answer": answer,
         "scene": view,
         "views": [VIEWS[name](draft) for name in views],
-        "moment": moment(door, family, choices, place),
-        "said": [say_working(figure, units) for figure in answer["figures"].values()],
+        "moment": moment(fit, place),
+        "said": [say_working(figure, ENGLISH, units) for figure in answer["figures"].values()],
         "link": link,
         "opened": decode(link, stock),
     }
     if thorough:
         told["ruled_out"] = ruled_out(door, family, choices)
-        told["pieces"] = answer_pieces(door, family, choices, place)
+        told["pieces"] = asked_scene(fit, place)
         whole = drafted(door, subject(door, family, choices, place, household), units)
         told["drawn"] = [draw(whole) for draw in DRAWN]
     return told

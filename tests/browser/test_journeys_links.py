@@ -65,7 +65,7 @@ def test_back_and_forward_go_step_by_step(page: Page, catalog: Catalog) -> None:
     assert said(page, "Bottom rail") == "35 % down"
     expect(page.get_by_role("radio", name="Millimetres")).to_be_checked()
     page.go_forward()
-    assert said(page, "Bottom rail") == "all the way down"
+    assert said(page, "Bottom rail") == "lowered"
     page.go_forward()
     assert fragment_now(page) == last
     expect(page.get_by_role("radio", name="Inches")).to_be_checked()

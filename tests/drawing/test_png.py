@@ -4,7 +4,7 @@ import io
 
 from PIL import Image, ImageChops
 
-from configurator.drawing.palette import colours
+from configurator.drawing.drawing_palette import colours
 from configurator.drawing.png import rgb, to_image, to_png
 from tests.drawing.drawing_samples import drawn
 

@@ -5,8 +5,8 @@ import re
 import pytest
 from lxml import etree
 
-from configurator.drawing.layers import screen_svg
-from configurator.drawing.palette import STYLE_SHEET
+from configurator.drawing.drawing_palette import STYLE_SHEET
+from configurator.drawing.page_svg import screen_svg
 from configurator.drawing.svg import to_svg
 from tests.drawing.drawing_doors import DOORS
 from tests.drawing.drawing_samples import COVERINGS, VIEWS, drawn

@@ -7,6 +7,7 @@ from configurator.browser.translate import NotPortableError, kernel_sources, tra
 
 HEAD = """
 import math
+from typing import cast
 from configurator.kernel.shapes import Door, Piece
 
 
@@ -28,7 +29,7 @@ INSIDE = {
     "x = {n for n in pieces}": "a set",
     "x = {n: 1 for n in numbers}": "a dict comprehension",
     "x = sum(n for n in [1.0])": "a generator",
-    "x = {**numbers}": "** unpacking",
+    "x = dict(**numbers)": "** unpacking",
     "x = math.hypot(*pieces)": "a star",
     "x = 0 < count < 3": "a chained comparison",
     "x = pieces + pieces": "arithmetic on a list",
@@ -39,7 +40,6 @@ INSIDE = {
     "x = f'{numbers[name]}'": "as text",
     "x = f'{count / 2}'": "as text",
     "x = f'{count:03d}'": "a format spec",
-    "x = f'{{{count}}}'": "a brace",
     "x = str(math.sqrt(2))": "as text",
     "x = str(door['width'])": "as text",
     "if pieces:\n        pass": "as a condition",
@@ -49,6 +49,7 @@ INSIDE = {
     "x = pieces or [1]": "as a condition",
     "x = pieces == []": "comparing lists or dicts",
     "x = pieces[0] != pieces[1]": "comparing lists or dicts",
+    "x = count == (count > 3)": "a truth value compared",
     "x = name is 'a'": "is, other than with None",
     "x = pieces[::2]": "a slice with a step",
     "try:\n        pass\n    except ValueError:\n        pass": "try/except",
@@ -56,7 +57,7 @@ INSIDE = {
     "assert count": "assert",
     "global x": "global",
     "x = (y := 3)": "the walrus",
-    "x = lambda n=1: n": "a lambda with defaults",
+    "x = lambda n=1: n": "a default",
     "del numbers[name]": "del",
     "with name:\n        pass": "with",
     "new = 1": "the name new",
@@ -65,17 +66,15 @@ INSIDE = {
     "x = isinstance(name, str)": "isinstance()",
     "x = name.title()": ".title()",
     "x = name.split()": "split() without a separator",
-    "x = name.find('a', 2)": "find() from a place on",
-    "x = name.replace('a', 'b', 1)": "replace() of so many",
+    "x = name.find('a', 2)": "find() of 2; the dialect has find() of 1",
+    "x = name.replace('a', 'b', 1)": "replace() of 3; the dialect has replace() of 2",
     "x = door.width": "the attribute width",
     "x = math.gcd(1, 2)": "math.gcd",
     "x = len(numbers)": "len() of a dict",
     "x = max(pieces, key=len)": "the keyword argument key",
     "x = sorted(pieces, reverse=True)": "the keyword argument reverse",
     "x = sorted(pieces, key=lambda p: (p['x0'], 1))": "a list as a sort key",
-    "for n in range(len(pieces)):\n        pieces.append(pieces[n])": "changing what the range counts",
     "for n in range(count):\n        n = 3": "changing what the range counts",
-    "for pair in numbers.items():\n        pass": "items() with one name",
     "for n in pieces:\n        pass\n    else:\n        pass": "for/else",
     "x = y = 3": "two assignments in one",
     "x = {1: 2}": "a key that is not a string",
@@ -83,6 +82,33 @@ INSIDE = {
     "x = (lambda n: n)(1)": "calling a result",
     "x = 5 | 3": "BitOr",
     "match count:\n        case 1:\n            pass": "Match",
+    "x = +count": "UAdd",
+    "count @= 2": "an unportable operator",
+    "count //= 2": "an unportable operator",
+    "x, y = pieces[0], 1": "unpacking",
+    "for x, y in pieces:\n        pass": "unpacking",
+    "for n in range(3):\n        pass\n    x = n": "n beside the range that it counts",
+    "n = 1\n    for n in range(3):\n        pass": "n beside the range that it counts",
+    "for n in range(0, 9, count):\n        pass": "a range whose step is worked out",
+    "for pieces[0] in range(3):\n        pass": "a range that counts something else",
+    "for n in unheard(name):\n        pass": "nobody sees that it is a list or a dict or a str",
+    "x = name in unheard(name)": "nobody sees that it is a list or a dict or a str",
+    "x = list(unheard(name))": "nobody sees that it is a list or a dict or a str",
+    "x = unheard(name).copy()": "nobody sees that it is a list or a dict",
+    "x = sorted(['a'], key=len)": "len as a value",
+    "x = cast(Door, name)": "cast outside an annotation",
+    "x = max(1, 2, 3, 4)": "max() of 4; the dialect has max() of 1 or 2 or 3",
+    "x = max('a', name)": "max() of texts",
+    "x = name.upper(1)": ".upper() of 1; the dialect has upper() of 0",
+    "x = sum([count])": "sum(); the dialect has only abs, float",
+    "pieces.extend(numbers)": "extend() by something else than a list",
+    "x = f'{pieces}'": "as text",
+    "x = math.log(8, 2)": "math.log with a base",
+    "pieces[-1] = pieces[0]": "setting a slice, or a place from the end",
+    "pieces[1:] = pieces": "setting a slice, or a place from the end",
+    "def inner(by: float = 1) -> None:\n        pass": "a default",
+    "import math": "the dialect has no Import",
+    "class Inner(TypedDict):\n        pass": "the dialect has no ClassDef",
 }
 OUTSIDE = {
     "import json": "import json",
@@ -92,6 +118,7 @@ OUTSIDE = {
     "from configurator.kernel.pieces import box as b": "import by another name",
     "class Thing:\n    pass": "class Thing",
     "@cache\ndef f() -> None:\n    pass": "a decorator",
+    "if True:\n    pass": "If at the top of a file",
     "def Make() -> None:\n    pass": "begin with a small letter",
     "def box() -> None:\n    pass": "box is defined in configurator/kernel/other.py too",
 }
@@ -106,7 +133,18 @@ GOOD = '''
     kinds.extend(door["names"][1:])
     if len(kinds) > 0 and door["names"][0].startswith("a"):
         total = math.floor(total / 2) * 2
-    text = f"{name} {count} {len(kinds)}" + ", ".join(kinds)
+    text = f"{name} {{{count}}} {len(kinds)}" + ", ".join(kinds)
+    for n in range(len(pieces)):
+        pieces.append(pieces[n])
+    for pair in numbers.items():
+        total += pair[1]
+    for n in range(9, 0, -2):
+        total += n
+    squares = [n * n for n in range(3)]
+    places = {"first": pieces[-1]["x0"], name: max(squares)}
+    more = {**places, "second": total}
+    if "first" in more and "first" in kinds:
+        total = max([place for place in places.values()])
 '''
 
 

@@ -9,7 +9,7 @@ import pytest
 import resvg_py
 from PIL import Image
 
-from configurator.drawing.layers import screen_svg
+from configurator.drawing.page_svg import screen_svg
 from configurator.kernel.answer import ask
 from configurator.kernel.mount.hung import hung
 from configurator.kernel.scene import scene_at

@@ -8,8 +8,8 @@ from PIL import Image
 
 from configurator.catalog import ContentProblems
 from configurator.places import CONTENT
-from configurator.site import NotASite, build
 from configurator.site.answers import Answers
+from configurator.site.mkdocs.build import NotASite, build
 from tests.site.pages import pages, parsed
 
 KEPT_DOORS = ("garden-pair.yaml", "garden-door.yaml")

@@ -2,9 +2,9 @@
 
 from markupsafe import Markup
 
-from configurator.site.compare import NO_FIT
-from configurator.site.glance import at_a_glance
-from configurator.site.words import typeset_value
+from configurator.site.face.template_words import typeset_value
+from configurator.site.kinds.compare import NO_FIT
+from configurator.site.kinds.glance import at_a_glance
 
 
 def line(name: str, state: str, clear: float, out: float, light: float) -> dict[str, object]:

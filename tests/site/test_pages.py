@@ -7,7 +7,7 @@ from pathlib import Path
 
 from configurator.catalog import Catalog
 from configurator.kernel.answer import ask
-from configurator.site.fields import GROUPS
+from configurator.site.kinds.tape_fields import GROUPS
 from tests.site.pages import pages, parsed
 
 FIELDS_SCRIPT = Path(__file__).parents[2] / "themes" / "shared" / "js" / "fields.js"
@@ -139,6 +139,13 @@ def test_a_guide_holds_the_drawing_that_its_fenced_block_asks_for(demo: Path) ->
     root = parsed(demo / "guides" / "handles.html")[0]
     assert root.xpath("//figure//*[local-name()='svg']")
     assert "```" not in text(demo / "guides" / "handles.html")
+
+
+def test_a_page_of_a_covering_on_a_door_says_what_would_fix_it(demo: Path) -> None:
+    page = parsed(demo / "doors" / "garden-pair" / "banded-shade.html")[0]
+    told = [" ".join(line.xpath("string()").split()) for line in page.xpath("//*[@class='judgement']//li")]
+    assert told[0].startswith("Change head to open roll: it clears.")
+    assert "instead of" in told[0]
 
 
 def test_a_familys_page_lists_its_numbers_with_their_sources(demo: Path) -> None:

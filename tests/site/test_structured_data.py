@@ -7,8 +7,8 @@ from typing import Any
 import html5lib
 
 from configurator.catalog import Catalog
-from configurator.site.schema import breadcrumbs, business, product, script_text
-from configurator.site.sitepage import Crumb
+from configurator.site.kinds.structured_data import breadcrumbs, business, product, script_text
+from configurator.site.site_page import Crumb
 from tests.site.kinds import KINDS
 from tests.site.pages import parsed
 
@@ -53,7 +53,7 @@ def test_addresses_are_whole_once_the_public_one_is_known(catalog: Catalog) -> N
         f"{ADDRESS}doors/garden-door.html",
     ]
     assert business(catalog.showroom, ADDRESS)["url"] == ADDRESS
-    made = product("Shade", "Low.", "Window covering", "Us", f"{ADDRESS}a.html", f"{ADDRESS}a.png")
+    made = product("Shade", "Low.", "Us", f"{ADDRESS}a.html", f"{ADDRESS}a.png")
     assert (made["url"], made["image"]) == (f"{ADDRESS}a.html", f"{ADDRESS}a.png")
 
 

@@ -21,7 +21,7 @@ from configurator.catalog.contrast import (
     say_colour,
 )
 from configurator.catalog.grounds import grounds
-from configurator.site.palette import own_tokens, readable
+from configurator.site.face.site_palette import own_tokens, readable
 
 TEXT = 4.5
 GRAPHICS = 3.0

@@ -6,10 +6,12 @@ The translator refuses such files, so a slip never reaches a client.
 
 import ast
 
-from configurator.browser.dialect.check import Check, Slip
-from configurator.browser.dialect.guess import Types
+from configurator.browser.dialect.check import Check
+from configurator.browser.dialect.guess import Types, is_alias
+from configurator.browser.dialect.slip import Slip
+from configurator.browser.emit import Holders
 
-__all__ = ["Slip", "defined", "slips", "slips_in"]
+__all__ = ["Slip", "defined", "slips", "slips_and_holders"]
 
 
 def slips(sources: dict[str, str]) -> list[Slip]:
@@ -17,18 +19,23 @@ def slips(sources: dict[str, str]) -> list[Slip]:
 
     The files share one flat namespace once translated, so they are judged together.
     """
-    return slips_in({path: ast.parse(source) for path, source in sources.items()})
+    return slips_and_holders({path: ast.parse(source) for path, source in sources.items()})[0]
 
 
-def slips_in(trees: dict[str, ast.Module]) -> list[Slip]:
-    """Return every slip in the given files (path to what has been parsed), in the same order."""
+def slips_and_holders(trees: dict[str, ast.Module]) -> tuple[list[Slip], Holders]:
+    """Return every slip in the given files (path to what has been parsed), in the same order.
+
+    Beside them what the emitter needs: which expressions are a list, a dict or a text, where that matters.
+    """
     types = Types(list(trees.values()))
     found: list[Slip] = clashes(trees)
+    holders: Holders = {}
     for path, tree in trees.items():
         check = Check(path, types)
-        check.visit(tree)
+        check.check(tree)
         found.extend(check.found)
-    return sorted(set(found))
+        holders.update(check.holders)
+    return sorted(set(found)), holders
 
 
 def clashes(trees: dict[str, ast.Module]) -> list[Slip]:
@@ -49,5 +56,7 @@ def defined(node: ast.stmt) -> list[str]:
     """Return the names that a statement at the top of a file defines for the translation."""
     if isinstance(node, ast.FunctionDef):
         return [node.name]
+    if is_alias(node):
+        return []
     targets = node.targets if isinstance(node, ast.Assign) else [node.target] if isinstance(node, ast.AnnAssign) else []
     return [target.id for target in targets if isinstance(target, ast.Name)]

@@ -1,6 +1,8 @@
-"""The words of the dialect: what it allows, what it refuses, and what to write instead."""
+"""The words of the dialect: what it refuses, and what to write instead. What it has is in ``emit.spelling``."""
 
 import ast
+
+from configurator.browser.emit.spelling import CALLS, METHODS
 
 
 def words(text: str) -> frozenset[str]:
@@ -12,24 +14,15 @@ def words(text: str) -> frozenset[str]:
 RESERVED = words(
     "arguments await case catch const debugger default delete do enum eval export extends function implements"
     " instanceof interface let new null package private protected public self static super switch this throw typeof"
-    " undefined var void window Array Astragal Boolean Error Infinity Math NaN Number Object String"
+    " undefined var void window Array Astragal Boolean Error Infinity Math NaN Number Object String isFinite isNaN"
 )
-BUILTINS = words("abs all any bool chr dict enumerate float int len list max min ord range reversed sorted str sum zip")
-METHODS = words(
-    "append copy endswith extend find get insert items join keys lower pop replace split startswith strip upper values"
-)
-MATH = words("acos asin atan atan2 ceil cos e exp fabs floor hypot inf isfinite isnan log pi pow sin sqrt tan")
+BUILTIN_NAMES = frozenset(name for name, _ in CALLS)
+METHOD_NAMES = frozenset(name for name, _ in METHODS)
 IMPORTS = ("typing", "collections.abc")
 PORTABLE = ("configurator.kernel", "configurator.browser.link")
 
-ALLOWED: tuple[type[ast.AST], ...] = (
-    *(ast.Module, ast.Import, ast.ImportFrom, ast.ClassDef, ast.FunctionDef, ast.arguments, ast.arg, ast.alias),
-    *(ast.Return, ast.Assign, ast.AnnAssign, ast.AugAssign, ast.If, ast.For, ast.While, ast.Break, ast.Continue),
-    *(ast.Pass, ast.Expr, ast.Constant, ast.Name, ast.Attribute, ast.Subscript, ast.Slice, ast.Call, ast.keyword),
-    *(ast.BinOp, ast.UnaryOp, ast.BoolOp, ast.Compare, ast.IfExp, ast.List, ast.Tuple, ast.Dict, ast.ListComp),
-    *(ast.comprehension, ast.Lambda, ast.JoinedStr, ast.FormattedValue, ast.expr_context, ast.boolop),
-    *(ast.Add, ast.Sub, ast.Mult, ast.Div, ast.FloorDiv, ast.Mod, ast.Pow, ast.USub, ast.Not, ast.cmpop),
-)
+# What has no place of its own in a script, but stands within something that has.
+WITHIN_OTHERS = (ast.arguments, ast.arg, ast.keyword, ast.Slice, ast.comprehension, ast.expr_context)
 INSTEAD: dict[type[ast.AST], str] = {
     ast.Set: "a set; use a list, or a dict with the members as keys",
     ast.SetComp: "a set; use a list, or a dict with the members as keys",

@@ -1,5 +1,7 @@
 """Which brackets, round and curly, a script can do without."""
 
+from collections.abc import Iterator
+
 from tree_sitter import Node
 
 SIMPLE = {
@@ -45,7 +47,7 @@ def needless(node: Node) -> bool:
     parent = node.parent
     if parent.type == "parenthesized_expression":
         return True
-    if inner.type == "sequence_expression" or parent.type in CONDITIONS:
+    if inner.type == "sequence_expression" or parent.type in CONDITIONS or hides_in(node):
         return False
     if inner.type in SIMPLE and not chained(inner, parent):
         return not opens_statement(node)
@@ -64,6 +66,25 @@ def innermost(node: Node) -> Node:
     """Return the expression within one or more pairs of brackets."""
     inner = next(child for child in node.named_children if child.type != "comment")
     return innermost(inner) if inner.type == "parenthesized_expression" else inner
+
+
+def hides_in(node: Node) -> bool:
+    """Return whether the brackets keep an ``in`` from being taken for that of a loop's head."""
+    if not any(child.type == "in" for child in within(node)):
+        return False
+    inner, outer = node, node.parent
+    while outer is not None and outer.type != "statement_block":
+        if outer.type == "for_statement":
+            return inner == outer.child_by_field_name("initializer")
+        inner, outer = outer, outer.parent
+    return False
+
+
+def within(node: Node) -> Iterator[Node]:
+    """Yield all that is in a node."""
+    for child in node.children:
+        yield child
+        yield from within(child)
 
 
 def chained(inner: Node, parent: Node) -> bool:

@@ -54,7 +54,9 @@ def named(node: Node, short: dict[int, str]) -> str:
     """Return a leaf's text, shortened where it names something that is."""
     text = text_of(node)
     if node.type == "number":
-        return number(text)
+        # Without its point, 1.0.toFixed would read as a number that goes on.
+        member = node.parent is not None and node.parent.type == "member_expression"
+        return text if member else number(text)
     if node.id not in short:
         return text
     return f"{text}:{short[node.id]}" if node.type in SHORTHANDS else short[node.id]

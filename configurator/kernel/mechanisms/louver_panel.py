@@ -14,6 +14,7 @@ from configurator.kernel.mechanisms.blades import (
     level_blades,
     spread_centres,
 )
+from configurator.kernel.mechanisms.common import COMMON_TAKES
 from configurator.kernel.mechanisms.legs import turning_leg
 from configurator.kernel.numbers import about
 from configurator.kernel.pieces import cloth_optics, solid, veil
@@ -27,6 +28,7 @@ LOUVER_PANEL_TAKES: dict[str, list[str | float | None]] = {
     "panel_stile": ["length", None, "width of the panel's stiles"],
     "frame_width": ["length", 0.0, "width of the mounting frame round the panel; 0 for none"],
     "divider_height": ["length", 0.0, "height of a divider rail half-way up; 0 for none"],
+    "fixing_plate": ["length", 12.7, COMMON_TAKES["fixing_plate"][2]],
     "notch_frame": ["length", 19.0, "width of the small frame round a cut-out"],
 }
 

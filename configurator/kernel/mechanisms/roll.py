@@ -5,9 +5,11 @@ from typing import TypedDict
 
 from configurator.kernel.mechanisms.cassette import cassette_for
 from configurator.kernel.mechanisms.common import whole_width
+from configurator.kernel.mechanisms.gather import CLOTH_TAKES
+from configurator.kernel.mechanisms.holds import bracket_at, brackets_along
 from configurator.kernel.numbers import about
 from configurator.kernel.pieces import solid
-from configurator.kernel.shapes import Fit, Piece, Position
+from configurator.kernel.shapes import Fit, Foothold, Piece, Position
 
 ROLL_TAKES: dict[str, list[str | float | None]] = {
     "tube": ["size", None, "outer diameter of the tube"],
@@ -16,6 +18,9 @@ ROLL_TAKES: dict[str, list[str | float | None]] = {
     "cassette": ["switch", 0.0, "1 when the roll sits in a cassette"],
     "roll_clear": ["length", 4.0, "air between the full roll and what is behind it"],
     "bracket_gap": ["length", 15.0, "how much narrower the cloth is than the headrail, each side"],
+    "end_cap": ["length", 3.0, "thickness of each end cap of the cassette"],
+    "tube_mass": ["run-mass", 0.5, "mass of the tube by its length, kg/m"],
+    **CLOTH_TAKES,
 }
 
 ROLL_SIDES = 24
@@ -119,3 +124,18 @@ def roll_pieces(fit: Fit, place: Position, hang: Hang) -> list[Piece]:
 def bottom_bar(fit: Fit, bottom: float, middle: float, depth: float) -> Piece:
     """Return the bar at the foot of the cloth, its lower edge at ``bottom``, of a ``depth`` about ``middle``."""
     return solid("bottom-rail", cloth_span(fit), [bottom, bottom + fit["numbers"]["rail_height"]], about(middle, depth))
+
+
+def roll_holds(fit: Fit) -> list[Foothold]:
+    """Return the brackets of a cassette, or those at both ends of an open roll, whose feet turn inwards."""
+    head = roll_head(fit)
+    if fit["size"]["cassette"]["roll"] > 0:
+        return brackets_along(fit, head)
+    size = fit["size"]
+    half = fit["numbers"]["bracket_width"] / 2
+    up = [size["y1"] - head, size["y1"]]
+    ends = [size["x0"] + half, size["x1"] - half]
+    holds = [bracket_at(fit, x, [x, x], up) for x in ends]
+    for hold in holds:
+        hold["held"] = "roll"
+    return holds

@@ -11,6 +11,7 @@ from configurator.kernel.mechanisms.common import (
     moving_rail,
     whole_width,
 )
+from configurator.kernel.mechanisms.gather import CLOTH_TAKES, LINING_TAKES
 from configurator.kernel.numbers import step_up
 from configurator.kernel.pieces import cloth_optics, pushed, veil
 from configurator.kernel.shapes import Fit, Piece, Position
@@ -22,6 +23,8 @@ SOFT_FOLD_TAKES: dict[str, list[str | float | None]] = {
     "gathered_depth": ["length", None, "how far a stacked fold stands proud of the flat cloth"],
     "cloth_thickness": ["length", 1.5, "thickness of the flat cloth"],
     "last_fold": ["length", None, "height of the lowest fold, which hangs below the stack"],
+    **CLOTH_TAKES,
+    **LINING_TAKES,
 }
 
 

@@ -3,19 +3,22 @@
 import math
 
 from configurator.kernel.mechanisms.common import whole_width
-from configurator.kernel.mechanisms.gather import GATHER_TAKES
+from configurator.kernel.mechanisms.gather import CLOTH_TAKES, GATHER_TAKES, LINING_TAKES
 from configurator.kernel.numbers import about
 from configurator.kernel.pieces import cloth_optics, solid, veil
-from configurator.kernel.shapes import Fit, Piece, Position
+from configurator.kernel.shapes import Fit, Foothold, Piece, Position
 
 STRETCHED_TAKES: dict[str, list[str | float | None]] = {
+    **CLOTH_TAKES,
+    **LINING_TAKES,
+    "side_hem": GATHER_TAKES["side_hem"],
+    "pocket_turn": ["length", 12.7, "cloth turned under along the edge of a rod pocket"],
+    "pocket_ease": ["length", 15.9, "how much wider a rod pocket is than its rod"],
+    "rod_holder": ["length", 0.0, "how much shorter the rods are than the order width, each end, for their holders"],
+    "rod_mass": ["run-mass", 0.3, "mass of a rod by its length, kg/m"],
     "rod_diameter": ["length", None, "diameter of each rod"],
     "rod_stand_off": ["length", None, "from the mounting plane to the rod's centre"],
     "fullness": ["count", None, GATHER_TAKES["fullness"][2]],
-    "bolt_width": GATHER_TAKES["bolt_width"],
-    "side_allowance": GATHER_TAKES["side_allowance"],
-    "cut_allowance": GATHER_TAKES["cut_allowance"],
-    "pattern_repeat": GATHER_TAKES["pattern_repeat"],
     "gather_depth": ["length", None, "depth of the gathered cloth between the rods"],
     "ruffle": ["length", 0.0, "height of the gathered header above the top rod; 0 for none"],
 }
@@ -47,13 +50,45 @@ def gathered(fit: Fit, kind: str, y0: float, y1: float) -> Piece:
     return veil(kind, whole_width(fit), [y0, y1], out, cloth_optics(fit["numbers"]))
 
 
+def rod_heights(fit: Fit) -> list[float]:
+    """Return the heights of the rods' centres, the upper one first."""
+    half = fit["numbers"]["rod_diameter"] / 2
+    return [fit["size"]["y1"] - fit["numbers"]["ruffle"] - half, fit["size"]["y0"] + half]
+
+
+def rod_holds(fit: Fit) -> list[Foothold]:
+    """Return a holder at each end of either rod; its foot may be set a little further in, up or down."""
+    numbers = fit["numbers"]
+    half = numbers["bracket_width"] / 2
+    span = whole_width(fit)
+    slide = max(numbers["bracket_inset"], half)
+    holds: list[Foothold] = []
+    for y in rod_heights(fit):
+        for across in [[span[0] + half, span[0] + slide], [span[1] - slide, span[1] - half]]:
+            holds.append(
+                {
+                    "kind": "rod-holder",
+                    "held": "rod",
+                    "x": across[0] if across[0] < (span[0] + span[1]) / 2 else across[1],
+                    "y": y,
+                    "across": across,
+                    "up": [y - half, y + half],
+                    "screws": max(1, int(numbers["bracket_screws"])),
+                    "spread": [0.0, half],
+                    "width": numbers["bracket_width"],
+                    "height": numbers["bracket_width"],
+                }
+            )
+    return holds
+
+
 def stretched(fit: Fit, place: Position) -> list[Piece]:
     """Return both rods and the cloth between them, with its ruffle; the position changes nothing."""
     numbers = fit["numbers"]
-    half = numbers["rod_diameter"] / 2
     high = fit["size"]["y1"]
-    top = high - numbers["ruffle"] - half
-    bottom = fit["size"]["y0"] + half
+    rods = rod_heights(fit)
+    top = rods[0]
+    bottom = rods[1]
     pieces = [rod_piece(fit, top), gathered(fit, "fabric", bottom, top)]
     if numbers["ruffle"] > 0:
         pieces.append(gathered(fit, "ruffle", top, high))

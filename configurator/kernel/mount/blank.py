@@ -43,4 +43,5 @@ def blank_fit(door: Door, family: Family, choices: dict[str, str], handle: list[
         "handle": handle,
         "size": blank_size("over-opening" if numbers["over_opening"] > 0 else "on-leaf"),
         "legs": family_legs(family, numbers),
+        "fixings": [],
     }

@@ -1,21 +1,24 @@
 """What a cut-out round the handle measures, and what it costs in glass and in privacy."""
 
 from configurator.kernel.fit import pieces_at
-from configurator.kernel.glass import glass_shares
+from configurator.kernel.glass_shares import glass_shares
+from configurator.kernel.mount.cutout_box import HAND_ROOM, cut_rails
 from configurator.kernel.mount.hung import without_cutout
 from configurator.kernel.position import closed_position, open_position
-from configurator.kernel.shapes import Box, Figure, Fit, Household, Position, Reply, Shares, Travel
-from configurator.kernel.telling import figure, length, reply, share, working
+from configurator.kernel.shapes import Box, Caution, Figure, Fit, Household, Position, Reply, Shares, Travel
+from configurator.kernel.telling import caution, figure, length, reply, share, working
 
 CUTOUT_RULE = (
-    "every part of the handle, a lever turned up or down too, and the clearance round it; open to the latch side"
+    "every part of the handle, a lever turned up or down too, the clearance round it and a hand's room round its grip; "
+    "open to the latch side"
 )
 
 
 def edge_figure(key: str, name: str, span: list[float], clear: float) -> Figure:
     """Return the cut-out's width or height from its ``[low, high]`` edges."""
     terms: dict[str, list[float | str]] = {"low": [span[0], "mm"], "high": [span[1], "mm"], "clear": [clear, "mm"]}
-    how = working(CUTOUT_RULE, "{high} - {low}, clearance {clear} included", terms)
+    terms["hand"] = [max(clear, HAND_ROOM), "mm"]
+    how = working(CUTOUT_RULE, "{high} - {low}, clearance {clear} and a hand's room {hand} included", terms)
     return figure(key, name, length(span[1] - span[0]), how)
 
 
@@ -28,6 +31,17 @@ def cost_figure(key: str, name: str, rule: str, more: float, less: float) -> Fig
     """Return what the cut-out takes: the greater share less the smaller, not less than nothing."""
     terms: dict[str, list[float | str]] = {"more": [more, "share"], "less": [less, "share"]}
     return figure(key, name, share(max(0.0, more - less)), working(rule, "max(0, {more} - {less})", terms))
+
+
+def rail_cautions(fit: Fit) -> list[Caution]:
+    """Return the plain word on a rail of the panel that the cut-out runs into."""
+    if len(cut_rails(fit)) == 0:
+        return []
+    text = (
+        "The cut-out round the handle runs into a rail of the panel, which must be made wider or stiffened there. "
+        "Have the workroom confirm it before ordering."
+    )
+    return [caution("cutout_rail", text, "common practice")]
 
 
 def cutout_question(travel: Travel, household: Household) -> Reply:
@@ -58,4 +72,4 @@ def cutout_question(travel: Travel, household: Household) -> Reply:
             closed,
         ),
     ]
-    return reply(figures, [], [])
+    return reply(figures, [], rail_cautions(fit))

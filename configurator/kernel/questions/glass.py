@@ -1,6 +1,6 @@
 """How much glass stays visible, and how much view and light come through, open and closed."""
 
-from configurator.kernel.glass import bare_sidelights
+from configurator.kernel.glass_shares import bare_sidelights
 from configurator.kernel.shapes import Figure, Household, Quantity, Reply, Shares, Travel
 from configurator.kernel.telling import figure, reply, share, working
 

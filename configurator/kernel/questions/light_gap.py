@@ -2,7 +2,7 @@
 
 from configurator.kernel.door.leaf import glass_box
 from configurator.kernel.fit import over_opening
-from configurator.kernel.kinds import is_cloth
+from configurator.kernel.piece_kinds import is_cloth
 from configurator.kernel.shapes import Figure, Household, Piece, Reply, Travel
 from configurator.kernel.telling import figure, length, reply, working
 

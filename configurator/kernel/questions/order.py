@@ -3,6 +3,7 @@
 from configurator.kernel.door.leaf import glass_box
 from configurator.kernel.door.opening import opening_box
 from configurator.kernel.fit import over_opening
+from configurator.kernel.mount.spacer import spacer_by_hand
 from configurator.kernel.shapes import Figure, Fit, Household, Reply, Size, Travel
 from configurator.kernel.telling import figure, length, reply, working
 
@@ -123,7 +124,11 @@ def stand_off_figure(fit: Fit) -> Figure:
             "{need} for beads {bead} and muntins {muntin} proud of the leaf and what reaches back behind the fixings, "
             "up to steps of {step}"
         )
-        if size["cutout"]["x1"] > size["cutout"]["x0"]:
+        if spacer_by_hand(numbers) > size["exact_spacer"]:
+            rule = "the stand-off that is set by hand, more than the leaf asks for, in stock steps"
+            template = "{by_hand} set by hand, {need} being needed, up to steps of {step}"
+            terms["by_hand"] = [spacer_by_hand(numbers), "mm"]
+        elif size["cutout"]["x1"] > size["cutout"]["x0"]:
             template = template + "; the handle adds nothing, a cut-out goes round it"
         terms["bead"] = [door["bead_projection"], "mm"]
         terms["muntin"] = [max(door["muntin_projection"], 0.0), "mm"]

@@ -2,7 +2,7 @@
 
 from configurator.kernel.door.leaf import glass_box
 from configurator.kernel.fit import lowest_edge, pieces_at
-from configurator.kernel.glass import bare_sidelights, shares_within
+from configurator.kernel.glass_shares import bare_sidelights, shares_within
 from configurator.kernel.message import plain
 from configurator.kernel.numbers import clamp
 from configurator.kernel.position import coarse, position

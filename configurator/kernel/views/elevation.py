@@ -5,7 +5,7 @@ from configurator.kernel.views.dimensions import EDGE_ROOM, FIRST_TIER, TIER, WO
 from configurator.kernel.views.draft import Draft, blank_drawing
 from configurator.kernel.views.elevation_notes import elevation_notes, notes_base
 from configurator.kernel.views.garden import garden_marks
-from configurator.kernel.views.marks import make_mark, rectangle, rounded, stroke, veil
+from configurator.kernel.views.marks import make_mark, rectangle, rounded, stroke, wash
 from configurator.kernel.views.parts import front_bounds, front_lines
 from configurator.kernel.views.roles import held, hides, material
 
@@ -64,7 +64,7 @@ def door_front(draft: Draft) -> list[Mark]:
             lites.append(piece)
     marks.extend(garden_marks(lites, (frame["glass"]["x0"] + frame["glass"]["x1"]) / 2, frame["leaf1"]))
     for lite in lites:
-        marks.append(veil("glass hair", front_bounds(lite), 0.0))
+        marks.append(wash("glass hair", front_bounds(lite), 0.0))
     for kind in ["bead", "muntin", "astragal", "hinge"]:
         for piece in pieces:
             # The hinge of a leaf that opens outwards is behind it.
@@ -111,7 +111,8 @@ def covering_front(draft: Draft) -> list[Mark]:
             marks.append(handle_front(draft["door"], piece))
         else:
             weight = " hair" if is_blade(piece) else " seen"
-            marks.append(veil(material(piece) + weight + held(piece, draft["scene"]["legs"]), front_bounds(piece), hides(piece)))
+            role = material(piece) + weight + held(piece, draft["scene"]["legs"])
+            marks.append(wash(role, front_bounds(piece), hides(piece)))
             marks.extend(front_lines(piece, draft["size"]))
     return marks
 

@@ -27,10 +27,10 @@ def stroke(role: str, x0: float, y0: float, x1: float, y1: float) -> Mark:
 
 def rectangle(role: str, edges: list[float]) -> Mark:
     """Return a filled rectangle that hides what lies under it; ``edges`` are ``[x0, y0, x1, y1]``."""
-    return veil(role, edges, 1.0)
+    return wash(role, edges, 1.0)
 
 
-def veil(role: str, edges: list[float], fade: float) -> Mark:
+def wash(role: str, edges: list[float], fade: float) -> Mark:
     """Return a filled rectangle that hides only the given share of what lies under it."""
     x0 = edges[0]
     y0 = edges[1]

@@ -3,29 +3,30 @@ import pytest
 from configurator.kernel.door.hardware import handle_pieces
 from configurator.kernel.door.leaf import leaf_box
 from configurator.kernel.door.opening import opening_box
-from configurator.kernel.mount.over_opening import over_opening
+from configurator.kernel.fit import lowest_edge, pieces_at
 from configurator.kernel.position import closed_position, open_position
-from configurator.kernel.sampling import covering_pieces, lowest_edge
-from configurator.kernel.shapes import Door, Size
-from tests.kernel.mechanisms.mechanism_samples import numbers_of
+from configurator.kernel.shapes import Door, Fit, Size
+from tests.kernel.mount.mount_samples import family_of, hung_with
 from tests.kernel.questions.question_samples import door_with
 
 PRESET = {"pitch": 20.0, "closed_thickness": 3.0, "cell_depth": 10.0, "headrail_depth": 24.0, "over_opening": 1.0}
 HIGH = {"ceiling_height": 2900.0, "wall_gap": 5000.0}
 
 
-def shade_numbers(**given: float) -> dict[str, float]:
-    return numbers_of("accordion", **(PRESET | given))
+def hung_over(door: Door, **given: float) -> Fit:
+    """Return a shade of cells hung over an opening."""
+    return hung_with(door, family_of("accordion", **(PRESET | given)))
 
 
 def hangs(door: Door, **given: float) -> Size:
-    return over_opening(door, "accordion", shade_numbers(**given), [], handle_pieces(door))
+    """Return how a shade of cells hangs over an opening."""
+    return hung_over(door, **given)["size"]
 
 
 def test_the_raised_stack_clears_the_leafs_top_where_the_ceiling_allows() -> None:
     door = door_with(**HIGH)
-    numbers = shade_numbers()
-    raised = covering_pieces("accordion", numbers, hangs(door), open_position(numbers))
+    fit = hung_over(door)
+    raised = pieces_at(fit, open_position(fit["numbers"]))
     assert lowest_edge(raised) > leaf_box(door)["y1"]
 
 
@@ -42,11 +43,11 @@ def test_fixed_to_the_ceiling_it_starts_there() -> None:
 
 def test_the_cloth_hangs_clear_of_the_handle() -> None:
     door = door_with(**HIGH)
-    numbers = shade_numbers()
-    down = covering_pieces("accordion", numbers, hangs(door), closed_position(numbers))
+    fit = hung_over(door)
+    down = pieces_at(fit, closed_position(fit["numbers"]))
     front = max(part["z1"] for part in handle_pieces(door))
     cloth = [piece for piece in down if piece["kind"] != "headrail"]
-    assert min(piece["z0"] for piece in cloth) >= front + numbers["handle_clear"] - 1e-9
+    assert min(piece["z0"] for piece in cloth) >= front + fit["numbers"]["handle_clear"] - 1e-9
 
 
 def test_it_covers_the_whole_opening_and_its_overlaps() -> None:

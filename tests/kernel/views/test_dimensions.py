@@ -3,9 +3,9 @@
 import pytest
 
 from configurator.catalog import load
+from configurator.kernel.position import closed_position, open_position, position_at
 from configurator.kernel.resolve import resolve
 from configurator.kernel.shapes import Drawing
-from configurator.kernel.position import closed_position, open_position, position_at
 from configurator.kernel.views.draft import drafted
 from configurator.kernel.views.measure_elevation import measure_elevation
 from configurator.kernel.views.measure_plan import measure_plan

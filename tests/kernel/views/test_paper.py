@@ -8,7 +8,7 @@ from configurator.kernel.views.measure_section import measure_section
 from configurator.kernel.views.people import measure_people
 from tests.drawing.drawing_doors import DOORS, HOUSEHOLD
 from tests.drawing.drawing_samples import COVERINGS, PLACES, VIEWS, drawn
-from tests.drawing.paper import clashes, outside
+from tests.drawing.paper_marks import clashes, outside
 
 
 @pytest.mark.parametrize("door", DOORS)

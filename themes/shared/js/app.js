@@ -45,7 +45,7 @@ function createActions(app, store, address) {
     pickFamily: (id) => set(withFamily(app.catalog, store.get(), id), "push"),
     pickOption: (choice, option) => set(withChoice(app.catalog, store.get(), choice, option), "push"),
     move(leg, value) {
-      const place = placeMoved(app.family(), leg, activeOf(store.get()).place, value);
+      const place = Astragal.kernel.moved_to(legsOf(app.catalog, activeOf(store.get())), activeOf(store.get()).place, leg.moves, value);
       set(withPlace(store.get(), place), "move");
     },
     moveAll: (share) => set(withPlace(store.get(), placeAtShare(app.catalog, activeOf(store.get()), share)), "move"),

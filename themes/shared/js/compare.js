@@ -22,7 +22,7 @@ function figureRows(answers, units) {
 
 function verdictRows(answers) {
   return idsIn(answers, "verdicts").map((id) => {
-    const cells = answers.map((answer) => (answer.refusal === "" ? answer.verdicts[id]?.state ?? "" : "does not fit"));
+    const cells = answers.map((answer) => (fits(answer) ? answer.verdicts[id]?.state ?? "" : "does not fit"));
     return rowOf(oneOf(answers, "verdicts", id).name, cells, (cell) => verdictNode(cell), true);
   });
 }
@@ -75,7 +75,7 @@ function comparedColumn(app, state, i, drawing, window) {
     element("h3", {}, element("span", { class: "letter" }, LETTERS[i]), familyOf(app.catalog, configuration).name),
     element("p", { class: "column-words" }, words),
     clear ? element("p", { class: "column-clear" }, element("b", { class: "number" }, percent(clear.visible)), " of the glass clear")
-      : element("p", { class: "refusal" }, answer.refusal),
+      : element("p", { class: "refusal" }, say(answer.refusal, state.units)),
     element("p", { class: "column-actions" },
       element("button", { type: "button", class: "text-button", disabled: active, onclick: () => app.show(i) }, active ? "On the drawing table" : "Work on this one"),
       element("button", { type: "button", class: "text-button", "aria-label": `Remove ${LETTERS[i]}`, onclick: () => app.remove(i) }, "Remove")));

@@ -71,14 +71,14 @@ function createCoveringForm(app) {
     }));
   }
 
-  function showRow(row, configuration, ruledOut) {
+  function showRow(row, configuration, ruledOut, units) {
     const picked = Astragal.kernel.full_choices(app.family(), configuration.choices)[row.choice.id];
-    const reason = ruledOut[row.choice.id]?.[row.option.id] ?? "";
+    const reason = ruledOut[row.choice.id]?.[row.option.id];
     row.input.checked = picked === row.option.id;
-    row.input.disabled = reason !== "";
-    row.label.classList.toggle("no", reason !== "");
+    row.input.disabled = Boolean(reason);
+    row.label.classList.toggle("no", Boolean(reason));
     row.label.hidden = row.option.retired && !row.input.checked;
-    setText(row.why, reason || (row.option.retired ? "No longer offered." : ""));
+    setText(row.why, reason ? say(reason, units) : (row.option.retired ? "No longer offered." : ""));
   }
 
   return {
@@ -93,7 +93,7 @@ function createCoveringForm(app) {
       gone.hidden = !family.retired;
       setText(gone, family.retired ? `${family.name} is no longer offered. It is shown as it was.` : "");
       const ruledOut = app.ask.ruledOut(configuration);
-      rows.forEach((row) => showRow(row, configuration, ruledOut));
+      rows.forEach((row) => showRow(row, configuration, ruledOut, state.units));
       cards.judge(configuration);
     },
   };

@@ -8,24 +8,28 @@ function centreOf(box) {
   return [(box.x0 + box.x1) / 2, (box.y0 + box.y1) / 2];
 }
 
-// How a part travels in each view: the way of its centre, on the paper, from one end of its leg to the other.
-function waysOf(app, leg) {
-  const state = app.state();
-  const configuration = activeOf(state);
-  const at = (value) => app.ask.drawings(configuration, placeMoved(app.family(), leg, configuration.place, value), state.units);
-  const from = at(leg.start[leg.moves]);
-  const to = at(leg.end[leg.moves]);
-  return Object.fromEntries(VIEWS.map((view) => [view, wayBetween(from[view], to[view], view, leg.moves)]));
+// A hold as a view shows it on the paper: elevation, section and plan look along z, x and y.
+function onPaper({ x0, x1, y0, y1, z0, z1 }, view) {
+  if (view === "elevation") return { x0, x1, y0: -y1, y1: -y0 };
+  return view === "section" ? { x0: z0, x1: z1, y0: -y1, y1: -y0 } : { x0, x1, y0: z0, y1: z1 };
 }
 
-function wayBetween(from, to, view, moves) {
-  const start = extentOf(from.marks, `part-${moves}`);
-  const end = extentOf(to.marks, `part-${moves}`);
-  if (!start || !end) return null;
+// How a part travels in each view: the way of its centre, on the paper, from one end of its leg to the other.
+function waysOf(app, leg) {
+  const configuration = activeOf(app.state());
+  const legs = app.legs();
+  const at = (value) => app.ask.hold(configuration, Astragal.kernel.moved_to(legs, configuration.place, leg.moves, value), leg);
+  const from = at(leg.start[leg.moves]);
+  const to = at(leg.end[leg.moves]);
+  if (!from || !to) return {};
+  return Object.fromEntries(VIEWS.map((view) => [view, wayBetween(onPaper(from, view), onPaper(to, view), view, leg.way)]));
+}
+
+function wayBetween(start, end, view, way) {
   const [x0, y0] = centreOf(start);
   const [x1, y1] = centreOf(end);
-  if (Math.hypot(x1 - x0, y1 - y0) > LEAST_WAY) return [x1 - x0, y1 - y0];
-  return moves === "tilt" && view !== "plan" ? [0, TILT_SWEEP] : null;
+  if (way === "turn") return view === "plan" ? null : [0, TILT_SWEEP];
+  return Math.hypot(x1 - x0, y1 - y0) > LEAST_WAY ? [x1 - x0, y1 - y0] : null;
 }
 
 // A disc with two arrow heads; its size is that of a finger on the screen, not of anything on the door.
@@ -44,15 +48,6 @@ function gripMarks(x, y, unit, upright) {
   ];
 }
 
-// The grip sits on the active leaf's covering, even where a second leaf's goes with it.
-function onActiveLeaf(app, extent) {
-  const width = leafWidth(activeOf(app.state()).door);
-  const x0 = Math.max(extent.x0, 0);
-  const x1 = Math.min(extent.x1, width);
-  const apart = app.ask.answer(activeOf(app.state())).size.mount === "on-leaf";
-  return apart && x1 > x0 ? { ...extent, x0, x1 } : extent;
-}
-
 function holdArea(extent, shift, unit) {
   const grow = (low, high) => Math.max(0, (unit - (high - low)) / 2);
   const dx = grow(extent.x0, extent.x1);
@@ -66,27 +61,28 @@ function holdArea(extent, shift, unit) {
   });
 }
 
-function holdFor(app, drawing, shift, view, leg, way, unit) {
-  const extent = extentOf(drawing.marks, `part-${leg.moves}`);
-  if (!extent || !way) return null;
-  const middle = (span) => centreOf(view === "elevation" ? onActiveLeaf(app, span) : span);
-  const centre = middle(extent);
+function holdFor(app, { held, view, leg, way }, shift, unit) {
+  if (!held || !way) return null;
+  const extent = onPaper(held, view);
+  const centre = centreOf(extent);
   const upright = Math.abs(way[1]) >= Math.abs(way[0]);
   const marks = view === "elevation" ? gripMarks(centre[0] + shift.dx, centre[1] + shift.dy, unit, upright) : [];
   const node = shape("g", { class: upright ? "hold upright" : "hold level", "data-moves": leg.moves },
     holdArea(extent, shift, unit), ...marks);
   node.addEventListener("pointerdown", (event) => startDrag(app, event, node, leg, way));
-  return { node, view, moves: leg.moves, middle, centre };
+  return { node, view, leg, centre };
 }
 
 // The tilt's hold covers the whole covering, so the rails' holds lie over it.
-function holdsFor(app, drawings, layout, only, unit) {
-  const legs = [...app.legs()].sort((a, b) => (b.moves === "tilt") - (a.moves === "tilt"));
+function holdsFor(app, layout, only, unit) {
+  const configuration = activeOf(app.state());
+  const legs = [...app.legs()].sort((a, b) => (b.way === "turn") - (a.way === "turn"));
   const shownViews = VIEWS.filter((view) => only === "all" || only === view);
   return legs
     .flatMap((leg) => {
       const ways = waysOf(app, leg);
-      return shownViews.map((view) => holdFor(app, drawings[view], layout.shifts[view], view, leg, ways[view], unit));
+      const held = app.ask.hold(configuration, configuration.place, leg);
+      return shownViews.map((view) => holdFor(app, { held, view, leg, way: ways[view] }, layout.shifts[view], unit));
     })
     .filter(Boolean);
 }

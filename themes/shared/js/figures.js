@@ -1,28 +1,21 @@
 // What you get: verdicts, figures and cautions in words, each figure's working one tap away.
 
-function verdictItem(verdict) {
-  const fixes = verdict.fixes.length === 0 ? null : element("ul", { class: "fixes" },
-    verdict.fixes.map((fix) => element("li", {}, fix)));
+function verdictItem(verdict, units) {
   return element("li", {},
     element("p", { class: "verdict-line" }, element("span", {}, capital(verdict.name)), verdictNode(verdict.state)),
-    verdict.why ? element("p", { class: "why" }, capital(verdict.why)) : null, fixes);
-}
-
-function workingParts(figure, units) {
-  const whole = Astragal.kernel.say_working(figure, units);
-  const rule = figure.working.rule;
-  return [capital(rule), whole.startsWith(`${rule}: `) ? whole.slice(rule.length + 2) : whole];
+    element("p", { class: "why" }, say(verdict.why, units)));
 }
 
 function figureItem(figure, units, opened) {
-  const [rule, sum] = workingParts(figure, units);
+  const rule = capital(Astragal.kernel.say_rule(figure, ENGLISH, units));
+  const sum = Astragal.kernel.say_sum(figure, ENGLISH, units);
   return element("details", { class: "figure", "data-figure": figure.id, open: opened },
     element("summary", {}, element("span", { class: "figure-name" }, capital(figure.name)), element("b", { class: "number" }, sayFigure(figure, units))),
     element("div", { class: "working" }, element("p", {}, rule), element("p", { class: "sum" }, sum)));
 }
 
-function cautionItem(caution) {
-  return element("li", {}, caution.text, element("cite", {}, caution.source));
+function cautionItem(caution, units) {
+  return element("li", {}, say(caution.text, units), element("cite", {}, caution.source));
 }
 
 function createFigures(app) {
@@ -47,11 +40,11 @@ function createFigures(app) {
     node,
     update(state) {
       const answer = app.ask.answer(activeOf(state));
-      refusal.hidden = answer.refusal === "";
-      setText(refusal, answer.refusal);
-      sound.hidden = answer.refusal !== "";
+      refusal.hidden = fits(answer);
+      setText(refusal, say(answer.refusal, state.units));
+      sound.hidden = !fits(answer);
       const open = opened();
-      setChildren(verdicts, Object.values(answer.verdicts).map(verdictItem));
+      setChildren(verdicts, Object.values(answer.verdicts).map((one) => verdictItem(one, state.units)));
       const items = (list) => list.map((one) => figureItem(one, state.units, open.has(one.id)));
       const figures = Object.values(answer.figures);
       const others = figures.filter((one) => !isKey(one.id));
@@ -59,13 +52,15 @@ function createFigures(app) {
       setChildren(restFigures, items(others));
       setText(restWords, `${others.length} more figures`);
       cautionBlock.hidden = answer.cautions.length === 0;
-      setChildren(cautions, answer.cautions.map(cautionItem));
+      setChildren(cautions, answer.cautions.map((one) => cautionItem(one, state.units)));
     },
   };
 }
 
+const fits = (answer) => !Astragal.kernel.is_said(answer.refusal);
+
 function verdictState(answer) {
-  return answer.refusal === "" ? answer.verdicts.pass_through.state : "does not fit";
+  return fits(answer) ? answer.verdicts.pass_through.state : "does not fit";
 }
 
 // The line under the drawing: what of the glass is clear just now, and the handle.
@@ -88,7 +83,7 @@ function createNow(app) {
       if (!settled) return;
       shares.hidden = !now;
       const answer = app.ask.answer(configuration);
-      setChildren(verdict, [answer.refusal === "" ? "At the handle: " : "", verdictNode(verdictState(answer))]);
+      setChildren(verdict, [fits(answer) ? "At the handle: " : "", verdictNode(verdictState(answer))]);
     },
   };
 }
@@ -97,7 +92,7 @@ function createNow(app) {
 function spokenNow(app, state) {
   const configuration = activeOf(state);
   const answer = app.ask.answer(configuration);
-  if (answer.refusal !== "") return `${app.family().name}: ${answer.refusal}`;
+  if (!fits(answer)) return `${app.family().name}: ${say(answer.refusal, state.units)}`;
   const now = app.ask.sharesAt(configuration, configuration.place);
   const verdict = answer.verdicts.pass_through;
   return [

@@ -62,9 +62,9 @@ function sheetFigures(answer, units) {
     element("div", {}, element("dt", {}, capital(figure.name)), element("dd", {}, sayFigure(figure, units)))));
 }
 
-function sheetVerdicts(answer) {
+function sheetVerdicts(answer, units) {
   return element("ul", { class: "sheet-verdicts" }, Object.values(answer.verdicts).map((one) =>
-    element("li", {}, element("b", {}, capital(one.name)), " ", verdictNode(one.state), element("br"), one.why)));
+    element("li", {}, element("b", {}, capital(one.name)), " ", verdictNode(one.state), element("br"), say(one.why, units))));
 }
 
 function sheetPage(app, state, configuration, index) {
@@ -72,16 +72,15 @@ function sheetPage(app, state, configuration, index) {
   const { svg, words } = sheetDrawing(app, configuration, state.units);
   const letter = state.configurations.length > 1 ? `${LETTERS[index]} · ` : "";
   const link = app.addressOf({ ...state, configurations: [configuration], active: 0 });
-  const refused = answer.refusal !== "";
   return element("article", { class: "sheet-page" },
     element("div", { class: "sheet-top" },
       element("div", { class: "sheet-drawing" }, svg),
       element("div", { class: "sheet-side" },
-        refused ? element("p", { class: "refusal" }, answer.refusal) : sheetVerdicts(answer),
-        element("ul", { class: "sheet-cautions" }, answer.cautions.map((one) => element("li", {}, `${one.text} (${one.source})`))),
+        fits(answer) ? sheetVerdicts(answer, state.units) : element("p", { class: "refusal" }, say(answer.refusal, state.units)),
+        element("ul", { class: "sheet-cautions" }, answer.cautions.map((one) => element("li", {}, `${say(one.text, state.units)} (${one.source})`))),
         element("div", { class: "sheet-link" }, qrDrawing(link, "A code that holds this link"), element("p", {}, link)))),
     titleBlock(app, configuration, words, letter),
-    refused ? null : sheetFigures(answer, state.units),
+    fits(answer) ? sheetFigures(answer, state.units) : null,
     ruler(state.units));
 }
 

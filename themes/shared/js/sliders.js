@@ -16,7 +16,7 @@ function meetingMark(span) {
 }
 
 function sliderRow(app, leg) {
-  const name = partName(app.family(), leg.moves);
+  const name = capital(leg.words.part);
   const input = element("input", {
     type: "range", min: "0", max: "100", step: "1", id: `travel-${leg.moves}`,
     oninput: () => app.move(leg, valueAlong(leg, input.valueAsNumber / 100), "none"),
@@ -53,7 +53,7 @@ function createTravel(app) {
 
   function showPlace(configuration) {
     for (const { leg, input, output } of sliders) {
-      const words = sayPart(app.family(), leg, configuration.place);
+      const words = sayPart(leg, configuration.place);
       const share = String(Math.round(shareAlong(leg, configuration.place) * 100));
       if (input.value !== share) input.value = share;
       setAttribute(input, "aria-valuetext", words);

@@ -55,7 +55,6 @@ function createStage(app) {
   const svg = shape("svg", { class: "stage-sheet moving-sheet drawing-sheet" }, ...VIEWS.map((view) => groups[view]), holdLayer);
   const node = element("div", { class: "sheet-frame" }, element("div", { class: "sheet-inner" }, lower, svg));
   let shown = null;
-  let marks = null;
   let layout = null;
   let holds = [];
   let only = "all";
@@ -96,16 +95,16 @@ function createStage(app) {
   }
 
   function placeHolds() {
-    holds = holdsFor(app, shown, layout, only, FINGER * millimetresPerPixel(boxOf(layout)));
+    holds = holdsFor(app, layout, only, FINGER * millimetresPerPixel(boxOf(layout)));
     holdLayer.replaceChildren(...holds.map((hold) => hold.node));
   }
 
   // In the middle of a drag the holds only follow their parts.
-  function slideHolds() {
+  function slideHolds(one) {
     for (const hold of holds) {
-      const extent = extentOf(marks[hold.view], `part-${hold.moves}`);
-      if (!extent) continue;
-      const [x, y] = hold.middle(extent);
+      const held = app.ask.hold(one, one.place, hold.leg);
+      if (!held) continue;
+      const [x, y] = centreOf(onPaper(held, hold.view));
       hold.node.setAttribute("transform", `translate(${short(x - hold.centre[0])} ${short(y - hold.centre[1])})`);
     }
   }
@@ -141,9 +140,9 @@ function createStage(app) {
     draw(state, settled) {
       const one = activeOf(state);
       if (!settled) {
-        marks = app.ask.movingMarks(one, one.place, state.units, !far);
+        const marks = app.ask.movingMarks(one, one.place, state.units, !far);
         for (const view of VIEWS) moving[view].draw(marks[view]);
-        slideHolds();
+        slideHolds(one);
         return;
       }
       drawSteps(one, state.units).forEach((step) => step());

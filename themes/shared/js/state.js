@@ -37,7 +37,7 @@ function numbersOf(catalog, configuration) {
 }
 
 function legsOf(catalog, configuration) {
-  return Astragal.kernel.legs(numbersOf(catalog, configuration));
+  return Astragal.kernel.family_legs(familyOf(catalog, configuration), numbersOf(catalog, configuration));
 }
 
 function openPlace(catalog, configuration) {

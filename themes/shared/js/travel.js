@@ -1,22 +1,6 @@
 // The travel: what moves, how far, and in which words.
 
-const PART_NAMES = {
-  lower: { draw: "Leading edge", any: "Bottom rail" },
-  upper: { any: "Upper rail" },
-  tilt: { "louver-panel": "Louvers", "vane-roll": "Vanes", "banded-roll": "Bands", slatted: "Slats", draw: "Vanes", any: "Tilt" },
-};
-
-function partName(family, moves) {
-  const names = PART_NAMES[moves];
-  return names[family.mechanism] ?? names.any;
-}
-
-// How far along its leg a part stands, 0 to 1.
-function shareAlong(leg, place) {
-  const start = leg.start[leg.moves];
-  const end = leg.end[leg.moves];
-  return start === end ? 0 : (place[leg.moves] - start) / (end - start);
-}
+const shareAlong = (leg, place) => Astragal.kernel.share_along(leg, place);
 
 // In whole thousandths: no hand is finer, and the link stays short.
 function valueAlong(leg, share) {
@@ -29,20 +13,11 @@ function percent(share) {
   return `${Math.round(share * 100)} %`;
 }
 
-function sayPart(family, leg, place) {
-  const share = shareAlong(leg, place);
-  if (leg.moves === "tilt") return Math.abs(place.tilt) < 0.5 ? "level" : `tilted ${Math.round(place.tilt)}°`;
-  const words = { draw: ["drawn back", "drawn across", "drawn across"], upper: ["all the way up", "down on the bottom rail", "down"], lower: ["raised", "all the way down", "down"] };
-  const [first, last, between] = words[family.mechanism === "draw" ? "draw" : leg.moves];
-  if (share <= 0) return first;
-  return share >= 1 ? last : `${percent(share)} ${between}`;
-}
+const sayPart = (leg, place) => Astragal.kernel.say_phrase(Astragal.kernel.part_place(leg, place), ENGLISH, "mm");
 
 // Where every part stands, in one phrase.
 function sayPlace(catalog, configuration) {
-  const family = familyOf(catalog, configuration);
-  const parts = legsOf(catalog, configuration).map((leg) => `${partName(family, leg.moves)} ${sayPart(family, leg, configuration.place)}`);
-  return parts.length === 0 ? "Fixed" : parts.join(", ");
+  return capital(Astragal.kernel.place_words(legsOf(catalog, configuration), configuration.place));
 }
 
 // One share from open to closed, so that unlike coverings can stand at the same position.
@@ -66,15 +41,4 @@ function placeAtShare(catalog, configuration, share) {
 
 function samePlace(a, b) {
   return ["lower", "upper", "tilt"].every((part) => Math.abs(a[part] - b[part]) < 1e-9);
-}
-
-// Vanes and bands tilt only when all is down, and hang closed while they roll.
-const TILT_ONLY_DOWN = ["vane-roll", "banded-roll"];
-
-function placeMoved(family, leg, place, value) {
-  const next = { ...place, [leg.moves]: value, coarse: false };
-  if (!TILT_ONLY_DOWN.includes(family.mechanism)) return next;
-  if (leg.moves === "tilt") next.lower = leg.start.lower;
-  if (leg.moves === "lower" && value < 1) next.tilt = leg.start.tilt;
-  return next;
 }

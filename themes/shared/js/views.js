@@ -22,32 +22,29 @@ function createAsker(catalog, household) {
     if (!numbered.has(thing)) numbered.set(thing, (count += 1));
     return numbered.get(thing);
   };
-  const fit = (one) => `${numberOf(one.door)} ${one.family} ${JSON.stringify(one.choices)} ${numberOf(household())}`;
-  const answers = remembered(80, (one) => kernel.ask(one.door, familyOf(catalog, one), one.choices, household()));
+  const key = (one) => `${numberOf(one.door)} ${one.family} ${JSON.stringify(one.choices)}`;
+  // Hung once, and the other leaf's covering with it: whatever moves only asks for the pieces anew.
+  const leaves = remembered(24, (one) => kernel.dressed_leaves(kernel.hung(one.door, familyOf(catalog, one), one.choices)));
+  const leavesOf = (one) => leaves(key(one), one);
+  const fitOf = (one) => leavesOf(one)[0];
+  const answers = remembered(80, (one) => kernel.ask_fit(fitOf(one), household()));
   const refusals = remembered(12, (one) => kernel.ruled_out(one.door, familyOf(catalog, one), one.choices));
-  const answer = (one) => answers(fit(one), one);
-  const resolved = remembered(12, (one) => kernel.resolve(familyOf(catalog, one), one.choices));
+  const asked = (one) => `${key(one)} ${numberOf(household())}`;
+  const answer = (one) => answers(asked(one), one);
 
   function namesOf(one, place) {
     return {
       family: familyOf(catalog, one).name,
       door: catalog.doors[one.door.id].name,
-      place: kernel.place_words(answer(one), place),
+      place: kernel.place_words(fitOf(one).legs, place),
     };
   }
 
-  function sceneAt(one, place) {
-    return kernel.scene(one.door, familyOf(catalog, one), one.choices, place);
-  }
-
-  const doorScenes = remembered(12, (one) => sceneAt(one, one.place));
+  const doorScenes = remembered(12, (one) => kernel.scene_at(fitOf(one), one.place));
 
   // The scene at another position: only the covering is worked out anew.
   function movedScene(one, place) {
-    const family = familyOf(catalog, one);
-    const key = fit(one);
-    const covering = kernel.covering_scene(one.door, family.mechanism, resolved(key, one), answer(one).size, place);
-    return { ...doorScenes(key, one), covering };
+    return { ...doorScenes(key(one), one), covering: kernel.covering_scene(leavesOf(one), place) };
   }
 
   function draftOf(one, scene, place, units) {
@@ -66,20 +63,19 @@ function createAsker(catalog, household) {
   return {
     answer,
     drawings,
-    endDrawings: (one, end, units) => ends(`${fit(one)} ${end} ${units}`, one, end, units),
-    ruledOut: (one) => refusals(fit(one), one),
+    endDrawings: (one, end, units) => ends(`${asked(one)} ${end} ${units}`, one, end, units),
+    ruledOut: (one) => refusals(key(one), one),
     elevation: (one, place, units) => kernel.elevation_of(movedDraft(one, place, units)),
     // How many of a drawing's first marks no position changes.
-    stillCount: (view, one, units) => kernel.door_marks(view, draftOf(one, doorScenes(fit(one), one), one.place, units)).length,
+    stillCount: (view, one, units) => kernel.door_marks(view, draftOf(one, doorScenes(key(one), one), one.place, units)).length,
     // What lies over them, by view: all that a drag has to draw anew.
     movingMarks: (one, place, units, annotated) => kernel.moving_marks(movedDraft(one, place, units), annotated),
+    // Where a hand takes hold of what a leg moves; null where it is not to be had.
+    hold: (one, place, leg) => kernel.holds_at(fitOf(one), place, leg)[0] ?? null,
     // What of the glass is clear, and what of view and light comes through; null where the family cannot go on the door.
     sharesAt(one, place) {
-      const { refusal, size } = answer(one);
-      if (refusal !== "") return null;
-      const family = familyOf(catalog, one);
-      const pieces = kernel.covering_pieces(family.mechanism, resolved(fit(one), one), size, place);
-      return kernel.glass_shares(one.door, size.mount === "over-opening", pieces);
+      const pieces = kernel.pieces_at(fitOf(one), place);
+      return pieces.length === 0 ? null : kernel.glass_shares(fitOf(one), pieces);
     },
   };
 }

@@ -18,6 +18,13 @@ const KEY_FIGURES = [
 
 const isKey = (id) => KEY_FIGURES.includes(id);
 
+const ENGLISH = { language: "en", said: {} };
+
+// What the kernel tells, as it reads; nothing where it is silent.
+function say(message, units) {
+  return Astragal.kernel.say(message, ENGLISH, units);
+}
+
 function sayFigure(figure, units) {
   return Astragal.kernel.say_value(figure.value, figure.unit, units);
 }

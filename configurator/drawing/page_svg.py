@@ -1,0 +1,223 @@
+"""Drawings for pages, small: whole millimetres where a screen shows no more, and what two share drawn once."""
+
+from collections import Counter
+from difflib import SequenceMatcher
+from functools import cache
+from itertools import pairwise
+
+from svgwrite.container import SVG, Defs, Group, Use
+
+from configurator.drawing.drawing_palette import paper_scale
+from configurator.drawing.svg import LOOK, Pen, canvas, markup, put_on
+from configurator.kernel.shapes import Drawing, Mark
+
+# From this scale on, a tenth of a millimetre is less than a screen or a printer shows.
+COARSE_SCALE = 10.0
+# What lies in the garden has no outline: fewer points show nowhere.
+GARDEN = ("tree", "path-stone")
+GARDEN_POINTS = 16
+HANDS_ON = ("focus-", "part-")
+# Fewer marks than this in a row are drawn again rather than referred to.
+WORTH_SHARING = 3
+
+
+class ScreenPen(Pen):
+    """Writes whole millimetres in drawings of a whole door."""
+
+    def __init__(self, drawing: Drawing) -> None:
+        super().__init__(drawing)
+        if paper_scale(drawing) >= COARSE_SCALE:
+            self.decimals = 0
+        self.letters = self._usual_letters(drawing)
+        self.lift()
+
+    def _usual_letters(self, drawing: Drawing) -> str:
+        """Return the size that most of a drawing's words have, or nothing."""
+        sizes = Counter(mark["points"][2] for mark in drawing["marks"] if mark["shape"] == "text")
+        return self.number(sizes.most_common(1)[0][0]) if sizes else ""
+
+    def lift(self) -> None:
+        """Begin a new path: its first step starts at the origin."""
+        self.x, self.y = 0, 0
+
+    def away(self, corner: tuple[int, int]) -> int:
+        """Return how far the pen goes to a corner, along the axes."""
+        return abs(corner[0] - self.x) + abs(corner[1] - self.y)
+
+    def number(self, value: float) -> str:
+        """Return a coordinate without needless zeros."""
+        return str(round(value)) if self.decimals == 0 else super().number(value)
+
+    def path(self, mark: Mark) -> str:
+        """Return the path data of a shape, in steps from point to point where they are whole."""
+        if self.decimals:
+            return super().path(mark)
+        if mark["shape"] == "circle":
+            self.x, self.y = round(mark["points"][0] - mark["points"][2]), round(mark["points"][1])
+            return super().path(mark)
+        whole = [round(value) for value in mark["points"]]
+        corners = list(zip(whole[::2], whole[1::2], strict=True))
+        if mark["shape"] == "line" and self.away(corners[-1]) < self.away(corners[0]):
+            corners.reverse()
+        start = f"m{pair(corners[0][0] - self.x, corners[0][1] - self.y)}"
+        closed = mark["shape"] == "polygon"
+        self.x, self.y = corners[0] if closed else corners[-1]
+        return start + written(corners) + ("z" if closed else "")
+
+
+def pair(x: int, y: int) -> str:
+    """Return two numbers, a space between them where no minus parts them."""
+    return f"{x}{y}" if y < 0 else f"{x} {y}"
+
+
+def written(corners: list[tuple[int, int]]) -> str:
+    """Return the way along corners as path data; a letter that repeats and a space before a minus are left out."""
+    text: list[str] = []
+    last = ""
+    for (x0, y0), (x, y) in pairwise(corners):
+        if x == x0 and y == y0:
+            continue
+        if y == y0:
+            letter, numbers = "h", str(x - x0)
+        elif x == x0:
+            letter, numbers = "v", str(y - y0)
+        else:
+            letter, numbers = "l", pair(x - x0, y - y0)
+        if letter != last:
+            text.append(letter)
+        elif not numbers.startswith("-"):
+            text.append(" ")
+        text.append(numbers)
+        last = letter
+    return "".join(text)
+
+
+def still(drawing: Drawing) -> Drawing:
+    """Return a drawing without the classes by which the configurator takes hold of its marks, its garden plainer."""
+    return {**drawing, "marks": [still_mark(mark) for mark in drawing["marks"]]}
+
+
+def still_mark(mark: Mark) -> Mark:
+    """Return a mark as a page shows it that is only looked at."""
+    role = still_role(mark["role"])
+    if role in GARDEN and len(mark["points"]) > 2 * GARDEN_POINTS:
+        return {**mark, "points": every_other(mark["points"])}
+    return mark if role == mark["role"] else {**mark, "role": role}
+
+
+@cache
+def still_role(role: str) -> str:
+    """Return a role without the classes that are there for the hand."""
+    return " ".join(kept for kept in role.split() if not kept.startswith(HANDS_ON))
+
+
+def every_other(points: list[float]) -> list[float]:
+    """Return every other point of an outline."""
+    return [value for at in range(0, len(points), 4) for value in points[at : at + 2]]
+
+
+def screen_svg(drawing: Drawing, prefix: str = "") -> str:
+    """Return an SVG element for a page; ``prefix`` keeps ids on the page apart."""
+    pen = ScreenPen(drawing)
+    paper = screen_canvas(drawing, prefix, pen)
+    put_on(paper, still(drawing)["marks"], pen)
+    return markup(paper)
+
+
+def screen_canvas(drawing: Drawing, prefix: str, pen: ScreenPen) -> SVG:
+    """Return a page's canvas of a drawing, which says the usual size of its words once."""
+    paper = canvas(drawing, prefix)
+    if pen.letters:
+        paper.attribs["font-size"] = pen.letters
+    return paper
+
+
+def common_start(lists: list[list[Mark]]) -> int:
+    """Return how many marks all lists begin with."""
+    shared = 0
+    for marks in zip(*lists, strict=False):
+        if any(mark != marks[0] for mark in marks):
+            break
+        shared += 1
+    return shared
+
+
+def group(marks: list[Mark], pen: ScreenPen, **values: str) -> Group:
+    """Return marks as one group."""
+    found = Group(debug=False, **values)
+    put_on(found, marks, pen)
+    return found
+
+
+def layered_svg(drawings: list[Drawing], classes: list[str], prefix: str = "", base: str = "") -> str:
+    """Return an SVG of drawings that share a window, with a group of each class for what is its own.
+
+    Title and description are those of the first. ``base`` names a group on the same page
+    (:func:`base_svg`) that is drawn first, and that the drawings leave out.
+    """
+    lists = [still(drawing)["marks"] for drawing in drawings]
+    start = common_start(lists)
+    end = common_start([marks[start:][::-1] for marks in lists])
+    pen = ScreenPen(drawings[0])
+    paper = screen_canvas(drawings[0], prefix, pen)
+    if base:
+        paper.add(Use(f"#{base}", debug=False))
+    put_on(paper, lists[0][:start], pen)
+    for marks, name in zip(lists, classes, strict=True):
+        paper.add(group(marks[start : len(marks) - end], pen, class_=name))
+    put_on(paper, lists[0][len(lists[0]) - end :], pen)
+    return markup(paper)
+
+
+def base_svg(drawing: Drawing, name: str) -> str:
+    """Return an SVG without size that only holds the drawing's marks as a group for others to use."""
+    pen = ScreenPen(drawing)
+    paper = screen_canvas(drawing, "", pen)
+    paper.elements.clear()
+    for stated in ("class", "role", "viewBox", "aria-labelledby"):
+        del paper.attribs[stated]
+    paper.attribs.update({"width": "0", "height": "0", "aria-hidden": "true"})
+    held = Defs(debug=False)
+    # A style rule cannot reach into what is used, unless all of its selector lies within.
+    held.add(group(still(drawing)["marks"], pen, id_=name, class_=LOOK))
+    paper.add(held)
+    return markup(paper)
+
+
+def numbered(one: list[Mark], other: list[Mark]) -> tuple[list[int], list[int]]:
+    """Return a number for each mark, the same for equal ones: numbers are compared faster."""
+    numbers: dict[tuple[object, ...], int] = {}
+
+    def number(mark: Mark) -> int:
+        return numbers.setdefault(mark_key(mark), len(numbers))
+
+    return [number(mark) for mark in one], [number(mark) for mark in other]
+
+
+def mark_key(mark: Mark) -> tuple[object, ...]:
+    """Return a mark as something that can be looked up."""
+    return mark["shape"], mark["role"], tuple(mark["points"]), mark["fade"], mark["text"], mark["anchor"], mark["turn"]
+
+
+def shared_runs(one: list[Mark], other: list[Mark]) -> list[tuple[int, int, int]]:
+    """Return the stretches that both lists have, as the two starts and the length."""
+    matcher = SequenceMatcher(None, *numbered(one, other), autojunk=False)
+    return [(match.a, match.b, match.size) for match in matcher.get_matching_blocks() if match.size >= WORTH_SHARING]
+
+
+def twin_svgs(one: Drawing, other: Drawing, prefixes: tuple[str, str]) -> tuple[str, str]:
+    """Return two SVGs for one page: the second refers to the first for what both show."""
+    one, other = still(one), still(other)
+    pens = (ScreenPen(one), ScreenPen(other))
+    first, second = screen_canvas(one, prefixes[0], pens[0]), screen_canvas(other, prefixes[1], pens[1])
+    at, to = 0, 0
+    for number, (start, end, size) in enumerate(shared_runs(one["marks"], other["marks"])):
+        put_on(first, one["marks"][at:start], pens[0])
+        put_on(second, other["marks"][to:end], pens[1])
+        at, to = start + size, end + size
+        name = f"{prefixes[0]}{number}"
+        first.add(group(one["marks"][start:at], pens[0], id_=name, class_=LOOK))
+        second.add(Use(f"#{name}", debug=False))
+    put_on(first, one["marks"][at:], pens[0])
+    put_on(second, other["marks"][to:], pens[1])
+    return markup(first), markup(second)

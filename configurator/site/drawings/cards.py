@@ -1,0 +1,108 @@
+"""Link previews: which there are, and what each shows and says."""
+
+from concurrent.futures import ThreadPoolExecutor
+from functools import partial
+
+from configurator.drawing.card import Backdrop, Words, card, pair_card
+from configurator.kernel.message import is_said
+from configurator.kernel.shapes import Door, Family, Mark, Position
+from configurator.site.drawings.pictures import (
+    HALF,
+    Window,
+    bare_covering,
+    bare_door,
+    family_window,
+    share_position,
+    whole_door,
+)
+from configurator.site.drawings.subjects import first_pair, first_single
+from configurator.site.house import OWN_CARD, House
+
+Cards = dict[str, bytes]
+
+
+def cards(house: House) -> Cards:
+    """Return every link preview by its address; Pillow packs those of several doors at the same time."""
+    files = {OWN_CARD: own_card(house)}
+    with ThreadPoolExecutor() as pool:
+        for found in pool.map(partial(door_cards, house), house.doors):
+            files.update(found)
+    return files
+
+
+def door_cards(house: House, door: Door) -> Cards:
+    """Return the previews of a door and of every family on it, and of the families where this is the door they show."""
+    fitting = [family for family in house.families if not is_said(house.answer(door, family)["refusal"])]
+    drawn = DoorCards(house, door, family_window(house, door, fitting))
+    files = {f"cards/{door['id']}.png": drawn.alone()}
+    for family in house.families:
+        sound = family in fitting
+        files[f"cards/{door['id']}-{family['id']}.png"] = drawn.fitted(family) if sound else drawn.alone()
+        if door is first_single(house):
+            files[f"cards/{family['id']}.png"] = drawn.family(family) if sound else drawn.alone()
+    return files
+
+
+def own_card(house: House) -> bytes:
+    """Return the showroom's own preview: a pair of doors."""
+    door = first_pair(house)
+    window = family_window(house, door, [])
+    words = Words(house.showroom.name, house.showroom.strapline, ", ".join(house.showroom.contact.address))
+
+    def made() -> bytes:
+        return card(Backdrop(whole_door(house, door, window)).with_marks([]), words)
+
+    return house.once(made, "card", door, window, words)
+
+
+class DoorCards:
+    """The previews that show one door, which is painted once for all of them and only if one is wanted."""
+
+    def __init__(self, house: House, door: Door, window: Window) -> None:
+        self.house = house
+        self.door = door
+        self.window = window
+        self._backdrop: Backdrop | None = None
+
+    def backdrop(self) -> Backdrop:
+        """Return the painted door."""
+        if self._backdrop is None:
+            self._backdrop = Backdrop(bare_door(self.door, self.window))
+        return self._backdrop
+
+    def alone(self) -> bytes:
+        """Return the preview of the door itself."""
+        line = f"{len(self.house.families)} coverings on it, compared to scale"
+        words = Words(self.house.showroom.name, self.door["name"], line)
+
+        def made() -> bytes:
+            return card(Backdrop(whole_door(self.house, self.door, self.window)).with_marks([]), words)
+
+        return self.house.once(made, "card", self.door, self.window, words)
+
+    def fitted(self, family: Family) -> bytes:
+        """Return the preview of a family on the door, open and closed."""
+        answer = self.house.answer(self.door, family)
+        places = [answer["open"], answer["closed"]]
+        if answer["open"] == answer["closed"]:
+            places = [answer["closed"]]
+        name = self.house.showroom.name
+
+        def made() -> bytes:
+            return pair_card([self.backdrop().with_marks(self._marks(family, place)) for place in places], name)
+
+        return self.house.once(made, "pair card", self.door, family, self.window, name)
+
+    def family(self, family: Family) -> bytes:
+        """Return the preview of a family, shown on this door."""
+        summary = self.house.catalog.family_notes[family["id"]].summary
+        words = Words(self.house.showroom.name, family["name"], summary)
+
+        def made() -> bytes:
+            marks = self._marks(family, share_position(family, HALF))
+            return card(self.backdrop().with_marks(marks), words)
+
+        return self.house.once(made, "card", self.door, family, self.window, words)
+
+    def _marks(self, family: Family, place: Position) -> list[Mark]:
+        return bare_covering(self.house, self.door, family, place, self.window)["marks"]

@@ -1,0 +1,164 @@
+"""Which pages a site has, and what each is called and given."""
+
+from functools import partial
+
+from configurator.kernel.shapes import Door, Family
+from configurator.site.house import House
+from configurator.site.kinds import structured_data
+from configurator.site.kinds.compare import fitted_url
+from configurator.site.kinds.coverings_page import coverings
+from configurator.site.kinds.door_page import door_page
+from configurator.site.kinds.doors_page import doors
+from configurator.site.kinds.family_page import family_page
+from configurator.site.kinds.fitted_page import fitted
+from configurator.site.kinds.guide_pages import guides
+from configurator.site.kinds.home_page import home
+from configurator.site.kinds.measure_page import measure
+from configurator.site.site_page import Crumb, Given, SitePage
+
+HOME = Crumb("Home", "index.html")
+COVERINGS = Crumb("Coverings", "coverings/index.html")
+DOORS = Crumb("Doors", "doors/index.html")
+
+
+def nothing() -> Given:
+    """Return what a page of plain words is given."""
+    return {}
+
+
+def site_pages(house: House) -> list[SitePage]:
+    """Return every page but the Markdown ones, which MkDocs finds itself."""
+    pages = plain_pages(house)
+    pages += [family_sheet(house, family) for family in house.families]
+    for door in house.doors:
+        pages.append(door_sheet(house, door))
+        pages += [fitted_sheet(house, door, family) for family in house.families]
+    return pages
+
+
+def plain_pages(house: House) -> list[SitePage]:
+    """Return the pages of which there is one each."""
+    showroom = house.showroom
+    many = f"{len(house.families)} coverings for glazed doors"
+    return [
+        SitePage(
+            "index.html",
+            "home.html",
+            "Home",
+            f"{showroom.name}: {showroom.strapline}. {many}, drawn to scale on {len(house.doors)} doors.",
+            partial(home, house),
+            schema=[structured_data.business(showroom, house.address)],
+        ),
+        SitePage(
+            COVERINGS.url,
+            "coverings.html",
+            "Coverings",
+            f"{many}: how much glass each leaves clear, how far it stands out, and whether it passes the handle.",
+            partial(coverings, house),
+            [HOME],
+        ),
+        SitePage(
+            DOORS.url,
+            "doors.html",
+            "Doors",
+            f"{len(house.doors)} glazed doors drawn to one scale, with every covering compared on each.",
+            partial(doors, house),
+            [HOME],
+        ),
+        SitePage(
+            "measure.html",
+            "measure.html",
+            "Measuring a glazed door",
+            "Which numbers to take of a glazed door, where the tape goes, and a sheet to print and fill in.",
+            partial(measure, house),
+            [HOME],
+        ),
+        SitePage(
+            "guides/index.html",
+            "guides.html",
+            "Guides",
+            "Privacy and light, handles, pairs, safety for children and care, in short and with drawings.",
+            partial(guides, house),
+            [HOME],
+        ),
+        SitePage(
+            "try.html",
+            "try.html",
+            "Your door",
+            "Set your own door’s measurements, move each covering on it and read every figure.",
+            nothing,
+            [HOME],
+        ),
+        SitePage("404.html", "lost.html", "No such page", "This page is not here.", nothing, listed=False),
+    ]
+
+
+def family_sheet(house: House, family: Family) -> SitePage:
+    """Return the page of a family."""
+    notes = house.catalog.family_notes[family["id"]]
+    url, card = f"coverings/{family['id']}.html", f"cards/{family['id']}.png"
+    return SitePage(
+        url,
+        "family.html",
+        notes.name,
+        notes.summary,
+        partial(family_page, house, family),
+        [HOME, COVERINGS],
+        card,
+        [product(house, notes.name, notes.summary, url, card)],
+    )
+
+
+def door_sheet(house: House, door: Door) -> SitePage:
+    """Return the page of a door."""
+    notes = house.catalog.door_notes[door["id"]]
+    return SitePage(
+        f"doors/{door['id']}.html",
+        "door.html",
+        notes.name,
+        f"{notes.summary} {len(house.families)} coverings on it, compared to scale.",
+        partial(door_page, house, door),
+        [HOME, DOORS],
+        f"cards/{door['id']}.png",
+    )
+
+
+def fitted_sheet(house: House, door: Door, family: Family) -> SitePage:
+    """Return the page of a family on a door."""
+    url, card = fitted_url(door, family), f"cards/{door['id']}-{family['id']}.png"
+    title = f"{family['name']} on {house.door_name(door)}"
+    words = fitted_words(house, door, family)
+    return SitePage(
+        url,
+        "fitted.html",
+        title,
+        words,
+        partial(fitted, house, door, family),
+        [HOME, DOORS, Crumb(door["name"], f"doors/{door['id']}.html")],
+        card,
+        [product(house, title, words, url, card)],
+        inputs=(
+            door,
+            family,
+            house.catalog.door_notes[door["id"]],
+            house.catalog.family_notes[family["id"]],
+        ),
+    )
+
+
+def fitted_words(house: House, door: Door, family: Family) -> str:
+    """Return what happens to a family on a door, in one sentence."""
+    answer = house.answer(door, family)
+    if answer["refusal"]:
+        return f"{family['name']} does not go on {house.door_name(door)}: {answer['refusal']}"
+    clear = answer["figures"]["visible_glass_open"]["value"] * 100
+    state = answer["verdicts"]["pass_through"]["state"]
+    return f"Open, {clear:.0f} % of the glass stays clear. At the handle: {state}. Drawings to scale and all figures."
+
+
+def product(house: House, name: str, words: str, url: str, card: str) -> structured_data.Thing:
+    """Return a covering as structured data."""
+    address = house.address
+    seller = house.showroom.name
+    url, card = address and address + url, address and address + card
+    return structured_data.product(name, words, seller, url, card)

@@ -1,0 +1,105 @@
+"""All coverings, to be sifted by what people want."""
+
+from typing import TypedDict
+
+from configurator.kernel.resolve import resolve
+from configurator.kernel.shapes import Door, Family
+from configurator.site.drawings.pictures import family_window, half_svg
+from configurator.site.drawings.subjects import first_single
+from configurator.site.house import House
+from configurator.site.kinds.compare import Line, NamedLine, compared, light_when_closed, view_when_closed
+
+WANTS = (
+    ("passes", "Passes the handle"),
+    ("clears", "Clears the glass"),
+    ("low", "Lowest profile"),
+    ("private", "Private with light"),
+    ("dark", "Darkens the room"),
+    ("cordless", "No cords"),
+)
+# What a wish means in figures: invented limits, chosen so that each parts the field.
+CLEAR_GLASS = 0.9
+LOW_PROFILE = 45.0
+PRIVATE_VIEW = 0.05
+PRIVATE_LIGHT = 0.15
+DARK_LIGHT = 0.05
+
+
+class CoveringTile(NamedLine):
+    """A family half closed on the door, the wishes it fulfils, its values to order by and its words to search in."""
+
+    summary: str
+    svg: str
+    wants: list[str]
+    order: dict[str, float]
+    words: str
+
+
+class Want(TypedDict):
+    """A wish that the list can be sifted by."""
+
+    id: str
+    name: str
+
+
+class CoveringsPage(TypedDict):
+    """What the page of all coverings shows."""
+
+    families: list[CoveringTile]
+    wants: list[Want]
+    door_name: str
+
+
+def wants(line: Line, family: Family) -> list[str]:
+    """Return which wishes a family fulfils with its first choices."""
+    if line["refusal"]:
+        return []
+    value = {name: figure["value"] for name, figure in line["figures"].items()}
+    numbers = resolve(family, {})
+    light = light_when_closed(line)
+    fulfilled = {
+        "passes": line["state"] != "blocked",
+        "clears": value["visible_glass_open"] >= CLEAR_GLASS,
+        "low": value["projection_most"] <= LOW_PROFILE,
+        "private": view_when_closed(line) <= PRIVATE_VIEW and light >= PRIVATE_LIGHT,
+        "dark": light <= DARK_LIGHT,
+        "cordless": numbers["cord_length"] + numbers["loop_length"] == 0,
+    }
+    return [want for want, met in fulfilled.items() if met]
+
+
+def order(line: Line) -> dict[str, float]:
+    """Return the values by which the list can be ordered, smallest first; what does not fit comes last."""
+    if line["refusal"]:
+        return {"clear": 9, "low": 9999, "dark": 9, "bright": 9}
+    value = {name: figure["value"] for name, figure in line["figures"].items()}
+    light = round(light_when_closed(line), 4)
+    clear = round(value["visible_glass_open"], 4)
+    return {"clear": -clear, "low": round(value["projection_most"], 1), "dark": light, "bright": -light}
+
+
+def item(house: House, door: Door, family: Family) -> CoveringTile:
+    """Return a family as a tile."""
+    line = compared(house, door, family)
+    notes = house.catalog.family_notes[family["id"]]
+    said = [notes.name, notes.summary, *notes.description, *notes.good_at, *notes.bad_at]
+    return {
+        **line,
+        "name": notes.name,
+        "summary": notes.summary,
+        "url": f"coverings/{family['id']}.html",
+        "svg": half_svg(house, door, family, family_window(house, door, []), f"{family['id']}-"),
+        "wants": wants(line, family),
+        "order": order(line),
+        "words": " ".join(said).lower(),
+    }
+
+
+def coverings(house: House) -> CoveringsPage:
+    """Return what the page of all coverings shows."""
+    door = first_single(house)
+    return {
+        "families": [item(house, door, family) for family in house.families],
+        "wants": [{"id": ident, "name": name} for ident, name in WANTS],
+        "door_name": house.door_name(door),
+    }

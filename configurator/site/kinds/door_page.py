@@ -1,0 +1,138 @@
+"""One door, with every covering on it compared."""
+
+from collections.abc import Mapping
+from typing import TypedDict, cast
+
+from configurator.drawing.page_svg import screen_svg
+from configurator.kernel.message import is_said
+from configurator.kernel.say import say_length
+from configurator.kernel.shapes import Door, Family
+from configurator.kernel.views.measure_elevation import measure_elevation
+from configurator.site.drawings.pictures import Window, door_base, family_window, open_and_closed, whole_door
+from configurator.site.drawings.trim import trimmed
+from configurator.site.house import House
+from configurator.site.kinds.compare import COLUMNS, NO_FIT, STATES, NamedLine, best_first, compared
+from configurator.site.kinds.glance import Glance, at_a_glance
+from configurator.site.kinds.measure_page import dimensioned
+from configurator.site.kinds.tape_fields import DOOR_GROUPS
+
+BASE = "door-behind"
+# The dimensions that a door's own drawing shows; the list beside it has all of them.
+SHOWN = ("glass_width", "glass_height", "stile_hinge", "stile_latch", "rail_top", "rail_bottom", "handle_height")
+WORDS = {
+    "clears": "the handle on all of its way",
+    "guide by hand": "past the handle",
+    "caution": "little room for a hand at the handle",
+    "blocked": "by the handle as the door is now",
+    NO_FIT: "on this door",
+}
+
+
+class DoorTile(NamedLine):
+    """A family on the door, drawn open and closed."""
+
+    svg: str
+
+
+class Reading(TypedDict):
+    """A measurement of the door, in words; assumed where nobody took it."""
+
+    name: str
+    text: str
+    assumed: bool
+
+
+class StateGroup(TypedDict):
+    """The families with one verdict."""
+
+    state: str
+    families: list[DoorTile]
+
+
+class Column(TypedDict):
+    """A column of the comparison: the figure's id and its heading."""
+
+    id: str
+    name: str
+
+
+class DoorPage(TypedDict):
+    """What the page of a door shows; ``shared_svg`` is the door that every tile's drawing refers to."""
+
+    name: str
+    door_name: str
+    summary: str
+    description: list[str]
+    source: str
+    shared_svg: str
+    families: list[DoorTile]
+    glance: list[Glance]
+    words: dict[str, str]
+    groups: list[StateGroup]
+    columns: list[Column]
+    svg: str
+    measures: list[Reading]
+    try_url: str
+
+
+def tile(house: House, door: Door, family: Family, window: Window) -> DoorTile:
+    """Return a family on the door: its drawing open and closed, its figures and its verdict."""
+    line = compared(house, door, family)
+    if line["refusal"]:
+        svg = screen_svg(whole_door(house, door, window), f"{family['id']}-")
+    else:
+        svg = open_and_closed(house, door, family, window, BASE)
+    return {**line, "name": family["name"], "svg": svg}
+
+
+def reading(door: Door, field: str) -> float:
+    """Return a door's measurement in mm by the field's name; those of the handle begin with ``handle.``."""
+    shape: Mapping[str, object] = door["handle"] if field.startswith("handle.") else door
+    return float(cast(float, shape[field.removeprefix("handle.")]))
+
+
+def measures(house: House, door: Door) -> list[Reading]:
+    """Return what the tape finds on the door, in the order and under the names of the measuring guide."""
+    assumed = {measure.path for measure in house.catalog.door_notes[door["id"]].measures if measure.assumed}
+    return [
+        {
+            "name": field.name,
+            "text": say_length(reading(door, field.id), house.units),
+            "assumed": field.path in assumed,
+        }
+        for group in DOOR_GROUPS
+        for field in group.fields
+        if reading(door, field.id)
+    ]
+
+
+def by_state(lines: list[DoorTile]) -> list[StateGroup]:
+    """Return the lines under their verdicts, the best verdict first."""
+    groups: list[StateGroup] = [
+        {"state": state, "families": [line for line in lines if line["state"] == state]} for state in STATES
+    ]
+    return [group for group in groups if group["families"]]
+
+
+def door_page(house: House, door: Door) -> DoorPage:
+    """Return what the page of a door shows."""
+    notes = house.catalog.door_notes[door["id"]]
+    fitting = [family for family in house.families if not is_said(house.answer(door, family)["refusal"])]
+    window = family_window(house, door, fitting)
+    families = best_first([tile(house, door, family, window) for family in house.families])
+    return {
+        "name": notes.name,
+        "door_name": house.door_name(door),
+        "summary": notes.summary,
+        "description": notes.description,
+        "source": str(notes.source),
+        "shared_svg": door_base(door, window, BASE),
+        "families": families,
+        "glance": at_a_glance(families, house.units),
+        "words": WORDS,
+        "groups": by_state(families),
+        "columns": [{"id": ident, "name": name} for ident, name in COLUMNS],
+        "svg": screen_svg(trimmed(dimensioned(measure_elevation(door, house.units), SHOWN)), "measured-"),
+        "measures": measures(house, door),
+        "try_url": house.try_url(door, None),
+    }

@@ -1,0 +1,70 @@
+"""All doors, drawn to one scale."""
+
+from typing import TypedDict
+
+from configurator.drawing.page_svg import screen_svg
+from configurator.kernel.say import say_length
+from configurator.kernel.shapes import Door
+from configurator.site.drawings.pictures import Window, door_frame, leaf_size, whole_door, window_of
+from configurator.site.house import House
+
+OPENS = {"in": "into the room", "out": "out of the room"}
+
+
+class DoorItem(TypedDict):
+    """A door as a tile: its drawing, the sizes of leaf and glass in words, how it opens and its handle."""
+
+    name: str
+    summary: str
+    url: str
+    svg: str
+    leaf: str
+    glass: str
+    opens: str
+    handle: str
+
+
+class DoorsPage(TypedDict):
+    """What the page of all doors shows."""
+
+    doors: list[DoorItem]
+
+
+def centred(windows: list[Window], own: Window) -> Window:
+    """Return a window as wide and high as the largest, with the own one in its middle, on the floor."""
+    across = max(x1 - x0 for x0, _, x1, _ in windows)
+    top = min(y0 for _, y0, _, _ in windows)
+    middle = (own[0] + own[2]) / 2
+    return (middle - across / 2, top, middle + across / 2, 0.0)
+
+
+def by(width: float, height: float, units: str) -> str:
+    """Return a width by a height with the unit, and the mark of a rounded value, named once."""
+    said = [say_length(side, units) for side in (width, height)]
+    bare = " × ".join(side.removeprefix("≈ ").removesuffix(f" {units}") for side in said)
+    return ("≈ " if any(side.startswith("≈") for side in said) else "") + f"{bare} {units}"
+
+
+def item(house: House, door: Door, window: Window) -> DoorItem:
+    """Return a door as a tile."""
+    notes = house.catalog.door_notes[door["id"]]
+    width, height = leaf_size(door)
+    return {
+        "name": notes.name,
+        "summary": notes.summary,
+        "url": f"doors/{door['id']}.html",
+        "svg": house.once(
+            lambda: screen_svg(whole_door(house, door, window), f"{door['id']}-"), "door", door, window, notes.summary
+        ),
+        "leaf": by(width, height, house.units),
+        "glass": by(door["glass_width"], door["glass_height"], house.units),
+        "opens": OPENS[door["swing"]],
+        "handle": house.catalog.handle_notes[notes.handle].name,
+    }
+
+
+def doors(house: House) -> DoorsPage:
+    """Return what the page of all doors shows."""
+    windows = {door["id"]: window_of(door_frame(door)) for door in house.doors}
+    every = list(windows.values())
+    return {"doors": [item(house, door, centred(every, windows[door["id"]])) for door in house.doors]}

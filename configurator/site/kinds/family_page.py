@@ -1,0 +1,143 @@
+"""One kind of covering: what it is, how it moves, what may be chosen, and how it fits each door."""
+
+from typing import TypedDict
+
+from configurator.drawing.page_svg import layered_svg
+from configurator.kernel.message import is_said
+from configurator.kernel.shapes import Answer, Door, Family
+from configurator.kernel.whereabouts import place_words
+from configurator.site.drawings.pictures import (
+    bare_covering,
+    bare_door,
+    bare_section,
+    family_window,
+    share_position,
+    with_door,
+)
+from configurator.site.drawings.subjects import first_single
+from configurator.site.drawings.swatches import swatches
+from configurator.site.house import House
+from configurator.site.kinds.compare import NamedLine, compared
+from configurator.site.kinds.sourced_numbers import NumberGroup, sourced_numbers
+
+STEPS = 10
+FIRST = 4
+
+
+class MoverView(TypedDict):
+    """One view of the moving drawing with all its frames, and its width in millimetres of the door."""
+
+    svg: str
+    across: str
+
+
+class Mover(TypedDict):
+    """Elevation and section that a reader moves: each step in words, and the first and the last step."""
+
+    views: list[MoverView]
+    words: list[str]
+    first: int
+    last: int
+
+
+class OptionLine(TypedDict):
+    """An option, what is said of it, and the address of its swatch or nothing."""
+
+    name: str
+    words: str
+    swatch: str
+
+
+class ChoiceLines(TypedDict):
+    """A choice with what is offered of it."""
+
+    name: str
+    options: list[OptionLine]
+
+
+class FamilyPage(TypedDict):
+    """What the page of a family shows; nothing moves where it goes on no door."""
+
+    name: str
+    summary: str
+    description: list[str]
+    good_at: list[str]
+    bad_at: list[str]
+    care: list[str]
+    safety: list[str]
+    numbers: list[NumberGroup]
+    mover: Mover | None
+    door_name: str
+    choices: list[ChoiceLines]
+    doors: list[NamedLine]
+    try_url: str
+
+
+def mover(house: House, door: Door, family: Family) -> Mover:
+    """Return elevation and section that a reader moves from open to closed, a frame a step, each step in words."""
+    answer = house.answer(door, family)
+    household = house.catalog.household
+    return house.once(lambda: moving(house, door, family, answer), "mover", door, family, house.units, household)
+
+
+def moving(house: House, door: Door, family: Family, answer: Answer) -> Mover:
+    """Return the frames of the moving drawing."""
+    window = family_window(house, door, [family])
+    places = [share_position(family, step / STEPS) for step in range(STEPS + 1)]
+    classes = ["frame now" if step == FIRST else "frame" for step in range(STEPS + 1)]
+    behind = bare_door(door, window)
+    fronts = [with_door(bare_covering(house, door, family, place, window), behind) for place in places]
+    sides = [bare_section(house, door, family, place, window) for place in places]
+    return {
+        "views": [
+            {"svg": layered_svg(drawings, classes, "mover-"), "across": f"{drawings[0]['width']:.0f}"}
+            for drawings in (fronts, sides)
+        ],
+        "words": [place_words(answer["legs"], place) for place in places],
+        "first": FIRST,
+        "last": STEPS,
+    }
+
+
+def choice_lines(house: House, family: Family) -> list[ChoiceLines]:
+    """Return the choices with what is offered of each."""
+    urls = {(swatch.choice, swatch.option): swatch.url for swatch in swatches(house, family)}
+    notes = house.catalog.family_notes[family["id"]].choices
+    return [
+        {
+            "name": choice["name"],
+            "options": [
+                {
+                    "name": option["name"],
+                    "words": notes[choice["id"]].options[option["id"]].note,
+                    "swatch": urls.get((choice["id"], option["id"]), ""),
+                }
+                for option in choice["options"]
+                if not option["retired"]
+            ],
+        }
+        for choice in family["choices"]
+    ]
+
+
+def family_page(house: House, family: Family) -> FamilyPage:
+    """Return what the page of a family shows."""
+    notes = house.catalog.family_notes[family["id"]]
+    fits = [door for door in house.doors if not is_said(house.answer(door, family)["refusal"])]
+    single = first_single(house)
+    shown = single if single in fits or not fits else fits[0]
+    return {
+        "name": notes.name,
+        "summary": notes.summary,
+        "description": [*notes.description, *notes.moves],
+        "good_at": notes.good_at,
+        "bad_at": notes.bad_at,
+        "care": notes.care,
+        "safety": notes.safety,
+        "numbers": sourced_numbers(house, notes),
+        "mover": mover(house, shown, family) if fits else None,
+        "door_name": house.door_name(shown),
+        "choices": choice_lines(house, family),
+        "doors": [{**compared(house, door, family), "name": door["name"]} for door in house.doors],
+        "try_url": house.try_url(shown, family),
+    }

@@ -1,0 +1,168 @@
+"""One family on one door: drawings open and closed, every figure with its working, cautions and sources."""
+
+from typing import TypedDict
+
+from configurator.kernel.message import is_said, silence
+from configurator.kernel.shapes import Answer, Caution, Door, Family, Figure, Verdict
+from configurator.kernel.whereabouts import place_words
+from configurator.site.drawings.pictures import sheet_svgs
+from configurator.site.house import House
+from configurator.site.kinds.compare import fitted_url
+
+KEY = ("visible_glass_open", "light_closed", "stack_height", "projection_most", "order_width", "order_height")
+
+
+class SheetPlate(TypedDict):
+    """A drawing sheet, its width on paper in millimetres and what it shows, in words."""
+
+    svg: str
+    width: str
+    words: str
+
+
+class FittedOption(TypedDict):
+    """An option, whether it is the one drawn, and why the door rules it out, or nothing."""
+
+    name: str
+    chosen: bool
+    why: str
+
+
+class FittedChoice(TypedDict):
+    """A choice with its options on this door."""
+
+    name: str
+    options: list[FittedOption]
+
+
+class FixTold(TypedDict):
+    """A change that mends something, and what it costs, in words; no costs, no words."""
+
+    text: str
+    costs: str
+
+
+class Neighbour(TypedDict):
+    """The page before or after this one."""
+
+    name: str
+    url: str
+
+
+class Neighbours(TypedDict):
+    """The pages on both sides; none at an end."""
+
+    before: Neighbour | None
+    after: Neighbour | None
+
+
+class FittedPage(Neighbours):
+    """What the page of a family on a door shows; where it does not fit there is a refusal and no figures."""
+
+    family_name: str
+    door_name: str
+    refusal: str
+    passing: Verdict | None
+    key: list[Figure]
+    plates: list[SheetPlate]
+    figures: list[Figure]
+    verdicts: list[Verdict]
+    fixes: dict[str, list[FixTold]]
+    cautions: list[Caution]
+    chosen: list[str]
+    choices: list[FittedChoice]
+    family_source: str
+    door_source: str
+    try_url: str
+
+
+def plates(house: House, door: Door, family: Family, answer: Answer) -> list[SheetPlate]:
+    """Return the sheets, each with its words: open and closed, or one where nothing moves."""
+    places = [answer["open"], answer["closed"]]
+    if answer["open"] == answer["closed"]:
+        places = [answer["closed"]]
+    return [
+        {
+            "svg": svg,
+            "width": f"{width:.1f}",
+            "words": f"{family['name']} on {house.door_name(door)}: {place_words(answer['legs'], place)}.",
+        }
+        for (svg, width), place in zip(sheet_svgs(house, door, family, places), places, strict=True)
+    ]
+
+
+def choices(house: House, door: Door, family: Family, answer: Answer) -> list[FittedChoice]:
+    """Return the choices with what is drawn here, and what the door rules out and why."""
+    reasons = house.ruled_out(door, family)
+    return [
+        {
+            "name": choice["name"],
+            "options": [
+                {
+                    "name": option["name"],
+                    "chosen": answer["choices"][choice["id"]] == option["id"],
+                    "why": house.say(reasons.get(choice["id"], {}).get(option["id"], silence())),
+                }
+                for option in choice["options"]
+                if not option["retired"]
+            ],
+        }
+        for choice in family["choices"]
+    ]
+
+
+def fixes_told(house: House, door: Door, family: Family) -> dict[str, list[FixTold]]:
+    """Return what mends each verdict that does not clear, in words: by the verdict's id, the best fix first."""
+    told: dict[str, list[FixTold]] = {}
+    for fix in house.fixes(door, family):
+        words: FixTold = {"text": house.say(fix["says"]), "costs": " ".join(house.say(cost) for cost in fix["costs"])}
+        told.setdefault(fix["verdict"], []).append(words)
+    return told
+
+
+def chosen(family: Family, answer: Answer) -> list[str]:
+    """Return the choices that the figures are for, each under its name."""
+    return [
+        f"{choice['name']}: {option['name']}"
+        for choice in family["choices"]
+        for option in choice["options"]
+        if option["id"] == answer["choices"][choice["id"]]
+    ]
+
+
+def neighbour(house: House, door: Door, at: int) -> Neighbour | None:
+    """Return the page of the covering at a place of the list, where there is one."""
+    if not 0 <= at < len(house.families):
+        return None
+    return {"name": house.families[at]["name"], "url": fitted_url(door, house.families[at])}
+
+
+def neighbours(house: House, door: Door, family: Family) -> Neighbours:
+    """Return the pages before and after this one among the coverings on the door."""
+    place = house.families.index(family)
+    return {"before": neighbour(house, door, place - 1), "after": neighbour(house, door, place + 1)}
+
+
+def fitted(house: House, door: Door, family: Family) -> FittedPage:
+    """Return what the page of a family on a door shows."""
+    answer = house.answer(door, family)
+    sound = not is_said(answer["refusal"])
+    notes = house.catalog.family_notes[family["id"]]
+    return {
+        "family_name": family["name"],
+        "door_name": house.door_name(door),
+        "refusal": house.say(answer["refusal"]),
+        "passing": answer["verdicts"].get("pass_through"),
+        "key": [answer["figures"][name] for name in KEY] if sound else [],
+        "plates": plates(house, door, family, answer) if sound else [],
+        "figures": list(answer["figures"].values()),
+        "verdicts": [verdict for name, verdict in answer["verdicts"].items() if name != "pass_through"],
+        "fixes": fixes_told(house, door, family),
+        "cautions": answer["cautions"],
+        "chosen": chosen(family, answer),
+        "choices": choices(house, door, family, answer),
+        "family_source": str(notes.source),
+        "door_source": str(house.catalog.door_notes[door["id"]].source),
+        "try_url": house.try_url(door, family),
+        **neighbours(house, door, family),
+    }

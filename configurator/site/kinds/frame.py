@@ -1,0 +1,110 @@
+"""What every page is given beside its own matter: its head, the menus and the showroom's words."""
+
+from typing import TypedDict
+
+from markupsafe import Markup
+
+from configurator.catalog.schema.showroom import Showroom
+from configurator.site.house import OWN_CARD, House
+from configurator.site.kinds import structured_data
+from configurator.site.site_page import Crumb, SitePage, way_up
+
+MENU = (
+    ("coverings/index.html", "Coverings", "coverings/"),
+    ("doors/index.html", "Doors", "doors/"),
+    ("measure.html", "Measure", "measure.html"),
+    ("guides/index.html", "Guides", "guides/"),
+    ("try.html", "Your door", "try.html"),
+)
+SMALL_MENU = (
+    ("guides/safety-for-children.html", "Safety for children"),
+    ("imprint.html", "Imprint"),
+    ("privacy.html", "Privacy"),
+)
+
+
+class Head(TypedDict):
+    """What a page says of itself to browsers and search engines; ``card`` is the link preview's address."""
+
+    title: str
+    description: str
+    canonical: str
+    card: str
+    listed: bool
+    schema: Markup
+
+
+class MenuEntry(TypedDict):
+    """An entry of the main menu; ``here`` is ``page``, ``true`` or nothing, as aria-current wants it."""
+
+    url: str
+    name: str
+    lead: bool
+    here: str
+
+
+class SmallMenuEntry(TypedDict):
+    """An entry of the menu at a page's foot."""
+
+    url: str
+    name: str
+
+
+class Frame(TypedDict):
+    """What every template is given; ``root`` is the relative way back to the site's root."""
+
+    root: str
+    head: Head
+    kind: str
+    trail: list[Crumb]
+    showroom: Showroom
+    menu: list[MenuEntry]
+    small_menu: list[SmallMenuEntry]
+    logo: str
+
+
+def head(house: House, page: SitePage) -> Head:
+    """Return a page's head."""
+    crumbs = structured_data.breadcrumbs(page.crumbs, page.title, page.url, house.address)
+    name = house.showroom.name
+    return {
+        "title": name if page.url == "index.html" else f"{page.title} · {name}",
+        "description": page.description,
+        "canonical": house.address + page.url if house.address and page.listed else "",
+        "card": (house.address or way_up(page.url)) + (page.card or OWN_CARD),
+        "listed": page.listed,
+        "schema": structured_data.script_text([*page.schema, crumbs]),
+    }
+
+
+def menu(url: str) -> list[MenuEntry]:
+    """Return the main menu as it stands on a page."""
+    return [
+        {
+            "url": to,
+            "name": name,
+            "lead": to == "try.html",
+            "here": "page" if url == to else "true" if url.startswith(under) else "",
+        }
+        for to, name, under in MENU
+    ]
+
+
+def small_menu(house: House) -> list[SmallMenuEntry]:
+    """Return the menu at a page's foot, of those Markdown pages that the content has."""
+    urls = {page.url for page in house.markdown.values()}
+    return [{"url": url, "name": name} for url, name in SMALL_MENU if url in urls]
+
+
+def frame(house: House, page: SitePage) -> Frame:
+    """Return what a page's template is given beside the matter of its kind."""
+    return {
+        "root": way_up(page.url),
+        "head": head(house, page),
+        "kind": page.template.removesuffix(".html"),
+        "trail": page.crumbs,
+        "showroom": house.showroom,
+        "menu": menu(page.url),
+        "small_menu": small_menu(house),
+        "logo": house.logo_markup,
+    }

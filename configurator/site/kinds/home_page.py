@@ -1,0 +1,54 @@
+"""The first page."""
+
+from typing import TypedDict
+
+from configurator.kernel.shapes import Door, Family
+from configurator.site.drawings.pictures import family_window, half_svg
+from configurator.site.drawings.subjects import first_single, fitting, room_subject
+from configurator.site.house import HeroPhoto, House
+
+SHOWN = 6
+
+
+class HomeTile(TypedDict):
+    """A covering half way down: its drawing, its name, its page and what it is in a sentence."""
+
+    svg: str
+    name: str
+    url: str
+    summary: str
+
+
+class HomePage(TypedDict):
+    """What the first page shows."""
+
+    hero: str
+    hero_words: str
+    hero_photo: HeroPhoto | None
+    families: list[HomeTile]
+    doors: list[Door]
+
+
+def tile(house: House, door: Door, family: Family) -> HomeTile:
+    """Return a family as a small drawing half way down, with its summary."""
+    window = family_window(house, door, [])
+    return {
+        "svg": half_svg(house, door, family, window, f"{family['id']}-"),
+        "name": family["name"],
+        "url": f"coverings/{family['id']}.html",
+        "summary": house.catalog.family_notes[family["id"]].summary,
+    }
+
+
+def home(house: House) -> HomePage:
+    """Return what the first page shows."""
+    single = first_single(house)
+    pair, hung = room_subject(house)
+    window = family_window(house, pair, [hung])
+    return {
+        "hero": half_svg(house, pair, hung, window, "hero-"),
+        "hero_words": f"{hung['name']} on {house.door_name(pair)}",
+        "hero_photo": house.hero_photo,
+        "families": [tile(house, single, family) for family in fitting(house, single)[:SHOWN]],
+        "doors": house.doors,
+    }

@@ -1,0 +1,59 @@
+"""Structured data after schema.org, as JSON-LD."""
+
+import json
+from typing import Any
+
+from markupsafe import Markup
+
+from configurator.catalog.schema.showroom import Showroom
+from configurator.site.site_page import Crumb
+
+Thing = dict[str, Any]
+CATEGORY = "Window covering"
+
+
+def breadcrumbs(crumbs: list[Crumb], title: str, url: str, address: str) -> Thing:
+    """Return the BreadcrumbList of a page; addresses only when the public one is known."""
+    trail = [*crumbs, Crumb(title, url)]
+    items: list[Thing] = []
+    for place, crumb in enumerate(trail, 1):
+        item: Thing = {"@type": "ListItem", "position": place, "name": crumb.name}
+        if address:
+            item["item"] = address + crumb.url
+        items.append(item)
+    return {"@type": "BreadcrumbList", "itemListElement": items}
+
+
+def product(name: str, description: str, seller: str, url: str, image: str) -> Thing:
+    """Return a Product; ``url`` and ``image`` may be empty when the public address is not known."""
+    thing: Thing = {
+        "@type": "Product",
+        "name": name,
+        "description": description,
+        "category": CATEGORY,
+        "brand": {"@type": "Brand", "name": seller},
+    }
+    if url:
+        thing |= {"url": url, "image": image}
+    return thing
+
+
+def business(showroom: Showroom, address: str) -> Thing:
+    """Return the showroom as a LocalBusiness; hours stay in the words of the page."""
+    thing: Thing = {
+        "@type": "LocalBusiness",
+        "name": showroom.name,
+        "description": showroom.strapline,
+        "telephone": showroom.contact.telephone,
+        "email": showroom.contact.mail,
+        "address": {"@type": "PostalAddress", "streetAddress": ", ".join(showroom.contact.address)},
+    }
+    if address:
+        thing["url"] = address
+    return thing
+
+
+def script_text(things: list[Thing]) -> Markup:
+    """Return JSON-LD that cannot end the script element it stands in; there, nothing else is escaped."""
+    graph = {"@context": "https://schema.org", "@graph": things}
+    return Markup(json.dumps(graph, ensure_ascii=False, separators=(",", ":")).replace("<", "\\u003c"))

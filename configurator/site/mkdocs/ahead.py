@@ -1,0 +1,57 @@
+"""The slow part of a first build, worked out ahead of the pages on every core: a door or a family a task."""
+
+import gc
+from concurrent.futures import ProcessPoolExecutor
+from pathlib import Path
+
+from configurator.catalog import load
+from configurator.kernel.shapes import Door
+from configurator.site.answers import Answers
+from configurator.site.drawings.cards import door_cards
+from configurator.site.house import House
+from configurator.site.kinds.door_page import door_page
+from configurator.site.kinds.family_page import family_page
+from configurator.site.kinds.fitted_page import fitted
+from configurator.site.mkdocs.assets import page_script
+
+Task = tuple[str, str]
+SCRIPT, DOOR, FAMILY = "script", "door", "family"
+# What a worker process works on; each reads the content itself, since a house cannot be sent.
+_houses: list[House] = []
+
+
+def work_ahead(house: House) -> None:
+    """Fill the house's memory with every door's answers, drawings and previews, families' frames and the script."""
+    tasks = [(SCRIPT, ""), *((DOOR, door["id"]) for door in house.doors)]
+    tasks += [(FAMILY, family["id"]) for family in house.families]
+    with ProcessPoolExecutor(initializer=open_house, initargs=(house.content,)) as pool:
+        for kept in pool.map(work_out, tasks):
+            house.answers.add(kept)
+
+
+def open_house(content: Path) -> None:
+    """Read the content in a worker process."""
+    # A worker ends with its tasks and makes no cycles; looking for them takes a twelfth of its time.
+    gc.disable()
+    _houses.append(House(load(content), content, Answers()))
+
+
+def work_out(task: Task) -> dict[str, object]:
+    """Return what a task, a kind and an id, added to the worker's memory."""
+    house = _houses[0]
+    kind, ident = task
+    if kind == SCRIPT:
+        page_script(house)
+    elif kind == FAMILY:
+        family_page(house, house.catalog.families[ident])
+    else:
+        work_out_door(house, house.catalog.doors[ident])
+    return house.answers.taken()
+
+
+def work_out_door(house: House, door: Door) -> None:
+    """Work out a door's page, its previews and the page of every family on it."""
+    door_page(house, door)
+    door_cards(house, door)
+    for family in house.families:
+        fitted(house, door, family)

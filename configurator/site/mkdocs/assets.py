@@ -1,0 +1,79 @@
+"""The files beside the pages: style, scripts, icons, swatches, link previews and photographs."""
+
+from functools import partial
+
+from configurator.browser import catalog_js, configurator_js
+from configurator.drawing.icon import icon_png
+from configurator.drawing.photo import photo_sizes, picture_sizes
+from configurator.drawing.room import room_picture
+from configurator.drawing.swatch import swatch_png
+from configurator.site.drawings.cards import cards
+from configurator.site.drawings.subjects import room_drawing, room_subject
+from configurator.site.drawings.swatches import swatches
+from configurator.site.face.themes import SHARED, style_sheet
+from configurator.site.house import ROOM, House
+from configurator.site.mkdocs.slim import slim_css
+
+Files = dict[str, str | bytes]
+ICON_SIDES = (48, 180, 512)
+
+
+def asset_files(house: House) -> Files:
+    """Return every asset by its address."""
+    return {
+        **texts(house),
+        **icons(house),
+        **swatch_files(house),
+        **photographs(house),
+        **room_files(house),
+        **cards(house),
+    }
+
+
+def texts(house: House) -> Files:
+    """Return style sheets and scripts."""
+    return {
+        "assets/site.css": slim_css(style_sheet(house.showroom.theme)),
+        "assets/try.css": slim_css((SHARED / "css" / "try.css").read_text(encoding="utf-8")),
+        "assets/page.js": (SHARED / "scripts" / "page.js").read_text(encoding="utf-8"),
+        "assets/astragal.js": page_script(house),
+        "assets/catalog.js": catalog_js(house.catalog),
+    }
+
+
+def page_script(house: House) -> str:
+    """Return the configurator's script."""
+    scripts = SHARED / "js"
+    stamps = [[path.name, path.stat().st_mtime_ns] for path in sorted(scripts.glob("*.js"))]
+    return house.once(partial(configurator_js, scripts), "scripts", stamps)
+
+
+def icons(house: House) -> Files:
+    """Return the icons, from the logo where that is a bitmap."""
+    colours = house.showroom.theme.colours
+    four = (colours.paper, colours.ink, colours.warm, colours.cool)
+    return {f"assets/icon-{side}.png": icon_png(side, house.logo, four) for side in ICON_SIDES}
+
+
+def swatch_files(house: House) -> Files:
+    """Return a swatch for each option that has a colour."""
+    every = [swatch for family in house.families for swatch in swatches(house, family)]
+    return {swatch.url: swatch_png(swatch.colour, swatch.material) for swatch in every}
+
+
+def photographs(house: House) -> Files:
+    """Return the showroom's photographs in the sizes that screens need."""
+    files: Files = {}
+    for photo in house.photos.values():
+        sizes = house.once(partial(photo_sizes, photo.path), str(photo.path), photo.path.stat().st_mtime_ns)
+        files.update({f"assets/{photo.name}{end}": content for end, content in sizes.items()})
+    return files
+
+
+def room_files(house: House) -> Files:
+    """Return the painted room, for a theme that opens with it and a showroom that has no photograph of that name."""
+    if not house.paints_room:
+        return {}
+    door, family = room_subject(house)
+    sizes = house.once(lambda: picture_sizes(room_picture(room_drawing(house))), "room", door, family)
+    return {f"assets/{ROOM}{end}": content for end, content in sizes.items()}

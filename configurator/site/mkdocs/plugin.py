@@ -1,0 +1,195 @@
+"""The MkDocs plugin: gives MkDocs a showroom's pages and files, and leaves the rest of a site as it is."""
+
+import logging
+from collections.abc import Callable, Iterable, Iterator
+from contextlib import AbstractContextManager, contextmanager
+from copy import copy
+from pathlib import Path
+from typing import Literal, cast
+
+import jinja2
+from markupsafe import Markup
+from mkdocs.config import config_options
+from mkdocs.config.base import Config
+from mkdocs.config.defaults import MkDocsConfig
+from mkdocs.exceptions import PluginError
+from mkdocs.plugins import BasePlugin
+from mkdocs.structure.files import File, Files, InclusionLevel, get_files
+from mkdocs.structure.nav import Navigation
+from mkdocs.structure.pages import Page
+from mkdocs.utils.templates import TemplateContext
+
+from configurator.catalog import ContentProblems, load
+from configurator.places import THEMES
+from configurator.site.answers import Answers
+from configurator.site.face.templates import environment
+from configurator.site.house import House
+from configurator.site.kinds.all_pages import site_pages
+from configurator.site.kinds.fences import draw_fences
+from configurator.site.kinds.frame import MENU, frame
+from configurator.site.mkdocs.ahead import work_ahead
+from configurator.site.mkdocs.assets import asset_files
+from configurator.site.mkdocs.slim import slim
+from configurator.site.mkdocs.written_page import (
+    WHOLE,
+    WHOLE_TEXT,
+    GuidePage,
+    ShowroomPage,
+    guide_file,
+    nav_titles,
+    written_file,
+)
+from configurator.site.site_page import SitePage
+
+log = logging.getLogger("mkdocs.plugins.astragal")
+# What a site's menu holds of the showroom when nobody has written the menu.
+IN_MENU = {"index.html", *(url for url, _, _ in MENU)}
+
+
+class PluginOptions(Config):
+    """What ``mkdocs.yml`` may say: where the content lies, and under which path of the site the showroom stands."""
+
+    content = config_options.Dir(exists=True, default="content")
+    under = config_options.Type(str, default="")
+
+
+@contextmanager
+def told_by_mkdocs() -> Iterator[None]:
+    """Have MkDocs tell the problems of the content in its own manner, each with file, line and column."""
+    try:
+        yield
+    except ContentProblems as found:
+        raise PluginError(str(found)) from None
+
+
+class AstragalPlugin(BasePlugin[PluginOptions]):
+    """Adds a showroom to a site that MkDocs builds. The site's theme, menu and other pages stay what they are;
+    where it has a file of the same address already, that one stays."""
+
+    # How the content's problems are told.
+    telling: Callable[[], AbstractContextManager[None]] = staticmethod(told_by_mkdocs)
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.answers = Answers()
+        self._house: House | None = None
+        self._env: jinja2.Environment | None = None
+
+    @property
+    def house(self) -> House:
+        """The showroom whose content has been read."""
+        if self._house is None:
+            raise RuntimeError("the content is read in on_config, which has not run")
+        return self._house
+
+    @property
+    def under(self) -> str:
+        """The path under which the showroom stands, with a closing slash; nothing for the site's root."""
+        path = self.config.under.strip("/")
+        return f"{path}/" if path else ""
+
+    def on_startup(self, *, command: Literal["build", "gh-deploy", "serve"], dirty: bool) -> None:
+        """Stay from one build of ``mkdocs serve`` to the next, with all that has been worked out."""
+
+    def on_config(self, config: MkDocsConfig) -> MkDocsConfig:
+        """Read the content, and have it and the themes watched."""
+        content = Path(self.config.content)
+        with self.telling():
+            self._house = House(load(content), content, self.answers)
+            if self.answers.empty:
+                work_ahead(self.house)
+        config.watch += [str(content), str(THEMES)]
+        return config
+
+    def on_files(self, files: Files, *, config: MkDocsConfig) -> Files:
+        """Add the showroom's pages and files to those of the site."""
+        with self.telling():
+            guides = self.guide_files(config)
+            # What a site shows for an address that leads nowhere is its own affair.
+            pages = [page for page in site_pages(self.house) if page.listed]
+            own = [*guides, *self.page_files(pages, config), *self.asset_files(config)]
+        taken = {file.dest_uri for file in files}
+        for file in own:
+            if file.dest_uri in taken:
+                log.info("%s is a page of the site already, so the showroom's is left out", file.dest_uri)
+            else:
+                files.append(file)
+        return files
+
+    def guide_files(self, config: MkDocsConfig) -> list[File]:
+        """Return what lies in the content's folder of pages: Markdown, and the files beside it."""
+        there = copy(config)
+        there.docs_dir = str((self.house.content / "pages").resolve())
+        found = list(get_files(there))
+        for file in found:
+            # Where the file lies is worked out from its name, so before that changes.
+            file.abs_src_path = file.abs_src_path
+            file.src_uri = self.under + file.src_uri
+        return self.with_guides(found, config)
+
+    def with_guides(self, files: Iterable[File], config: MkDocsConfig) -> list[File]:
+        """Return files of the content, the Markdown among them as guides."""
+        found = list(files)
+        for file in found:
+            if file.is_documentation_page():
+                guide_file(self.house, file, self.under, config)
+                self.house.markdown[file.src_uri] = cast(GuidePage, file.page).site_page
+        return found
+
+    def page_files(self, pages: Iterable[SitePage], config: MkDocsConfig) -> list[File]:
+        """Return the files of pages that no Markdown file stands for."""
+        titles = nav_titles(config.nav)
+        files = [written_file(page, self.under, titles, config) for page in pages]
+        for file in files:
+            if config.nav is None and file.dest_uri.removeprefix(self.under) in IN_MENU:
+                file.inclusion = InclusionLevel.INCLUDED
+        return files
+
+    def asset_files(self, config: MkDocsConfig) -> list[File]:
+        """Return style sheets, scripts and pictures."""
+        assets = asset_files(self.house)
+        return [File.generated(config, self.under + path, content=content) for path, content in assets.items()]
+
+    def on_env(self, env: jinja2.Environment, *, config: MkDocsConfig, files: Files) -> jinja2.Environment:
+        """Add the one template that holds a page of ours, which is made in an environment of its own."""
+        self._env = environment(self.house.templates, self.house.units)
+        loaders = [jinja2.DictLoader({WHOLE: WHOLE_TEXT}), *([env.loader] if env.loader else [])]
+        env.loader = jinja2.ChoiceLoader(loaders)
+        return env
+
+    def on_page_markdown(self, markdown: str, *, page: Page, config: MkDocsConfig, files: Files) -> str:
+        """Draw the drawings that a guide asks for."""
+        if not isinstance(page, GuidePage):
+            return markdown
+        # MkDocs has taken the lines between --- off the top.
+        above = page.file.content_string.count("\n") - markdown.count("\n")
+        file = self.house.content / "pages" / page.file.src_uri.removeprefix(self.under)
+        with self.telling():
+            return draw_fences(markdown, file, above, self.house)
+
+    def on_page_context(
+        self, context: TemplateContext, *, page: Page, config: MkDocsConfig, nav: Navigation
+    ) -> TemplateContext:
+        """Make a page of the showroom."""
+        if not isinstance(page, ShowroomPage):
+            return context
+        return cast(TemplateContext, {**context, "astragal": Markup(self.html(page.site_page))})
+
+    def html(self, page: SitePage) -> str:
+        """Return a page, as it was last written where nothing that it shows has changed."""
+        key = self.house.page_key(page) if page.inputs else ""
+        kept = self.answers.page(page.url, key) if key else None
+        if kept is not None:
+            return kept
+        template = self.environment.get_template(page.template)
+        html = slim(template.render({**frame(self.house, page), **page.given()}))
+        if key:
+            self.answers.keep_page(page.url, key, html)
+        return html
+
+    @property
+    def environment(self) -> jinja2.Environment:
+        """The environment in which our own templates are filled in."""
+        if self._env is None:
+            raise RuntimeError("the templates are found in on_env, which has not run")
+        return self._env

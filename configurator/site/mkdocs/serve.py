@@ -1,0 +1,60 @@
+"""The site on this machine while its content is being written: every change is there a second later."""
+
+import socket
+import sys
+from pathlib import Path
+from tempfile import TemporaryDirectory
+
+from mkdocs.livereload import LiveReloadServer
+
+from configurator.catalog import ContentProblems
+from configurator.places import THEMES
+from configurator.site.answers import Answers
+from configurator.site.mkdocs.build import build
+
+
+def say(words: str) -> None:
+    """Tell whoever runs the server."""
+    print(words, file=sys.stderr, flush=True)
+
+
+def free_port(host: str, port: int) -> int:
+    """Return the port, or any free one for 0.
+
+    :raises OSError: when the port is taken
+    """
+    with socket.create_server((host, port)) as probe:
+        return int(probe.getsockname()[1])
+
+
+def rebuild(content: Path, out: Path, answers: Answers) -> None:
+    """Build again; what is wrong with the content is told, and the last good site stays."""
+    try:
+        build(content, out, answers)
+        say("Built.")
+    except ContentProblems as found:
+        for problem in found.problems:
+            say(str(problem))
+        say("The last good site stays until this is put right.")
+
+
+def serve(content: Path, host: str, port: int) -> None:
+    """Build, serve and build again at every change of content or themes, until interrupted.
+
+    :raises ContentProblems: when the content is unsound from the start
+    :raises OSError: when the port is taken, before anything is built
+    """
+    port = free_port(host, port)
+    answers = Answers()
+    with TemporaryDirectory(prefix="astragal-") as folder:
+        out = Path(folder) / "site"
+        build(content, out, answers)
+        server = LiveReloadServer(lambda: rebuild(content, out, answers), host, port, str(out), polling_interval=0.3)
+        server.error_handler = lambda code: (out / "404.html").read_bytes() if code == 404 else None
+        for watched in (content, THEMES):
+            server.watch(str(watched))
+        say(f"Serving {content} on {server.url}; Ctrl-C ends it.")
+        try:
+            server.serve()
+        except KeyboardInterrupt:
+            server.shutdown()
