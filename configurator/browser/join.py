@@ -24,8 +24,11 @@ class Script:
     after: list[str]
 
 
-def joined(modules: Modules) -> dict[str, str]:
-    """Return each script's text by the module that it begins with, the first script first.
+Scripts = dict[str, Script]
+
+
+def scripts_of(modules: Modules) -> Scripts:
+    """Return each script by the module that it begins with, the first script first, each after those it needs.
 
     Raises :class:`PageProblem` where a module or name is missing or is there twice, where modules
     take from each other in a ring, or where two later scripts need a module that neither begins with.
@@ -35,12 +38,13 @@ def joined(modules: Modules) -> dict[str, str]:
     starts = [FIRST, *sorted({wish.module for wish in wishes})]
     order = in_order(modules)
     homes = homes_of(modules, starts)
-    scripts = {}
+    scripts: Scripts = {}
     for start in starts:
         own = [modules[name] for name in order if homes.get(name) == start]
         taken = {wish.module for module in own for wish in module.takes}
         scripts[start] = Script(own, [name for name in order if name in taken and name in starts and name != start])
-    return {start: text_of_script(start, scripts) for start in starts}
+    runs = sorted(starts, key=lambda start: len(before(start, scripts)))
+    return {start: scripts[start] for start in runs}
 
 
 def check_names(modules: Modules) -> None:
@@ -101,7 +105,7 @@ def homes_of(modules: Modules, starts: list[str]) -> dict[str, str]:
     return homes
 
 
-def text_of_script(start: str, scripts: dict[str, Script]) -> str:
+def text_of(start: str, scripts: Scripts) -> str:
     """Return a script: its modules in one scope, with the names it has from other scripts and those it gives them."""
     own = scripts[start].modules
     text = "\n".join(written(module, scripts) for module in own)
@@ -113,7 +117,7 @@ def text_of_script(start: str, scripts: dict[str, Script]) -> str:
     return f'(function(){{\n"use strict";\n{head}{text}\n{foot}}})();\n'
 
 
-def given(start: str, scripts: dict[str, Script]) -> set[str]:
+def given(start: str, scripts: Scripts) -> set[str]:
     """Return the names that a script lets out: what others take, and all that a later script's first module exports."""
     own = {module.name: module for module in scripts[start].modules}
     others = [module for name, script in scripts.items() if name != start for module in script.modules]
@@ -121,7 +125,7 @@ def given(start: str, scripts: dict[str, Script]) -> set[str]:
     return taken if start == FIRST else taken.union(own[start].gives)
 
 
-def written(module: PageModule, scripts: dict[str, Script]) -> str:
+def written(module: PageModule, scripts: Scripts) -> str:
     """Return a module's text, each request for a later script written as its fetching."""
     text = module.pieces[0]
     for wish, piece in zip(module.later, module.pieces[1:], strict=True):
@@ -130,7 +134,7 @@ def written(module: PageModule, scripts: dict[str, Script]) -> str:
     return text
 
 
-def before(start: str, scripts: dict[str, Script]) -> list[str]:
+def before(start: str, scripts: Scripts) -> list[str]:
     """Return the later scripts that must run before one, in order."""
     found: list[str] = []
     for name in scripts[start].after:

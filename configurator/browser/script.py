@@ -3,23 +3,25 @@
 from pathlib import Path
 
 from configurator.browser.catalog_json import catalog_json
-from configurator.browser.join import FIRST, joined
+from configurator.browser.join import FIRST, before, scripts_of, text_of
+from configurator.browser.kernel_scripts import kernel_scripts
 from configurator.browser.page_module import PageModule, PageProblem, page_modules
 from configurator.browser.squeeze import squeezed
-from configurator.browser.translate import kernel_functions, kernel_js
+from configurator.browser.translate import kernel_functions
 from configurator.catalog import Catalog
 
 
 def configurator_scripts(folder: Path) -> dict[str, str]:
     """Return the scripts of a folder of modules by their file names: ``astragal.js``, and those that come later.
 
-    The kernel is in the first, with only those functions that some module calls as ``kernel.name``.
+    Of the kernel each has only those functions that its modules call as ``kernel.name``.
     Raises :class:`PageProblem` with file and line where a module calls one that there is not.
     """
-    modules = page_modules(folder)
-    kernel = kernel_js(kernel_calls(list(modules.values())))
-    scripts = {name: squeezed(text) for name, text in joined(modules).items()}
-    return {file_name(name): (kernel if name == FIRST else "") + script for name, script in scripts.items()}
+    scripts = scripts_of(page_modules(folder))
+    calls = {name: kernel_calls(script.modules) for name, script in scripts.items()}
+    after = {name: [] if name == FIRST else [FIRST, *before(name, scripts)] for name in scripts}
+    kernel = kernel_scripts(calls, after)
+    return {file_name(name): kernel[name] + squeezed(text_of(name, scripts)) for name in scripts}
 
 
 def file_name(start: str) -> str:
@@ -27,14 +29,14 @@ def file_name(start: str) -> str:
     return "astragal.js" if start == FIRST else f"astragal-{start}.js"
 
 
-def kernel_calls(modules: list[PageModule]) -> list[str]:
+def kernel_calls(modules: list[PageModule]) -> set[str]:
     """Return the kernel functions that modules call."""
     wishes = [wish for module in modules for wish in module.asks]
     known = kernel_functions()
     for wish in wishes:
         if wish.name not in known:
             raise PageProblem(f"{wish.place}: the kernel has no function {wish.name}")
-    return [wish.name for wish in wishes]
+    return {wish.name for wish in wishes}
 
 
 def catalog_js(catalog: Catalog) -> str:
