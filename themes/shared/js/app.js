@@ -6,13 +6,14 @@ import { createBeside } from "./beside.js";
 import { createCoveringForm } from "./coveringform.js";
 import { element, later, onFrame, quietQueue, setText } from "./dom.js";
 import { createDoorForm } from "./doorform.js";
-import { createFigures, createNow, spokenNow } from "./figures.js";
 import { createNotice, createTabs, keepFocusClear, unitsSwitch, viewSwitch } from "./furniture.js";
+import { createNow, spokenNow } from "./now.js";
 import { createPaper } from "./paper.js";
 import { createShare, keptFragment } from "./share.js";
 import { createTravel } from "./sliders.js";
 import { createStage } from "./stage.js";
 import { activeOf, createStore, stateFrom } from "./state.js";
+import { createTold } from "./told.js";
 import { samePlace } from "./travel.js";
 import { createAsker } from "./views.js";
 
@@ -23,7 +24,7 @@ const PARTS = {
   tabs: createTabs,
   doorForm: createDoorForm,
   coveringForm: createCoveringForm,
-  figures: createFigures,
+  told: createTold,
   travel: createTravel,
   now: createNow,
   beside: createBeside,
@@ -53,7 +54,7 @@ function joinPage(app, { parts, units, views, status }) {
   return [
     () => app.root.replaceChildren(app.notice.node, workbench),
     () => controls.append(parts.coveringForm.node),
-    () => controls.append(parts.figures.node),
+    () => controls.append(parts.told.node),
     () => app.root.append(parts.beside.node, parts.share.node, status, app.paper.node),
   ];
 }
@@ -63,10 +64,10 @@ function joinPage(app, { parts, units, views, status }) {
  * @param {Bench} bench
  */
 function createShowing(app, { parts, units, status }) {
-  const { tabs, doorForm, coveringForm, figures, travel, now, beside, share } = parts;
+  const { tabs, doorForm, coveringForm, told, travel, now, beside, share } = parts;
   // A movement changes what these show; nothing else on the page.
   const placed = [travel, now, beside, share];
-  const all = [tabs, ...placed, doorForm, coveringForm, figures];
+  const all = [tabs, ...placed, doorForm, coveringForm, told];
   const speak = later(700, () => setText(status, spokenNow(app, app.state())));
   let turn = 0;
 
@@ -184,7 +185,7 @@ function createApp(root, catalog) {
       page = joinPage(app, bench);
       app.notice.say(opened.problem);
     },
-    () => app.ask.answer(active()),
+    () => app.ask.drawn(active()),
     ...Object.keys(PARTS).map((name) => () => parts[/** @type {keyof Parts} */ (name)].update(app.state(), true)),
     ...ENDS.map((end) => () => app.ask.endDrawings(active(), end, app.state().units)),
     ...[0, 1, 2, 3].map(put),
@@ -195,7 +196,7 @@ function createApp(root, catalog) {
     ...app.stage.drawSteps(app.state()),
     () => showing.besideDrawing(),
     // Whoever prints with the browser's own command waits for nothing.
-    () => app.whenQuiet("paper", () => app.paper.ready().catch(() => null)),
+    () => void app.paper.ready().catch(() => null),
   ]);
 }
 

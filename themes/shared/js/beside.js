@@ -2,6 +2,7 @@
 
 import { element } from "./dom.js";
 import { MOST_CONFIGURATIONS } from "./state.js";
+import { latePart } from "./told.js";
 
 /**
  * @param {App} app
@@ -13,28 +14,16 @@ export function createBeside(app) {
   const add = element("button", { type: "button", class: "press quiet", onclick: () => app.another() }, "Add another to compare");
   const node = element("section", { class: "compare", id: "compare", "aria-labelledby": "compare-title" },
     element("div", { class: "section-head" }, element("h2", { id: "compare-title" }, "Side by side"), add), empty);
-  /** @type {PagePart | null} */
-  let compared = null;
-
-  function fetchCompared() {
-    app.fetched(import("./compare.js"), ({ createCompared }) => {
-      if (compared) return;
-      compared = createCompared(app);
-      node.append(compared.node);
-      update(app.state());
-    });
-  }
-
-  /** @param {PageState} state */
-  function update(state) {
-    const many = state.configurations.length > 1;
-    empty.hidden = many;
-    add.hidden = state.configurations.length >= MOST_CONFIGURATIONS;
-    if (compared) compared.node.hidden = !many;
-    if (!many) return;
-    if (compared) compared.update(state, true);
-    else fetchCompared();
-  }
-
-  return { node, update };
+  const compared = latePart(app, element("div"), async () => (await import("./compare.js")).createCompared(app));
+  node.append(compared.node);
+  return {
+    node,
+    update(state, settled) {
+      const many = state.configurations.length > 1;
+      empty.hidden = many;
+      add.hidden = state.configurations.length >= MOST_CONFIGURATIONS;
+      compared.node.hidden = !many;
+      if (many) compared.update(state, settled);
+    },
+  };
 }

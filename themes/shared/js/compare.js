@@ -2,7 +2,8 @@
 
 import { element, setChildren, setText } from "./dom.js";
 import { drawingNode } from "./draw.js";
-import { fits } from "./figures.js";
+import { wholeAnswer } from "./figures.js";
+import { fits } from "./now.js";
 import { ruler, scaleFor, toScale } from "./sheet.js";
 import { unionOf } from "./stage.js";
 import { activeOf, familyOf } from "./state.js";
@@ -95,7 +96,7 @@ function comparedTable(app, state, rows, caption) {
  * @param {boolean} opened
  */
 function comparisonTables(app, state, opened) {
-  const answers = state.configurations.map((one) => app.ask.answer(one));
+  const answers = state.configurations.map((one) => wholeAnswer(app, one));
   const rows = [...verdictRows(answers), ...figureRows(answers, state.units)];
   const more = rows.filter((row) => !row.key);
   return [
@@ -124,7 +125,7 @@ function comparedDrawings(app, state) {
 function comparedColumn(app, state, i, drawing, window) {
   const configuration = state.configurations[i];
   const active = i === state.active;
-  const answer = app.ask.answer(configuration);
+  const answer = wholeAnswer(app, configuration);
   const place = placeAtShare(app.catalog, configuration, shareOf(app.catalog, activeOf(state)));
   const clear = app.ask.sharesAt(configuration, place);
   const words = [doorName(app.catalog, configuration.door), ...choicesInWords(app.catalog, configuration)].join(" · ");

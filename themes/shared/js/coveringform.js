@@ -1,7 +1,7 @@
 // Its covering: one family, and its choices with the reason beside each that the door rules out.
 
 import { element, setChildren, setText } from "./dom.js";
-import { verdictState } from "./figures.js";
+import { verdictState } from "./now.js";
 import { activeOf, MOST_CONFIGURATIONS } from "./state.js";
 import { capital } from "./text.js";
 import { say, verdictNode } from "./words.js";
@@ -28,7 +28,7 @@ function familyCards(app) {
         if (card.family.retired) continue;
         app.whenQuiet(`family ${card.family.id}`, () => {
           const own = card.family.id === configuration.family;
-          const answer = app.ask.answer(own ? configuration : { ...configuration, family: card.family.id, choices: {} });
+          const answer = app.ask.drawn(own ? configuration : { ...configuration, family: card.family.id, choices: {} });
           const state = verdictState(answer);
           if (card.shown !== state) setChildren(card.verdict, [verdictNode(state, "Handle")]);
           card.shown = state;

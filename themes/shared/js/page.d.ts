@@ -66,7 +66,11 @@ interface Stage {
 interface SheetLayout { shifts: ByView<Shift>; boxes: ByView<Frame>; whole: Frame }
 
 interface Asker {
-  answer(one: Astragal.Configuration): Astragal.Answer;
+  // What an answer hangs on, as one text.
+  key(one: Astragal.Configuration): string;
+  fit(one: Astragal.Configuration): Astragal.Fit;
+  // As much of the answer as the drawings show.
+  drawn(one: Astragal.Configuration): Astragal.Answer;
   drawings(one: Astragal.Configuration, place: Astragal.Position, units: string): Drawings;
   endDrawings(one: Astragal.Configuration, end: End, units: string): Drawings;
   ruledOut(one: Astragal.Configuration): Record<string, Record<string, Astragal.Message>>;

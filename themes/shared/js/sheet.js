@@ -2,7 +2,8 @@
 
 import { element, shape } from "./dom.js";
 import { createLayer, joined, short } from "./draw.js";
-import { fits } from "./figures.js";
+import { wholeAnswer } from "./figures.js";
+import { fits } from "./now.js";
 import { qrDrawing } from "./qr.js";
 import { arranged, bareBox } from "./stage.js";
 import { familyOf } from "./state.js";
@@ -120,7 +121,7 @@ function sheetVerdicts(answer, units) {
  * @param {number} index
  */
 function sheetPage(app, state, configuration, index) {
-  const answer = app.ask.answer(configuration);
+  const answer = wholeAnswer(app, configuration);
   const { svg, words } = sheetDrawing(app, configuration, state.units);
   const letter = state.configurations.length > 1 ? `${LETTERS[index]} · ` : "";
   const link = app.addressOf({ ...state, configurations: [configuration], active: 0 });

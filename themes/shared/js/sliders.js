@@ -93,7 +93,7 @@ export function createTravel(app) {
       if (settled) {
         build(app.legs());
         ends = { open: openPlace(app.catalog, configuration), closed: closedPlace(app.catalog, configuration) };
-        const answer = app.ask.answer(configuration);
+        const answer = app.ask.drawn(configuration);
         for (const row of sliders) setChildren(row.mark, [meetingMark(meeting(answer, row.leg))]);
       }
       showPlace(configuration);

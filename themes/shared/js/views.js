@@ -21,7 +21,7 @@ export function byView(make) {
  * @param {(...inputs: Inputs) => Found} work
  * @returns {(key: string, ...inputs: Inputs) => Found}
  */
-function remembered(limit, work) {
+export function remembered(limit, work) {
   /** @type {Map<string, Found>} */
   const known = new Map();
   return (key, ...inputs) => {
@@ -52,10 +52,10 @@ export function createAsker(catalog, household) {
   const leaves = remembered(24, (/** @type {Astragal.Configuration} */ one) => kernel.dressed_leaves(kernel.hung(one.door, familyOf(catalog, one), one.choices)));
   const leavesOf = (/** @type {Astragal.Configuration} */ one) => leaves(key(one), one);
   const fitOf = (/** @type {Astragal.Configuration} */ one) => leavesOf(one)[0];
-  const answers = remembered(80, (/** @type {Astragal.Configuration} */ one) => kernel.ask_fit(fitOf(one), household()));
+  const answers = remembered(80, (/** @type {Astragal.Configuration} */ one) => kernel.ask_drawn(fitOf(one), household()));
   const refusals = remembered(12, (/** @type {Astragal.Configuration} */ one) => kernel.ruled_out(one.door, familyOf(catalog, one), one.choices));
   const asked = (/** @type {Astragal.Configuration} */ one) => `${key(one)} ${numberOf(household())}`;
-  const answer = (/** @type {Astragal.Configuration} */ one) => answers(asked(one), one);
+  const drawn = (/** @type {Astragal.Configuration} */ one) => answers(asked(one), one);
 
   /**
    * @param {Astragal.Configuration} one
@@ -87,7 +87,7 @@ export function createAsker(catalog, household) {
    * @param {string} units
    */
   function draftOf(one, scene, place, units) {
-    return kernel.drafted(one.door, { scene, answer: answer(one), names: namesOf(one, place) }, units);
+    return kernel.drafted(one.door, { scene, answer: drawn(one), names: namesOf(one, place) }, units);
   }
 
   const movedDraft = (/** @type {Astragal.Configuration} */ one, /** @type {Astragal.Position} */ place, /** @type {string} */ units) =>
@@ -107,7 +107,9 @@ export function createAsker(catalog, household) {
     drawings(one, endPlace(catalog, one, end), units));
 
   return {
-    answer,
+    key: asked,
+    fit: fitOf,
+    drawn,
     drawings,
     endDrawings: (one, end, units) => ends(`${asked(one)} ${end} ${units}`, one, end, units),
     ruledOut: (one) => refusals(key(one), one),
