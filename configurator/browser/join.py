@@ -48,7 +48,7 @@ def scripts_of(modules: Modules) -> Scripts:
 
 
 def check_names(modules: Modules) -> None:
-    """Refuse a name that is declared twice, as scripts have one scope for all their modules, or that is not exported."""
+    """Refuse a name that is declared twice, as all modules of a script have one scope, or that is not exported."""
     known: dict[str, str] = {}
     for module in modules.values():
         for name, place in module.declares.items():
@@ -90,10 +90,14 @@ def homes_of(modules: Modules, starts: list[str]) -> dict[str, str]:
             return
         if wish.module in starts and wish.module != start:
             if start == FIRST:
-                raise PageProblem(f"{wish.place}: {wish.module}.js is asked for later; import it here or there, not both")
+                raise PageProblem(
+                    f"{wish.place}: {wish.module}.js is asked for later; import it here or there, not both"
+                )
             return
         if home is not None:
-            raise PageProblem(f"{wish.place}: {home}.js takes it too; import it from one of them, or in the first script")
+            raise PageProblem(
+                f"{wish.place}: {home}.js takes it too; import it from one of them, or in the first script"
+            )
         homes[wish.module] = start
         for taken in modules[wish.module].takes:
             settle(taken, start)

@@ -18,7 +18,7 @@ class PageProblem(Exception):
 
 @dataclass(frozen=True)
 class Wish:
-    """A name that another module, the kernel or (for an empty name) a later part has to have, and where it is wanted."""
+    """A name that a module or the kernel has to have, and where it is wanted; the empty name asks for all of a module."""
 
     module: str
     name: str

@@ -12,7 +12,7 @@ from configurator.places import THEMES
 
 PAGE = {
     "app.js": 'import { numbersOf } from "./b.js";\nwindow.told = numbersOf("cellular-shade");',
-    "b.js": "const { kernel, catalog } = Astragal;\nexport const numbersOf = (id) => kernel.resolve(catalog.families[id], {});",
+    "b.js": "export const numbersOf = (id) => Astragal.kernel.resolve(Astragal.catalog.families[id], {});",
 }
 MODULES = THEMES / "shared" / "js"
 

@@ -3,17 +3,15 @@
 import { createActions } from "./actions.js";
 import { createAddress } from "./address.js";
 import { createBeside } from "./beside.js";
-import { createCoveringForm } from "./coveringform.js";
 import { element, later, onFrame, quietQueue, setText } from "./dom.js";
-import { createDoorForm } from "./doorform.js";
 import { createNotice, createTabs, keepFocusClear, unitsSwitch, viewSwitch } from "./furniture.js";
+import { createHandwork, createTold } from "./late.js";
 import { createNow, spokenNow } from "./now.js";
 import { createPaper } from "./paper.js";
 import { createShare, keptFragment } from "./share.js";
 import { createTravel } from "./sliders.js";
 import { createStage } from "./stage.js";
 import { activeOf, createStore, stateFrom } from "./state.js";
-import { createTold } from "./told.js";
 import { samePlace } from "./travel.js";
 import { createAsker } from "./views.js";
 
@@ -22,8 +20,7 @@ const ENDS = ["open", "closed"];
 
 const PARTS = {
   tabs: createTabs,
-  doorForm: createDoorForm,
-  coveringForm: createCoveringForm,
+  handwork: createHandwork,
   told: createTold,
   travel: createTravel,
   now: createNow,
@@ -47,13 +44,12 @@ function joinPage(app, { parts, units, views, status }) {
     app.stage.node,
     element("div", { class: "under-sheet" }, parts.now.node, parts.travel.node));
   const toolbar = element("div", { class: "toolbar" }, views.node, units.node);
-  const controls = element("div", { class: "controls" }, toolbar, parts.doorForm.node);
+  const controls = element("div", { class: "controls" }, toolbar);
   keepFocusClear(app, table);
-  parts.doorForm.chooser.open = app.fresh;
   const workbench = element("div", { class: "workbench" }, table, controls);
   return [
     () => app.root.replaceChildren(app.notice.node, workbench),
-    () => controls.append(parts.coveringForm.node),
+    () => controls.append(parts.handwork.node),
     () => controls.append(parts.told.node),
     () => app.root.append(parts.beside.node, parts.share.node, status, app.paper.node),
   ];
@@ -64,10 +60,10 @@ function joinPage(app, { parts, units, views, status }) {
  * @param {Bench} bench
  */
 function createShowing(app, { parts, units, status }) {
-  const { tabs, doorForm, coveringForm, told, travel, now, beside, share } = parts;
+  const { tabs, handwork, told, travel, now, beside, share } = parts;
   // A movement changes what these show; nothing else on the page.
   const placed = [travel, now, beside, share];
-  const all = [tabs, ...placed, doorForm, coveringForm, told];
+  const all = [tabs, ...placed, handwork, told];
   const speak = later(700, () => setText(status, spokenNow(app, app.state())));
   let turn = 0;
 
@@ -188,13 +184,19 @@ function createApp(root, catalog) {
     () => app.ask.drawn(active()),
     ...Object.keys(PARTS).map((name) => () => parts[/** @type {keyof Parts} */ (name)].update(app.state(), true)),
     ...ENDS.map((end) => () => app.ask.endDrawings(active(), end, app.state().units)),
-    ...[0, 1, 2, 3].map(put),
+    put(0),
+    ...app.stage.drawSteps(app.state()),
     () => {
       followStore(app, store, address, showing);
       followWindow(app);
+      showing.besideDrawing();
     },
-    ...app.stage.drawSteps(app.state()),
-    () => showing.besideDrawing(),
+    // What stands below comes after it, or it would be moved.
+    () => parts.handwork.here(),
+    put(1),
+    () => parts.told.here(),
+    put(2),
+    put(3),
     // Whoever prints with the browser's own command waits for nothing.
     () => void app.paper.ready().catch(() => null),
   ]);
@@ -204,8 +206,8 @@ function createApp(root, catalog) {
  * A slow phone answers between one step and the next.
  * @param {(() => unknown)[]} steps
  */
-function inSteps([step, ...rest]) {
-  step();
+async function inSteps([step, ...rest]) {
+  await step();
   if (rest.length > 0) setTimeout(() => inSteps(rest));
 }
 

@@ -1,8 +1,8 @@
 // Up to four configurations side by side; what compares them comes when there is a second.
 
 import { element } from "./dom.js";
+import { latePart } from "./late.js";
 import { MOST_CONFIGURATIONS } from "./state.js";
-import { latePart } from "./told.js";
 
 /**
  * @param {App} app

@@ -4,24 +4,10 @@
 import { element, setText } from "./dom.js";
 import { fieldGroups, fieldOf, isPair, LAYOUTS } from "./fields.js";
 import { countField, lengthField } from "./lengthfield.js";
+import { radioGroup } from "./radio.js";
 import { activeOf, onSameDoor } from "./state.js";
 import { doorThumb } from "./thumb.js";
 import { doorName } from "./words.js";
-
-export function radioGroup(name, legend, options, pick) {
-  const inputs = options.map(([value, words]) => {
-    const input = element("input", { type: "radio", name, value, onchange: () => pick(value) });
-    return { value, input, label: element("label", {}, input, element("span", {}, words)) };
-  });
-  return {
-    node: element("fieldset", { class: "either" },
-      element("legend", {}, legend),
-      element("div", { class: "either-options" }, inputs.map((one) => one.label))),
-    show(value) {
-      inputs.forEach((one) => (one.input.checked = one.value === value));
-    },
-  };
-}
 
 function doorCards(app) {
   const cards = Object.values(app.catalog.doors).map((door) => {

@@ -1,7 +1,7 @@
 // What stands around the drawing: switches, tabs and notices.
 
 import { element, setChildren, setText } from "./dom.js";
-import { radioGroup } from "./doorform.js";
+import { radioGroup } from "./radio.js";
 import { familyOf } from "./state.js";
 import { LETTERS } from "./text.js";
 

@@ -42,6 +42,8 @@ interface PagePart {
   update(state: PageState, settled: boolean): void;
 }
 
+// One that is fetched; `here` waits until it has come.
+interface LatePart extends PagePart { here(): Promise<void> }
 interface DoorForm extends PagePart { chooser: HTMLDetailsElement }
 interface TravelBar extends PagePart { focus(moves: string): void }
 interface Switch { node: HTMLElement; show(value: string): void }

@@ -3,7 +3,6 @@
 import { element, onFrame, shape } from "./dom.js";
 import { centreOf, holdsFor, onPaper } from "./drag.js";
 import { createLayer, extentOf, joined, short } from "./draw.js";
-import { focusMarks } from "./focus.js";
 import { activeOf } from "./state.js";
 import { byView, VIEWS } from "./views.js";
 
@@ -86,6 +85,8 @@ export function createStage(app) {
   let only = "all";
   let field = "";
   let far = false;
+  /** @type {typeof import("./focus.js").focusMarks | null} */
+  let marksOf = null;
 
   const boxOf = (/** @type {SheetLayout} */ sheet) => (only === "all" ? sheet.whole : sheet.boxes[/** @type {View} */ (only)]);
   const millimetresPerPixel = (/** @type {Frame} */ box) => Math.max(box.width / svg.clientWidth, box.height / svg.clientHeight) || 1;
@@ -116,7 +117,7 @@ export function createStage(app) {
   function showFocus() {
     const size = Math.max(letters(), FOCUS_LETTERS * millimetresPerPixel(boxOf(layout)));
     /** @type {Partial<ByView<Astragal.Mark[]>>} */
-    const own = field === "" ? {} : focusMarks(app.state(), shown, field, size, far);
+    const own = field === "" || !marksOf ? {} : marksOf(app.state(), shown, field, size, far);
     for (const view of VIEWS) focused[view].draw(own[view] ?? []);
     node.classList.toggle("has-focus", field !== "");
   }
@@ -188,7 +189,11 @@ export function createStage(app) {
     },
     focus(id) {
       field = id;
-      showFocus();
+      if (marksOf) showFocus();
+      else app.fetched(import("./focus.js"), ({ focusMarks }) => {
+        marksOf = focusMarks;
+        showFocus();
+      });
     },
     // From the screen to millimetres on the sheet; asked for once a drag, since asking makes the browser lay out.
     toSheet: () => (svg.getScreenCTM() ?? new DOMMatrix()).inverse(),
