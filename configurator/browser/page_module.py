@@ -18,7 +18,7 @@ class PageProblem(Exception):
 
 @dataclass(frozen=True)
 class Wish:
-    """A name that a module or the kernel has to have, and where it is wanted; the empty name asks for all of a module."""
+    """A name that a module or the kernel has to have, and where it is wanted; empty for all of a module."""
 
     module: str
     name: str
