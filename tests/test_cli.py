@@ -163,7 +163,7 @@ def test_fit_tells_every_figure_with_its_working(run: Run, catalog: Catalog, fit
     assert f"{width:g} mm" in told
     words = " ".join(told.split())
     for caution in answer["cautions"]:
-        assert say(caution["text"], ENGLISH, "in") in words
+        assert say(caution["text"], ENGLISH, "mm") in words
 
 
 def test_fit_tells_a_position_of_its_own(run: Run, fitting: list[str]) -> None:

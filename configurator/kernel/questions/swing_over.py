@@ -1,5 +1,6 @@
 """The turn of a leaf behind a covering that hangs over the opening and stays on the wall."""
 
+from configurator.kernel.contact import sample_at
 from configurator.kernel.door.leaf import leaf_box, leaf_width
 from configurator.kernel.fit import lowest_edge
 from configurator.kernel.message import message, plain
@@ -9,8 +10,11 @@ from configurator.kernel.questions.outline import own_outline
 from configurator.kernel.questions.swing_figures import in_swing_figures, width_figure
 from configurator.kernel.questions.touch import HALF_TURN, Obstacle, Touch, earlier, first_touch, from_pin, no_touch
 from configurator.kernel.questions.turning import LEAST_TURN, RIGHT_ANGLE, latch_stop, leaf_front, own_turn
-from configurator.kernel.shapes import Door, Figure, Piece, Reply, Sample, Size, Travel, Verdict
+from configurator.kernel.shapes import Door, Figure, Fit, Piece, Reply, Sample, Size, Travel, Verdict
 from configurator.kernel.telling import figure, length, reply, verdict, working
+
+# A travel of two meters comes down to a hundredth of a millimeter.
+HALVINGS = 18
 
 
 def met_on_wall(door: Door, pieces: list[Piece], limit: float) -> Touch:
@@ -41,21 +45,37 @@ def over_verdict(own: Touch, stack: Touch) -> Verdict:
     return verdict("swing", name, state, message(why, terms))
 
 
-def closed_from(door: Door, samples: list[Sample]) -> float:
+def in_the_leaf_s_way(fit: Fit, sample: Sample) -> bool:
+    """Return whether an in-swing leaf meets the covering before it stands at a right angle."""
+    return met_on_wall(fit["door"], sample["pieces"], RIGHT_ANGLE)["kind"] != ""
+
+
+def closed_between(fit: Fit, free: float, met: float) -> float:
+    """Return where, between a share of the way that leaves the leaf free and one that does not, it begins to be met."""
+    for _ in range(HALVINGS):
+        middle = (free + met) / 2
+        if in_the_leaf_s_way(fit, sample_at(fit, 0, middle)):
+            met = middle
+        else:
+            free = middle
+    return free
+
+
+def closed_from(travel: Travel) -> float:
     """Return how far the covering may be closed while an in-swing leaf still opens to a right angle."""
-    last = 0.0
-    for sample in samples:
+    free = 0.0
+    for sample in travel["samples"]:
         if sample["leg"] == 0:
-            if met_on_wall(door, sample["pieces"], RIGHT_ANGLE)["kind"] != "":
-                return last
-            last = sample["at"]
+            if in_the_leaf_s_way(travel["fit"], sample):
+                return closed_between(travel["fit"], free, sample["at"])
+            free = sample["at"]
     return 1.0
 
 
-def closed_verdict(door: Door, samples: list[Sample], stack: Touch) -> Verdict:
+def closed_verdict(travel: Travel, stack: Touch) -> Verdict:
     """Return whether the leaf opens while a covering over the opening is closed; ``stack`` is what it meets open."""
     name = "opening the leaf behind the closed covering"
-    if door["swing"] == "out":
+    if travel["fit"]["door"]["swing"] == "out":
         why = "The leaf opens outwards, away from the covering."
         return verdict("opens_covered", name, "clears", plain(why))
     why = "The leaf opens into the room, where the closed covering hangs: open the covering first."
@@ -63,7 +83,7 @@ def closed_verdict(door: Door, samples: list[Sample], stack: Touch) -> Verdict:
         why = "The leaf opens into the room, where the covering hangs, in its way wherever it is drawn or raised to."
     blocked = verdict("opens_covered", name, "blocked", plain(why))
     blocked["moves"] = "lower"
-    blocked["start"] = 0.0 if stack["angle"] < RIGHT_ANGLE else closed_from(door, samples)
+    blocked["start"] = 0.0 if stack["angle"] < RIGHT_ANGLE else closed_from(travel)
     blocked["end"] = 1.0
     return blocked
 
@@ -116,7 +136,7 @@ def over_in_swing(travel: Travel) -> Reply:
     if hangs_above(door, samples[0]["pieces"]):
         figures.append(head_figure(size, samples[0]["pieces"]))
         figures.append(raised_figure(door, samples[0]["pieces"]))
-    return reply(figures, [over_verdict(own, stack), closed_verdict(door, samples, stack)], [])
+    return reply(figures, [over_verdict(own, stack), closed_verdict(travel, stack)], [])
 
 
 def doorway_left(door: Door, pieces: list[Piece]) -> list[float]:
@@ -135,8 +155,10 @@ def doorway_left(door: Door, pieces: list[Piece]) -> list[float]:
     return [start, end]
 
 
-def over_out_swing(door: Door, samples: list[Sample]) -> Reply:
+def over_out_swing(travel: Travel) -> Reply:
     """Answer for a covering on the wall, the leaf opening away from it."""
+    door = travel["fit"]["door"]
+    samples = travel["samples"]
     span = doorway_left(door, samples[0]["pieces"])
     figures = [
         width_figure(door, ["clear_width_bare", "clear width without the covering"], RIGHT_ANGLE, leaf_front(door)),
@@ -156,7 +178,7 @@ def over_out_swing(door: Door, samples: list[Sample]) -> Reply:
         figures,
         [
             verdict("swing", "opening the leaf", "clears", plain(why)),
-            closed_verdict(door, samples, no_touch(HALF_TURN)),
+            closed_verdict(travel, no_touch(HALF_TURN)),
         ],
         [],
     )
