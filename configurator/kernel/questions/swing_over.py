@@ -6,7 +6,7 @@ from configurator.kernel.fit import lowest_edge
 from configurator.kernel.message import message, plain
 from configurator.kernel.mount.over_opening import OVER_LEAF
 from configurator.kernel.questions.around import piece_obstacle
-from configurator.kernel.questions.outline import own_outline
+from configurator.kernel.questions.outline import Outer, own_outline
 from configurator.kernel.questions.swing_figures import in_swing_figures, width_figure
 from configurator.kernel.questions.touch import HALF_TURN, Obstacle, Touch, earlier, first_touch, from_pin, no_touch
 from configurator.kernel.questions.turning import LEAST_TURN, RIGHT_ANGLE, latch_stop, leaf_front, own_turn
@@ -17,20 +17,22 @@ from configurator.kernel.telling import figure, length, reply, verdict, working
 HALVINGS = 18
 
 
-def met_on_wall(door: Door, pieces: list[Piece], limit: float) -> Touch:
-    """Return what of an in-swing leaf and its handle first meets which piece before an angle.
+def turning_profile(door: Door) -> list[Outer]:
+    """Return the reach of an in-swing leaf and its handle, from the pin."""
+    return from_pin(own_outline(door), door["hinge_pin_out"])
+
+
+def met_on_wall(door: Door, profile: list[Outer], pieces: list[Piece], limit: float) -> Touch:
+    """Return what of an in-swing leaf's profile first meets which piece before an angle.
 
     What hangs above the leaf's top edge is passed under.
     """
-    pin = door["hinge_pin_out"]
     top = leaf_box(door)["y1"]
     obstacles: list[Obstacle] = []
     for piece in pieces:
         if piece["y0"] < top:
-            obstacles.append(piece_obstacle(piece, pin))
-    if len(obstacles) == 0:
-        return no_touch(limit)
-    return first_touch(from_pin(own_outline(door), pin), obstacles, limit)
+            obstacles.append(piece_obstacle(piece, door["hinge_pin_out"]))
+    return first_touch(profile, obstacles, limit) if len(obstacles) > 0 else no_touch(limit)
 
 
 def over_verdict(own: Touch, stack: Touch) -> Verdict:
@@ -45,16 +47,16 @@ def over_verdict(own: Touch, stack: Touch) -> Verdict:
     return verdict("swing", name, state, message(why, terms))
 
 
-def in_the_leaf_s_way(fit: Fit, sample: Sample) -> bool:
+def leaf_is_met(door: Door, profile: list[Outer], sample: Sample) -> bool:
     """Return whether an in-swing leaf meets the covering before it stands at a right angle."""
-    return met_on_wall(fit["door"], sample["pieces"], RIGHT_ANGLE)["kind"] != ""
+    return met_on_wall(door, profile, sample["pieces"], RIGHT_ANGLE)["kind"] != ""
 
 
-def closed_between(fit: Fit, free: float, met: float) -> float:
+def closed_between(fit: Fit, profile: list[Outer], free: float, met: float) -> float:
     """Return where, between a share of the way that leaves the leaf free and one that does not, it begins to be met."""
     for _ in range(HALVINGS):
         middle = (free + met) / 2
-        if in_the_leaf_s_way(fit, sample_at(fit, 0, middle)):
+        if leaf_is_met(fit["door"], profile, sample_at(fit, 0, middle)):
             met = middle
         else:
             free = middle
@@ -63,11 +65,13 @@ def closed_between(fit: Fit, free: float, met: float) -> float:
 
 def closed_from(travel: Travel) -> float:
     """Return how far the covering may be closed while an in-swing leaf still opens to a right angle."""
+    fit = travel["fit"]
+    profile = turning_profile(fit["door"])
     free = 0.0
     for sample in travel["samples"]:
         if sample["leg"] == 0:
-            if in_the_leaf_s_way(travel["fit"], sample):
-                return closed_between(travel["fit"], free, sample["at"])
+            if leaf_is_met(fit["door"], profile, sample):
+                return closed_between(fit, profile, free, sample["at"])
             free = sample["at"]
     return 1.0
 
@@ -131,7 +135,7 @@ def over_in_swing(travel: Travel) -> Reply:
     size = travel["fit"]["size"]
     samples = travel["samples"]
     own = own_turn(door, HALF_TURN)
-    stack = met_on_wall(door, samples[0]["pieces"], HALF_TURN)
+    stack = met_on_wall(door, turning_profile(door), samples[0]["pieces"], HALF_TURN)
     figures = in_swing_figures(door, own, earlier(own, stack))
     if hangs_above(door, samples[0]["pieces"]):
         figures.append(head_figure(size, samples[0]["pieces"]))
