@@ -10,12 +10,14 @@ from textwrap import fill
 from configurator.asked import Configuration, place
 from configurator.catalog import Catalog
 from configurator.kernel.answer import ask
-from configurator.kernel.message import ENGLISH, is_said, say, say_working
+from configurator.kernel.message import ENGLISH, is_said, say, say_phrase, say_working
 from configurator.kernel.moment import moment
 from configurator.kernel.mount.hung import hung
+from configurator.kernel.remedy.fixes import fixes
+from configurator.kernel.remedy.plight import REFUSAL
 from configurator.kernel.say import say_value
 from configurator.kernel.scene import asked_scene
-from configurator.kernel.shapes import Caution, Figure, Piece, Verdict
+from configurator.kernel.shapes import Caution, Figure, Fix, Piece, Verdict
 
 WIDTH = 100
 NAME_WIDTH = 44
@@ -56,10 +58,22 @@ def between(verdict: Verdict) -> str:
     return f", {verdict['moves']} from {verdict['start']:.2f} to {verdict['end']:.2f}"
 
 
-def verdict_lines(verdict: Verdict, units: str) -> str:
-    """Return a verdict with its positions and its reason."""
+def fix_lines(told: list[Fix], mended: str, units: str, indent: int) -> str:
+    """Return a line for each fix of a verdict with what it costs; nothing where there is none."""
+    lines = ""
+    for fix in told:
+        if fix["verdict"] == mended:
+            words = " ".join(say(part, ENGLISH, units) for part in [fix["says"], *fix["costs"]])
+            lines += "\n" + wrapped(f"What would fix it: {words}", indent)
+    return lines
+
+
+def verdict_lines(verdict: Verdict, told: list[Fix], units: str) -> str:
+    """Return a verdict with its positions, its reason and what mends it."""
     why = wrapped(say(verdict["why"], ENGLISH, units), 6)
-    return f"  {verdict['name']}: {verdict['state']}{between(verdict)}\n{why}"
+    says = say_phrase(verdict["says"], ENGLISH, units)
+    mending = fix_lines(told, verdict["id"], units, 6)
+    return f"  {verdict['name']}: {says}{between(verdict)}\n{why}{mending}"
 
 
 def caution_lines(caution: Caution, units: str) -> str:
@@ -70,14 +84,18 @@ def caution_lines(caution: Caution, units: str) -> str:
 def as_text(catalog: Catalog, asked: Configuration, at: str | None, units: str) -> str:
     """Return every figure, verdict and caution, or the plain reason why there are none."""
     answer = ask(*asked, catalog.household)
+    told = fixes(hung(*asked), catalog.household)
     if is_said(answer["refusal"]):
-        return f"{title(asked)}\n\n{wrapped(say(answer['refusal'], ENGLISH, units), 0)}"
+        why = wrapped(say(answer["refusal"], ENGLISH, units), 0)
+        return f"{title(asked)}\n\n{why}{fix_lines(told, REFUSAL, units, 0)}"
     parts = [title(asked)]
     if at:
         figures = moment(hung(*asked), place(asked, at))
         parts.append(f"At {at}\n" + "\n".join(figure_lines(figure, units) for figure in figures))
     parts.append("Figures\n" + "\n".join(figure_lines(figure, units) for figure in answer["figures"].values()))
-    parts.append("Verdicts\n" + "\n".join(verdict_lines(verdict, units) for verdict in answer["verdicts"].values()))
+    parts.append(
+        "Verdicts\n" + "\n".join(verdict_lines(verdict, told, units) for verdict in answer["verdicts"].values())
+    )
     if answer["cautions"]:
         parts.append("Cautions\n" + "\n".join(caution_lines(caution, units) for caution in answer["cautions"]))
     return "\n\n".join(parts)
@@ -96,10 +114,23 @@ def figure_json(figure: Figure, units: str) -> dict[str, object]:
 def verdict_json(verdict: Verdict, units: str) -> dict[str, object]:
     """Return a verdict; ``from`` and ``to`` are positions on the leg that ``moves`` names, absent where it clears."""
     why = say(verdict["why"], ENGLISH, units)
-    told: dict[str, object] = {"state": verdict["state"], "name": verdict["name"], "why": why}
+    says = say_phrase(verdict["says"], ENGLISH, units)
+    told: dict[str, object] = {"state": verdict["state"], "says": says, "name": verdict["name"], "why": why}
     if verdict["state"] != "clears":
         told |= {"moves": verdict["moves"], "from": verdict["start"], "to": verdict["end"]}
     return told
+
+
+def fix_json(fix: Fix, units: str) -> dict[str, object]:
+    """Return a fix: which verdict it mends and to what, what to pick or set (mm), in words, and what it costs."""
+    costs = {"glass": fix["glass"], "stack": fix["stack"], "projection": fix["projection"]}
+    return {
+        "mends": fix["verdict"],
+        "state": fix["state"],
+        **fix["change"],
+        "text": say(fix["says"], ENGLISH, units),
+        "changes": costs | {"text": [say(cost, ENGLISH, units) for cost in fix["costs"]]},
+    }
 
 
 def caution_json(caution: Caution, units: str) -> dict[str, str]:
@@ -131,6 +162,7 @@ def as_json(catalog: Catalog, asked: Configuration, at: str | None, units: str) 
         "refusal": say(answer["refusal"], ENGLISH, units),
         "figures": {name: figure_json(figure, units) for name, figure in answer["figures"].items()},
         "verdicts": {name: verdict_json(verdict, units) for name, verdict in answer["verdicts"].items()},
+        "fixes": [fix_json(fix, units) for fix in fixes(hung(*asked), catalog.household)],
         "cautions": [caution_json(caution, units) for caution in answer["cautions"]],
         "pieces": {} if is_said(answer["refusal"]) else pieces_json(asked, at),
     }

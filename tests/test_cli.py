@@ -128,6 +128,18 @@ def test_fit_as_json_has_every_promised_key(run: Run, fitting: list[str]) -> Non
     assert all(set(piece) == PIECE for pieces in told["pieces"].values() for piece in pieces)
 
 
+def test_fit_tells_what_would_fix_what_does_not_clear(run: Run) -> None:
+    asked = ("fit", "--door", "garden-pair", "--family", "banded-shade")
+    told = json.loads(run(*asked, "--json").stdout)["fixes"]
+    opened = next(fix for fix in told if fix["picks"] == {"head": "open"})
+    assert (opened["mends"], opened["state"], opened["numbers"]) == ("pass_through", "clears", {})
+    assert opened["changes"]["projection"] < 0
+    assert f"What would fix it: {opened['text']}" in run(*asked).stdout
+    again = json.loads(run(*asked, "--choice", "head=open", "--json").stdout)
+    assert again["verdicts"]["pass_through"]["state"] == "clears"
+    assert [fix for fix in again["fixes"] if fix["mends"] == "pass_through"] == []
+
+
 def test_a_verdict_that_does_not_clear_says_where(run: Run, catalog: Catalog) -> None:
     for door in catalog.doors:
         for family in catalog.families:
@@ -254,7 +266,7 @@ def test_a_taken_port_is_said_plainly_before_anything_is_built(
 
 
 # What only some commands need, and is slow to load.
-HEAVY = {"PIL", "jinja2", "markdown", "mkdocs", "pscript", "svgwrite", "tree_sitter"}
+HEAVY = {"PIL", "jinja2", "markdown", "mkdocs", "svgwrite", "tree_sitter"}
 LOADED = "import sys; from configurator.cli import main; main(sys.argv[1:], standalone_mode=False); print(*sys.modules)"
 
 

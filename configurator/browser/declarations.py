@@ -82,11 +82,7 @@ class Spelling:
 
     def function(self, node: ast.FunctionDef) -> str:
         """Return a function's head."""
-        args = node.args.args
-        given = len(args) - len(node.args.defaults)
-        heads = [
-            f"{arg.arg}{'?' if place >= given else ''}: {self.type(arg.annotation)}" for place, arg in enumerate(args)
-        ]
+        heads = [f"{arg.arg}: {self.type(arg.annotation)}" for arg in node.args.args]
         nothing = isinstance(node.returns, ast.Constant) and node.returns.value is None
         return f"{node.name}({', '.join(heads)}): {'void' if nothing else self.type(node.returns)};"
 

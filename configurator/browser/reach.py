@@ -4,7 +4,6 @@ import ast
 
 from configurator.browser.dialect import defined
 
-
 # What of a field of the tape's table only content reads.
 CONTENT_KEYS = ("path", "assumed", "what")
 

@@ -4,7 +4,7 @@ from collections.abc import Iterable
 
 from configurator.catalog.denied import note_denied
 from configurator.catalog.kernel_door import bare_door, filled, part_filled
-from configurator.catalog.lengths import units_of
+from configurator.catalog.length_advice import units_of
 from configurator.catalog.located import ContentFile, KeyPath
 from configurator.catalog.schema.door import DoorFile, DoorWords
 from configurator.catalog.schema.from_table import optional_sections

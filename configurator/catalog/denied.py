@@ -1,6 +1,6 @@
 """What measurements deny each other, told at the line and column of the one that cannot be."""
 
-from configurator.catalog.lengths import units_of
+from configurator.catalog.length_advice import units_of
 from configurator.catalog.located import ContentFile, KeyPath, dotted
 from configurator.kernel.message import ENGLISH, say
 from configurator.kernel.tape.impossible import Contradiction

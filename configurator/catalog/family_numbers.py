@@ -18,6 +18,8 @@ LIMITS = {
     "degree": ("degree", -180.0, 180.0),
     "switch": ("switch", 0.0, 1.0),
     "mass": ("mass", 0.0, 50.0),
+    "run-mass": ("run-mass", 0.0, 20.0),
+    "weight": ("weight", 0.0, 20.0),
 }
 
 

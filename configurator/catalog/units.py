@@ -6,8 +6,8 @@ Each reader takes the written text and raises ValueError with what to write inst
 import re
 from collections.abc import Callable
 
-from configurator.catalog.lengths import EXPECTED as LENGTH_EXPECTED
-from configurator.catalog.lengths import read_length
+from configurator.catalog.length_advice import EXPECTED as LENGTH_EXPECTED
+from configurator.catalog.length_advice import read_length
 
 PLAIN = r"[-−]?\d{0,6}(?:\.\d{1,9})?"
 
@@ -18,6 +18,8 @@ EXPECTED = {
     "degree": "an angle such as 45 deg is expected",
     "switch": "yes or no is expected",
     "mass": "a mass by area such as 0.3 kg/m2 is expected",
+    "run-mass": "a mass by length such as 0.4 kg/m is expected",
+    "weight": "a mass such as 0.8 kg is expected",
     "u-value": "a U-value such as 1.1 W/m2K is expected",
     "radius": "a radius such as 4 px is expected",
 }
@@ -61,6 +63,16 @@ def read_mass(text: str) -> float:
     return with_unit(text, "kg/m2|kg/m²", "mass")
 
 
+def read_run_mass(text: str) -> float:
+    """Return ``0.4 kg/m`` in kilograms a meter."""
+    return with_unit(text, "kg/m", "run-mass")
+
+
+def read_weight(text: str) -> float:
+    """Return ``0.8 kg`` in kilograms."""
+    return with_unit(text, "kg", "weight")
+
+
 def read_u_value(text: str) -> float:
     """Return ``1.1 W/m2K`` in watts a square metre and kelvin."""
     return with_unit(text, r"W/\(?(?:m2|m²) ?K\)?", "u-value")
@@ -78,8 +90,19 @@ READERS: dict[str, Callable[[str], float]] = {
     "degree": read_degree,
     "switch": read_switch,
     "mass": read_mass,
+    "run-mass": read_run_mass,
+    "weight": read_weight,
     "u-value": read_u_value,
     "radius": read_radius,
 }
 
-SPELLED = {"share": "", "count": "", "degree": " deg", "mass": " kg/m2", "u-value": " W/m2K", "radius": " px"}
+SPELLED = {
+    "share": "",
+    "count": "",
+    "degree": " deg",
+    "mass": " kg/m2",
+    "run-mass": " kg/m",
+    "weight": " kg",
+    "u-value": " W/m2K",
+    "radius": " px",
+}

@@ -18,6 +18,25 @@ def cloth_optics(numbers: dict[str, float]) -> Optics:
     return optics(numbers["cloth_view"], numbers["cloth_light"])
 
 
+def layered(through: Optics, layers: float) -> Optics:
+    """Return what comes through so many layers behind each other, a part of one in proportion; all where none is."""
+    count = max(0.0, layers)
+    return {
+        "view": through["view"] ** count,
+        "light": through["light"] ** count,
+        "solar": through["solar"] ** count,
+    }
+
+
+def pushed(through: Optics, length: float, room: float) -> Optics:
+    """Return what comes through a ``length`` of cloth pushed together into less ``room`` across the view.
+
+    As often as the length goes into the room, so many layers lie behind each other: in the mean over its folds,
+    however they fall. Cloth that has its full room is one layer.
+    """
+    return layered(through, max(1.0, length / max(room, 1e-6)))
+
+
 def box(part: str, kind: str, spans: list[list[float]], through: Optics) -> Piece:
     """Return one piece whose true cut is its own box; ``spans`` are those along x, y and z."""
     return {

@@ -19,10 +19,18 @@ LOOKS_AND_WORKING = [
     "loop_retained",
     "wired",
     "bolt_width",
-    "fullness",
-    "side_allowance",
-    "cut_allowance",
     "pattern_repeat",
+    "railroads",
+    "side_hem",
+    "heading",
+    "hem",
+    "lining_bolt",
+    "lining_mass",
+    "headrail_mass",
+    "rail_mass",
+    "tube_mass",
+    "rod_mass",
+    "motor_mass",
 ]
 
 

@@ -7,6 +7,7 @@ exactly is marked ``≈``: nothing is rounded silently.
 from configurator.kernel.numbers import nearest
 
 INCH = 25.4
+YARD = 36 * INCH
 # Parts of an inch: the finest that a tape shows, and those to which a computed length is rounded.
 TAPE = 64.0
 ROUNDED = 8.0
@@ -105,12 +106,33 @@ def say_share(share: float) -> str:
     return marked(decimals(share * 100, 1) + " %", share * 100, nearest(share * 1000) / 10)
 
 
+def say_run(mm: float, units: str) -> str:
+    """Return a length of cloth in yards or meters with two decimals."""
+    size = YARD if units == "in" else 1000.0
+    name = " yd" if units == "in" else " m"
+    return marked(decimals(mm / size, 2) + name, mm / size, nearest(mm / size * 100) / 100)
+
+
+def say_rate(value: float, unit: str, units: str) -> str:
+    """Return a mass by area (``kg/mm2``) or by length (``kg/mm``) for readers of ``units``, with three decimals."""
+    foot = 12 * INCH if units == "in" else 1000.0
+    name = " kg/ft" if units == "in" else " kg/m"
+    if unit == "kg/mm2":
+        foot = foot * foot
+        name = " kg/sq ft" if units == "in" else " kg/m²"
+    return marked(decimals(value * foot, 3) + name, value * foot, nearest(value * foot * 1000) / 1000)
+
+
 def say_value(value: float, unit: str, units: str) -> str:
-    """Return a value with its unit: ``mm``, ``mm2``, ``share``, ``deg``, ``kg``, ``count``."""
+    """Return a value with its unit: see :class:`configurator.kernel.shapes.Quantity`."""
     if unit == "mm":
         return say_length(value, units)
     if unit == "mm2":
         return say_area(value, units)
+    if unit == "run":
+        return say_run(value, units)
+    if unit == "kg/mm2" or unit == "kg/mm":
+        return say_rate(value, unit, units)
     if unit == "share":
         return say_share(value)
     if unit == "deg":

@@ -341,13 +341,71 @@ class Meeting(TypedDict):
     part: Piece
 
 
+class Working(TypedDict):
+    """How a figure came about: the rule in words, a template with ``{terms}`` and the terms, as in :class:`Message`."""
+
+    rule: str
+    template: str
+    terms: dict[str, list[float | str]]
+
+
+class Measured(TypedDict):
+    """A length in mm with its working."""
+
+    value: float
+    how: Working
+
+
+class Cloth(TypedDict):
+    """Cloth that the workroom cuts for one leaf: ``panels`` alike, each ``width`` by ``length`` as it lies flat.
+
+    ``key`` is ``cloth`` or ``lining``. Hems, heading and returns are in both lengths. ``fullness`` is how much flat
+    width goes into each finished one, ``hem`` what is turned in at each side. ``leads`` is 1 where the whole widths
+    start at the leading edge, 0 where they stand in the middle. ``bolt`` is the cloth's width, ``repeat`` its
+    pattern's along it (0: plain); ``railroads`` is 1 where it may be run sideways. ``mass`` is that of flat cloth,
+    kg/m2.
+    """
+
+    key: str
+    panels: float
+    width: Measured
+    length: Measured
+    fullness: float
+    hem: float
+    leads: float
+    bolt: float
+    repeat: float
+    railroads: float
+    mass: float
+
+
+class Bar(TypedDict):
+    """What is cut to a ``length`` for one leaf, ``count`` of it alike: a rod, tube, track or rail.
+
+    ``mass`` is that of its length, kg/m.
+    """
+
+    key: str
+    count: float
+    length: Measured
+    mass: float
+
+
+class Cuts(TypedDict):
+    """All that is cut for a covering on one leaf."""
+
+    cloths: list[Cloth]
+    bars: list[Bar]
+
+
 class Travel(TypedDict):
     """A fit over its whole travel: what all questions share, worked out once.
 
     ``samples`` holds every step and every place where something comes level with something, open first.
     ``handle`` is where it comes nearest to the handle.
     ``raised`` and ``down`` are the covering open and closed in full detail, ``half`` half-way (coarse);
-    ``raised_shares`` and ``down_shares`` what of the glass they leave.
+    ``raised_shares`` and ``down_shares`` what of the glass they leave. ``leaves`` holds the fit itself and, where a
+    second leaf is dressed too, that leaf's own; ``cuts`` what is cut for each of them that can be hung.
     """
 
     fit: Fit
@@ -358,18 +416,15 @@ class Travel(TypedDict):
     down: list[Piece]
     raised_shares: Shares
     down_shares: Shares
-
-
-class Working(TypedDict):
-    """How a figure came about: the rule in words, a template with ``{terms}`` and the terms, as in :class:`Message`."""
-
-    rule: str
-    template: str
-    terms: dict[str, list[float | str]]
+    leaves: list[Fit]
+    cuts: list[Cuts]
 
 
 class Quantity(TypedDict):
-    """A value with its unit: ``mm``, ``mm2``, ``share``, ``deg``, ``count`` or ``kg``."""
+    """A value with its unit: ``mm``, ``mm2``, ``share``, ``deg``, ``count``, ``kg``, or ``run``.
+
+    ``run`` is a length of cloth in mm, told in yards or meters; a term of a working may be ``kg/mm2`` or ``kg/mm``.
+    """
 
     value: float
     unit: str
@@ -388,7 +443,8 @@ class Figure(TypedDict):
 class Verdict(TypedDict):
     """``clears``, ``guide by hand`` or ``blocked``, between which positions, and why.
 
-    Where a hand guides nothing (reach, children, sight, the pair) ``caution`` stands between the two.
+    Where a hand guides nothing (reach, children, sight, the pair, what is fixed) ``caution`` stands between the two.
+    ``says`` is the state in words that fit what was asked, such as ``within reach`` or ``unsafe``.
     ``start`` and ``end`` are positions on the leg named by ``moves``, which is empty where the verdict
     holds wherever the covering stands.
     """
@@ -396,6 +452,7 @@ class Verdict(TypedDict):
     id: str
     name: str
     state: str
+    says: Message
     moves: str
     start: float
     end: float
@@ -432,6 +489,51 @@ class Answer(TypedDict):
     legs: list[Leg]
     open: Position
     closed: Position
+
+
+class Change(TypedDict):
+    """What may be changed to mend something: picks (option by choice), and numbers set by hand, in mm.
+
+    The numbers are ``width_wanted``, ``spacer_wanted`` and ``handle_gap``, the free depth behind another handle's grip.
+    """
+
+    picks: dict[str, str]
+    numbers: dict[str, float]
+
+
+class Trial(TypedDict):
+    """A change that was made, and all that was told of it."""
+
+    change: Change
+    answer: Answer
+
+
+class Fix(TypedDict):
+    """A change that was made and asked again, and that mends a verdict without making another one worse.
+
+    ``verdict`` is what it mends (``refusal``: that the covering could not go on the door at all) and ``state`` what
+    that verdict then is; for a refusal the worst of all verdicts. ``says`` tells the change; ``glass`` (share of the
+    glass that stays visible when open), ``stack`` and ``projection`` (mm) are what it gives, or costs where negative
+    for the glass and positive for the others; ``costs`` tells each of them that changes.
+    """
+
+    verdict: str
+    change: Change
+    says: Message
+    state: str
+    glass: float
+    stack: float
+    projection: float
+    costs: list[Message]
+
+
+class Plight(TypedDict):
+    """A fit with what was told of it for a household, and the ids of what does not clear."""
+
+    fit: Fit
+    household: Household
+    answer: Answer
+    troubles: list[str]
 
 
 class Mark(TypedDict):

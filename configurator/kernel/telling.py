@@ -2,6 +2,7 @@
 
 from configurator.kernel.message import plain
 from configurator.kernel.shapes import Caution, Figure, Message, Quantity, Reply, Verdict, Working
+from configurator.kernel.verdict_words import verdict_word
 
 
 def length(value: float) -> Quantity:
@@ -22,6 +23,11 @@ def count(value: float) -> Quantity:
 def angle(value: float) -> Quantity:
     """Return an angle in degrees."""
     return {"value": value, "unit": "deg"}
+
+
+def run(value: float) -> Quantity:
+    """Return a length of cloth in millimetres, told in yards or meters."""
+    return {"value": value, "unit": "run"}
 
 
 def mass(value: float) -> Quantity:
@@ -49,12 +55,26 @@ def figure_value(figures: list[Figure], key: str) -> float:
 
 def verdict(key: str, name: str, state: str, why: Message) -> Verdict:
     """Return a verdict that holds wherever the covering stands; see :class:`configurator.kernel.shapes.Verdict`."""
-    return {"id": key, "name": name, "state": state, "moves": "", "start": 0.0, "end": 0.0, "why": why}
+    return {
+        "id": key,
+        "name": name,
+        "state": state,
+        "says": plain(verdict_word(key, state)),
+        "moves": "",
+        "start": 0.0,
+        "end": 0.0,
+        "why": why,
+    }
 
 
 def caution(key: str, text: str, source: str) -> Caution:
     """Return a caution, one or more whole sentences, with the rule that it names."""
-    return {"id": key, "text": plain(text), "source": source}
+    return caution_with(key, plain(text), source)
+
+
+def caution_with(key: str, text: Message, source: str) -> Caution:
+    """Return a caution whose sentences name terms, with the rule that it names."""
+    return {"id": key, "text": text, "source": source}
 
 
 def reply(figures: list[Figure], verdicts: list[Verdict], cautions: list[Caution]) -> Reply:

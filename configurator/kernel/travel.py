@@ -2,9 +2,17 @@
 
 from configurator.kernel.contact import even_samples, in_order, tightest
 from configurator.kernel.fit import pieces_at
-from configurator.kernel.glass import glass_shares
+from configurator.kernel.glass_shares import glass_shares
+from configurator.kernel.mechanisms import MECHANISMS
+from configurator.kernel.message import is_said
+from configurator.kernel.mount.hung import dressed_leaves
 from configurator.kernel.position import closed_position, coarse, open_position, position_at
-from configurator.kernel.shapes import Fit, Travel
+from configurator.kernel.shapes import Cuts, Fit, Travel
+
+
+def cuts_for(fit: Fit) -> Cuts:
+    """Return what the workroom cuts for a covering on one leaf."""
+    return MECHANISMS[fit["family"]["mechanism"]]["cuts"](fit)
 
 
 def travelled(fit: Fit) -> Travel:
@@ -14,6 +22,7 @@ def travelled(fit: Fit) -> Travel:
     down = pieces_at(fit, closed_position(numbers))
     samples = even_samples(fit)
     handle = tightest(fit, samples, fit["handle"])
+    leaves = dressed_leaves(fit)
     return {
         "fit": fit,
         "samples": in_order(samples),
@@ -23,4 +32,6 @@ def travelled(fit: Fit) -> Travel:
         "down": down,
         "raised_shares": glass_shares(fit, raised),
         "down_shares": glass_shares(fit, down),
+        "leaves": leaves,
+        "cuts": [cuts_for(leaf) for leaf in leaves if not is_said(leaf["size"]["refusal"])],
     }

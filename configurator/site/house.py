@@ -15,7 +15,9 @@ from configurator.drawing import room
 from configurator.drawing.photo import widths_of
 from configurator.kernel.answer import ask, ruled_out
 from configurator.kernel.message import ENGLISH, say
-from configurator.kernel.shapes import Answer, Door, Family, Message
+from configurator.kernel.mount.hung import hung
+from configurator.kernel.remedy.fixes import fixes
+from configurator.kernel.shapes import Answer, Door, Family, Fix, Message
 from configurator.site.answers import Answers, Kept, digest
 from configurator.site.face.photos import Photo, logo_markup, photographs
 from configurator.site.face.themes import template_folders, theme_opens_with
@@ -133,6 +135,11 @@ class House:
     def ruled_out(self, door: Door, family: Family) -> dict[str, dict[str, Message]]:
         """Return the options that the door rules out, with the reason: choice id to option id to reason."""
         return self.once(lambda: ruled_out(door, family, {}), "ruled out", door, family)
+
+    def fixes(self, door: Door, family: Family) -> list[Fix]:
+        """Return what mends what does not clear of a family with its preset choices on a door."""
+        household = self.catalog.household
+        return self.once(lambda: fixes(hung(door, family, {}), household), "fixes", door, family, household)
 
     def door_name(self, door: Door) -> str:
         """Return a door's name as it stands in the middle of a sentence."""

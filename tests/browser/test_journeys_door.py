@@ -7,6 +7,7 @@ from playwright.sync_api import Locator, Page, expect
 
 from configurator.catalog import Catalog
 from configurator.kernel.answer import ask, ruled_out
+from configurator.kernel.message import ENGLISH, say
 from tests.browser.conftest import OpenContext
 from tests.browser.trying import SIZES, covering, fragment, open_page, viewport, views
 
@@ -90,7 +91,7 @@ def test_an_impossible_value_is_explained_and_the_drawing_stays(
     before = views(page)
     width = field(page, "Glass width")
     width.fill(typed)
-    expect(page.locator("#field-glass_width-note")).to_contain_text(reason)
+    expect(page.locator("#field-glass_width-note")).to_contain_text(say(reason, ENGLISH, "in"))
     expect(width).to_have_attribute("aria-invalid", "true")
     assert width.input_value() == typed
     assert views(page) == before
@@ -204,7 +205,7 @@ def test_options_that_the_door_rules_out_stay_and_say_why(page: Page, catalog: C
     expect(refused).to_be_disabled()
     label = page.locator("label", has=refused)
     expect(label).to_be_visible()
-    expect(label).to_contain_text(reason)
+    expect(label).to_contain_text(say(reason, ENGLISH, "in"))
 
 
 def test_another_covering_brings_its_own_choices_and_figures(page: Page, catalog: Catalog) -> None:
@@ -225,5 +226,5 @@ def test_a_covering_that_cannot_go_on_says_so_in_words(page: Page, catalog: Cata
     narrow["door"] = {**narrow["door"], "glass_width": 110.0}
     answer = ask(narrow["door"], catalog.families["louvered-shutter"], {}, catalog.household)
     open_page(page, fragment(catalog, narrow))
-    expect(page.locator("#panel-figures ~ .refusal")).to_have_text(answer["refusal"])
+    expect(page.locator("#panel-figures ~ .refusal")).to_have_text(say(answer["refusal"], ENGLISH, "in"))
     expect(page.locator(".now-verdict")).to_contain_text("does not fit")

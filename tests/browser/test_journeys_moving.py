@@ -163,7 +163,7 @@ def test_where_it_meets_the_handle_is_marked_on_the_travel(page: Page, catalog: 
         (door, family, answer["verdicts"]["pass_through"])
         for door in catalog.doors
         for family in catalog.families
-        if (answer := ask(catalog.doors[door], catalog.families[family], {}, catalog.household))["refusal"] == ""
+        if (answer := ask(catalog.doors[door], catalog.families[family], {}, catalog.household))["verdicts"]
         and answer["verdicts"]["pass_through"]["state"] == "blocked"
         and answer["verdicts"]["pass_through"]["moves"] == "lower"
     ]
@@ -184,7 +184,7 @@ def test_what_changes_is_said_once_the_hand_rests(page: Page, catalog: Catalog) 
     shade_half_down(page, catalog)
     page.get_by_role("button", name="Closed", exact=True).click()
     status = page.locator("#configurator > [role=status]")
-    expect(status).to_contain_text("Bottom rail all the way down")
+    expect(status).to_contain_text("Lowered.")
     expect(status).to_contain_text("of the glass clear")
     expect(status).to_contain_text("Passing the handle")
 

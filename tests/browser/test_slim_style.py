@@ -7,8 +7,8 @@ from playwright.sync_api import Browser
 
 from configurator.catalog import Catalog
 from configurator.places import THEMES
-from configurator.site.slim import slim_css
-from configurator.site.themes import SHARED, style_sheet
+from configurator.site.face.themes import SHARED, style_sheet
+from configurator.site.mkdocs.slim import slim_css
 
 RULES = """text => {
   const sheet = new CSSStyleSheet();

@@ -49,6 +49,7 @@ MEANINGS = [
     "(() => { const o = {}; o.x ??= 5; return [o?.x, o.y?.z, (o.x ?? 1) || 2]; })()",
     "(() => { const at = { x: 1 }; for (let i = ('x' in at) ? 2 : 9; i < 3; i++) return i; })()",
     "(() => { for (let f = () => ('x' in {}); ; ) return [f(), 1.0.toFixed(2), 2.50.toFixed(1), 0.5.toFixed(1)]; })()",
+    "(() => { const all = [1, 2]; for (var one of all) { for (var [two] of [[3]]) all; } return [one, two]; })()",
     "(() => { switch (2) { case 1: { let q = 1; return q; } default: { const q = 9; return q; } } })()",
     "(() => { const a = (x) => ({ x }); const b = async () => { await null; }; return [a(1), typeof b().then]; })()",
 ]

@@ -49,7 +49,7 @@ interface Loose extends Piece {
 type Question = (a: Piece) => Piece;
 """
 FUNCTIONS = """
-def ask(piece: Piece, count: int, by: float = 1.0) -> dict[str, bool]:
+def ask(piece: Piece, count: int, by: float) -> dict[str, bool]:
     return {}
 
 
@@ -66,10 +66,10 @@ def test_shapes_become_interfaces() -> None:
     assert "\n".join(declared("a.py", SHAPES)[0]) + "\n" == INTERFACES
 
 
-def test_public_functions_are_declared_with_what_may_be_left_out() -> None:
+def test_public_functions_are_declared() -> None:
     assert declared("a.py", FUNCTIONS) == (
         [],
-        ["ask(piece: Piece, count: number, by?: number): Record<string, boolean>;", "note(words: any[]): void;"],
+        ["ask(piece: Piece, count: number, by: number): Record<string, boolean>;", "note(words: any[]): void;"],
     )
 
 

@@ -53,6 +53,23 @@ def test_a_length_is_never_off_by_more_than_half_its_last_place(mm: float) -> No
 
 
 @pytest.mark.parametrize(
+    ("value", "unit", "units", "said"),
+    [
+        (5 * 88 * 25.4, "run", "in", "≈ 12.22 yd"),
+        (5 * 88 * 25.4, "run", "mm", "≈ 11.18 m"),
+        (54 * 25.4, "run", "in", "1.5 yd"),
+        (2500.0, "run", "mm", "2.5 m"),
+        (0.36e-6, "kg/mm2", "mm", "0.36 kg/m²"),
+        (0.36e-6, "kg/mm2", "in", "≈ 0.033 kg/sq ft"),
+        (0.5e-3, "kg/mm", "mm", "0.5 kg/m"),
+        (0.5e-3, "kg/mm", "in", "≈ 0.152 kg/ft"),
+    ],
+)
+def test_cloth_and_its_mass(value: float, unit: str, units: str, said: str) -> None:
+    assert say_value(value, unit, units) == said
+
+
+@pytest.mark.parametrize(
     ("value", "unit", "said"),
     [(0.634, "share", "63.4 %"), (87.5, "deg", "87.5°"), (12.0, "count", "12"), (1.3, "kg", "1.3 kg")],
 )

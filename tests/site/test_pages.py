@@ -133,6 +133,13 @@ def test_a_guide_holds_the_drawing_that_its_fenced_block_asks_for(demo: Path) ->
     assert "```" not in text(demo / "guides" / "handles.html")
 
 
+def test_a_page_of_a_covering_on_a_door_says_what_would_fix_it(demo: Path) -> None:
+    page = parsed(demo / "doors" / "garden-pair" / "banded-shade.html")[0]
+    told = [" ".join(line.xpath("string()").split()) for line in page.xpath("//*[@class='judgement']//li")]
+    assert told[0].startswith("Change head to open roll: it clears.")
+    assert "instead of" in told[0]
+
+
 def test_a_familys_page_lists_its_numbers_with_their_sources(demo: Path) -> None:
     page = parsed(demo / "coverings" / "cellular-shade.html")[0]
     rows = [[" ".join(cell.xpath("string()").split()) for cell in row] for row in page.xpath("//details//tr[td]")]

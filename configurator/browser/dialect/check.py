@@ -9,8 +9,6 @@ from configurator.browser.dialect.words import BUILTIN_NAMES, IMPORTS, PORTABLE,
 from configurator.browser.emit.spelling import EACH, WITHIN
 from configurator.browser.emit.statements import range_of
 
-PAIRS = ("enumerate", "items", "zip")
-
 
 class Check(Values):
     """Walks one file and collects its slips."""
@@ -84,15 +82,11 @@ class Check(Values):
             self.slip(node, "star arguments; name each argument")
         for arg in arguments.args:
             self.named(arg, arg.arg)
-        for default in arguments.defaults:
-            if not isinstance(default, ast.Constant | ast.UnaryOp | ast.Name):
-                self.slip(default, "a default that is made anew; use a number, a text or a constant's name")
-            self.visit(default)
+        if len(arguments.defaults) > 0:
+            self.slip(node, "a default; give every argument")
 
     def visit_Lambda(self, node: ast.Lambda) -> None:
-        """Refuse defaults, and keys that are lists."""
-        if len(node.args.defaults) > 0:
-            self.slip(node, "a lambda with defaults; write a function")
+        """Refuse keys that are lists."""
         if isinstance(node.body, ast.Tuple | ast.List):
             self.slip(node, "a list as a sort key; sort by one number or string")
         self._arguments(node, node.args)
@@ -170,9 +164,7 @@ class Check(Values):
     def met(self, loop: ast.For | ast.comprehension) -> None:
         """Note what a loop goes over."""
         self.note(loop.iter, EACH)
-        func = loop.iter.func if isinstance(loop.iter, ast.Call) else loop.iter
-        name = func.attr if isinstance(func, ast.Attribute) else func.id if isinstance(func, ast.Name) else ""
-        if isinstance(loop.target, ast.Tuple) and name not in PAIRS:
+        if isinstance(loop.target, ast.Tuple) and not self.kind(loop.iter).startswith("list[tuple["):
             self.slip(loop.target, "unpacking; take each part by its place")
 
     def _range(self, node: ast.For, steps: list[ast.expr]) -> None:

@@ -8,7 +8,7 @@ Python and JavaScript treat differently; mypy does the real work.
 import ast
 from collections.abc import Callable
 
-RETURNS = {"len": "int", "int": "int", "ord": "int", "str": "str", "float": "float", "chr": "str", "range": "list[int]"}
+RETURNS = {"len": "int", "int": "int", "ord": "int", "str": "str", "float": "float", "range": "list[int]"}
 METHOD_RETURNS: dict[str, Callable[[str], str]] = {
     "copy": lambda whole: whole,
     "find": lambda whole: "int",
@@ -17,10 +17,8 @@ METHOD_RETURNS: dict[str, Callable[[str], str]] = {
     "join": lambda whole: "str",
     "keys": lambda whole: "list[str]",
     "lower": lambda whole: "str",
-    "pop": lambda whole: part(whole),
     "replace": lambda whole: "str",
     "split": lambda whole: "list[str]",
-    "strip": lambda whole: "str",
     "upper": lambda whole: "str",
     "values": lambda whole: f"list[{part(whole)}]",
 }
@@ -123,14 +121,10 @@ class Types:
     def _of_call(self, node: ast.Call, names: dict[str, str]) -> str:
         first = self.of(node.args[0], names) if len(node.args) > 0 else ""
         match node.func:
-            case ast.Name("sorted" | "reversed" | "list"):
+            case ast.Name("sorted" | "list"):
                 return "list[str]" if self.keyed(first) or first == "str" else first or "list[]"
-            case ast.Name("max" | "min" | "abs" | "sum"):
+            case ast.Name("max" | "min" | "abs"):
                 return part(first) if self.holder(first) == "list" else first
-            case ast.Name("enumerate"):
-                return f"list[tuple[int, {part(first)}]]"
-            case ast.Name("zip") if len(node.args) == 2:
-                return f"list[tuple[{part(first)}, {part(self.of(node.args[1], names))}]]"
             case ast.Name(name):
                 return self.returns.get(name) or result(self.of(node.func, names))
             case ast.Attribute(ast.Name("math"), name):

@@ -169,16 +169,10 @@ class Values(ast.NodeVisitor):
             self.note(first, EACH)
         if name == "str":
             self.spoken(first)
-        elif name == "bool":
-            self.judged(first)
         elif name == "len" and self.holder(first) == "dict":
             self.slip(node, "len() of a dict; write len(list(d))")
-        elif name in ("all", "any") and self.types.holds(part(self.kind(first))):
-            self.slip(node, f"{name}() of lists or dicts; write a comparison for each")
         elif name in ("max", "min") and "str" in (self.kind(first), part(self.kind(first))):
             self.slip(node, f"{name}() of texts; take the first or last of them sorted")
-        elif name == "zip" and any(self.holder(one) in ("dict", "str") for one in node.args):
-            self.slip(node, "zip() of something else than lists; write list(…)")
 
     def _method(self, node: ast.Call, func: ast.Attribute) -> None:
         if isinstance(func.value, ast.Name) and func.value.id == "math":

@@ -14,7 +14,6 @@ HELPERS = {
         "function $range(at, end, step) {var list = [];"
         " for (; step > 0 ? at < end : at > end; at += step) {list.push(at);} return list;}"
     ),
-    "$zip": "function $zip(a, b) {return a.slice(0, b.length).map(function (one, place) {return [one, b[place]];});}",
 }
 
 

@@ -2,45 +2,60 @@
 
 import ast
 
-from configurator.browser.emit.expressions import Expressions
+from configurator.browser.emit.expressions import Expressions, Holders
 from configurator.browser.emit.spelling import WITHIN
 
 
 class Statements(Expressions):
-    """Writes statements that keep to the dialect. A function's names belong to the whole of it, as in Python."""
+    """Writes statements that keep to the dialect.
+
+    A function's names belong to the whole of it, as in Python: ``var`` says so wherever it first stands.
+    """
+
+    def __init__(self, holders: Holders) -> None:
+        super().__init__(holders)
+        self.undeclared: set[str] = set()
 
     def block(self, body: list[ast.stmt]) -> str:
         """Return statements in braces."""
         return f"{{\n{self.lines(body)}}}"
 
     def lines(self, body: list[ast.stmt]) -> str:
-        """Return statements, one a line."""
-        return "".join(f"{self.text(statement)}\n" for statement in body)
+        """Return statements, one a line, declarations in a row as one."""
+        written: list[str] = []
+        for text in map(self.text, body):
+            if text.startswith("var ") and len(written) > 0 and written[-1].startswith("var "):
+                written[-1] = f"{written[-1][:-1]}, {text[4:]}"
+            else:
+                written.append(text)
+        return "".join(f"{text}\n" for text in written)
 
     def visit_FunctionDef(self, node: ast.FunctionDef) -> str:
         """Write a function."""
-        args = node.args.args
-        presets = [*[None] * (len(args) - len(node.args.defaults)), *node.args.defaults]
-        heads = [self.argument(arg, preset) for arg, preset in zip(args, presets, strict=True)]
-        names = sorted(own_names(node.body) - {arg.arg for arg in args})
-        declared = f"var {', '.join(names)};\n" if len(names) > 0 else ""
-        return f"function {node.name}({', '.join(heads)}) {{\n{declared}{self.lines(node.body)}}}"
-
-    def argument(self, arg: ast.arg, preset: ast.expr | None) -> str:
-        """Return an argument with what it is where none is given."""
-        return arg.arg if preset is None else f"{arg.arg} = {self.text(preset)}"
+        args = [arg.arg for arg in node.args.args]
+        outer, self.undeclared = self.undeclared, own_names(node.body).difference(args)
+        written = f"function {node.name}({', '.join(args)}) {self.block(node.body)}"
+        self.undeclared = outer
+        return written
 
     def visit_Return(self, node: ast.Return) -> str:
         """Write a return; Python's nothing is null."""
         return f"return {'null' if node.value is None else self.text(node.value)};"
 
+    def target(self, node: ast.expr) -> str:
+        """Return what is set, declared where that has not been done."""
+        names = {each.id for each in ast.walk(node) if isinstance(each, ast.Name)}
+        new = not isinstance(node, ast.Subscript) and not names.isdisjoint(self.undeclared)
+        self.undeclared -= names if new else set()
+        return f"var {self.text(node)}" if new else self.text(node)
+
     def visit_Assign(self, node: ast.Assign) -> str:
         """Write an assignment."""
-        return f"{self.text(node.targets[0])} = {self.text(node.value)};"
+        return f"{self.target(node.targets[0])} = {self.text(node.value)};"
 
     def visit_AnnAssign(self, node: ast.AnnAssign) -> str:
         """Write an assignment, without the type."""
-        return "" if node.value is None else f"{self.text(node.target)} = {self.text(node.value)};"
+        return "" if node.value is None else f"{self.target(node.target)} = {self.text(node.value)};"
 
     def visit_AugAssign(self, node: ast.AugAssign) -> str:
         """Write an assignment that changes what was there."""
@@ -66,7 +81,7 @@ class Statements(Expressions):
         """Write a loop: a range is counted, all else is met one by one."""
         steps = range_of(node)
         if steps is None:
-            return f"for ({self.text(node.target)} of {self.each(node.iter)}) {self.block(node.body)}"
+            return f"for ({self.target(node.target)} of {self.each(node.iter)}) {self.block(node.body)}"
         return f"for ({self.counting(self.text(node.target), steps)}) {self.block(node.body)}"
 
     def counting(self, name: str, steps: list[ast.expr]) -> str:

@@ -92,8 +92,9 @@ def head(node: Node, outer: Scope, inner: Scope) -> None:
         (outer if "declaration" in node.type else inner).declare(name)
     for place in ("parameters", "parameter"):
         pattern(node.child_by_field_name(place), inner)
-    if node.type == "for_in_statement" and node.child_by_field_name("kind") is not None:
-        pattern(node.child_by_field_name("left"), inner)
+    kind = node.child_by_field_name("kind") if node.type == "for_in_statement" else None
+    if kind is not None:
+        pattern(node.child_by_field_name("left"), inner.function() if kind.type == "var" else inner)
 
 
 def declaration(node: Node, scope: Scope) -> None:

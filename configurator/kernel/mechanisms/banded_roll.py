@@ -12,17 +12,13 @@ import math
 from configurator.kernel.mechanisms.common import lower_edge
 from configurator.kernel.mechanisms.legs import RAISED_WORDS, lower_leg, turning_leg
 from configurator.kernel.mechanisms.roll import ROLL_TAKES, bottom_bar, cloth_span, roll_hang, roll_head, roll_pieces
+from configurator.kernel.mechanisms.roll_cuts import loop_length, roll_cuts
 from configurator.kernel.numbers import clamp
 from configurator.kernel.pieces import cloth_optics, optics, veil
-from configurator.kernel.shapes import Fit, Leg, Piece, Position
+from configurator.kernel.shapes import Cuts, Fit, Leg, Piece, Position
 
 BANDED_ROLL_TAKES: dict[str, list[str | float | None]] = {
-    "tube": ROLL_TAKES["tube"],
-    "cloth_thickness": ROLL_TAKES["cloth_thickness"],
-    "wraps_spare": ROLL_TAKES["wraps_spare"],
-    "cassette": ROLL_TAKES["cassette"],
-    "roll_clear": ROLL_TAKES["roll_clear"],
-    "bracket_gap": ROLL_TAKES["bracket_gap"],
+    **ROLL_TAKES,
     "band_clear": ["size", None, "height of a clear band"],
     "band_solid": ["size", None, "height of a solid band; at least that of a clear one, or the bands never close"],
     "band_view": ["share", None, "how much of the view comes through one layer of a solid band"],
@@ -100,3 +96,8 @@ def banded_roll(fit: Fit, place: Position) -> list[Piece]:
         pieces.extend(band_layer(fit, span, 0.0, front))
     pieces.append(bottom_bar(fit, bottom, (back + front + thickness / 2) / 2, numbers["rail_depth"]))
     return pieces
+
+
+def banded_roll_cuts(fit: Fit) -> Cuts:
+    """Return the one cloth of both layers, the tube, the cassette and the bottom bar."""
+    return roll_cuts(fit, loop_length(fit))

@@ -10,9 +10,12 @@ from configurator.kernel.pieces import solid
 from configurator.kernel.shapes import Fit, Piece, Position
 
 COMMON_TAKES: dict[str, list[str | float | None]] = {
-    "cloth_view": ["share", None, "how much of the view comes through the cloth, slat or vane material"],
-    "cloth_light": ["share", None, "how much of the light comes through the cloth, slat or vane material"],
-    "cloth_mass": ["mass", 0.3, "mass of the covering by area, kg/m2"],
+    "cloth_view": ["share", None, "share of the view through the cloth as it hangs, gathers and cells included"],
+    "cloth_light": ["share", None, "share of the light through the cloth as it hangs, gathers and cells included"],
+    "cloth_mass": ["mass", 0.15, "mass of the cloth as it lies flat, or of the louvers and slats by area, kg/m2"],
+    "headrail_mass": ["run-mass", 0.6, "mass of the headrail, cassette or track by its length, kg/m"],
+    "rail_mass": ["run-mass", 0.3, "mass of a moving rail or bar by its length, kg/m"],
+    "motor_mass": ["weight", 0.0, "mass of the motor and its battery, kg; 0 for none"],
     "headrail_height": ["length", None, "height of the headrail (for a rod: its diameter)"],
     "headrail_depth": ["length", None, "depth of the headrail from its mounting plane"],
     "rail_height": ["length", 0.0, "height of the bottom rail"],
@@ -29,6 +32,8 @@ COMMON_TAKES: dict[str, list[str | float | None]] = {
     "order_step": ["size", 3.175, "step in which the workroom takes sizes"],
     "spacer_step": ["size", 6.35, "step in which spacers are stocked"],
     "spacer_most": ["length", 38.1, "thickest stack of spacers that may be used"],
+    "width_wanted": ["length", 0.0, "greatest width to be ordered on a leaf, set by hand; 0 leaves it to the door"],
+    "spacer_wanted": ["length", 0.0, "least spacer behind the fixings on a leaf, set by hand; 0 for none"],
     "over_opening": ["switch", 0.0, "1 when hung above the opening instead of on the leaf"],
     "ceiling_fixed": ["switch", 0.0, "1 when an over-opening headrail is fixed to the ceiling"],
     "over_side": ["length", 100.0, "wanted overlap past the opening, each side, over-opening"],

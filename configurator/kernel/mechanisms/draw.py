@@ -6,31 +6,31 @@ the cloth is pleated. All units keep equal distances as they draw, so the leadin
 evenly. At ``lower`` 0 they stand stacked at the side, at 1 they are drawn across.
 """
 
-from configurator.kernel.mechanisms.blades import FLAT_BLADE, Blade, upright_blade
+from configurator.kernel.door.obstacles import wall_face
+from configurator.kernel.mechanisms.blades import FLAT_BLADE, Blade, blade_reach, upright_blade
 from configurator.kernel.mechanisms.common import COMMON_TAKES, head_middle, headrail
 from configurator.kernel.mechanisms.gather import GATHER_TAKES
 from configurator.kernel.mechanisms.legs import DRAWN_WORDS, blade_peaks, lower_leg, turning_leg
 from configurator.kernel.numbers import about, blend, step_up
-from configurator.kernel.pieces import cloth_optics, mirrored, solid, veil
+from configurator.kernel.pieces import cloth_optics, mirrored, pushed, solid, veil
 from configurator.kernel.shapes import Fit, Leg, Piece, Position
 
 DRAW_TAKES: dict[str, list[str | float | None]] = {
     "split": ["switch", 0.0, "1 when half draws to each side, 0 when all draws to the hinge side"],
     "unit_pitch": ["size", 100.0, "greatest width that one pleat or vane covers when drawn across"],
-    "unit_stacked": ["length", 20.0, "width that one pleat, vane or panel adds to the stack"],
+    "unit_stacked": ["length", 20.0, "width that a pleat's carrier, a vane or a panel adds to the stack"],
+    "cloth_layer": ["length", 15.0, "width that each layer of gathered cloth takes in the stack, its air included"],
+    "lining_layer": ["length", 5.0, "width that a lining adds to each layer in the stack"],
+    "meeting_lap": ["length", 0.0, "how far the two halves of gathered cloth lap where they meet"],
     "depth_drawn": ["length", 50.0, "depth of the pleats when drawn across"],
-    "depth_stacked": ["length", 120.0, "depth of the pleats when stacked"],
+    "depth_stacked": ["size", 120.0, "depth of the pleats when stacked"],
     "returns": ["switch", 0.0, "1 when the cloth turns back from its outer edge to the wall"],
     "vane_width": ["length", 0.0, "width of an upright vane; 0 for pleated cloth"],
     "vane_thickness": ["length", 1.0, "thickness of an upright vane"],
     "panel_count": ["count", 0.0, "flat panels to each side; 0 for pleated cloth or vanes"],
     "panel_overlap": ["length", 50.0, "overlap of two flat panels when drawn across"],
     "panel_thickness": ["length", 2.0, "thickness of a flat panel"],
-    "fullness": GATHER_TAKES["fullness"],
-    "bolt_width": GATHER_TAKES["bolt_width"],
-    "side_allowance": GATHER_TAKES["side_allowance"],
-    "cut_allowance": GATHER_TAKES["cut_allowance"],
-    "pattern_repeat": GATHER_TAKES["pattern_repeat"],
+    **GATHER_TAKES,
     "draws_aside": ["switch", 1.0, COMMON_TAKES["draws_aside"][2]],
     "over_opening": ["switch", 1.0, COMMON_TAKES["over_opening"][2]],
     "layer_depth": ["length", 15.0, "distance between the tracks of two flat panels"],
@@ -62,21 +62,33 @@ def draw_count(numbers: dict[str, float], width: float) -> int:
     return max(1, int(step_up(width / numbers["unit_pitch"], 1.0)))
 
 
+def stack_layer(numbers: dict[str, float]) -> float:
+    """Return the width that each layer of gathered cloth takes in the stack, with its lining."""
+    return numbers["cloth_layer"] + (numbers["lining_layer"] if numbers["lined"] > 0 else 0.0)
+
+
+def pleat_stack(numbers: dict[str, float], pitch: float) -> float:
+    """Return the width of one pleat in the stack: its carrier, and its cloth folded to the stack's depth."""
+    layers = pitch * numbers["fullness"] / numbers["depth_stacked"]
+    return numbers["unit_stacked"] + layers * stack_layer(numbers)
+
+
 def hanging_span(fit: Fit) -> list[float]:
     """Return the heights between which cloth or vanes hang."""
     return [fit["size"]["y0"], fit["size"]["y1"] - fit["numbers"]["headrail_height"]]
 
 
 def pleated_part(fit: Fit, width: float, place: Position) -> list[Piece]:
-    """Return pleated cloth drawn from the hinge side, with its return."""
+    """Return pleated cloth drawn from the hinge side."""
     numbers = fit["numbers"]
     size = fit["size"]
     count = draw_count(numbers, width)
     x0 = size["x0"]
-    x1 = draw_edge(fit, width, count * numbers["unit_stacked"], place)
+    x1 = draw_edge(fit, width, count * pleat_stack(numbers, width / count), place)
     depth = blend(numbers["depth_stacked"], numbers["depth_drawn"], place["lower"])
     out = about(head_middle(fit), depth)
-    cloth = veil("pleat", [x0, x1], hanging_span(fit), out, cloth_optics(numbers))
+    through = pushed(cloth_optics(numbers), width, x1 - x0)
+    cloth = veil("pleat", [x0, x1], hanging_span(fit), out, through)
     pitch = (x1 - x0) / count
     strip = min(PLEAT_STRIP, depth / 2)
     cloth["axis"] = "y"
@@ -90,11 +102,27 @@ def pleated_part(fit: Fit, width: float, place: Position) -> list[Piece]:
         [x0 + pitch / 2, out[1]],
         [x0, out[0] + strip],
     ]
-    parts = [cloth]
-    if numbers["returns"] > 0 and size["spacer"] > 0:
-        back = [size["z0"] - size["spacer"], size["z0"]]
-        parts.append(veil("return", [x0, x0 + PLEAT_STRIP], hanging_span(fit), back, cloth_optics(numbers)))
-    return parts
+    return [cloth]
+
+
+def return_piece(fit: Fit, x0: float) -> Piece:
+    """Return the cloth that turns back from an outer edge: to the wall, or to the casing where that is behind it."""
+    across = [x0, x0 + PLEAT_STRIP]
+    front = fit["size"]["z0"]
+    out = [min(wall_face(fit["door"], across), front), front]
+    return veil("return", across, hanging_span(fit), out, cloth_optics(fit["numbers"]))
+
+
+def return_pieces(fit: Fit) -> list[Piece]:
+    """Return the returns of pleated cloth, one at each outer edge; none of what has no such cloth."""
+    numbers = fit["numbers"]
+    size = fit["size"]
+    if numbers["returns"] == 0 or size["spacer"] == 0 or numbers["panel_count"] >= 1 or numbers["vane_width"] > 0:
+        return []
+    returns = [return_piece(fit, size["x0"])]
+    if numbers["split"] > 0:
+        returns.append(return_piece(fit, size["x1"] - PLEAT_STRIP))
+    return returns
 
 
 def vane_blade(fit: Fit, place: Position) -> Blade:
@@ -117,19 +145,24 @@ def vane_part(fit: Fit, width: float, place: Position) -> list[Piece]:
     x0 = fit["size"]["x0"]
     pitch = (draw_edge(fit, width, count * numbers["unit_stacked"], place) - x0) / count
     blade = vane_blade(fit, place)
-
-    def vane(i: int) -> Piece:
-        return upright_blade(blade, x0 + (i + 0.5) * pitch, hanging_span(fit), head_middle(fit))
-
+    up = hanging_span(fit)
+    middle = head_middle(fit)
     if place["coarse"]:
-        return [vane_bounds(vane(0), vane(count - 1))]
-    return [vane(i) for i in range(count)]
+        return [vane_bounds(blade, [x0 + 0.5 * pitch, x0 + (count - 0.5) * pitch], up, middle)]
+    return [upright_blade(blade, x0 + (i + 0.5) * pitch, up, middle) for i in range(count)]
 
 
-def vane_bounds(first: Piece, last: Piece) -> Piece:
-    """Return the box that bounds equal vanes standing in a row."""
-    up = [first["y0"], first["y1"]]
-    return veil("vane", [first["x0"], last["x1"]], up, [first["z0"], first["z1"]], first["optics"])
+def vane_bounds(blade: Blade, middles: list[float], up: list[float], z: float) -> Piece:
+    """Return the box that bounds equal vanes in a row, of which the outermost stand at the given middles."""
+    half = blade_reach(blade, True) / 2
+    out = about(z, blade_reach(blade, False))
+    return veil(blade["kind"], [middles[0] - half, middles[1] + half], up, out, blade["through"])
+
+
+def flat_width(numbers: dict[str, float], width: float) -> float:
+    """Return the width of each flat panel of those that cover a width."""
+    count = numbers["panel_count"]
+    return (width + (count - 1) * numbers["panel_overlap"]) / count
 
 
 def flat_part(fit: Fit, width: float, place: Position) -> list[Piece]:
@@ -137,8 +170,7 @@ def flat_part(fit: Fit, width: float, place: Position) -> list[Piece]:
     numbers = fit["numbers"]
     size = fit["size"]
     count = int(numbers["panel_count"])
-    overlaps = (count - 1) * numbers["panel_overlap"]
-    wide = (width + overlaps) / count
+    wide = flat_width(numbers, width)
     step = blend(numbers["unit_stacked"], wide - numbers["panel_overlap"], place["lower"])
     low = size["y0"] + numbers["rail_height"]
     top = size["y1"] - numbers["headrail_height"]
@@ -175,4 +207,5 @@ def draw(fit: Fit, place: Position) -> list[Piece]:
         pieces.extend([mirrored(piece, size["x0"] + size["x1"]) for piece in part])
     else:
         pieces.extend(draw_part(fit, width, place))
+    pieces.extend(return_pieces(fit))
     return pieces

@@ -1,9 +1,25 @@
-"""What gathered and pleated cloth shares: how much of it the workroom cuts."""
+"""The numbers of cloth: how it is woven and sewn, and how it is gathered."""
+
+CLOTH_TAKES: dict[str, list[str | float | None]] = {
+    "bolt_width": ["size", 1371.6, "usable width of the cloth on the bolt, between its selvedges"],
+    "pattern_repeat": ["length", 0.0, "repeat of the pattern along the cloth; 0 for plain cloth"],
+    "railroads": ["switch", 0.0, "1 when the cloth may be run sideways, its bolt width upright"],
+    "side_hem": ["length", 0.0, "cloth turned in at each side"],
+    "heading": ["length", 0.0, "cloth above the finished height: its heading, or what holds it to the head"],
+    "hem": ["length", 0.0, "cloth below the finished height: its hem, or the pocket of a bar"],
+}
+
+LINING_TAKES: dict[str, list[str | float | None]] = {
+    "lined": ["switch", 0.0, "1 when it has a lining, cut as wide and as high as the cloth"],
+    "lining_bolt": ["size", 1371.6, "usable width of the lining on the bolt"],
+    "lining_mass": ["mass", 0.15, "mass of the lining as it lies flat, kg/m2"],
+}
 
 GATHER_TAKES: dict[str, list[str | float | None]] = {
+    **CLOTH_TAKES,
+    **LINING_TAKES,
     "fullness": ["count", 0.0, "width of cloth for each width of panel; 0 where nothing is gathered"],
-    "bolt_width": ["size", 1372.0, "width of the cloth on the bolt"],
-    "side_allowance": ["length", 150.0, "cloth for returns and side hems, added once to the gathered width"],
-    "cut_allowance": ["length", 250.0, "cloth for casings, header and hem, added to the finished height"],
-    "pattern_repeat": ["length", 0.0, "repeat of the pattern along the cloth; 0 for plain cloth"],
+    "side_hem": ["length", 75.0, CLOTH_TAKES["side_hem"][2]],
+    "heading": ["length", 125.0, CLOTH_TAKES["heading"][2]],
+    "hem": ["length", 125.0, CLOTH_TAKES["hem"][2]],
 }

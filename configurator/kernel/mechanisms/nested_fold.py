@@ -1,13 +1,24 @@
 """Short folds that tuck behind each other: the stack keeps its height, its depth grows."""
 
-from configurator.kernel.mechanisms.common import head_middle, headrail, lower_edge, moving_rail, whole_width
+from configurator.kernel.mechanisms.common import (
+    hanging_drop,
+    head_middle,
+    headrail,
+    lower_edge,
+    moving_rail,
+    whole_width,
+)
+from configurator.kernel.mechanisms.cuts import flat_cloth, hemmed_width, measured, rail_bars, with_lining
+from configurator.kernel.mechanisms.gather import CLOTH_TAKES, LINING_TAKES
 from configurator.kernel.numbers import step_up
-from configurator.kernel.pieces import cloth_optics, veil
-from configurator.kernel.shapes import Fit, Piece, Position
+from configurator.kernel.pieces import cloth_optics, layered, veil
+from configurator.kernel.shapes import Cuts, Fit, Measured, Piece, Position
 
 NESTED_FOLD_TAKES: dict[str, list[str | float | None]] = {
     "fold_height": ["size", None, "height of one fold, and so of the stack of folds"],
     "layer_thickness": ["length", None, "depth that each tucked fold adds to the stack"],
+    **CLOTH_TAKES,
+    **LINING_TAKES,
 }
 
 
@@ -31,8 +42,9 @@ def tucked_folds(fit: Fit, place: Position, bottom: float, layers: float) -> lis
     folds: list[Piece] = []
     for i in range(count):
         z0 = back + i * flat
-        z1 = back + layers * flat if i == count - 1 else z0 + flat
-        folds.append(veil("fold", whole_width(fit), up, [z0, z1], cloth_optics(numbers)))
+        tucked = layers - i if i == count - 1 else 1.0
+        through = layered(cloth_optics(numbers), tucked)
+        folds.append(veil("fold", whole_width(fit), up, [z0, z0 + tucked * flat], through))
     return folds
 
 
@@ -52,3 +64,20 @@ def nested_fold(fit: Fit, place: Position) -> list[Piece]:
         pieces.extend(tucked_folds(fit, place, bottom, nested_layers(numbers, tucked)))
     pieces.append(moving_rail(fit, "bottom-rail", bottom))
     return pieces
+
+
+def nested_length(fit: Fit) -> Measured:
+    """Return the length of the flat cloth."""
+    numbers = fit["numbers"]
+    drop = hanging_drop(fit) + numbers["rail_height"]
+    return measured(
+        drop + numbers["heading"] + numbers["hem"],
+        "from under the headrail to the lower edge, what the headrail holds, and the pocket of the bar",
+        "{drop} + {heading} + {hem}",
+        {"drop": [drop, "mm"], "heading": [numbers["heading"], "mm"], "hem": [numbers["hem"], "mm"]},
+    )
+
+
+def nested_cuts(fit: Fit) -> Cuts:
+    """Return the cloth with its lining, and the rails."""
+    return {"cloths": with_lining(fit, flat_cloth(fit, hemmed_width(fit), nested_length(fit))), "bars": rail_bars(fit)}

@@ -5,6 +5,7 @@ from typing import TypedDict
 
 from configurator.kernel.mechanisms.cassette import cassette_for
 from configurator.kernel.mechanisms.common import whole_width
+from configurator.kernel.mechanisms.gather import CLOTH_TAKES
 from configurator.kernel.mechanisms.holds import bracket_at, brackets_along
 from configurator.kernel.numbers import about
 from configurator.kernel.pieces import solid
@@ -17,6 +18,9 @@ ROLL_TAKES: dict[str, list[str | float | None]] = {
     "cassette": ["switch", 0.0, "1 when the roll sits in a cassette"],
     "roll_clear": ["length", 4.0, "air between the full roll and what is behind it"],
     "bracket_gap": ["length", 15.0, "how much narrower the cloth is than the headrail, each side"],
+    "end_cap": ["length", 3.0, "thickness of each end cap of the cassette"],
+    "tube_mass": ["run-mass", 0.5, "mass of the tube by its length, kg/m"],
+    **CLOTH_TAKES,
 }
 
 ROLL_SIDES = 24

@@ -2,8 +2,9 @@
 
 from configurator.kernel.mechanisms.common import lower_edge
 from configurator.kernel.mechanisms.roll import ROLL_TAKES, bottom_bar, cloth_span, roll_hang, roll_head, roll_pieces
+from configurator.kernel.mechanisms.roll_cuts import roll_cuts, single_length
 from configurator.kernel.pieces import cloth_optics, veil
-from configurator.kernel.shapes import Fit, Piece, Position
+from configurator.kernel.shapes import Cuts, Fit, Piece, Position
 
 ROLLED_TAKES = ROLL_TAKES
 
@@ -20,3 +21,8 @@ def rolled(fit: Fit, place: Position) -> list[Piece]:
     pieces.append(veil("fabric", cloth_span(fit), [bottom + rail, hang["y"]], out, cloth_optics(numbers)))
     pieces.append(bottom_bar(fit, bottom, hang["back"] + thickness / 2, numbers["rail_depth"]))
     return pieces
+
+
+def rolled_cuts(fit: Fit) -> Cuts:
+    """Return the cloth, the tube, the cassette and the bottom bar."""
+    return roll_cuts(fit, single_length(fit))

@@ -22,8 +22,8 @@ from configurator.kernel.mechanisms.common import (
     whole_width,
 )
 from configurator.kernel.mechanisms.legs import blade_peaks, raised_legs, turning_leg
-from configurator.kernel.numbers import about, clamp
-from configurator.kernel.pieces import cloth_optics, veil
+from configurator.kernel.numbers import about
+from configurator.kernel.pieces import cloth_optics, pushed, veil
 from configurator.kernel.shapes import Fit, Leg, Piece, Position
 
 SLATTED_TAKES: dict[str, list[str | float | None]] = {
@@ -61,11 +61,12 @@ def slat_stack(fit: Fit) -> float:
 
 
 def slat_pile(fit: Fit, count: int, bottom: float) -> Piece:
-    """Return the slats that lie flat on the bottom rail as one run."""
+    """Return the slats that lie flat on the bottom rail as one run: a level ray goes the whole width of a slat."""
     numbers = fit["numbers"]
     thick = numbers["slat_thickness"]
+    through = pushed(cloth_optics(numbers), numbers["slat_width"], thick)
     out = about(head_middle(fit), numbers["slat_width"])
-    pile = veil("slat", whole_width(fit), [bottom, bottom + count * thick], out, cloth_optics(numbers))
+    pile = veil("slat", whole_width(fit), [bottom, bottom + count * thick], out, through)
     pile["count"] = count
     pile["pitch"] = thick
     pile["outline"] = [[out[0], bottom], [out[1], bottom], [out[1], bottom + thick], [out[0], bottom + thick]]
@@ -84,12 +85,23 @@ def slat_blade(numbers: dict[str, float], tilt: float) -> Blade:
     }
 
 
-def hanging_slat(fit: Fit, home: float, rest: float, tilt: float) -> Piece:
-    """Return a slat still on the ladders; it lies down as the pile below it reaches ``rest``."""
+def hanging_slats(fit: Fit, homes: list[float], rests: list[float], tilt: float) -> list[Piece]:
+    """Return the slats still on the ladders; one lies down as the pile below it reaches its rest."""
     numbers = fit["numbers"]
+    size = fit["size"]
+    middle = head_middle(fit)
     free = (slat_sweep(numbers) - numbers["slat_thickness"]) / 2
-    blade = slat_blade(numbers, tilt * clamp((home - rest) / free, 0.0, 1.0))
-    return level_blades(blade, [[fit["size"]["x0"], fit["size"]["x1"], home]], head_middle(fit))[0]
+    slats: list[Piece] = []
+    turning: list[list[float]] = []
+    for i in range(len(homes)):
+        span = [size["x0"], size["x1"], homes[i]]
+        share = (homes[i] - rests[i]) / free
+        if share >= 1:
+            turning.append(span)
+        else:
+            slats.extend(level_blades(slat_blade(numbers, tilt * max(share, 0.0)), [span], middle))
+    slats.extend(level_blades(slat_blade(numbers, tilt), turning, middle))
+    return slats
 
 
 def slat_bounds(fit: Fit, bottom: float, tilt: float) -> Piece:
@@ -108,15 +120,13 @@ def slatted(fit: Fit, place: Position) -> list[Piece]:
     if place["coarse"]:
         pieces.append(slat_bounds(fit, bottom, place["tilt"]))
     else:
-        gathered_slats = 0
         homes = slat_homes(fit)
-        for i in range(len(homes)):
-            rest = bottom + (i + 0.5) * numbers["slat_thickness"]
-            if homes[i] <= rest:
-                gathered_slats = i + 1
-            else:
-                pieces.append(hanging_slat(fit, homes[i], rest, place["tilt"]))
-        if gathered_slats > 0:
-            pieces.append(slat_pile(fit, gathered_slats, bottom))
+        rests = [bottom + (i + 0.5) * numbers["slat_thickness"] for i in range(len(homes))]
+        lying = 0
+        while lying < len(homes) and homes[lying] <= rests[lying]:
+            lying += 1
+        pieces.extend(hanging_slats(fit, homes[lying:], rests[lying:], place["tilt"]))
+        if lying > 0:
+            pieces.append(slat_pile(fit, lying, bottom))
     pieces.append(moving_rail(fit, "bottom-rail", bottom))
     return pieces

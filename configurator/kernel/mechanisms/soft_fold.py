@@ -11,8 +11,9 @@ from configurator.kernel.mechanisms.common import (
     moving_rail,
     whole_width,
 )
+from configurator.kernel.mechanisms.gather import CLOTH_TAKES, LINING_TAKES
 from configurator.kernel.numbers import step_up
-from configurator.kernel.pieces import cloth_optics, veil
+from configurator.kernel.pieces import cloth_optics, pushed, veil
 from configurator.kernel.shapes import Fit, Piece, Position
 
 SOFT_FOLD_TAKES: dict[str, list[str | float | None]] = {
@@ -22,12 +23,15 @@ SOFT_FOLD_TAKES: dict[str, list[str | float | None]] = {
     "gathered_depth": ["length", None, "how far a stacked fold stands proud of the flat cloth"],
     "cloth_thickness": ["length", 1.5, "thickness of the flat cloth"],
     "last_fold": ["length", None, "height of the lowest fold, which hangs below the stack"],
+    **CLOTH_TAKES,
+    **LINING_TAKES,
 }
 
 
 class Gathering(TypedDict):
     """How a soft-fold stands: the heights of its lower edge, of the shelf that its last fold hangs from, of the
-    stack gathered on that shelf and of the headrail's underside; how many folds are gathered, and how many hang.
+    stack gathered on that shelf and of the headrail's underside; how many folds are gathered, and how many hang;
+    and the height of a fold that hangs.
     """
 
     bottom: float
@@ -36,6 +40,7 @@ class Gathering(TypedDict):
     top: float
     gathered: float
     hanging: float
+    fold: float
 
 
 def soft_count(fit: Fit) -> int:
@@ -71,6 +76,7 @@ def gathering(fit: Fit, place: Position) -> Gathering:
         "top": top,
         "gathered": gathered,
         "hanging": hanging,
+        "fold": pitch,
     }
 
 
@@ -109,7 +115,9 @@ def soft_fold(fit: Fit, place: Position) -> list[Piece]:
         pieces.append(soft_run(fit, place, state["hanging"], up, numbers["proud_depth"]))
     if state["stack"] - shelf > 1e-6 or place["coarse"]:
         up = [shelf, state["stack"]]
-        pieces.append(soft_run(fit, place, state["gathered"], up, numbers["gathered_depth"]))
+        stack = soft_run(fit, place, state["gathered"], up, numbers["gathered_depth"])
+        stack["optics"] = pushed(stack["optics"], state["fold"], numbers["fold_thickness"])
+        pieces.append(stack)
     pieces.append(soft_run(fit, place, 1.0, [state["bottom"], shelf], numbers["proud_depth"]))
     pieces.append(moving_rail(fit, "bottom-rail", state["bottom"]))
     return pieces

@@ -13,16 +13,12 @@ from configurator.kernel.mechanisms.blades import FLAT_BLADE, Blade, blade_radia
 from configurator.kernel.mechanisms.common import lower_edge
 from configurator.kernel.mechanisms.legs import RAISED_WORDS, blade_peaks, lower_leg, turning_leg
 from configurator.kernel.mechanisms.roll import ROLL_TAKES, bottom_bar, cloth_span, roll_hang, roll_head, roll_pieces
+from configurator.kernel.mechanisms.roll_cuts import roll_cuts, single_length
 from configurator.kernel.pieces import cloth_optics, optics, veil
-from configurator.kernel.shapes import Fit, Leg, Piece, Position
+from configurator.kernel.shapes import Cuts, Fit, Leg, Piece, Position
 
 VANE_ROLL_TAKES: dict[str, list[str | float | None]] = {
-    "tube": ROLL_TAKES["tube"],
-    "cloth_thickness": ROLL_TAKES["cloth_thickness"],
-    "wraps_spare": ROLL_TAKES["wraps_spare"],
-    "cassette": ROLL_TAKES["cassette"],
-    "roll_clear": ROLL_TAKES["roll_clear"],
-    "bracket_gap": ROLL_TAKES["bracket_gap"],
+    **ROLL_TAKES,
     "vane_width": ["length", None, "width of a vane from sheer to sheer"],
     "vane_pitch": ["size", None, "distance between vanes; less than their width, so that they close"],
     "vane_thickness": ["length", 1.0, "thickness of a vane"],
@@ -105,3 +101,8 @@ def vane_roll(fit: Fit, place: Position) -> list[Piece]:
     deep = max(numbers["rail_depth"], front + sheer - back)
     pieces.append(bottom_bar(fit, bottom, (back + front + sheer) / 2, deep))
     return pieces
+
+
+def vane_roll_cuts(fit: Fit) -> Cuts:
+    """Return the cloth, its sheers and vanes made up as one, the tube, the cassette and the bottom bar."""
+    return roll_cuts(fit, single_length(fit))

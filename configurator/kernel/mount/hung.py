@@ -2,24 +2,34 @@
 
 from configurator.kernel.door.hardware import handle_pieces
 from configurator.kernel.door.leaf import shows_glass
+from configurator.kernel.door.obstacles import over_joint
 from configurator.kernel.door.opening import has_passive, opening_hardware
 from configurator.kernel.message import is_said, plain
 from configurator.kernel.mount.blank import blank_fit, no_box
-from configurator.kernel.mount.fixing import set_fixings
+from configurator.kernel.mount.fixing_spots import set_fixings
 from configurator.kernel.mount.hold_down import set_hold_downs
 from configurator.kernel.mount.on_leaf import hang_on_leaf
 from configurator.kernel.mount.over_opening import hang_over_opening
-from configurator.kernel.shapes import Door, Family, Fit, Piece
+from configurator.kernel.mount.wishes import wished, wishes_of
+from configurator.kernel.shapes import Door, Family, Fit
 
 
 def hung(door: Door, family: Family, choices: dict[str, str]) -> Fit:
     """Return a family with its picks, hung on the active leaf or over the opening, in the mount that it asks for."""
-    return hung_beside(door, family, choices, handle_pieces(door))
+    return hung_with(door, family, choices, {})
 
 
-def hung_beside(door: Door, family: Family, choices: dict[str, str], handle: list[Piece]) -> Fit:
-    """Return it hung on a leaf with the given hardware, none perhaps."""
-    fit = blank_fit(door, family, choices, handle)
+def hung_with(door: Door, family: Family, choices: dict[str, str], wishes: dict[str, float]) -> Fit:
+    """Return it hung with numbers that are set by hand (of ``WISHES``; those that are left out, as the family has)."""
+    handle = handle_pieces(door)
+    if door["passive_handle"]:
+        handle.extend(over_joint(door))
+    return hang(wished(blank_fit(door, family, choices, handle), wishes))
+
+
+def hang(fit: Fit) -> Fit:
+    """Hang a blank fit on a leaf with its hardware, none perhaps, and return it."""
+    door = fit["door"]
     if not shows_glass(door):
         fit["size"]["refusal"] = plain("The door's muntins leave no glass between them.")
     elif fit["size"]["mount"] == "over-opening":
@@ -40,10 +50,14 @@ def dresses_both(fit: Fit) -> bool:
 
 
 def other_leaf(fit: Fit) -> Fit:
-    """Return the second leaf's own covering, in the active leaf's space: without a handle, none is in its way."""
+    """Return the second leaf's own covering, in the active leaf's space.
+
+    Without a handle of its own only what of the active leaf's reaches over the joint is in its way.
+    """
     if fit["door"]["passive_handle"]:
         return fit
-    return hung_beside(fit["door"], fit["family"], fit["choices"], [])
+    beside = over_joint(fit["door"])
+    return hang(wished(blank_fit(fit["door"], fit["family"], fit["choices"], beside), wishes_of(fit)))
 
 
 def dressed_leaves(fit: Fit) -> list[Fit]:

@@ -79,12 +79,16 @@ def set_sideways(fit: Fit) -> None:
         by = "handle"
     exact = right - left
     width = step_down(exact, numbers["order_step"])
-    size["exact_width"] = exact
     # What the step takes off comes from the side with more to spare.
     if glass["x0"] - left > right - glass["x1"]:
         left = right - width
     else:
         right = left + width
+    if numbers["width_wanted"] > 0 and numbers["width_wanted"] < width:
+        exact = numbers["width_wanted"]
+        right = left + step_down(exact, numbers["order_step"])
+        by = "width set by hand"
+    size["exact_width"] = exact
     size["x0"] = left
     size["x1"] = right
     hinge_by = "wanted" if glass["x0"] - left >= wanted - numbers["order_step"] else held_by(door, "hinge")

@@ -1,43 +1,126 @@
-"""How far the covering must stand off the leaf's face: beads, muntins and its own sweep."""
+"""How far the covering must stand off what is behind it: beads, muntins, casing, wall and its own sweep.
 
-from configurator.kernel.door.leaf import bead_box, glass_box
-from configurator.kernel.kinds import kind_of
-from configurator.kernel.numbers import step_up
-from configurator.kernel.shapes import Box, Door, Fit, Piece, Sample
+Asked of the pieces over the whole travel: a piece must stand in front of whatever it comes before.
+"""
 
-# Air that moving cloth or louvers keep to a raised bead or muntin.
+from configurator.kernel.contact import SOLVED, air_across, air_up, level_samples, same_pieces
+from configurator.kernel.numbers import step_down, step_up
+from configurator.kernel.piece_kinds import kind_of
+from configurator.kernel.shapes import Fit, Piece, Sample
+
+# Air that moving cloth or louvers keep to a raised bead or muntin, or to the wall.
 MOVING_AIR = 2.0
 
 
-def meets(piece: Piece, area: Box) -> bool:
-    """Return whether a piece stands in front of an area of the leaf."""
-    if piece["x0"] >= area["x1"] or piece["x1"] <= area["x0"]:
-        return False
-    return piece["y0"] < area["y1"] and piece["y1"] > area["y0"]
+def air_kept(piece: Piece) -> float:
+    """Return the air that a piece keeps to fixed things: none where it is fixed itself."""
+    return 0.0 if kind_of(piece["kind"])["fixed"] else MOVING_AIR
 
 
-def stand_off_of(door: Door, piece: Piece, bead: Box, glass: Box) -> float:
-    """Return the least stand-off that one piece needs, for a mounting plane at the leaf's face."""
-    air = 0.0 if kind_of(piece["kind"])["fixed"] else MOVING_AIR
-    need = -piece["z0"]
-    if door["bead_projection"] > 0 and meets(piece, bead):
-        need = max(need, door["bead_projection"] + air - piece["z0"])
-    if door["muntin_projection"] > 0 and door["muntin_columns"] * door["muntin_rows"] > 1 and meets(piece, glass):
-        need = max(need, door["muntin_projection"] + air - piece["z0"])
+def push_out(piece: Piece, part: Piece, air: float) -> float:
+    """Return how much further out a piece must stand to be in front of a part; nothing where it is not before it.
+
+    What moves keeps its ``air`` beside the part too; what is fixed may touch it.
+    """
+    out = part["z1"] + air - piece["z0"]
+    if out <= 0:
+        return 0.0
+    beside = air if air > 0 else -SOLVED
+    return out if air_up(piece, part) < beside and air_across(piece, part) < beside else 0.0
+
+
+def most_push(piece: Piece, parts: list[Piece]) -> float:
+    """Return how much further out a piece of the covering must stand to be in front of the parts."""
+    need = 0.0
+    if piece["part"] == "covering":
+        air = air_kept(piece)
+        for part in parts:
+            # Told apart first by what is quick to see: this runs for every piece against every part.
+            if part["z1"] + air - piece["z0"] > need:
+                need = max(need, push_out(piece, part, air))
     return need
 
 
-def stand_off_needed(fit: Fit, samples: list[Sample]) -> float:
-    """Return the least stand-off at which nothing that is hung there meets the leaf over its whole travel."""
-    door = fit["door"]
-    bead = bead_box(door)
-    glass = glass_box(door)
+def push_in(sample: Sample, parts: list[Piece]) -> float:
+    """Return how much further out the covering must stand at one place of its travel."""
     need = 0.0
+    for piece in sample["pieces"]:
+        need = max(need, most_push(piece, parts))
+    return need
+
+
+def stays(low: Piece, high: Piece) -> bool:
+    """Return whether a piece stands alike at two samples."""
+    if low["y0"] != high["y0"] or low["y1"] != high["y1"] or low["z0"] != high["z0"]:
+        return False
+    return low["x0"] == high["x0"] and low["x1"] == high["x1"]
+
+
+def swept_box(low: Piece, high: Piece) -> Piece:
+    """Return the box in which a piece moves between two samples."""
+    return {
+        **low,
+        "x0": min(low["x0"], high["x0"]),
+        "x1": max(low["x1"], high["x1"]),
+        "y0": min(low["y0"], high["y0"]),
+        "y1": max(low["y1"], high["y1"]),
+        "z0": min(low["z0"], high["z0"]),
+    }
+
+
+def push_between(fit: Fit, low: Sample, high: Sample, parts: list[Piece]) -> float:
+    """Return how much further out the covering must stand from one sample to the next, the first left out."""
+    if not same_pieces(low, high):
+        return push_in(high, parts)
+    need = 0.0
+    most = 0.0
+    for i in range(len(high["pieces"])):
+        if not stays(low["pieces"][i], high["pieces"][i]):
+            need = max(need, most_push(high["pieces"][i], parts), most_push(low["pieces"][i], parts))
+            most = max(most, most_push(swept_box(low["pieces"][i], high["pieces"][i]), parts))
+    # Somewhere between, a piece may come before a part while it stands further back than at either end.
+    if most > need + SOLVED:
+        for found in level_samples(fit, low, high, parts, MOVING_AIR):
+            need = max(need, push_in(found, parts))
+    return need
+
+
+def push_needed(fit: Fit, samples: list[Sample], parts: list[Piece]) -> float:
+    """Return how much further out than now the covering must stand to be in front of the parts all along its travel."""
+    if len(parts) == 0:
+        return 0.0
+    need = push_in(samples[0], parts)
+    for i in range(1, len(samples)):
+        if samples[i]["leg"] == samples[i - 1]["leg"]:
+            need = max(need, push_between(fit, samples[i - 1], samples[i], parts))
+        else:
+            need = max(need, push_in(samples[i], parts))
+    return need
+
+
+def backmost(samples: list[Sample]) -> float:
+    """Return the least z at which a piece of the covering stands over its travel."""
+    back = samples[0]["pieces"][0]["z0"]
     for sample in samples:
         for piece in sample["pieces"]:
             if piece["part"] == "covering":
-                need = max(need, stand_off_of(door, piece, bead, glass))
-    return need
+                back = min(back, piece["z0"])
+    return back
+
+
+def moving_back(samples: list[Sample]) -> float:
+    """Return the least z at which a piece stands that moves, at most how far out the covering is fixed."""
+    back = samples[0]["pieces"][0]["z0"]
+    for sample in samples:
+        for piece in sample["pieces"]:
+            if piece["z0"] < back and not kind_of(piece["kind"])["fixed"]:
+                back = piece["z0"]
+    return back
+
+
+def spacer_by_hand(numbers: dict[str, float]) -> float:
+    """Return the stand-off that is set by hand, as far as stock spacers reach; 0 for none."""
+    return min(numbers["spacer_wanted"], step_down(numbers["spacer_most"], numbers["spacer_step"]))
 
 
 def spacer_thickness(numbers: dict[str, float], need: float) -> float:

@@ -6,6 +6,7 @@ it holds for every family at once. A new one is named here and nowhere else; the
 
 from collections.abc import Callable
 
+from configurator.kernel.questions.bars import bars_question
 from configurator.kernel.questions.care import care_question
 from configurator.kernel.questions.child import child_question
 from configurator.kernel.questions.cloth import cloth_question
@@ -23,6 +24,7 @@ from configurator.kernel.questions.sight import sight_question
 from configurator.kernel.questions.stack import stack_question
 from configurator.kernel.questions.swing import swing_question
 from configurator.kernel.questions.way_out import way_out_question
+from configurator.kernel.questions.working_handle import working_handle_question
 from configurator.kernel.shapes import Household, Reply, Travel
 
 QUESTIONS: list[Callable[[Travel, Household], Reply]] = [
@@ -32,10 +34,12 @@ QUESTIONS: list[Callable[[Travel, Household], Reply]] = [
     projection_question,
     light_gap_question,
     cloth_question,
+    bars_question,
     own_question,
     cutout_question,
     fixing_question,
     passing_question,
+    working_handle_question,
     swing_question,
     way_out_question,
     reach_question,

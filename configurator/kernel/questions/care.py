@@ -1,8 +1,9 @@
 """What the covering asks of the house around it: its weight, the heat at the glass, wiring, weather."""
 
 from configurator.kernel.fit import over_opening
-from configurator.kernel.shapes import Caution, Figure, Fit, Household, Reply, Size, Travel
-from configurator.kernel.telling import caution, figure, mass, reply, working
+from configurator.kernel.questions.weight import mass_figures
+from configurator.kernel.shapes import Caution, Fit, Household, Reply, Travel
+from configurator.kernel.telling import caution, figure_value, reply
 
 # Cloth that lets less light through than this is spoken of as dark or room-darkening; no source.
 DARK_LIGHT = 0.1
@@ -10,39 +11,17 @@ DARK_LIGHT = 0.1
 HEAVY_LEAF = 5.0
 
 
-def covering_mass(numbers: dict[str, float], size: Size) -> float:
-    """Return the covering's mass in kg from its area."""
-    return (size["x1"] - size["x0"]) * (size["y1"] - size["y0"]) / 1000000 * numbers["cloth_mass"]
-
-
-def mass_figure(numbers: dict[str, float], size: Size) -> Figure:
-    """Return the covering's mass from its area."""
-    width = size["x1"] - size["x0"]
-    height = size["y1"] - size["y0"]
-    return figure(
-        "covering_mass",
-        "mass of the covering, about",
-        mass(covering_mass(numbers, size)),
-        working(
-            "ordered width times ordered height times the mass of a square metre",
-            "{width} x {height} x {per} kg/m2",
-            {"width": [width, "mm"], "height": [height, "mm"], "per": [numbers["cloth_mass"], "count"]},
-        ),
-    )
-
-
-def care_cautions(fit: Fit) -> list[Caution]:
-    """Return what to see to before fixing the covering."""
+def care_cautions(fit: Fit, weight: float) -> list[Caution]:
+    """Return what to see to before fixing a covering of a ``weight`` in kg."""
     door = fit["door"]
     numbers = fit["numbers"]
-    size = fit["size"]
     practice = "common practice"
     cautions: list[Caution] = []
     over = over_opening(fit)
     if over:
         text = "It hangs over a doorway: fix it into framing that carries its mass and the pull of a hand. "
         cautions.append(caution("weight", text + "Have a licensed tradesperson judge the wall.", practice))
-    if not over and covering_mass(numbers, size) >= HEAVY_LEAF:
+    if not over and weight >= HEAVY_LEAF:
         text = (
             "It hangs on the leaf and pulls at its hinges. Have whoever hangs doors judge the hinges and their screws."
         )
@@ -61,5 +40,5 @@ def care_cautions(fit: Fit) -> list[Caution]:
 
 def care_question(travel: Travel, household: Household) -> Reply:
     """Answer what the covering weighs and what to see to around it; all cautions defer to the trades concerned."""
-    fit = travel["fit"]
-    return reply([mass_figure(fit["numbers"], fit["size"])], [], care_cautions(fit))
+    figures = mass_figures(travel["fit"], travel["cuts"][0])
+    return reply(figures, [], care_cautions(travel["fit"], figure_value(figures, "covering_mass")))

@@ -3,18 +3,34 @@
 from typing import TypedDict
 
 from configurator.kernel.door.hardware import handle_pieces
-from configurator.kernel.door.leaf import bead_box, leaf_width
+from configurator.kernel.door.leaf import bead_box, leaf_box
 from configurator.kernel.door.opening import astragal_piece, has_passive
 from configurator.kernel.shapes import Door, Piece, Sample
 
 
 class Outer(TypedDict):
-    """The reach of all pieces of one kind over the travel: along the leaf, and out of its face."""
+    """The box that bounds all pieces of one kind over the travel, in the leaf's space."""
 
     kind: str
     x0: float
     x1: float
+    y0: float
+    y1: float
+    z0: float
     z1: float
+
+
+def outer_of(piece: Piece) -> Outer:
+    """Return the reach of one piece."""
+    return {
+        "kind": piece["kind"],
+        "x0": piece["x0"],
+        "x1": piece["x1"],
+        "y0": piece["y0"],
+        "y1": piece["y1"],
+        "z0": piece["z0"],
+        "z1": piece["z1"],
+    }
 
 
 def widen(kinds: dict[str, Outer], pieces: list[Piece]) -> None:
@@ -28,23 +44,44 @@ def widen(kinds: dict[str, Outer], pieces: list[Piece]) -> None:
                 known["x0"] = piece["x0"]
             if piece["x1"] > known["x1"]:
                 known["x1"] = piece["x1"]
+            if piece["y0"] < known["y0"]:
+                known["y0"] = piece["y0"]
+            if piece["y1"] > known["y1"]:
+                known["y1"] = piece["y1"]
+            if piece["z0"] < known["z0"]:
+                known["z0"] = piece["z0"]
             if piece["z1"] > known["z1"]:
                 known["z1"] = piece["z1"]
         else:
-            kinds[kind] = {"kind": kind, "x0": piece["x0"], "x1": piece["x1"], "z1": piece["z1"]}
+            kinds[kind] = outer_of(piece)
+
+
+def leaf_outline(door: Door) -> list[Outer]:
+    """Return the reach of the leaf itself and of its beads; a pair's astragal turns with an in-swing leaf."""
+    leaf = leaf_box(door)
+    bead = bead_box(door)
+    back = -door["leaf_thickness"]
+    outers: list[Outer] = [
+        {**leaf, "kind": "leaf", "z0": back, "z1": 0.0},
+        {**bead, "kind": "bead", "z0": back, "z1": door["bead_projection"]},
+    ]
+    if has_passive(door) and door["astragal_width"] > 0:
+        outers.append(outer_of(astragal_piece(door)))
+    return outers
+
+
+def handle_outline(door: Door) -> list[Outer]:
+    """Return the reach of the active leaf's handle."""
+    kinds: dict[str, Outer] = {}
+    widen(kinds, handle_pieces(door))
+    return list(kinds.values())
 
 
 def own_outline(door: Door) -> list[Outer]:
     """Return the reach of the leaf, its handle and its astragal, without any covering."""
-    kinds: dict[str, Outer] = {}
-    width = leaf_width(door)
-    bead = bead_box(door)
-    kinds["stile"] = {"kind": "stile", "x0": 0.0, "x1": width, "z1": 0.0}
-    kinds["bead"] = {"kind": "bead", "x0": bead["x0"], "x1": bead["x1"], "z1": door["bead_projection"]}
-    widen(kinds, handle_pieces(door))
-    if has_passive(door) and door["astragal_width"] > 0:
-        widen(kinds, [astragal_piece(door)])
-    return list(kinds.values())
+    outers = leaf_outline(door)
+    outers.extend(handle_outline(door))
+    return outers
 
 
 def covering_outline(samples: list[Sample]) -> list[Outer]:

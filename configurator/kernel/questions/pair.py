@@ -1,7 +1,6 @@
 """How does the pair look? Both leaves to one size where possible, their rails at one height."""
 
 from configurator.kernel.message import is_said, message, plain
-from configurator.kernel.mount.hung import dresses_both, other_leaf
 from configurator.kernel.shapes import Household, Message, Reply, Size, Travel, Verdict
 from configurator.kernel.telling import figure, length, reply, verdict, working
 
@@ -46,10 +45,10 @@ def pair_verdict(active: Size, passive: Size) -> Verdict:
 
 def pair_question(travel: Travel, household: Household) -> Reply:
     """Answer whether both leaves of a pair take one size, and what the wider loses by it."""
-    if not dresses_both(travel["fit"]):
+    if len(travel["leaves"]) < 2:
         return reply([], [], [])
     active = travel["fit"]["size"]
-    passive = other_leaf(travel["fit"])["size"]
+    passive = travel["leaves"][1]["size"]
     wide = pair_width(active)
     other = pair_width(passive)
     terms: dict[str, list[float | str]] = {"active": [wide, "mm"], "other": [other, "mm"]}

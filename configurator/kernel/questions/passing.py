@@ -6,11 +6,14 @@ from configurator.kernel.contact import (
     air_out,
     air_up,
     edge_of_trouble,
+    nearer,
     nearest_in,
 )
+from configurator.kernel.door.grips import FINGER_ROOM, worked_grips
+from configurator.kernel.fit import only_turns
 from configurator.kernel.message import message
 from configurator.kernel.mount.sideways import PASSING_AIR
-from configurator.kernel.shapes import Figure, Household, Meeting, Message, Reply, Sample, Travel, Verdict
+from configurator.kernel.shapes import Figure, Fit, Household, Meeting, Message, Reply, Sample, Travel, Verdict
 from configurator.kernel.telling import figure, length, reply, verdict, working
 
 PASSING_NAME = "passing the handle"
@@ -68,7 +71,7 @@ def trouble_span(travel: Travel, limit: float) -> list[float]:
     """Return the first and last position on the tightest leg at which the air is below ``limit``."""
     fit = travel["fit"]
     tight = tight_samples(travel, limit)
-    if len(fit["legs"]) == 0 or len(tight) == 0:
+    if len(tight) == 0:
         return [0.0, 1.0]
     first = tight[0]
     last = tight[len(tight) - 1]
@@ -83,17 +86,42 @@ def trouble_span(travel: Travel, limit: float) -> list[float]:
     return [start, end]
 
 
-def passing_state(travel: Travel) -> str:
-    """Return ``clears``, ``guide by hand`` or ``blocked``.
+def stays_put(fit: Fit) -> bool:
+    """Return whether a covering never passes the handle: it is fixed, or only parts of it turn."""
+    return len(fit["legs"]) == 0 or only_turns(fit)
 
-    Less than the passing air is guided by hand, where a hand moves it: what a hand would ease past, a motor
-    will catch; and what has no air at all no hand eases past.
+
+def hand_place(travel: Travel) -> Meeting:
+    """Return where the covering comes nearest to what a hand takes of the handle."""
+    fit = travel["fit"]
+    held = [grip["piece"] for grip in worked_grips(fit["door"], fit["handle"])]
+    best = nearest_in(travel["samples"][0], held)
+    for sample in travel["samples"]:
+        best = nearer(best, nearest_in(sample, held))
+    return best
+
+
+def fixed_state(travel: Travel) -> str:
+    """Return how what stays put stands to the handle: without air ``blocked``, without room for a hand ``caution``."""
+    if travel["handle"]["air"] < SOLVED:
+        return "blocked"
+    return "clears" if hand_place(travel)["air"] >= FINGER_ROOM - SOLVED else "caution"
+
+
+def passing_state(travel: Travel) -> str:
+    """Return ``clears``, ``guide by hand`` or ``blocked``; ``caution`` where what stays put leaves a hand no room.
+
+    What stays put need not pass: it must leave the fingers room that work the handle. Of what moves, less than the
+    passing air is guided by hand, where a hand moves it: what a hand would ease past, a motor will catch; and what
+    has no air at all no hand eases past.
     """
     fit = travel["fit"]
     air = travel["handle"]["air"]
     if air < -SOLVED:
         return "blocked"
-    if len(fit["legs"]) == 0 or air >= PASSING_AIR - SOLVED:
+    if stays_put(fit):
+        return fixed_state(travel)
+    if air >= PASSING_AIR - SOLVED:
         return "clears"
     if air < SOLVED or fit["numbers"]["hand_away"] > 0:
         return "blocked"
@@ -108,7 +136,10 @@ def passing_why(travel: Travel, state: str) -> Message:
         return message("{piece} meets {part} by {overlap}.", terms)
     if place["air"] < SOLVED:
         return message("{piece} touches {part}: there is no air between them.", terms)
-    if len(travel["fit"]["legs"]) == 0:
+    if state == "caution":
+        text = "It is fixed; {piece} stands {way} {part} and leaves a hand only {air} to work it."
+        return message(text, meeting_terms(hand_place(travel)))
+    if stays_put(travel["fit"]):
         return message("It is fixed; {piece} stands {way} {part} with {air} between them.", terms)
     if state == "blocked":
         return message("{piece} passes {way} {part} with only {air} to spare, on which a motor will catch.", terms)
@@ -119,13 +150,13 @@ def passing_verdict(travel: Travel) -> Verdict:
     """Return whether the covering passes the handle, and if not by itself, between which positions."""
     state = passing_state(travel)
     found = verdict("pass_through", PASSING_NAME, state, passing_why(travel, state))
-    if state == "clears":
+    if state == "clears" or state == "caution" or len(travel["fit"]["legs"]) == 0:
         return found
     place = travel["handle"]
     limit = 0.0 if place["air"] < -SOLVED else PASSING_AIR
     span = trouble_span(travel, limit - SOLVED)
     legs = travel["fit"]["legs"]
-    found["moves"] = legs[place["leg"]]["moves"] if len(legs) > 0 else ""
+    found["moves"] = legs[place["leg"]]["moves"]
     found["start"] = span[0]
     found["end"] = span[1]
     return found

@@ -2,8 +2,12 @@
 
 from configurator.kernel.door.leaf import glass_box
 from configurator.kernel.fit import lowest_edge, moves_aside, only_turns
-from configurator.kernel.shapes import Fit, Household, Reply, Travel
+from configurator.kernel.piece_kinds import kind_of
+from configurator.kernel.shapes import Figure, Fit, Household, Piece, Reply, Travel
 from configurator.kernel.telling import figure, length, reply, working
+
+# Two halves that meet to less than this meet.
+HALVES_MEET = 0.01
 
 
 def stack_rule(fit: Fit) -> str:
@@ -15,6 +19,28 @@ def stack_rule(fit: Fit) -> str:
     if len(fit["legs"]) == 0:
         return "nothing moves: the whole panel stays in front of the glass"
     return "from the top edge of the covering to its lowest edge when raised"
+
+
+def side_stack(pieces: list[Piece], halves: int) -> list[float]:
+    """Return ``[start, end]`` along x of what stands at the hinge side when drawn back."""
+    moving = [piece for piece in pieces if not kind_of(piece["kind"])["fixed"]]
+    start = min([piece["x0"] for piece in moving])
+    end = max([piece["x1"] for piece in moving])
+    if halves > 1:
+        middle = (start + end) / 2 + HALVES_MEET
+        end = max([piece["x1"] for piece in moving if piece["x1"] <= middle])
+    return [start, end]
+
+
+def side_figure(travel: Travel) -> Figure:
+    """Return how wide the stack is at each side to which it draws."""
+    span = side_stack(travel["raised"], travel["fit"]["legs"][0]["halves"])
+    how = working(
+        "from the outer to the leading edge of what stands at one side when drawn back",
+        "{end} - {start}",
+        {"end": [span[1], "mm"], "start": [span[0], "mm"]},
+    )
+    return figure("side_stack", "width of the stack at each side it draws to", length(span[1] - span[0]), how)
 
 
 def stack_question(travel: Travel, household: Household) -> Reply:
@@ -42,4 +68,7 @@ def stack_question(travel: Travel, household: Household) -> Reply:
             {"high": [high, "mm"], "foot": [foot, "mm"]},
         ),
     )
-    return reply([height, hidden], [], [])
+    figures = [height, hidden]
+    if moves_aside(fit):
+        figures.append(side_figure(travel))
+    return reply(figures, [], [])

@@ -5,18 +5,18 @@ The room side alone is asked: what stands outside an out-swing door is not measu
 
 from configurator.kernel.fit import over_opening
 from configurator.kernel.message import message, plain
-from configurator.kernel.questions.outline import covering_outline, deepest, own_outline
+from configurator.kernel.questions.outline import Outer, covering_outline, deepest
 from configurator.kernel.questions.swing_figures import in_swing_figures, width_figure
 from configurator.kernel.questions.swing_over import over_in_swing, over_out_swing
+from configurator.kernel.questions.touch import HALF_TURN, Touch, earlier
 from configurator.kernel.questions.turning import (
-    HALF_TURN,
     LEAST_TURN,
     RIGHT_ANGLE,
-    Touch,
-    earlier,
-    first_touch,
+    covered_turn,
     leaf_front,
     meets_stop,
+    over_head,
+    own_turn,
 )
 from configurator.kernel.shapes import Door, Household, Reply, Sample, Travel, Verdict
 from configurator.kernel.telling import reply, verdict
@@ -31,26 +31,42 @@ def swing_verdict(own: Touch, both: Touch) -> Verdict:
     ``clears`` when it costs nothing, or leaves a right angle; ``blocked`` when less than half of a
     right angle is left; ``guide by hand`` between: the leaf is stopped by hand, or by a door stop.
     """
-    terms: dict[str, list[float | str]] = {"piece": [both["kind"], "kind"]}
+    terms: dict[str, list[float | str]] = {"piece": [both["kind"], "kind"], "obstacle": [both["met"], "kind"]}
     if both["angle"] >= own["angle"] - SAME_TURN:
-        why = "The covering takes nothing from the leaf's turn."
-        if own["angle"] < HALF_TURN:
-            why = why + " First to meet the side wall, as without it, is {piece}."
+        if own["angle"] >= HALF_TURN:
+            return verdict("swing", SWING_NAME, "clears", plain("The covering takes nothing from the leaf's turn."))
+        why = "The covering takes nothing from the leaf's turn: as without it, {piece} meets {obstacle} first."
+        terms = {"piece": [own["kind"], "kind"], "obstacle": [own["met"], "kind"]}
         return verdict("swing", SWING_NAME, "clears", message(why, terms))
+    if both["way"] == "closed":
+        why = "The leaf cannot open: closed already, {piece} stands in {obstacle}."
+        return verdict("swing", SWING_NAME, "blocked", message(why, terms))
     if both["angle"] >= RIGHT_ANGLE:
-        why = "The leaf opens to a right angle and past it, until {piece} meets the side wall."
+        why = "The leaf opens to a right angle and past it, until {piece} meets {obstacle}."
         return verdict("swing", SWING_NAME, "clears", message(why, terms))
     state = "blocked" if both["angle"] < LEAST_TURN else "guide by hand"
-    why = "Before the leaf stands at a right angle, {piece} meets the side wall."
+    why = "Before the leaf stands at a right angle, {piece} meets {obstacle}."
     return verdict("swing", SWING_NAME, state, message(why, terms))
 
 
 def leaf_in_swing(door: Door, samples: list[Sample]) -> Reply:
-    """Answer for a covering on an in-swing leaf: it turns towards the side wall with the leaf."""
-    pin = door["hinge_pin_out"]
-    own = first_touch(own_outline(door), pin, door["wall_gap"])
-    both = earlier(own, first_touch(covering_outline(samples), pin, door["wall_gap"]))
+    """Answer for a covering on an in-swing leaf: it turns with the leaf, out of the reveal and towards the walls."""
+    own = own_turn(door, HALF_TURN)
+    both = earlier(own, covered_turn(door, covering_outline(samples), HALF_TURN))
     return reply(in_swing_figures(door, own, both), [swing_verdict(own, both)], [])
+
+
+def out_swing_verdict(door: Door, outers: list[Outer]) -> Verdict:
+    """Return whether a covering on an out-swing leaf passes the stops at the latch and at the head."""
+    over = over_head(door, outers)
+    if over != "":
+        why = "As the leaf turns outwards, {piece} strikes the stop at the head."
+        return verdict("swing", SWING_NAME, "blocked", message(why, {"piece": [over, "kind"]}))
+    if meets_stop(door, outers):
+        why = "As the leaf turns outwards, the covering's outer corner strikes the stop at the latch."
+        return verdict("swing", SWING_NAME, "blocked", plain(why))
+    why = "The leaf opens outwards and takes the covering along; nothing in the room is in its way."
+    return verdict("swing", SWING_NAME, "clears", plain(why))
 
 
 def leaf_out_swing(door: Door, samples: list[Sample]) -> Reply:
@@ -59,14 +75,10 @@ def leaf_out_swing(door: Door, samples: list[Sample]) -> Reply:
     front = leaf_front(door)
     covered = front + deepest(outers)
     figures = [
-        width_figure(door, "clear_width_bare", "clear width without the covering", RIGHT_ANGLE, front),
-        width_figure(door, "clear_width_covered", "clear width with the covering", RIGHT_ANGLE, covered),
+        width_figure(door, ["clear_width_bare", "clear width without the covering"], RIGHT_ANGLE, front),
+        width_figure(door, ["clear_width_covered", "clear width with the covering"], RIGHT_ANGLE, covered),
     ]
-    if meets_stop(door, outers):
-        why = "As the leaf turns outwards, the covering's outer corner strikes the stop at the latch."
-        return reply(figures, [verdict("swing", SWING_NAME, "blocked", plain(why))], [])
-    why = "The leaf opens outwards and takes the covering along; nothing in the room is in its way."
-    return reply(figures, [verdict("swing", SWING_NAME, "clears", plain(why))], [])
+    return reply(figures, [out_swing_verdict(door, outers)], [])
 
 
 def swing_question(travel: Travel, household: Household) -> Reply:

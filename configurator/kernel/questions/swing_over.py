@@ -4,43 +4,41 @@ from configurator.kernel.door.leaf import leaf_box, leaf_width
 from configurator.kernel.fit import lowest_edge
 from configurator.kernel.message import message, plain
 from configurator.kernel.mount.over_opening import OVER_LEAF
+from configurator.kernel.questions.around import piece_obstacle
 from configurator.kernel.questions.outline import own_outline
 from configurator.kernel.questions.swing_figures import in_swing_figures, width_figure
-from configurator.kernel.questions.turning import (
-    LEAST_TURN,
-    RIGHT_ANGLE,
-    Touch,
-    earlier,
-    first_touch,
-    latch_stop,
-    leaf_front,
-    no_touch,
-    turn_to_piece,
-)
+from configurator.kernel.questions.touch import HALF_TURN, Obstacle, Touch, earlier, first_touch, from_pin, no_touch
+from configurator.kernel.questions.turning import LEAST_TURN, RIGHT_ANGLE, latch_stop, leaf_front, own_turn
 from configurator.kernel.shapes import Door, Figure, Piece, Reply, Sample, Size, Travel, Verdict
 from configurator.kernel.telling import figure, length, reply, verdict, working
 
 
-def met_on_wall(door: Door, pieces: list[Piece]) -> Touch:
-    """Return which piece an in-swing leaf first meets, and when; what hangs above its top edge is passed under."""
-    first = no_touch()
+def met_on_wall(door: Door, pieces: list[Piece], limit: float) -> Touch:
+    """Return what of an in-swing leaf and its handle first meets which piece before an angle.
+
+    What hangs above the leaf's top edge is passed under.
+    """
+    pin = door["hinge_pin_out"]
+    top = leaf_box(door)["y1"]
+    obstacles: list[Obstacle] = []
     for piece in pieces:
-        if piece["y0"] < leaf_box(door)["y1"]:
-            turn = turn_to_piece(piece, door["hinge_pin_out"], leaf_width(door))
-            if turn < first["angle"]:
-                first = {"angle": turn, "kind": piece["kind"], "along": 0.0, "out": 0.0}
-    return first
+        if piece["y0"] < top:
+            obstacles.append(piece_obstacle(piece, pin))
+    if len(obstacles) == 0:
+        return no_touch(limit)
+    return first_touch(from_pin(own_outline(door), pin), obstacles, limit)
 
 
-def over_verdict(door: Door, pieces: list[Piece], own: Touch, stack: Touch) -> Verdict:
+def over_verdict(own: Touch, stack: Touch) -> Verdict:
     """Return whether an in-swing leaf opens while the covering is open."""
     name = "opening the leaf"
     if stack["angle"] >= min(own["angle"], RIGHT_ANGLE):
         why = "While the covering is open, the leaf opens as far as without it, or at least to a right angle."
         return verdict("swing", name, "clears", plain(why))
     state = "blocked" if stack["angle"] < LEAST_TURN else "guide by hand"
-    why = "Even while the covering is open, the leaf meets {piece} on its way."
-    return verdict("swing", name, state, message(why, {"piece": [stack["kind"], "kind"]}))
+    why = "Even while the covering is open, {piece} meets {obstacle} as the leaf opens."
+    terms: dict[str, list[float | str]] = {"piece": [stack["kind"], "kind"], "obstacle": [stack["met"], "kind"]}
+    return verdict("swing", name, state, message(why, terms))
 
 
 def closed_from(door: Door, samples: list[Sample]) -> float:
@@ -48,24 +46,24 @@ def closed_from(door: Door, samples: list[Sample]) -> float:
     last = 0.0
     for sample in samples:
         if sample["leg"] == 0:
-            if met_on_wall(door, sample["pieces"])["angle"] < RIGHT_ANGLE:
+            if met_on_wall(door, sample["pieces"], RIGHT_ANGLE)["kind"] != "":
                 return last
             last = sample["at"]
     return 1.0
 
 
-def closed_verdict(door: Door, samples: list[Sample]) -> Verdict:
-    """Return whether the leaf opens while a covering over the opening is closed."""
+def closed_verdict(door: Door, samples: list[Sample], stack: Touch) -> Verdict:
+    """Return whether the leaf opens while a covering over the opening is closed; ``stack`` is what it meets open."""
     name = "opening the leaf behind the closed covering"
     if door["swing"] == "out":
         why = "The leaf opens outwards, away from the covering."
         return verdict("opens_covered", name, "clears", plain(why))
     why = "The leaf opens into the room, where the closed covering hangs: open the covering first."
-    if met_on_wall(door, samples[0]["pieces"])["angle"] < RIGHT_ANGLE:
+    if stack["angle"] < RIGHT_ANGLE:
         why = "The leaf opens into the room, where the covering hangs, in its way wherever it is drawn or raised to."
     blocked = verdict("opens_covered", name, "blocked", plain(why))
     blocked["moves"] = "lower"
-    blocked["start"] = closed_from(door, samples)
+    blocked["start"] = 0.0 if stack["angle"] < RIGHT_ANGLE else closed_from(door, samples)
     blocked["end"] = 1.0
     return blocked
 
@@ -86,7 +84,7 @@ def raised_figure(door: Door, pieces: list[Piece]) -> Figure:
         length(max(0.0, low - top)),
         working(
             "the open covering's lowest edge less the leaf's top edge; nothing where it hangs lower",
-            "{low} - {top}, not less than nothing",
+            "max(0, {low} - {top})",
             {"low": [low, "mm"], "top": [top, "mm"]},
         ),
     )
@@ -112,13 +110,13 @@ def over_in_swing(travel: Travel) -> Reply:
     door = travel["fit"]["door"]
     size = travel["fit"]["size"]
     samples = travel["samples"]
-    own = first_touch(own_outline(door), door["hinge_pin_out"], door["wall_gap"])
-    stack = met_on_wall(door, samples[0]["pieces"])
+    own = own_turn(door, HALF_TURN)
+    stack = met_on_wall(door, samples[0]["pieces"], HALF_TURN)
     figures = in_swing_figures(door, own, earlier(own, stack))
     if hangs_above(door, samples[0]["pieces"]):
         figures.append(head_figure(size, samples[0]["pieces"]))
         figures.append(raised_figure(door, samples[0]["pieces"]))
-    return reply(figures, [over_verdict(door, samples[0]["pieces"], own, stack), closed_verdict(door, samples)], [])
+    return reply(figures, [over_verdict(own, stack), closed_verdict(door, samples, stack)], [])
 
 
 def doorway_left(door: Door, pieces: list[Piece]) -> list[float]:
@@ -141,14 +139,14 @@ def over_out_swing(door: Door, samples: list[Sample]) -> Reply:
     """Answer for a covering on the wall, the leaf opening away from it."""
     span = doorway_left(door, samples[0]["pieces"])
     figures = [
-        width_figure(door, "clear_width_bare", "clear width without the covering", RIGHT_ANGLE, leaf_front(door)),
+        width_figure(door, ["clear_width_bare", "clear width without the covering"], RIGHT_ANGLE, leaf_front(door)),
         figure(
             "clear_width_covered",
             "clear width with the covering open",
             length(max(0.0, span[1] - span[0])),
             working(
                 "what the open leaf and the side stack leave of the doorway; of a pair the active leaf alone",
-                "{end} - {start}",
+                "max(0, {end} - {start})",
                 {"end": [span[1], "mm"], "start": [span[0], "mm"]},
             ),
         ),
@@ -156,6 +154,9 @@ def over_out_swing(door: Door, samples: list[Sample]) -> Reply:
     why = "The leaf opens outwards, away from the covering."
     return reply(
         figures,
-        [verdict("swing", "opening the leaf", "clears", plain(why)), closed_verdict(door, samples)],
+        [
+            verdict("swing", "opening the leaf", "clears", plain(why)),
+            closed_verdict(door, samples, no_touch(HALF_TURN)),
+        ],
         [],
     )

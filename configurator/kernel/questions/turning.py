@@ -1,106 +1,62 @@
 """A leaf turning about its pin: what it meets, and what width it leaves in the doorway.
 
-Plan geometry, hinges on the left. Distances are taken from the pin: ``along`` the leaf
-towards the latch, ``out`` of its room face into the room. Angles are degrees; 0 is closed.
+Plan geometry, hinges on the left. Angles are degrees; 0 is closed.
 """
 
 import math
-from typing import TypedDict
 
-from configurator.kernel.door.leaf import leaf_width
+from configurator.kernel.door.leaf import leaf_box, leaf_width
 from configurator.kernel.door.opening import has_passive
-from configurator.kernel.numbers import clamp
-from configurator.kernel.questions.outline import Outer
-from configurator.kernel.shapes import Door, Piece
+from configurator.kernel.questions.around import BEYOND_ALL, other_leaf_around, walls_around
+from configurator.kernel.questions.outline import Outer, handle_outline, own_outline
+from configurator.kernel.questions.touch import HALF_TURN, Touch, closed_touch, earlier, first_touch, from_pin
+from configurator.kernel.shapes import Door
 
 RIGHT_ANGLE = 90.0
-HALF_TURN = 180.0
 # The stop of an in-swing leaf laps its other face, where nobody measures: common practice, no source.
 UNSEEN_STOP = 12.7
 # Less than this a leaf cannot be walked past: half of a right angle, no source.
 LEAST_TURN = 45.0
 
 
-class Touch(TypedDict):
-    """The angle at which a turning leaf meets something, and which point it is; 180 and no kind for never.
+def own_turn(door: Door, limit: float) -> Touch:
+    """Return what stops an in-swing leaf and its handle before an angle, without any covering.
 
-    ``along`` and ``out`` are the point's place from the pin.
+    The leaf's own edge is taken to pass the other leaf's: it is bevelled for that.
     """
-
-    angle: float
-    kind: str
-    along: float
-    out: float
-
-
-def no_touch() -> Touch:
-    """Return what a leaf meets that opens all the way."""
-    return {"angle": HALF_TURN, "kind": "", "along": 0.0, "out": 0.0}
+    pin = door["hinge_pin_out"]
+    walls = first_touch(from_pin(own_outline(door), pin), walls_around(door), limit)
+    if not has_passive(door):
+        return walls
+    return earlier(walls, first_touch(from_pin(handle_outline(door), pin), other_leaf_around(door, []), limit))
 
 
-def turn_to_wall(along: float, out: float, wall: float) -> float:
-    """Return the angle at which a point of an in-swing leaf meets a side wall; 180 when it never does.
+def covered_turn(door: Door, covering: list[Outer], limit: float) -> Touch:
+    """Return what stops the covering on an in-swing leaf before an angle, the other leaf of a pair dressed alike."""
+    over = over_head(door, covering)
+    if over != "":
+        return closed_touch(over, "head")
+    turning = from_pin(covering, door["hinge_pin_out"])
+    obstacles = walls_around(door)
+    obstacles.extend(other_leaf_around(door, covering))
+    return first_touch(turning, obstacles, limit)
 
-    A point at the distance R = sqrt(along² + out²) from the pin stands, with the leaf open by θ,
-    at R·cos(turn + atan2(out, along)) across the doorway. It meets a wall ``wall`` beyond the pin when
-    that is -wall: turn = acos(-wall / R) - atan2(out, along), when R > wall. The wall in which the door
-    itself stands ends every turn at 180.
+
+def over_head(door: Door, outers: list[Outer]) -> str:
+    """Return the kind of what reaches so high on the leaf that it cannot pass under the head; empty for none.
+
+    Under the head of an in-swing leaf is under the opening's, where it does not hang in front of reveal and casing;
+    of an out-swing leaf, under the stop that laps its room face.
     """
-    reach = math.sqrt(along * along + out * out)
-    if reach <= wall:
-        return HALF_TURN
-    turn = math.acos(-wall / reach) - math.atan2(out, along)
-    return clamp(turn * HALF_TURN / math.pi, 0.0, HALF_TURN)
-
-
-def first_touch(outers: list[Outer], pin: float, wall: float) -> Touch:
-    """Return what first meets the side wall, and at which angle; ``pin`` is the pin's distance in front of the face."""
-    first = no_touch()
+    line = leaf_box(door)["y1"] - door["stop_lap"]
+    deep = BEYOND_ALL
+    if door["swing"] == "in":
+        line = leaf_box(door)["y1"] + door["head_gap"]
+        deep = door["reveal"] + door["casing_projection"]
     for outer in outers:
-        out = outer["z1"] - pin
-        for along in [outer["x0"], outer["x1"]]:
-            turn = turn_to_wall(along, out, wall)
-            if turn < first["angle"]:
-                first = {"angle": turn, "kind": outer["kind"], "along": along, "out": out}
-    return first
-
-
-def earlier(one: Touch, other: Touch) -> Touch:
-    """Return whichever comes first; ``one`` when both come together."""
-    return other if other["angle"] < one["angle"] else one
-
-
-def corners_within(piece: Piece, pin: float, reach: float) -> list[list[float]]:
-    """Return ``[along, out]`` of a piece's plan corners from the pin, and of where the circle of ``reach`` cuts it."""
-    back = max(piece["z0"] - pin, 0.0)
-    front = max(piece["z1"] - pin, 0.0)
-    points: list[list[float]] = []
-    for out in [back, front]:
-        far = math.sqrt(max(reach * reach - out * out, 0.0))
-        if piece["x0"] < far and piece["x1"] > -far:
-            points.append([max(piece["x0"], -far), out])
-            points.append([min(piece["x1"], far), out])
-    for along in [piece["x0"], piece["x1"]]:
-        far = math.sqrt(max(reach * reach - along * along, 0.0))
-        if back < far and front >= far:
-            points.append([along, far])
-    return points
-
-
-def turn_to_piece(piece: Piece, pin: float, width: float) -> float:
-    """Return the angle at which an in-swing leaf's room face meets a piece that stays on the wall; 180 for never.
-
-    The face passes a corner at the distance R from the pin when turn = atan2(out, along) + asin(pin / R).
-    Only what lies within the circle of the leaf's far corner can be met, and nothing nearer to the pin
-    than the face stands from it.
-    """
-    least = HALF_TURN
-    for point in corners_within(piece, pin, math.sqrt(width * width + pin * pin)):
-        distance = math.sqrt(point[0] * point[0] + point[1] * point[1])
-        if distance > pin:
-            turn = math.atan2(point[1], point[0]) + math.asin(pin / distance)
-            least = min(least, turn * HALF_TURN / math.pi)
-    return least
+        if outer["y1"] > line and outer["z0"] < deep:
+            return outer["kind"]
+    return ""
 
 
 def latch_stop(door: Door) -> float:

@@ -1,10 +1,19 @@
-"""Is the way out kept? A caution where the published rules on doorways are touched; local code decides."""
+"""Is the way out kept? A caution where the published rules on doorways are touched; local code decides.
+
+A doorway is judged in bands of height, each by what stands there: below 34 in nothing may stand in the width that must
+stay clear, up to 80 in 4 in may, and what stands higher takes no width at all.
+"""
+
+from typing import TypedDict
 
 from configurator.kernel.fit import lowest_edge, over_opening
-from configurator.kernel.questions.swing import swing_question
-from configurator.kernel.questions.swing_over import hangs_above
+from configurator.kernel.message import message, plain
+from configurator.kernel.questions.outline import covering_outline
+from configurator.kernel.questions.swing_over import doorway_left, hangs_above, met_on_wall
+from configurator.kernel.questions.touch import earlier
+from configurator.kernel.questions.turning import RIGHT_ANGLE, clear_width, covered_turn, leaf_front, own_turn
 from configurator.kernel.shapes import Caution, Door, Figure, Household, Piece, Reply, Sample, Travel
-from configurator.kernel.telling import caution, figure, figure_value, length, reply, working
+from configurator.kernel.telling import caution_with, figure, length, reply, working
 
 CLEAR_WIDTH_LEAST = 812.8
 CLEAR_HEIGHT_LEAST = 1981.2
@@ -12,108 +21,200 @@ LOW_UP_TO = 863.6
 MID_UP_TO = 2032.0
 MID_MOST = 101.6
 WIDTH_RULE = "2010 ADA Standards 404.2.3; IRC R311.2"
+BAND_RULE = "2010 ADA Standards 404.2.3"
 HEIGHT_RULE = "IRC R311.2"
-LOCAL_CODE = " Local code decides; ask before ordering where this door is a way out."
+NO_END = 1e9
+
+
+class Band(TypedDict):
+    """What of a covering stands in a band of height of the doorway, out of the open leaf's face, and what it leaves.
+
+    ``most`` is the deepest over the whole travel, ``open`` that while the covering is open; ``bare`` the clear width
+    without it.
+    """
+
+    most: float
+    open: float
+    bare: float
 
 
 def projection_between(pieces: list[Piece], low: float, high: float) -> float:
     """Return how far the pieces stand out of the leaf's face between two heights above the floor."""
     most = 0.0
     for piece in pieces:
-        if piece["y0"] < high and piece["y1"] > low:
-            most = max(most, piece["z1"])
+        if piece["z1"] > most and piece["y0"] < high and piece["y1"] > low:
+            most = piece["z1"]
     return most
 
 
-def most_between(samples: list[Sample], low: float, high: float) -> float:
-    """Return the deepest projection between two heights over the whole travel."""
+def band_between(samples: list[Sample], low: float, high: float, bare: float) -> Band:
+    """Return what stands between two heights, over the whole travel and with the covering open."""
     most = 0.0
     for sample in samples:
         most = max(most, projection_between(sample["pieces"], low, high))
-    return most
+    return {"most": most, "open": projection_between(samples[0]["pieces"], low, high), "bare": bare}
 
 
-def doorway_figure(key: str, name: str, value: float, open_value: float) -> Figure:
-    """Return a projection into the doorway with its working."""
-    return figure(
-        key,
-        name,
-        length(value),
-        working(
-            "the open leaf turns its room face into the doorway; the deepest that stands on it between these heights, "
-            "over the covering's whole travel",
-            "{value} at most; {open} while the covering is open",
-            {"value": [value, "mm"], "open": [open_value, "mm"]},
-        ),
-    )
+def band_left(band: Band) -> float:
+    """Return the width that stays clear in a band at the worst place of the travel."""
+    return max(0.0, band["bare"] - band["most"])
+
+
+def into_figure(key: str, name: str, band: Band) -> Figure:
+    """Return how far a covering stands into the doorway within a band."""
+    rule = "the open leaf turns its room face into the doorway; the deepest that stands on it between these heights, "
+    rule = rule + "over the covering's whole travel ({open} while it is open)"
+    terms: dict[str, list[float | str]] = {"most": [band["most"], "mm"], "open": [band["open"], "mm"]}
+    return figure(key, name, length(band["most"]), working(rule, "{most}", terms))
+
+
+def left_figure(key: str, name: str, band: Band) -> Figure:
+    """Return what clear width a covering leaves within a band."""
+    rule = "the clear width without the covering less what stands into it between these heights, over the whole travel"
+    terms: dict[str, list[float | str]] = {"bare": [band["bare"], "mm"], "most": [band["most"], "mm"]}
+    return figure(key, name, length(band_left(band)), working(rule, "max(0, {bare} - {most})", terms))
 
 
 def width_cautions(bare: float, covered: float) -> list[Caution]:
     """Return what to say where less than 32 in stay clear."""
+    text = "With this covering only {clear} of the doorway stay clear, less than {least}."
     if bare < CLEAR_WIDTH_LEAST:
-        text = "Even without a covering this leaf, open, leaves less than 32 in clear."
-        return [caution("clear_width", text + LOCAL_CODE, WIDTH_RULE)]
-    if covered < CLEAR_WIDTH_LEAST:
-        text = "With this covering less than 32 in of the doorway stay clear."
-        return [caution("clear_width", text + LOCAL_CODE, WIDTH_RULE)]
-    return []
+        text = "Even without a covering this leaf, open, leaves only {clear} clear, less than {least}."
+    elif covered >= CLEAR_WIDTH_LEAST:
+        return []
+    text = text + " Local code decides; ask before ordering where this door is a way out."
+    clear = bare if bare < CLEAR_WIDTH_LEAST else covered
+    terms: dict[str, list[float | str]] = {"clear": [clear, "mm"], "least": [CLEAR_WIDTH_LEAST, "mm"]}
+    return [caution_with("clear_width", message(text, terms), WIDTH_RULE)]
 
 
-def projection_caution(low: float, mid: float, low_open: float) -> Caution:
-    """Return what to say where a covering stands in the 32 in that must stay clear."""
-    text = "On the open leaf the covering stands in the doorway."
-    if low > 0:
-        text = text + " Below 34 in above the floor nothing may project into the clear width"
-        text = text + ("; raised, this covering keeps that." if low_open == 0 else ".")
-    if mid > MID_MOST:
-        text = text + " Between 34 and 80 in no more than 4 in may."
-    return caution("way_out_projection", text + LOCAL_CODE, "2010 ADA Standards 404.2.3")
+def low_cautions(band: Band) -> list[Caution]:
+    """Return what to say of the band next to the floor, where nothing may stand in the required width."""
+    if band["most"] == 0 or band_left(band) >= CLEAR_WIDTH_LEAST:
+        return []
+    text = (
+        "Below {height} above the floor nothing may stand in the {least} that must stay clear; on the open leaf this "
+        "covering leaves {clear} there. Local code decides; ask before ordering where this door is a way out."
+    )
+    if band["open"] == 0 or band["bare"] - band["open"] >= CLEAR_WIDTH_LEAST:
+        text = (
+            "Below {height} above the floor nothing may stand in the {least} that must stay clear; on the open leaf "
+            "this covering leaves {clear} there, but takes none of it while it is open. Local code decides; ask "
+            "before ordering where this door is a way out."
+        )
+    terms: dict[str, list[float | str]] = {
+        "height": [LOW_UP_TO, "mm"],
+        "least": [CLEAR_WIDTH_LEAST, "mm"],
+        "clear": [band_left(band), "mm"],
+    }
+    return [caution_with("way_out_low", message(text, terms), BAND_RULE)]
 
 
-def out_swing_way(samples: list[Sample], bare: float, covered: float) -> Reply:
+def mid_cautions(band: Band) -> list[Caution]:
+    """Return what to say of the band above, where no more than 4 in may stand in the doorway.
+
+    What stands beside 32 in of free doorway is not held against it.
+    """
+    if band["most"] <= MID_MOST or band_left(band) >= CLEAR_WIDTH_LEAST:
+        return []
+    text = (
+        "Between {low} and {high} above the floor no more than {most} may stand in the doorway; on the open leaf this "
+        "covering stands {deep} into it and leaves {clear}. Local code decides; ask before ordering where this door "
+        "is a way out."
+    )
+    terms: dict[str, list[float | str]] = {
+        "low": [LOW_UP_TO, "mm"],
+        "high": [MID_UP_TO, "mm"],
+        "most": [MID_MOST, "mm"],
+        "deep": [band["most"], "mm"],
+        "clear": [band_left(band), "mm"],
+    }
+    return [caution_with("way_out_mid", message(text, terms), BAND_RULE)]
+
+
+def out_swing_way(samples: list[Sample], bare: float) -> Reply:
     """Answer for a covering that an out-swing leaf turns into the doorway."""
-    low = most_between(samples, 0.0, LOW_UP_TO)
-    mid = most_between(samples, LOW_UP_TO, MID_UP_TO)
-    low_open = projection_between(samples[0]["pieces"], 0.0, LOW_UP_TO)
-    mid_open = projection_between(samples[0]["pieces"], LOW_UP_TO, MID_UP_TO)
+    low = band_between(samples, 0.0, LOW_UP_TO, bare)
+    mid = band_between(samples, LOW_UP_TO, MID_UP_TO, bare)
+    high = band_between(samples, MID_UP_TO, NO_END, bare)
     figures = [
-        doorway_figure("projection_low", "into the doorway, below 34 in", low, low_open),
-        doorway_figure("projection_mid", "into the doorway, between 34 and 80 in", mid, mid_open),
+        into_figure("projection_low", "into the doorway, below 34 in", low),
+        into_figure("projection_mid", "into the doorway, between 34 and 80 in", mid),
+        left_figure("clear_low", "clear width below 34 in, with the covering", low),
+        left_figure("clear_mid", "clear width between 34 and 80 in, with the covering", mid),
     ]
-    cautions = width_cautions(bare, covered)
-    # The rule guards the required width only: what stands beside 32 in of free doorway does not touch it.
-    if covered < CLEAR_WIDTH_LEAST and (low > 0 or mid > MID_MOST):
-        cautions.append(projection_caution(low, mid, low_open))
+    if high["most"] > 0:
+        figures.append(into_figure("projection_high", "into the doorway, above 80 in", high))
+    cautions = width_cautions(bare, bare)
+    cautions.extend(low_cautions(low))
+    cautions.extend(mid_cautions(mid))
     return reply(figures, [], cautions)
+
+
+def across_caution(door: Door) -> Caution:
+    """Return what to say of a covering that hangs across the doorway while it is closed."""
+    text = "While it is down or drawn, the covering hangs across the doorway."
+    if door["swing"] == "in":
+        text = "While it is down or drawn, the covering hangs across the doorway and the leaf cannot be opened."
+    text = text + " Local code decides; ask before ordering where this door is a way out."
+    return caution_with("way_out_covered", plain(text), HEIGHT_RULE)
+
+
+def headroom_figure(headroom: float) -> Figure:
+    """Return the height that stays free under the open covering."""
+    rule = "the lowest edge of the open covering above the floor"
+    how = working(rule, "{low}", {"low": [headroom, "mm"]})
+    return figure("headroom_open", "height under the open covering", length(headroom), how)
 
 
 def over_way(door: Door, samples: list[Sample], bare: float, covered: float) -> Reply:
     """Answer for a covering on the wall in front of the doorway."""
-    text = "While it is down or drawn, the covering hangs across the doorway"
-    if door["swing"] == "in":
-        text = text + " and the leaf cannot be opened"
     cautions = width_cautions(bare, covered)
-    cautions.append(caution("way_out_covered", text + "." + LOCAL_CODE, "IRC R311.2"))
+    cautions.append(across_caution(door))
+    if not hangs_above(door, samples[0]["pieces"]):
+        return reply([], [], cautions)
     headroom = lowest_edge(samples[0]["pieces"])
-    if headroom < CLEAR_HEIGHT_LEAST and hangs_above(door, samples[0]["pieces"]):
-        text = "Even when open, the covering hangs lower than 78 in above the floor."
-        cautions.append(caution("clear_height", text + LOCAL_CODE, HEIGHT_RULE))
-    return reply([], [], cautions)
+    if headroom < CLEAR_HEIGHT_LEAST:
+        text = (
+            "Even when open, the covering hangs {low} above the floor, lower than {least}. Local code decides; ask "
+            "before ordering where this door is a way out."
+        )
+        terms: dict[str, list[float | str]] = {"low": [headroom, "mm"], "least": [CLEAR_HEIGHT_LEAST, "mm"]}
+        cautions.append(caution_with("clear_height", message(text, terms), HEIGHT_RULE))
+    return reply([headroom_figure(headroom)], [], cautions)
+
+
+def widths_left(travel: Travel) -> list[float]:
+    """Return the clear width without the covering, and with it: on the leaf, or open over the opening.
+
+    An out-swing leaf's own covering is judged by its bands; for it both are alike.
+    """
+    door = travel["fit"]["door"]
+    front = leaf_front(door)
+    pieces = travel["samples"][0]["pieces"]
+    if door["swing"] == "out":
+        bare = clear_width(door, RIGHT_ANGLE, front)
+        span = doorway_left(door, pieces) if over_opening(travel["fit"]) else [0.0, bare]
+        return [bare, max(0.0, span[1] - span[0])]
+    own = own_turn(door, RIGHT_ANGLE)
+    if over_opening(travel["fit"]):
+        both = earlier(own, met_on_wall(door, pieces, RIGHT_ANGLE))
+    else:
+        both = earlier(own, covered_turn(door, covering_outline(travel["samples"]), RIGHT_ANGLE))
+    return [clear_width(door, own["angle"], front), clear_width(door, both["angle"], front)]
 
 
 def way_out_question(travel: Travel, household: Household) -> Reply:
-    """Answer whether the way out is kept: 32 in clear, and what projects into it.
+    """Answer whether the way out is kept: 32 in clear, and what projects into it in which band of height.
 
     Rules: 2010 ADA Standards 404.2.3 (32 in clear; nothing projects below 34 in, at most 4 in up to 80 in) and
-    IRC R311.2 (32 in wide, 78 in high). Speaks only where a rule is touched, and never decides.
+    IRC R311.2 (32 in wide, face of the door to the stop; 78 in high). Never decides.
     """
     door = travel["fit"]["door"]
     samples = travel["samples"]
-    swing = swing_question(travel, household)["figures"]
-    bare = figure_value(swing, "clear_width_bare")
-    covered = figure_value(swing, "clear_width_covered")
+    left = widths_left(travel)
     if over_opening(travel["fit"]):
-        return over_way(door, samples, bare, covered)
+        return over_way(door, samples, left[0], left[1])
     if door["swing"] == "out":
-        return out_swing_way(samples, bare, covered)
-    return reply([], [], width_cautions(bare, covered))
+        return out_swing_way(samples, left[0])
+    return reply([], [], width_cautions(left[0], left[1]))

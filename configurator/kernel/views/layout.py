@@ -21,7 +21,8 @@ class Layout(TypedDict):
     ``x0`` to ``x1`` and ``head`` bound the opening; ``out0``, ``out1`` and ``top`` also hold the
     casing and the covering. ``order`` is the covering's ordered outline (all zero when there is
     none), ``glass`` the active leaf's glass, ``cut`` the x of the vertical section and ``front``
-    the covering's greatest projection.
+    the covering's greatest projection, ``turn`` how far the leaf opens, degrees: to a right angle where
+    that is not told.
     """
 
     x0: float
@@ -37,6 +38,7 @@ class Layout(TypedDict):
     glass: Box
     cut: float
     front: float
+    turn: float
 
 
 def turned_box(door: Door, place: Box) -> Box:
@@ -142,6 +144,7 @@ def layout(scene: Scene, door: Door, answer: Answer) -> Layout:
         "glass": turned_box(door, glass_box(door)),
         "cut": cut_line(door),
         "front": figure_or(answer, "projection_most", front_most(scene["covering"])),
+        "turn": figure_or(answer, "swing_covered", 90.0),
     }
 
 

@@ -10,15 +10,17 @@ from configurator.kernel.views.dimensions import EDGE_ROOM, Notes, blank_notes, 
 from configurator.kernel.views.draft import Draft, blank_drawing, latch_edge
 from configurator.kernel.views.elevation import elevation_window
 from configurator.kernel.views.layout import WALL_DEPTH, is_over_opening
+from configurator.kernel.views.leaf_swing import arc_inset, leaf_swings
 from configurator.kernel.views.marks import hatching, letters, make_mark, rectangle
 from configurator.kernel.views.parts import cut_marks, cut_weight, is_gathered, top_bounds
 from configurator.kernel.views.roles import material
 from configurator.kernel.views.section import WOOD_SPACING, cut_door_role, cut_role
-from configurator.kernel.views.swing import arc_inset, leaf_swings
 from configurator.kernel.views.walls import wall_top
 
 # How far inside the neck the free gap is pointed at, mm.
 GAP_INSET = 8.0
+# A leaf that opens less than this, degrees, stands among the words in front of it.
+STOPPED_EARLY = 55.0
 
 
 class HandleNote(TypedDict):
@@ -61,7 +63,7 @@ def door_top(draft: Draft) -> list[Mark]:
     marks = wall_top(draft, True)
     marks.extend(wall_top(draft, False))
     marks.extend(leaf_top(draft))
-    marks.extend(leaf_swings(draft["scene"], draft["door"]))
+    marks.extend(leaf_swings(draft))
     return marks
 
 
@@ -137,6 +139,17 @@ def handle_top(draft: Draft) -> list[Mark]:
     return marks
 
 
+def past_leaf(draft: Draft) -> float:
+    """Return how deep a note of the handle must lie to clear a leaf that is stopped early."""
+    door = draft["door"]
+    if draft["frame"]["turn"] > STOPPED_EARLY:
+        return 0.0
+    turn = draft["frame"]["turn"] * math.pi / 180
+    width = leaf_width(door)
+    start = width - door["backset"] - door["handle"]["neck"] / 2 - GAP_INSET
+    return min(start, width * math.cos(turn)) * math.tan(turn) + draft["size"] * 1.4
+
+
 def handle_note(notes: Notes, draft: Draft, note: HandleNote) -> float:
     """Add a note at the handle, clear of the leaf's arc, and return the x where its words start."""
     door = draft["door"]
@@ -160,10 +173,10 @@ def handle_gap_note(notes: Notes, draft: Draft) -> None:
     front = max(handle["projection"], draft["frame"]["front"])
     free = "free " + say_length(figures["handle_gap"]["value"], units) if "handle_gap" in figures else ""
     if free != "" and is_over_opening(draft["answer"]):
-        z = front + size * 1.4
+        z = max(front + size * 1.4, past_leaf(draft))
         handle_note(notes, draft, {"text": free, "focus": "", "rows": 1, "z": z, "lift": handle["projection"]})
         return
-    z = front + size * 2.2
+    z = max(front + size * 2.2, past_leaf(draft))
     gap = "gap " + say_length(handle["gap"], units)
     behind: HandleNote = {"text": gap, "focus": "handle_gap", "rows": 2, "z": z, "lift": handle["gap"] / 2}
     shelf = handle_note(notes, draft, behind)

@@ -1,12 +1,12 @@
 """The wall about the opening, cut by the section over the head and by the plan beside the leaf."""
 
 from configurator.kernel.door.leaf import leaf_width
+from configurator.kernel.door.obstacles import STOP_DEPTH
 from configurator.kernel.shapes import Door, Mark
 from configurator.kernel.views.draft import Draft
 from configurator.kernel.views.layout import JAMB, WALL_DEPTH
 from configurator.kernel.views.marks import make_mark, rectangle
 
-STOP_DEPTH = 12.0
 # How much of the wall shows above the casing, in letters.
 WALL_ABOVE = 0.5
 # A side wall shows when it stands within the room for the elevation's dimensions, in letters.

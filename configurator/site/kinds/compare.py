@@ -8,7 +8,7 @@ from configurator.site.house import House
 
 NO_FIT = "does not fit"
 # The best first; the place in this list is what a table sorts by.
-STATES = ("clears", "guide by hand", "blocked", NO_FIT)
+STATES = ("clears", "guide by hand", "caution", "blocked", NO_FIT)
 COLUMNS = (
     ("visible_glass_open", "Clear glass when open"),
     ("stack_height", "Stack"),
@@ -63,6 +63,20 @@ def compared(house: House, door: Door, family: Family) -> Line:
 def best_first(lines: list[Named]) -> list[Named]:
     """Return the lines by verdict, then by how much glass stays clear when open."""
     return sorted(lines, key=lambda line: (line["rank"], -clear_glass(line), line["name"]))
+
+
+def light_when_closed(line: Line) -> float:
+    """Return the light that comes in when closed, beside the covering too where sidelights stay bare."""
+    figures = line["figures"]
+    key = "light_closed_opening" if "light_closed_opening" in figures else "light_closed"
+    return float(figures[key]["value"])
+
+
+def view_when_closed(line: Line) -> float:
+    """Return the view that is left when closed, beside the covering too where sidelights stay bare."""
+    figures = line["figures"]
+    key = "view_closed_opening" if "view_closed_opening" in figures else "view_closed"
+    return float(figures[key]["value"])
 
 
 def clear_glass(line: Line) -> float:

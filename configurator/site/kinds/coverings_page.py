@@ -7,7 +7,7 @@ from configurator.kernel.shapes import Door, Family
 from configurator.site.drawings.pictures import family_window, half_svg
 from configurator.site.drawings.subjects import first_single
 from configurator.site.house import House
-from configurator.site.kinds.compare import Line, NamedLine, compared
+from configurator.site.kinds.compare import Line, NamedLine, compared, light_when_closed, view_when_closed
 
 WANTS = (
     ("passes", "Passes the handle"),
@@ -56,12 +56,13 @@ def wants(line: Line, family: Family) -> list[str]:
         return []
     value = {name: figure["value"] for name, figure in line["figures"].items()}
     numbers = resolve(family, {})
+    light = light_when_closed(line)
     fulfilled = {
         "passes": line["state"] != "blocked",
         "clears": value["visible_glass_open"] >= CLEAR_GLASS,
         "low": value["projection_most"] <= LOW_PROFILE,
-        "private": value["view_closed"] <= PRIVATE_VIEW and value["light_closed"] >= PRIVATE_LIGHT,
-        "dark": value["light_closed"] <= DARK_LIGHT,
+        "private": view_when_closed(line) <= PRIVATE_VIEW and light >= PRIVATE_LIGHT,
+        "dark": light <= DARK_LIGHT,
         "cordless": numbers["cord_length"] + numbers["loop_length"] == 0,
     }
     return [want for want, met in fulfilled.items() if met]
@@ -72,7 +73,7 @@ def order(line: Line) -> dict[str, float]:
     if line["refusal"]:
         return {"clear": 9, "low": 9999, "dark": 9, "bright": 9}
     value = {name: figure["value"] for name, figure in line["figures"].items()}
-    light = round(value["light_closed"], 4)
+    light = round(light_when_closed(line), 4)
     clear = round(value["visible_glass_open"], 4)
     return {"clear": -clear, "low": round(value["projection_most"], 1), "dark": light, "bright": -light}
 

@@ -22,6 +22,7 @@ SHOWN = ("glass_width", "glass_height", "stile_hinge", "stile_latch", "rail_top"
 WORDS = {
     "clears": "the handle on all of its way",
     "guide by hand": "past the handle",
+    "caution": "little room for a hand at the handle",
     "blocked": "by the handle as the door is now",
     NO_FIT: "on this door",
 }

@@ -35,6 +35,13 @@ class FittedChoice(TypedDict):
     options: list[FittedOption]
 
 
+class FixTold(TypedDict):
+    """A change that mends something, and what it costs, in words; no costs, no words."""
+
+    text: str
+    costs: str
+
+
 class Neighbour(TypedDict):
     """The page before or after this one."""
 
@@ -60,6 +67,7 @@ class FittedPage(Neighbours):
     plates: list[SheetPlate]
     figures: list[Figure]
     verdicts: list[Verdict]
+    fixes: dict[str, list[FixTold]]
     cautions: list[Caution]
     chosen: list[str]
     choices: list[FittedChoice]
@@ -103,6 +111,15 @@ def choices(house: House, door: Door, family: Family, answer: Answer) -> list[Fi
     ]
 
 
+def fixes_told(house: House, door: Door, family: Family) -> dict[str, list[FixTold]]:
+    """Return what mends each verdict that does not clear, in words: by the verdict's id, the best fix first."""
+    told: dict[str, list[FixTold]] = {}
+    for fix in house.fixes(door, family):
+        words: FixTold = {"text": house.say(fix["says"]), "costs": " ".join(house.say(cost) for cost in fix["costs"])}
+        told.setdefault(fix["verdict"], []).append(words)
+    return told
+
+
 def chosen(family: Family, answer: Answer) -> list[str]:
     """Return the choices that the figures are for, each under its name."""
     return [
@@ -140,6 +157,7 @@ def fitted(house: House, door: Door, family: Family) -> FittedPage:
         "plates": plates(house, door, family, answer) if sound else [],
         "figures": list(answer["figures"].values()),
         "verdicts": [verdict for name, verdict in answer["verdicts"].items() if name != "pass_through"],
+        "fixes": fixes_told(house, door, family),
         "cautions": answer["cautions"],
         "chosen": chosen(family, answer),
         "choices": choices(house, door, family, answer),

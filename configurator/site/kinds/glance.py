@@ -5,7 +5,7 @@ from typing import TypedDict
 
 from configurator.kernel.say import say_length
 from configurator.site.face.template_words import percent
-from configurator.site.kinds.compare import NamedLine
+from configurator.site.kinds.compare import NamedLine, light_when_closed
 
 NAMED = 3
 ALL_CLEAR = percent(1.0)
@@ -35,8 +35,9 @@ def value(line: NamedLine, figure: str) -> float:
 def handle_words(lines: Sequence[NamedLine]) -> str:
     """Return how many more pass the handle when guided, and how many do not."""
     guided = sum(line["state"] == "guide by hand" for line in lines)
+    cramped = sum(line["state"] == "caution" for line in lines)
     blocked = sum(line["state"] == "blocked" for line in lines)
-    told = [(guided, "guided by hand"), (blocked, "blocked")]
+    told = [(guided, "guided by hand"), (cramped, "with little room for a hand"), (blocked, "blocked")]
     return ", ".join(f"{count} {words}" for count, words in told if count)
 
 
@@ -49,8 +50,8 @@ def at_a_glance(lines: Sequence[NamedLine], units: str) -> list[Glance]:
     clear = [line for line in fitting if percent(value(line, "visible_glass_open")) == ALL_CLEAR]
     flat = say_length(min(value(line, "projection_most") for line in fitting), units)
     flattest = [line for line in fitting if say_length(value(line, "projection_most"), units) == flat]
-    dark = percent(min(value(line, "light_closed") for line in fitting))
-    darkest = [line for line in fitting if percent(value(line, "light_closed")) == dark]
+    dark = percent(min(light_when_closed(line) for line in fitting))
+    darkest = [line for line in fitting if percent(light_when_closed(line)) == dark]
     return [
         {"name": "Clear the handle", "text": f"{len(passing)} of {len(lines)}", "who": handle_words(lines)},
         {"name": "Leave all glass clear", "text": f"{len(clear)} of {len(lines)}", "who": named(clear)},

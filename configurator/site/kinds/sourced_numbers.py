@@ -51,13 +51,18 @@ def group_name(notes: FamilyNotes, measure: Measure) -> str:
 def line(measure: Measure, units: str) -> NumberLine:
     """Return a number's name, its value in words and its source."""
     source = f"{measure.source}, assumed" if measure.assumed else str(measure.source)
-    return {"name": measure.name.removesuffix(", kg/m2"), "value": said(measure, units), "source": source}
+    name = measure.name.removesuffix(", kg/m2").removesuffix(", kg/m").removesuffix(", kg")
+    return {"name": name, "value": said(measure, units), "source": source}
 
 
 def said(measure: Measure, units: str) -> str:
     """Return a number with its unit; a length that no tape shows exactly in millimetres."""
     if measure.unit == "mass":
         return f"{decimals(measure.value, 2)} kg/m²"
+    if measure.unit == "run-mass":
+        return f"{decimals(measure.value, 2)} kg/m"
+    if measure.unit == "weight":
+        return f"{decimals(measure.value, 2)} kg"
     if measure.unit != "length":
         return say_value(measure.value, SAID[measure.unit], units)
     words = say_length(measure.value, units)

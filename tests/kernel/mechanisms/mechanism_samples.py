@@ -4,6 +4,7 @@ from configurator.kernel.mechanisms import MECHANISMS
 from configurator.kernel.mechanisms.common import COMMON_TAKES
 from configurator.kernel.mount.blank import blank_size
 from configurator.kernel.shapes import Family, Fit, Piece, Position, Size
+from tests.kernel.questions.question_samples import DOOR
 
 ALONG = ("x", "y", "z")
 
@@ -27,7 +28,7 @@ def at(lower: float = 1.0, tilt: float = 0.0, *, coarse: bool = False) -> Positi
 
 
 def fit_of(mechanism: str, numbers: dict[str, float], size: Size) -> Fit:
-    """Return a covering of this mechanism, of a size, on no door."""
+    """Return a covering of this mechanism, of a size, on the questions' door."""
     family: Family = {
         "id": mechanism,
         "name": mechanism,
@@ -38,7 +39,7 @@ def fit_of(mechanism: str, numbers: dict[str, float], size: Size) -> Fit:
         "choices": [],
     }
     legs = MECHANISMS[mechanism]["legs"](numbers)
-    fit: Fit = {"door": {}, "family": family, "choices": {}, "numbers": numbers, "handle": [], "size": size}
+    fit: Fit = {"door": DOOR, "family": family, "choices": {}, "numbers": numbers, "handle": [], "size": size}
     return fit | {"legs": legs, "fixings": []}
 
 

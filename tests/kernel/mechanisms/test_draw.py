@@ -12,6 +12,7 @@ from tests.kernel.mechanisms.mechanism_samples import (
     pieces_of,
     size_of,
 )
+from tests.kernel.questions.question_samples import DOOR
 
 PLEATS = numbers_of("draw", headrail_depth=120.0, unit_pitch=100.0, unit_stacked=16.0, returns=1.0)
 VANES = numbers_of("draw", unit_pitch=76.0, unit_stacked=11.0, vane_width=89.0)
@@ -86,10 +87,10 @@ def test_pleats_grow_deeper_as_they_stack():
     assert spans == pytest.approx([50, 85, 120])
 
 
-def test_return_reaches_back_to_the_wall():
+def test_return_reaches_back_to_the_casing_behind_it():
     edge = of_kind(drawn("pleat"), "return")
     assert len(edge) == 1
-    assert (edge[0]["z0"], edge[0]["z1"]) == (0, 80)
+    assert (edge[0]["z0"], edge[0]["z1"]) == (DOOR["casing_projection"], 80)
     assert len(of_kind(drawn("pleat", split=1.0), "return")) == 2
 
 

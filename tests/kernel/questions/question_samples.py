@@ -5,7 +5,7 @@ from typing import Any
 
 from configurator.kernel.contact import nearer, nearest_in
 from configurator.kernel.door.hardware import handle_pieces
-from configurator.kernel.glass import glass_shares
+from configurator.kernel.glass_shares import glass_shares
 from configurator.kernel.mechanisms.legs import raised_legs
 from configurator.kernel.message import ENGLISH, say
 from configurator.kernel.mount.blank import blank_size
@@ -125,6 +125,7 @@ NUMBERS: dict[str, float] = {
     "loop_retained": 0.0,
     "cloth_light": 0.4,
     "cloth_mass": 0.5,
+    "motor_mass": 0.0,
     "wired": 0.0,
 }
 
@@ -186,6 +187,8 @@ def travel_of(fit: Fit, samples: list[Sample]) -> Travel:
         "down": down,
         "raised_shares": glass_shares(fit, raised),
         "down_shares": glass_shares(fit, down),
+        "leaves": [fit],
+        "cuts": [{"cloths": [], "bars": []}],
     }
 
 

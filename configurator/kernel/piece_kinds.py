@@ -29,6 +29,14 @@ def fixed_kind(name: str, material: str) -> Kind:
 
 
 KINDS: dict[str, Kind] = {
+    "leaf": fixed_kind("the leaf itself", "leaf"),
+    "other-leaf": fixed_kind("the other leaf", "leaf"),
+    "other-covering": fixed_kind("the other leaf's covering", "leaf"),
+    "sidelight": fixed_kind("the sidelight", "leaf"),
+    "head": fixed_kind("the head of the opening", "leaf"),
+    "casing": fixed_kind("the casing", "leaf"),
+    "reveal": fixed_kind("the reveal", "wall"),
+    "own-wall": fixed_kind("the wall beside the door", "wall"),
     "stile": fixed_kind("the leaf's own edge", "leaf"),
     "rail": fixed_kind("the leaf's rail", "leaf"),
     "astragal": fixed_kind("the astragal", "leaf"),
@@ -36,6 +44,10 @@ KINDS: dict[str, Kind] = {
     "bead": fixed_kind("the glazing bead", "bead"),
     "muntin": fixed_kind("the muntin", "muntin"),
     "hinge": fixed_kind("the hinge", "hinge"),
+    "stop": fixed_kind("the door stop", "leaf"),
+    "wall": fixed_kind("the wall", "wall"),
+    "side-wall": fixed_kind("the side wall", "wall"),
+    "ceiling": fixed_kind("the ceiling", "wall"),
     "plate": fixed_kind("the handle's plate", "handle"),
     "neck": fixed_kind("the neck of the handle", "handle"),
     "grip": fixed_kind("the grip of the handle", "handle"),
@@ -62,7 +74,7 @@ KINDS: dict[str, Kind] = {
     "sheer": moving_kind("the sheer", CLOTH),
     "band": moving_kind("the band", CLOTH),
     "ruffle": moving_kind("the ruffle", CLOTH),
-    "return": moving_kind("the return", CLOTH),
+    "return": fixed_kind("the return", CLOTH),
 }
 
 # A mechanism may name a kind of its own: it is cloth that travels with the covering, unless the table says otherwise.

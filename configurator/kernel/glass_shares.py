@@ -1,6 +1,11 @@
-"""What of the glass stays visible behind pieces, and what of the view and the light comes through them."""
+"""What of the glass stays visible behind pieces, and what of the view and the light comes through them.
 
-from configurator.kernel.door.opening import covered_rows, covered_spans, length_within
+Rays go level and square to the glass. What a ray meets takes its share one after the other, so the optics of pieces
+behind each other multiply. A piece's box bounds its cut at every tilt, so a ray meets the piece where it meets the
+box; this wants pieces in full detail, for a coarse box bounds a whole run with the gaps in it.
+"""
+
+from configurator.kernel.door.opening import covered_rows, covered_spans, length_within, sidelight_spans
 from configurator.kernel.fit import over_opening
 from configurator.kernel.shapes import Fit, Piece, Shares
 
@@ -37,23 +42,22 @@ def level_edges(pieces: list[Piece], bottom: float, top: float) -> list[float]:
 
 
 def strip_shares(pieces: list[Piece], rows: list[list[float]]) -> list[float]:
-    """Return the heights of uncovered glass, view and light in a strip that all the pieces span."""
+    """Return the heights of uncovered glass, view and light in a strip that all the pieces span, lowest piece first."""
     bottom = rows[0][0]
     top = rows[len(rows) - 1][1]
     if len(pieces) == 0:
         bare = length_within(rows, bottom, top)
         return [bare, bare, bare]
     edges = level_edges(pieces, bottom, top)
-    waiting = sorted(pieces, key=lambda piece: piece["y0"])
     following = 0
     present: list[Piece] = []
     sums = [0.0, 0.0, 0.0]
     for i in range(len(edges) - 1):
         low = edges[i]
         present = [piece for piece in present if piece["y1"] > low]
-        while following < len(waiting) and waiting[following]["y0"] <= low:
-            if waiting[following]["y1"] > low:
-                present.append(waiting[following])
+        while following < len(pieces) and pieces[following]["y0"] <= low:
+            if pieces[following]["y1"] > low:
+                present.append(pieces[following])
             following += 1
         # Undivided glass is clear from edge to edge: this runs for every edge of every louver.
         view = edges[i + 1] - low if len(rows) == 1 else length_within(rows, low, edges[i + 1])
@@ -75,15 +79,18 @@ def shares_within(spans: list[list[float]], rows: list[list[float]], pieces: lis
     for span in spans:
         left = min(left, span[0])
         right = max(right, span[1])
-    height = length_within(rows, rows[0][0], rows[len(rows) - 1][1])
-    area = length_within(spans, left, right) * height
-    edges = side_edges(pieces, left, right)
+    bottom = rows[0][0]
+    top = rows[len(rows) - 1][1]
+    area = length_within(spans, left, right) * length_within(rows, bottom, top)
+    before = [piece for piece in pieces if piece["y0"] < top and piece["y1"] > bottom]
+    before = sorted(before, key=lambda piece: piece["y0"])
+    edges = side_edges(before, left, right)
     sums = [0.0, 0.0, 0.0]
     for i in range(len(edges) - 1):
         middle = (edges[i] + edges[i + 1]) / 2
         width = length_within(spans, edges[i], edges[i + 1])
         if width > 0:
-            within = [piece for piece in pieces if piece["x0"] < middle and piece["x1"] > middle]
+            within = [piece for piece in before if piece["x0"] < middle and piece["x1"] > middle]
             strip = strip_shares(within, rows)
             for k in range(3):
                 sums[k] += strip[k] * width
@@ -97,3 +104,16 @@ def glass_shares(fit: Fit, pieces: list[Piece]) -> Shares:
     """
     door = fit["door"]
     return shares_within(covered_spans(door, over_opening(fit)), covered_rows(door), pieces)
+
+
+def bare_sidelights(fit: Fit) -> float:
+    """Return the area, mm2, of the sidelights' glass that stays bare: all of it beside a covering on the leaf."""
+    if over_opening(fit):
+        return 0.0
+    width = 0.0
+    for span in sidelight_spans(fit["door"]):
+        width += span[1] - span[0]
+    height = 0.0
+    for row in covered_rows(fit["door"]):
+        height += row[1] - row[0]
+    return width * height

@@ -1,0 +1,70 @@
+"""The fixes that are told: of all that was tried, what mends, the best of it first."""
+
+from configurator.kernel.remedy.change import HANDLE_GAP
+from configurator.kernel.remedy.fix_words import cost_messages, fix_message
+from configurator.kernel.remedy.pairs import pair_changes
+from configurator.kernel.remedy.plight import REFUSAL, mends, plight_of, state_rank, state_reached, tried
+from configurator.kernel.remedy.singles import single_changes
+from configurator.kernel.shapes import Answer, Fit, Fix, Household, Plight, Trial
+
+FIXES_TOLD = 3
+# A better state outweighs any cost, and so does a handle that may stay.
+STATE_WEIGHT = 1e6
+HANDLE_WEIGHT = 1e5
+
+
+def figure_told(answer: Answer, key: str, missing: float) -> float:
+    """Return the value of a figure of an answer, or ``missing`` where it is not told."""
+    return answer["figures"][key]["value"] if key in answer["figures"] else missing
+
+
+def looks_told(answer: Answer) -> list[float]:
+    """Return visible glass when open, height of the stack and greatest projection; those of the bare door without."""
+    return [
+        figure_told(answer, "visible_glass_open", 1.0),
+        figure_told(answer, "stack_height", 0.0),
+        figure_told(answer, "projection_most", 0.0),
+    ]
+
+
+def fix_of(plight: Plight, trial: Trial, key: str) -> Fix:
+    """Return a change that mends a verdict as it is told."""
+    before = looks_told(plight["answer"])
+    after = looks_told(trial["answer"])
+    state = state_reached(trial, key)
+    return {
+        "verdict": key,
+        "change": trial["change"],
+        "says": fix_message(plight["fit"]["family"], trial["change"], state),
+        "state": state,
+        "glass": after[0] - before[0],
+        "stack": after[1] - before[1],
+        "projection": after[2] - before[2],
+        "costs": [] if key == REFUSAL else cost_messages(before, after),
+    }
+
+
+def fix_weight(fix: Fix, glass_height: float) -> float:
+    """Return what a fix weighs: its state, another handle, then mm of glass, stack and projection that it costs."""
+    handle = HANDLE_WEIGHT if HANDLE_GAP in fix["change"]["numbers"] else 0.0
+    cost = fix["stack"] + fix["projection"] - fix["glass"] * glass_height
+    return state_rank(fix["state"]) * STATE_WEIGHT + handle + cost
+
+
+def best_fixes(plight: Plight, trials: list[Trial]) -> list[Fix]:
+    """Return, verdict by verdict, the best three fixes among what was tried so far."""
+    height = plight["fit"]["door"]["glass_height"]
+    told: list[Fix] = []
+    for key in plight["troubles"]:
+        found = [fix_of(plight, trial, key) for trial in trials if mends(plight, trial, key)]
+        found = sorted(found, key=lambda fix: fix_weight(fix, height))
+        told.extend(found[:FIXES_TOLD])
+    return told
+
+
+def fixes(fit: Fit, household: Household) -> list[Fix]:
+    """Return what mends what does not clear: at most three fixes a verdict, each made and asked again; none perhaps."""
+    plight = plight_of(fit, household)
+    trials = [tried(plight, change) for change in single_changes(plight)]
+    trials.extend([tried(plight, change) for change in pair_changes(plight, trials)])
+    return best_fixes(plight, trials)

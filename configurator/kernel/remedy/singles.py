@@ -1,0 +1,45 @@
+"""The single changes that may mend something: each other pick, then a width, a spacer, another handle."""
+
+from configurator.kernel.remedy.change import changed_numbers, picking
+from configurator.kernel.remedy.measured import measured_changes
+from configurator.kernel.shapes import Change, Plight
+
+
+def same_numbers(numbers: dict[str, float], others: dict[str, float]) -> bool:
+    """Return whether two sets of numbers are the same, so that all that is told of them is the same too."""
+    for name, value in numbers.items():
+        if value != others[name]:
+            return False
+    return True
+
+
+def is_new(numbers: dict[str, float], known: list[dict[str, float]]) -> bool:
+    """Return whether none of the known sets of numbers is the same."""
+    for others in known:
+        if same_numbers(numbers, others):
+            return False
+    return True
+
+
+def picked_changes(plight: Plight) -> list[Change]:
+    """Return each other pick that the showroom still offers and that changes anything, what is alike only once."""
+    fit = plight["fit"]
+    found: list[Change] = []
+    for choice in fit["family"]["choices"]:
+        known = [fit["numbers"]]
+        for option in choice["options"]:
+            change = picking({choice["id"]: option["id"]})
+            numbers = changed_numbers(fit, change)
+            if not option["retired"] and is_new(numbers, known):
+                known.append(numbers)
+                found.append(change)
+    return found
+
+
+def single_changes(plight: Plight) -> list[Change]:
+    """Return the single changes to be tried, in order; none where all clears."""
+    if len(plight["troubles"]) == 0:
+        return []
+    found = picked_changes(plight)
+    found.extend(measured_changes(plight))
+    return found

@@ -1,0 +1,58 @@
+import pytest
+
+from configurator.kernel.glass_shares import glass_shares
+from configurator.kernel.message import ENGLISH, say_working
+from configurator.kernel.pieces import optics
+from configurator.kernel.questions.glass import glass_question
+from configurator.kernel.shapes import Door, Piece, Reply, Size
+from tests.kernel.questions.question_samples import (
+    DOOR,
+    HOUSEHOLD,
+    INCH,
+    assert_workings,
+    door_with,
+    figure_of,
+    fit_with,
+    shade,
+    size_with,
+    travel_of,
+    value_of,
+)
+
+SIZE = size_with()
+SIDELIGHTS = door_with(layout="sidelights", sidelight_width=350.0, sidelight_glass_width=200.0)
+OPENING = ("view_closed_opening", "light_closed_opening")
+
+
+def told(door: Door, size: Size, down: list[Piece]) -> Reply:
+    """Return what is told of a shade's glass with these pieces when closed."""
+    samples = [{"leg": 0, "at": 0.0, "pieces": shade(size, 0.0)}, {"leg": 0, "at": 1.0, "pieces": down}]
+    return glass_question(travel_of(fit_with(door, size), samples), HOUSEHOLD)
+
+
+def test_cloth_behind_cloth_multiplies() -> None:
+    fit = fit_with(DOOR, SIZE)
+    sheer = shade(SIZE, 1.0)[1] | {"optics": optics(0.3, 0.5)}
+    one = glass_shares(fit, [sheer])
+    three = glass_shares(fit, [sheer, sheer, sheer])
+    bare = one["visible"]
+    assert three["view"] - bare == pytest.approx((1 - bare) * 0.3**3)
+    assert three["light"] - bare == pytest.approx((1 - bare) * 0.5**3)
+
+
+def test_bare_sidelights_count_in_the_whole_opening_by_their_area() -> None:
+    sheer = [shade(SIZE, 1.0)[1] | {"optics": optics(0.3, 0.5)}]
+    found = told(SIDELIGHTS, SIZE, sheer)
+    leaf, beside = 22 * INCH, 2 * 200.0
+    for what in ("view", "light"):
+        share = (value_of(found, f"{what}_closed") * leaf + beside) / (leaf + beside)
+        assert value_of(found, f"{what}_closed_opening") == pytest.approx(share)
+    assert_workings(found)
+    assert "sidelights" in say_working(figure_of(found, OPENING[0]), ENGLISH, "in")
+
+
+def test_nothing_is_told_of_sidelights_that_are_dressed_or_not_there() -> None:
+    over = size_with("over-opening", x0=-400.0, x1=1400.0, y0=20.0, y1=2150.0)
+    for door, size in ((DOOR, SIZE), (SIDELIGHTS, over)):
+        keys = [figure["id"] for figure in told(door, size, shade(size, 1.0))["figures"]]
+        assert not set(OPENING) & set(keys)
