@@ -372,8 +372,8 @@ FAULTS = {
         CELLS,
         "cloth_view: 0, cloth_light: 0.01",
         "cloth_view: 0",
-        "11:1: numbers.cloth_light is missing: how much of the light comes through the cloth, slat or vane "
-        "material; a share is expected here or in each option of one choice",
+        "11:1: numbers.cloth_light is missing: share of the light through the cloth as it hangs, gathers and cells "
+        "included; a share is expected here or in each option of one choice",
     ),
     "a pitch of nothing": Fault(
         CELLS,
