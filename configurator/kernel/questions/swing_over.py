@@ -13,8 +13,8 @@ from configurator.kernel.questions.turning import LEAST_TURN, RIGHT_ANGLE, latch
 from configurator.kernel.shapes import Door, Figure, Fit, Piece, Reply, Sample, Size, Travel, Verdict
 from configurator.kernel.telling import figure, length, reply, verdict, working
 
-# A travel of two meters comes down to a hundredth of a millimeter.
-HALVINGS = 18
+# A hundredth of a millimeter of a travel of two meters.
+SOLVED_SHARE = 5e-6
 
 
 def turning_profile(door: Door) -> list[Outer]:
@@ -54,7 +54,7 @@ def leaf_is_met(door: Door, profile: list[Outer], sample: Sample) -> bool:
 
 def closed_between(fit: Fit, profile: list[Outer], free: float, met: float) -> float:
     """Return where, between a share of the way that leaves the leaf free and one that does not, it begins to be met."""
-    for _ in range(HALVINGS):
+    while met - free > SOLVED_SHARE:
         middle = (free + met) / 2
         if leaf_is_met(fit["door"], profile, sample_at(fit, 0, middle)):
             met = middle
