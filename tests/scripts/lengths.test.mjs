@@ -3,12 +3,13 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 
-import { measured, presetValue, stateFrom, textOf, withPresetLength, withTyped, withUnits } from "../../themes/shared/js/state.js";
+import { presetValue, textOf, withDoorWord, withPresetLength, withTyped } from "../../themes/shared/js/measuring.js";
+import { activeOf, measured, stateFrom, withUnits } from "../../themes/shared/js/state.js";
 
 const { kernel, catalog } = Astragal;
 const fresh = (units) => withUnits(stateFrom(kernel.decode("", catalog).state), units);
-const GLASS = { id: "glass_width", name: "Glass width", where: "", least: 100, most: 2000, usualLeast: 300, usualMost: 800 };
-const LEVEL = { ...GLASS, id: "household.outside_level", name: "Ground outside", least: -3000, most: 3000 };
+const GLASS = kernel.field_called("glass_width");
+const LEVEL = kernel.field_called("household.outside_level");
 
 test("a length is taken in the page's units or in its own", () => {
   for (const [units, text, mm] of [
@@ -51,4 +52,16 @@ test("a sound length ends the waiting", () => {
 test("a minus is a minus", () => {
   const state = withTyped(fresh("in"), LEVEL, "-300 mm");
   assert.equal(measured(state, LEVEL.id), -300);
+});
+
+test("a door that gets a new part gets it in a usual size", () => {
+  const state = fresh("in");
+  const single = withDoorWord(state, "layout", "single");
+  const pair = withDoorWord(single, "layout", "sidelights");
+  assert.ok(activeOf(pair).door.sidelight_width > 0);
+});
+
+test("a door cannot be given words that contradict its measurements", () => {
+  const state = fresh("in");
+  assert.equal(withDoorWord(state, "muntin_columns", 400), state);
 });

@@ -3,12 +3,13 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 
-import { activeOf, linked, stateFrom, withAnother, withFamily, withTyped } from "../../themes/shared/js/state.js";
+import { withTyped } from "../../themes/shared/js/measuring.js";
+import { activeOf, linked, stateFrom, withAnother, withFamily } from "../../themes/shared/js/state.js";
 
 const { kernel, catalog } = Astragal;
 const opened = (fragment) => kernel.decode(fragment, catalog);
 const fresh = () => stateFrom(opened("").state);
-const GLASS = { id: "glass_width", name: "Glass width", where: "", least: 100, most: 2000, usualLeast: 300, usualMost: 800 };
+const GLASS = kernel.field_called("glass_width");
 
 function twoMeasured() {
   const one = withTyped(fresh(), GLASS, "23");

@@ -4,7 +4,7 @@ import assert from "node:assert/strict";
 import { test } from "node:test";
 
 import {
-  activeOf, createStore, linked, MOST_CONFIGURATIONS, onSameDoor, stateFrom, withAnother, withChoice, withDoorWord, withFamily,
+  activeOf, createStore, linked, MOST_CONFIGURATIONS, onSameDoor, stateFrom, withAnother, withChoice, withFamily,
   withHandle, withoutOne, withPlace, withPreset, withShown, withUnits,
 } from "../../themes/shared/js/state.js";
 
@@ -15,7 +15,7 @@ const other = (known, id) => Object.keys(known).find((each) => each !== id);
 test("a state keeps what it was when the next is made of it", () => {
   const state = fresh();
   const before = structuredClone(state);
-  withAnother(withDoorWord(withUnits(state, "mm"), "swing", "out"));
+  withAnother(withHandle(catalog, withUnits(state, "mm"), other(catalog.handles, activeOf(state).door.handle.id)));
   assert.deepEqual(state, before);
 });
 
@@ -66,11 +66,6 @@ test("a part that a choice takes away moves no more", () => {
       }
     }
   }
-});
-
-test("a door cannot be given words that contradict its measurements", () => {
-  const state = fresh();
-  assert.equal(withDoorWord(state, "muntin_columns", 400), state);
 });
 
 test("what a link holds is no more than what anybody else should see", () => {

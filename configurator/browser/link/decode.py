@@ -2,11 +2,11 @@
 
 from configurator.browser.link.check import check_of, is_link_text
 from configurator.browser.link.encode import LINK_VERSION, stock_check
-from configurator.browser.link.limits import HOUSEHOLD_LIMITS
 from configurator.browser.link.read_parts import put_number, read_covering, read_door
 from configurator.browser.link.shapes import Opened, State, Stock
 from configurator.browser.link.spell import read_whole
 from configurator.browser.link.state import fresh_state
+from configurator.kernel.tape.table import HOUSEHOLD_LIMITS
 
 # Some programs that pass links on write these letters as escapes.
 LINK_ESCAPES = {"%2C": ",", "%2F": "/", "%3A": ":", "%3B": ";", "%3D": "=", "%40": "@"}

@@ -3,11 +3,12 @@
 from collections.abc import Mapping
 
 from configurator.browser.link.check import check_of, short_check
-from configurator.browser.link.limits import DOOR_LIMITS, DOOR_WORDS, HANDLE_LIMITS, HOUSEHOLD_LIMITS
+from configurator.browser.link.checked import CHECKED_DOOR, CHECKED_HANDLE
 from configurator.browser.link.shapes import Configuration, State, Stock
 from configurator.browser.link.spell import spell_number
 from configurator.kernel.resolve import full_choices, resolve
 from configurator.kernel.shapes import Door, Family, Position
+from configurator.kernel.tape.table import DOOR_LIMITS, DOOR_WORDS, HANDLE_LIMITS, HOUSEHOLD_LIMITS
 
 LINK_VERSION = 1
 
@@ -121,19 +122,19 @@ def stock_check(configurations: list[Configuration], stock: Stock) -> str:
     for configuration in configurations:
         door = configuration["door"]
         texts.append(door_text(stock["doors"][door["id"]]))
-        texts.append(numbers_text(stock["handles"][door["handle"]["id"]], HANDLE_LIMITS))
+        texts.append(numbers_text(stock["handles"][door["handle"]["id"]], CHECKED_HANDLE))
         texts.append(family_text(stock["families"][configuration["family"]], configuration["choices"]))
     return short_check(" ".join(texts))
 
 
 def door_text(door: Door) -> str:
-    """Return all of a preset door's words and numbers."""
+    """Return a preset door's words and numbers."""
     words = [door["id"], door["layout"], door["swing"], door["hinge_side"], door["handle"]["id"]]
-    words.extend([numbers_text(door, DOOR_LIMITS), hinges_text(door, "mm"), "yes" if door["passive_handle"] else "no"])
+    words.extend([numbers_text(door, CHECKED_DOOR), hinges_text(door, "mm"), "yes" if door["passive_handle"] else "no"])
     return " ".join(words)
 
 
-def numbers_text(shape: Mapping[str, object], names: dict[str, list[float]]) -> str:
+def numbers_text(shape: Mapping[str, object], names: list[str]) -> str:
     """Return the named numbers of a shape."""
     return " ".join([spell_number(number_in(shape, name), "mm") for name in names])
 

@@ -3,14 +3,6 @@
 import math
 from typing import Any
 
-from configurator.browser.link.limits import (
-    DOOR_COUNTS,
-    DOOR_LIMITS,
-    DOOR_WORDS,
-    HANDLE_LIMITS,
-    HINGE_LIMITS,
-    HINGES_MOST,
-)
 from configurator.browser.link.shapes import Configuration, Stock
 from configurator.browser.link.spell import read_number
 from configurator.browser.link.state import fresh_configuration, preset_door
@@ -18,6 +10,8 @@ from configurator.kernel.numbers import clamp
 from configurator.kernel.position import position
 from configurator.kernel.resolve import find_option
 from configurator.kernel.shapes import Choice, Door, Family
+from configurator.kernel.tape.leaf_fields import HINGE_LIMITS, HINGES_MOST
+from configurator.kernel.tape.table import DOOR_COUNTS, DOOR_LIMITS, DOOR_WORDS, HANDLE_LIMITS
 
 TILT_MOST = 180.0
 
@@ -85,7 +79,7 @@ def put_pair(door: Door, pair: str, notes: list[str]) -> None:
 
 def put_word(shape: Any, name: str, word: str, notes: list[str]) -> None:
     """Set one of a door's words."""
-    if word in DOOR_WORDS[name]:
+    if word in DOOR_WORDS[name]["options"]:
         shape[name] = word
     else:
         notes.append("The word " + word + " of " + name + " is not known; the preset's is shown.")

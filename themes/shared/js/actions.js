@@ -2,8 +2,8 @@
 
 import { later } from "./dom.js";
 import {
-  activeOf, endPlace, familyOf, legsOf, stateFrom, withAnother, withChoice, withDoorWord, withFamily, withHandle,
-  withoutOne, withPlace, withPreset, withPresetLength, withShown, withTyped, withUnits,
+  activeOf, endPlace, familyOf, legsOf, stateFrom, withAnother, withChoice, withFamily, withHandle,
+  withoutOne, withPlace, withPreset, withShown, withUnits,
 } from "./state.js";
 import { placeAtShare } from "./travel.js";
 
@@ -20,17 +20,11 @@ export function createActions(app, store, address) {
   const set = store.set;
   return {
     state: store.get,
+    change: set,
     family: () => familyOf(catalog, now()),
     legs,
     pickDoor: (id) => set(withPreset(catalog, store.get(), id), "push"),
     pickHandle: (id) => set(withHandle(catalog, store.get(), id), "push"),
-    setWord(id, value) {
-      const next = withDoorWord(store.get(), id, value);
-      if (next === store.get()) app.refuse();
-      else set(next, "push");
-    },
-    typeLength: (field, text) => set(withTyped(store.get(), field, text), "none"),
-    presetLength: (field) => set(withPresetLength(catalog, store.get(), field.id), "push"),
     pickUnits: (units) => set(withUnits(store.get(), units), "push"),
     pickFamily: (id) => set(withFamily(catalog, store.get(), id), "push"),
     pickOption: (choice, option) => set(withChoice(catalog, store.get(), choice, option), "push"),

@@ -3,13 +3,14 @@
 import { createCoveringForm } from "./coveringform.js";
 import { element } from "./dom.js";
 import { createDoorForm } from "./doorform.js";
+import { createMeasuring } from "./measuring.js";
 
 /**
  * @param {App} app
  * @returns {PagePart}
  */
 export function createControls(app) {
-  /** @type {DoorForm} */
+  Object.assign(app, createMeasuring(app));
   const door = createDoorForm(app);
   const covering = createCoveringForm(app);
   door.chooser.open = app.fresh;

@@ -1,21 +1,34 @@
-// @ts-nocheck
 // One measurement: what is typed stays as typed, what cannot be is explained beside it.
 
 import { element, setText } from "./dom.js";
-import { LITES, unlikely } from "./fields.js";
-import { measured, presetValue, textOf } from "./state.js";
+import { presetValue, textOf } from "./measuring.js";
+import { measured } from "./state.js";
+import { say } from "./words.js";
 
-// The unit shown beside a text: none where the text names its own.
+/**
+ * The unit shown beside a text: none where the text names its own.
+ * @param {string} text
+ * @param {string} units
+ */
 function unitBeside(text, units) {
   return /[a-z"'′″]/i.test(text) ? "" : units;
 }
 
+/**
+ * @param {number} mm
+ * @param {string} units
+ */
 function withUnit(mm, units) {
   const text = Astragal.kernel.write_length(mm, units);
   return `${text} ${unitBeside(text, units)}`.trimEnd();
 }
 
-export function lengthField(app, field) {
+/**
+ * @param {App} app
+ * @param {Astragal.Field} field
+ * @returns {PagePart}
+ */
+function lengthField(app, field) {
   const id = `field-${field.id.replace(".", "-")}`;
   const input = element("input", {
     id, type: "text", autocomplete: "off", spellcheck: "false", "aria-describedby": `${id}-where ${id}-note`,
@@ -30,7 +43,7 @@ export function lengthField(app, field) {
   const node = element("div", { class: "length" },
     element("label", { for: id }, field.name),
     element("span", { class: "entry" }, input, unit),
-    element("p", { class: "where", id: `${id}-where` }, field.where), note, back);
+    element("p", { class: "where", id: `${id}-where` }, field.how), note, back);
   return {
     node,
     update(state) {
@@ -39,7 +52,7 @@ export function lengthField(app, field) {
       const preset = presetValue(app.catalog, state, field.id);
       const text = textOf(state, field.id);
       if (input.value !== text) input.value = text;
-      const unusual = draft ? "" : unlikely(field, mm, state.units);
+      const unusual = draft ? "" : say(Astragal.kernel.out_of_usual(field, mm, state.units), state.units);
       setText(unit, unitBeside(text, state.units));
       setText(note, draft ? draft.why : unusual);
       node.classList.toggle("wrong", Boolean(draft));
@@ -52,15 +65,30 @@ export function lengthField(app, field) {
   };
 }
 
-export function countField(app, id, name) {
-  const counts = Array.from({ length: LITES[id] }, (_, i) => String(i + 1));
+/**
+ * @param {App} app
+ * @param {Astragal.Field} field
+ * @returns {PagePart}
+ */
+function countField(app, { id, name, usual, limits }) {
+  const counts = Array.from({ length: (usual ?? limits)[1] }, (_, i) => String(i + 1));
   const select = element("select", { id: `field-${id}`, onchange: () => app.setWord(id, Number(select.value)) },
     counts.map((count) => element("option", { value: count }, count)));
   return {
     node: element("div", { class: "length" }, element("label", { for: select.id }, name), element("span", { class: "entry" }, select)),
-    update(door) {
-      if (door[id] > counts.length) select.append(element("option", { value: door[id] }, String(door[id])));
-      select.value = String(door[id]);
+    update(state) {
+      const count = measured(state, id);
+      if (count > counts.length) select.append(element("option", { value: count }, String(count)));
+      select.value = String(count);
     },
   };
+}
+
+/**
+ * @param {App} app
+ * @param {Astragal.Field} field
+ * @returns {PagePart}
+ */
+export function fieldOf(app, field) {
+  return (field.unit === "count" ? countField : lengthField)(app, field);
 }

@@ -11,7 +11,6 @@ type Drawings = ByView<Astragal.Drawing>;
 type End = "open" | "closed";
 // How the address follows: a new entry, the same one, once the hand rests, or not at all.
 type Step = "push" | "replace" | "move" | "none";
-type Numbers = { [id: string]: number };
 
 interface Extent { x0: number; x1: number; y0: number; y1: number }
 interface Frame { x: number; y: number; width: number; height: number }
@@ -21,16 +20,6 @@ interface PageState extends Astragal.State {
   // Each length as its writer spelled it, and what is not (yet) a sound one, with the reason.
   typed: Record<string, { text: string; units: string; mm: number }>;
   drafts: Record<string, { text: string; why: string }>;
-}
-
-interface Field {
-  id: string;
-  name: string;
-  where: string;
-  least: number;
-  most: number;
-  usualLeast: number;
-  usualMost: number;
 }
 
 type Child = Node | string | null | undefined | false | Child[];
@@ -98,13 +87,11 @@ interface Store {
 
 interface Actions {
   state(): PageState;
+  change(next: PageState, step: Step): void;
   family(): Astragal.Family;
   legs(): Astragal.Leg[];
   pickDoor(id: string): void;
   pickHandle(id: string): void;
-  setWord(id: string, value: string | number | boolean): void;
-  typeLength(field: Field, text: string): void;
-  presetLength(field: Field): void;
   pickUnits(units: string): void;
   pickFamily(id: string): void;
   pickOption(choice: string, option: string): void;
@@ -118,12 +105,19 @@ interface Actions {
   open(fragment: string): string;
 }
 
+// What may be asked as well once the door's form has come.
+interface Measuring {
+  setWord(id: string, value: string | number | boolean): void;
+  typeLength(field: Astragal.Field, text: string): void;
+  presetLength(field: Astragal.Field): void;
+}
+
 // The pages that a printer is given.
 type Pages = (app: App, state: PageState) => HTMLElement[];
 
 interface Paper { node: HTMLElement; ready(): Promise<void>; want(pages: Pages | null): void; fill(): void; empty(): void }
 
-interface App extends Actions {
+interface App extends Actions, Measuring {
   root: HTMLElement;
   catalog: Astragal.PageCatalog;
   ask: Asker;

@@ -4,21 +4,7 @@
 // The first four are what a link holds. `typed` keeps each length as its writer spelled it,
 // `drafts` what is not (yet) a sound length, with the reason.
 
-import { contradiction, impossible, isPair } from "./fields.js";
-import { capital } from "./text.js";
-
 export const MOST_CONFIGURATIONS = 4;
-
-// What a door that never had a part is given when the part comes to it (mm, usual sizes).
-/** @type {Record<string, Numbers>} */
-const NEW_PARTS = {
-  pair: { meeting_gap: 3 },
-  "fixed-pair": { meeting_gap: 3 },
-  sidelights: { sidelight_width: 356, sidelight_glass_width: 203 },
-  single: {},
-  muntins: { muntin_width: 22 },
-  out: { stop_lap: 12 },
-};
 
 /**
  * @param {Astragal.State} opened
@@ -95,20 +81,6 @@ export function measured(state, id) {
 
 /**
  * @param {Astragal.PageCatalog} catalog
- * @param {PageState} state
- * @param {string} id
- * @returns {number}
- */
-export function presetValue(catalog, state, id) {
-  const { door } = activeOf(state);
-  const { handles, household, doors } = /** @type {any} */ (catalog);
-  if (id.startsWith("handle.")) return handles[door.handle.id][id.slice(7)];
-  if (id.startsWith("household.")) return household[id.slice(10)];
-  return doors[door.id][id];
-}
-
-/**
- * @param {Astragal.PageCatalog} catalog
  * @param {Astragal.Door} door
  */
 export function isCorrected(catalog, door) {
@@ -137,7 +109,7 @@ export function onSameDoor(state) {
  * @param {PageState} state
  * @param {Astragal.Door} door
  */
-function withDoor(state, door) {
+export function withDoor(state, door) {
   const same = onSameDoor(state);
   return { ...state, configurations: state.configurations.map((one, i) => (same[i] ? { ...one, door } : one)) };
 }
@@ -158,104 +130,6 @@ export function withPreset(catalog, state, id) {
  */
 export function withHandle(catalog, state, id) {
   return { ...withDoor(state, { ...activeOf(state).door, handle: catalog.handles[id] }), drafts: {} };
-}
-
-/**
- * @param {any} door
- * @param {Numbers} parts
- */
-function missingParts(door, parts) {
-  return Object.fromEntries(Object.entries(parts).filter(([id]) => door[id] === 0));
-}
-
-/**
- * A word or a count of the door: what it now has of new parts gets a usual size.
- * @param {PageState} state
- * @param {string} id
- * @param {string | number | boolean} value
- */
-export function withDoorWord(state, id, value) {
-  const door = { ...activeOf(state).door, [id]: value };
-  if (id === "layout") {
-    Object.assign(door, missingParts(door, NEW_PARTS[String(value)]));
-    if (!isPair(door)) door.passive_handle = false;
-  }
-  if (id === "swing") Object.assign(door, value === "out" ? missingParts(door, NEW_PARTS.out) : { stop_lap: 0 });
-  if (door.muntin_columns > 1 || door.muntin_rows > 1) Object.assign(door, missingParts(door, NEW_PARTS.muntins));
-  return contradiction(door) === "" ? { ...withDoor(state, door), drafts: {} } : state;
-}
-
-/**
- * @param {PageState} state
- * @param {string} id
- * @param {number} mm
- */
-function withLength(state, id, mm) {
-  if (id.startsWith("household.")) return { ...state, household: { ...state.household, [id.slice(10)]: mm } };
-  const { door } = activeOf(state);
-  if (id.startsWith("handle.")) return withDoor(state, { ...door, handle: { ...door.handle, [id.slice(7)]: mm } });
-  return withDoor(state, { ...door, [id]: mm });
-}
-
-/**
- * @param {Record<string, any>} record
- * @param {string} key
- */
-function withoutKey(record, key) {
-  const { [key]: _, ...rest } = record;
-  return rest;
-}
-
-/**
- * Why a text cannot be this field's length; empty where it can.
- * @param {PageState} state
- * @param {Field} field
- * @param {Astragal.Length} length
- */
-function objection(state, field, { sound, fault, mm }) {
-  if (!sound) {
-    const advice = `Write a length such as ${state.units === "mm" ? "571 or 22 1/2 in" : "22 1/2, 22.5 or 571 mm"}.`;
-    return fault === "" ? advice : `${capital(fault)}. ${advice}`;
-  }
-  const why = impossible(field, mm, state.units) || contradiction(activeOf(withLength(state, field.id, mm)).door);
-  return why === "" ? "" : `${why} The drawing keeps the last sound measurement.`;
-}
-
-/**
- * Takes what was typed: a sound length moves the door, anything else waits in the field with its reason.
- * @param {PageState} state
- * @param {Field} field
- * @param {string} text
- */
-export function withTyped(state, field, text) {
-  const length = Astragal.kernel.written_length(text, state.units);
-  const why = objection(state, field, length);
-  if (why) return { ...state, drafts: { ...state.drafts, [field.id]: { text, why } } };
-  const { mm } = length;
-  const typed = { ...state.typed, [field.id]: { text, units: state.units, mm } };
-  return { ...withLength(state, field.id, mm), typed, drafts: withoutKey(state.drafts, field.id) };
-}
-
-/**
- * @param {Astragal.PageCatalog} catalog
- * @param {PageState} state
- * @param {string} id
- */
-export function withPresetLength(catalog, state, id) {
-  const next = withLength(state, id, presetValue(catalog, state, id));
-  return { ...next, typed: withoutKey(state.typed, id), drafts: withoutKey(state.drafts, id) };
-}
-
-/**
- * @param {PageState} state
- * @param {string} id
- */
-export function textOf(state, id) {
-  if (state.drafts[id]) return state.drafts[id].text;
-  const mm = measured(state, id);
-  const typed = state.typed[id];
-  if (typed && typed.mm === mm && typed.units === state.units) return typed.text;
-  return Astragal.kernel.write_length(mm, state.units);
 }
 
 /**
