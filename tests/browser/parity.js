@@ -40,7 +40,7 @@ function asked(one) {
   const fit = kernel.hung(door, family, choices);
   const scene = kernel.scene_at(fit, place);
   const names = { family: family.name, door: door.name, place: kernel.place_words(answer.legs, place) };
-  const state = { units, active: 0, household, configurations: [{ door, family: family.id, choices, place }] };
+  const state = { units, active: 0, household, configurations: [{ door, family: family.id, choices, place, measured: [] }] };
   const link = kernel.encode(state, catalog);
   const told = {
     answer,

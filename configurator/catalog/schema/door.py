@@ -7,6 +7,7 @@ assumed, so that no page shows a preset as if it were a measurement.
 from typing import Annotated
 
 from configurator.catalog.schema.base import (
+    Former,
     LightShare,
     Line,
     Name,
@@ -156,9 +157,13 @@ class DoorHandle(Section):
 
 
 class DoorFile(Section):
-    """The whole file. ``measured`` says whether it records a site visit or is a preset to start from."""
+    """The whole file. ``measured`` says whether it records a site visit or is a preset to start from.
+
+    ``formerly`` are names that the file had before: links and addresses made with them lead here.
+    """
 
     name: Name
+    formerly: Former = []
     summary: Line
     description: Prose = []
     source: SourceMark

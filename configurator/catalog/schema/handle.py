@@ -2,7 +2,7 @@
 
 from typing import Annotated
 
-from configurator.catalog.schema.base import Line, Name, Number, OneOf, Section, SourceMark
+from configurator.catalog.schema.base import Former, Line, Name, Number, OneOf, Section, SourceMark
 
 
 class Grip(Section):
@@ -41,10 +41,11 @@ class HandleFile(Section):
 
     ``gap`` is the free depth between the leaf's face and the back of the grip, ``projection``
     reaches to the front of the grip. ``neck`` is the diameter of what carries the grip (for a
-    pull: the height of each post).
+    pull: the height of each post). ``formerly`` are names that the file had before: links made with them find it.
     """
 
     name: Name
+    formerly: Former = []
     summary: Line
     source: SourceMark
     kind: Annotated[str, OneOf(("lever", "knob", "pull"))]

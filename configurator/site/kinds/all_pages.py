@@ -2,6 +2,7 @@
 
 from functools import partial
 
+from configurator.kernel.message import is_said
 from configurator.kernel.shapes import Door, Family
 from configurator.site.house import House
 from configurator.site.kinds import structured_data
@@ -149,8 +150,8 @@ def fitted_sheet(house: House, door: Door, family: Family) -> SitePage:
 def fitted_words(house: House, door: Door, family: Family) -> str:
     """Return what happens to a family on a door, in one sentence."""
     answer = house.answer(door, family)
-    if answer["refusal"]:
-        return f"{family['name']} does not go on {house.door_name(door)}: {answer['refusal']}"
+    if is_said(answer["refusal"]):
+        return f"{family['name']} does not go on {house.door_name(door)}: {house.say(answer['refusal'])}"
     clear = answer["figures"]["visible_glass_open"]["value"] * 100
     state = answer["verdicts"]["pass_through"]["state"]
     return f"Open, {clear:.0f} % of the glass stays clear. At the handle: {state}. Drawings to scale and all figures."
