@@ -59,7 +59,7 @@ function createActions(app, store, address) {
     open(fragment) {
       const opened = address.read(fragment);
       set(stateFrom(opened.state), "none");
-      return opened.problem;
+      return opened;
     },
   };
 }
@@ -90,15 +90,26 @@ function createTabs(app) {
   };
 }
 
-function createNotice() {
-  const words = element("p");
+function createNotice(app, address) {
+  const words = element("div");
   const node = element("div", { class: "notice", role: "alert", hidden: true }, words,
     element("button", { type: "button", class: "text-button", onclick: () => (node.hidden = true) }, "Close"));
+  function show(parts) {
+    node.hidden = parts.length === 0;
+    setChildren(words, parts);
+  }
   return {
     node,
-    say(text) {
-      node.hidden = text === "";
-      setText(words, text);
+    say: (text) => show([element("p", {}, text)]),
+    // What is wrong with a link that has been opened, and what no longer comes of it.
+    tell(opened) {
+      const state = app.state();
+      const parts = opened.problems.map((problem) => element("p", {}, say(problem, state.units)));
+      const changes = address.changes(opened);
+      if (changes.length > 0) {
+        parts.push(element("p", {}, "What is behind this link has changed since it was made:"), changesTable(changes, state));
+      }
+      show(parts);
     },
   };
 }
@@ -132,8 +143,7 @@ function joinPage(app, { tabs, doorForm, coveringForm, figures, travel, now, com
   const controls = element("div", { class: "controls" }, toolbar, doorForm.node);
   keepFocusClear(app, table);
   app.status = element("p", { class: "unseen", role: "status" });
-  app.notice = createNotice();
-  app.sheets = createSheets(app);
+    app.sheets = createSheets(app);
   doorForm.chooser.open = app.fresh;
   const workbench = element("div", { class: "workbench" }, table, controls);
   return [
@@ -231,6 +241,7 @@ function createApp(root, catalog) {
     },
   });
   app.stage = createStage(app);
+  app.notice = createNotice(app, address);
   const parts = {};
   let page = [];
   // Laid out at once, or the last step of all would have to lay out everything.
@@ -240,11 +251,9 @@ function createApp(root, catalog) {
   };
   inSteps([
     ...Object.entries(PARTS).map(([name, create]) => () => (parts[name] = create(app))),
-    () => {
-      page = joinPage(app, parts);
-      app.notice.say(opened.problem);
-    },
-    () => app.ask.answer(activeOf(app.state())),
+    () => (page = joinPage(app, parts)),
+    ...store.get().configurations.map((one) => () => app.ask.answer(one)),
+    () => app.notice.tell(opened),
     ...Object.keys(PARTS).map((name) => () => parts[name].update(app.state(), true)),
     ...ENDS.map((end) => () => app.ask.endDrawings(activeOf(app.state()), end, app.state().units)),
     ...[0, 1, 2, 3].map(put),
@@ -273,10 +282,10 @@ function keepFocusClear(app, table) {
 
 function followWindow(app) {
   window.addEventListener("hashchange", () => {
-    if (location.hash.slice(1) !== app.fragment()) app.notice.say(app.open(location.hash));
+    if (location.hash.slice(1) !== app.fragment()) app.notice.tell(app.open(location.hash));
   });
   window.addEventListener("popstate", () => {
-    if (location.hash.slice(1) !== app.fragment()) app.notice.say(app.open(location.hash));
+    if (location.hash.slice(1) !== app.fragment()) app.notice.tell(app.open(location.hash));
   });
   // A keyboard on the screen takes half of it: the drawing makes room for the field.
   const seen = window.visualViewport;

@@ -1,6 +1,6 @@
 // The whole state, and pure functions from one state to the next.
 //
-// { units, active, household, configurations: [{ door, family, choices, place }], typed, drafts }
+// { units, active, household, configurations: [{ door, family, choices, place, measured }], typed, drafts }
 // The first four are what a link holds. `typed` keeps each length as its writer spelled it,
 // `drafts` what is not (yet) a sound length, with the reason.
 
@@ -79,17 +79,24 @@ function onSameDoor(state) {
 }
 
 // Configurations compared on one and the same door stay on it when it is corrected.
-function withDoor(state, door) {
+function withDoor(state, door, measured = activeOf(state).measured) {
   const same = onSameDoor(state);
-  return { ...state, configurations: state.configurations.map((one, i) => (same[i] ? { ...one, door } : one)) };
+  return { ...state, configurations: state.configurations.map((one, i) => (same[i] ? { ...one, door, measured } : one)) };
 }
 
 function withPreset(catalog, state, id) {
-  return { ...withDoor(state, catalog.doors[id]), typed: {}, drafts: {} };
+  return { ...withDoor(state, catalog.doors[id], []), typed: {}, drafts: {} };
 }
 
 function withHandle(catalog, state, id) {
-  return { ...withDoor(state, { ...activeOf(state).door, handle: catalog.handles[id] }), drafts: {} };
+  const { door, measured } = activeOf(state);
+  const others = measured.filter((name) => !name.startsWith("handle."));
+  return { ...withDoor(state, { ...door, handle: catalog.handles[id] }, withName(others, "handle")), drafts: {} };
+}
+
+// What was measured is spelled out in the link, even where it is what the preset has.
+function withName(names, name) {
+  return [...new Set([...names, name])];
 }
 
 function missingParts(door, parts) {
@@ -105,7 +112,7 @@ function withDoorWord(state, id, value) {
   }
   if (id === "swing") Object.assign(door, value === "out" ? missingParts(door, NEW_PARTS.out) : { stop_lap: 0 });
   if (door.muntin_columns > 1 || door.muntin_rows > 1) Object.assign(door, missingParts(door, NEW_PARTS.muntins));
-  return contradiction(door) === "" ? { ...withDoor(state, door), drafts: {} } : state;
+  return contradiction(door) === "" ? { ...withDoor(state, door, withName(activeOf(state).measured, id)), drafts: {} } : state;
 }
 
 function withLength(state, id, mm) {
@@ -137,12 +144,16 @@ function withTyped(state, field, text) {
   if (why) return { ...state, drafts: { ...state.drafts, [field.id]: { text, why } } };
   const { mm } = length;
   const typed = { ...state.typed, [field.id]: { text, units: state.units, mm } };
-  return { ...withLength(state, field.id, mm), typed, drafts: withoutKey(state.drafts, field.id) };
+  const next = withLength(state, field.id, mm);
+  const { door, measured } = activeOf(next);
+  return { ...withDoor(next, door, withName(measured, field.id)), typed, drafts: withoutKey(state.drafts, field.id) };
 }
 
 function withPresetLength(catalog, state, id) {
   const next = withLength(state, id, presetValue(catalog, state, id));
-  return { ...next, typed: withoutKey(state.typed, id), drafts: withoutKey(state.drafts, id) };
+  const { door, measured } = activeOf(next);
+  const others = measured.filter((name) => name !== id);
+  return { ...withDoor(next, door, others), typed: withoutKey(state.typed, id), drafts: withoutKey(state.drafts, id) };
 }
 
 function textOf(state, id) {
