@@ -1,12 +1,16 @@
 """The house's rules: which room may know which, what the kernel may use, what lies at the top."""
 
 import ast
+import re
 import subprocess
 from collections import Counter
 from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
+
+from configurator.kernel.mechanisms import MECHANISMS
+from configurator.kernel.mechanisms.common import COMMON_TAKES
 
 ROOT = Path(__file__).resolve().parent.parent
 PACKAGE = ROOT / "configurator"
@@ -120,3 +124,40 @@ def test_a_kernel_name_is_defined_once() -> None:
 def test_nothing_strays_to_the_top_of_the_house() -> None:
     tops = {path.parts[0] for path in listed()}
     assert {top for top in tops if not top.startswith(".")} <= TOP
+
+
+def numbers_read(file: Path) -> set[str]:
+    """Return the family's numbers that a file reads by name."""
+    text = file.read_text(encoding="utf-8")
+    return set(re.findall(r"""numbers(?:"\])?(?:\[|\.get\()"(\w+)\"""", text))
+
+
+def test_what_only_one_mechanism_has_is_asked_for_by_mechanisms_alone() -> None:
+    elsewhere = [
+        file
+        for room in ("kernel", "browser", "site")
+        for file in (PACKAGE / room).rglob("*.py")
+        if "mechanisms" not in file.parts
+    ]
+    own = {name for row in MECHANISMS.values() for name in row["takes"]} - set(COMMON_TAKES)
+    assert own
+    assert {(file.name, name) for file in elsewhere for name in numbers_read(file) & own} == set()
+
+
+def test_no_mechanism_is_asked_for_by_its_name() -> None:
+    files = [file for file in (PACKAGE / "kernel").rglob("*.py") if "mechanisms" not in file.parts]
+    files += [*(ROOT / "themes").rglob("*.js"), *(ROOT / "themes").rglob("*.html")]
+    named = re.compile("|".join(f"""['"]{name}['"]""" for name in MECHANISMS))
+    assert [file.name for file in files if named.search(file.read_text(encoding="utf-8"))] == []
+
+
+def test_no_function_of_the_house_takes_more_than_five() -> None:
+    # A command takes what click gives it: one parameter for each of its options.
+    files = [file for file in PACKAGE.rglob("*.py") if file != PACKAGE / "cli.py"]
+    wide = [
+        f"{file.relative_to(PACKAGE)}: {node.name}"
+        for file in files
+        for node in ast.walk(ast.parse(file.read_text(encoding="utf-8")))
+        if isinstance(node, ast.FunctionDef) and len(node.args.args) > 5
+    ]
+    assert wide == []

@@ -2,7 +2,7 @@
 
 from collections.abc import Iterable
 
-from configurator.catalog.lengths import units_of
+from configurator.catalog.length_advice import units_of
 from configurator.catalog.located import ContentFile, KeyPath
 from configurator.catalog.schema.door import DoorFile
 from configurator.catalog.suggest import what_to_write

@@ -1,6 +1,6 @@
 """What a handle file's numbers must be to each other."""
 
-from configurator.catalog.lengths import units_of
+from configurator.catalog.length_advice import units_of
 from configurator.catalog.located import ContentFile
 from configurator.catalog.schema.handle import HandleFile
 from configurator.catalog.suggest import one_of

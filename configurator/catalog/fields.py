@@ -13,7 +13,7 @@ from pydantic import GetCoreSchemaHandler
 from pydantic_core import core_schema
 
 from configurator.catalog.contrast import read_colour
-from configurator.catalog.lengths import units_of
+from configurator.catalog.length_advice import units_of
 from configurator.catalog.suggest import one_of, what_to_write
 from configurator.catalog.units import EXPECTED, READERS, SPELLED
 from configurator.kernel.lengths import say_span

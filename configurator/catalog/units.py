@@ -6,8 +6,8 @@ Each reader takes the written text and raises ValueError with what to write inst
 import re
 from collections.abc import Callable
 
-from configurator.catalog.lengths import EXPECTED as LENGTH_EXPECTED
-from configurator.catalog.lengths import read_length
+from configurator.catalog.length_advice import EXPECTED as LENGTH_EXPECTED
+from configurator.catalog.length_advice import read_length
 
 PLAIN = r"[-−]?\d{0,6}(?:\.\d{1,9})?"
 

@@ -81,15 +81,24 @@ def nearest_in(sample: Sample, parts: list[Piece]) -> Meeting:
     """Return what comes nearest at one place of the travel; ``parts`` must not be empty."""
     pieces = sample["pieces"]
     best: Meeting = {"air": FAR, "leg": sample["leg"], "at": sample["at"], "piece": pieces[0], "part": parts[0]}
+    least = FAR
     for piece in pieces:
+        low = piece["y0"]
+        high = piece["y1"]
+        back = piece["z0"]
+        front = piece["z1"]
         for part in parts:
             # Written out rather than called: this runs for every piece at every step of the travel.
-            if part["y0"] - piece["y1"] < best["air"] and piece["y0"] - part["y1"] < best["air"]:
-                air = air_between(piece, part)
-                if air < best["air"]:
-                    best["air"] = air
-                    best["piece"] = piece
-                    best["part"] = part
+            if part["y0"] - high >= least or low - part["y1"] >= least:
+                continue
+            if part["z0"] - front >= least or back - part["z1"] >= least:
+                continue
+            if part["x0"] - piece["x1"] >= least or piece["x0"] - part["x1"] >= least:
+                continue
+            least = air_between(piece, part)
+            best["piece"] = piece
+            best["part"] = part
+    best["air"] = least
     return best
 
 
@@ -150,13 +159,13 @@ def solved_between(fit: Fit, between: Between, what: int) -> list[Sample]:
     return found
 
 
-def may_be_nearer(between: Between, air: float) -> bool:
+def may_be_nearer(low: Piece, high: Piece, part: Piece, axis: str, air: float) -> bool:
     """Return whether a piece that moves along the axis may come nearer to a part than ``air`` between two samples."""
-    part = between["part"]
-    axis = between["axis"]
-    low = between["low"]["pieces"][between["index"]]
-    high = between["high"]["pieces"][between["index"]]
-    if min(air_past(low, part, axis), air_past(high, part, axis)) >= air:
+    # First along z and written out: this runs for every piece, part and step, and most are told apart by it.
+    near = part["z0"] - low["z1"] < air and low["z0"] - part["z1"] < air
+    if not near and (part["z0"] - high["z1"] >= air or high["z0"] - part["z1"] >= air):
+        return False
+    if air_past(low, part, axis) >= air and air_past(high, part, axis) >= air:
         return False
     stays_before = before(low, part, axis) >= air and before(high, part, axis) >= air
     stays_beyond = beyond(low, part, axis) >= air and beyond(high, part, axis) >= air
@@ -189,10 +198,12 @@ def level_samples(fit: Fit, low: Sample, high: Sample, parts: list[Piece], air: 
     if not same_pieces(low, high):
         return found
     for index in range(len(low["pieces"])):
-        for axis in moves_along(low["pieces"][index], high["pieces"][index]):
+        one = low["pieces"][index]
+        other = high["pieces"][index]
+        for axis in moves_along(one, other):
             for part in parts:
-                between: Between = {"low": low, "high": high, "index": index, "part": part, "axis": axis}
-                if may_be_nearer(between, air):
+                if may_be_nearer(one, other, part, axis, air):
+                    between: Between = {"low": low, "high": high, "index": index, "part": part, "axis": axis}
                     for what in range(3):
                         found.extend(solved_between(fit, between, what))
     return found

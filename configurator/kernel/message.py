@@ -5,7 +5,7 @@ The English sentence is the key of the translations; what is not translated is s
 
 from typing import TypedDict
 
-from configurator.kernel.kinds import kind_name
+from configurator.kernel.piece_kinds import kind_name
 from configurator.kernel.say import decimals, say_value
 from configurator.kernel.shapes import Figure, Message
 

@@ -1,7 +1,7 @@
 """What changes while a rail is dragged: the few figures that belong to one position."""
 
 from configurator.kernel.fit import lowest_edge, pieces_at
-from configurator.kernel.glass import glass_shares
+from configurator.kernel.glass_shares import glass_shares
 from configurator.kernel.questions.glass import LIGHT_RULE, VIEW_RULE, VISIBLE_RULE, share_figure
 from configurator.kernel.questions.projection import furthest, projection_figure
 from configurator.kernel.shapes import Figure, Fit, Position

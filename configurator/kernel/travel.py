@@ -2,7 +2,7 @@
 
 from configurator.kernel.contact import even_samples, in_order, tightest
 from configurator.kernel.fit import pieces_at
-from configurator.kernel.glass import glass_shares
+from configurator.kernel.glass_shares import glass_shares
 from configurator.kernel.mechanisms import MECHANISMS
 from configurator.kernel.message import is_said
 from configurator.kernel.mount.hung import dressed_leaves

@@ -12,11 +12,11 @@ from hypothesis import strategies as st
 
 from configurator.browser.link.limits import DOOR_COUNTS, DOOR_LIMITS, HANDLE_LIMITS
 from configurator.catalog import load
-from configurator.catalog.lengths import read_length
+from configurator.catalog.length_advice import read_length
 from configurator.kernel.answer import ask
 from configurator.kernel.door.leaf import leaf_width
 from configurator.kernel.fit import pieces_at
-from configurator.kernel.glass import glass_shares
+from configurator.kernel.glass_shares import glass_shares
 from configurator.kernel.mechanisms.roll import roll_diameter
 from configurator.kernel.message import ENGLISH, is_said, say, say_working
 from configurator.kernel.mount.hung import hung

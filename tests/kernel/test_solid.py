@@ -12,13 +12,14 @@ from configurator.kernel.door.leaf import glass_box, leaf_box
 from configurator.kernel.door.obstacles import leaf_obstacles, opening_obstacles
 from configurator.kernel.fit import over_opening, pieces_at
 from configurator.kernel.mount.hung import hung
+from configurator.kernel.pieces import OPAQUE, box
 from configurator.kernel.position import along, closed_position
 from configurator.kernel.shapes import Door, Family, Fit, Leg, Piece, Position
 from tests.cases import seeded_case
 from tests.kernel.questions.question_samples import said
 
 SEED = "solid bodies"
-CASES = 100
+CASES = 300
 # Bodies that share less than this only touch, mm.
 TOUCH = 0.1
 SHARES = [i / 23 for i in range(24)]
@@ -43,10 +44,8 @@ def fixed_things(fit: Fit) -> list[Piece]:
     if over_opening(fit):
         return opening_obstacles(door)
     leaf = leaf_box(door)
-    spans = {"x0": leaf["x0"], "x1": leaf["x1"], "y0": leaf["y0"], "y1": leaf["y1"]}
-    things = leaf_obstacles(door)
-    body: Piece = {**opening_obstacles(door)[-1], "kind": "rail", **spans, "z0": -door["leaf_thickness"], "z1": 0.0}
-    return [*things, body]
+    spans = [[leaf["x0"], leaf["x1"]], [leaf["y0"], leaf["y1"]], [-door["leaf_thickness"], 0.0]]
+    return [*leaf_obstacles(door), box("door", "rail", spans, OPAQUE)]
 
 
 def inside(fit: Fit) -> list[tuple[str, str, float]]:

@@ -10,7 +10,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from configurator.catalog.lengths import read_length
+from configurator.catalog.length_advice import read_length
 from configurator.kernel.say import say_length
 
 UNITS = pint.UnitRegistry(non_int_type=Fraction)

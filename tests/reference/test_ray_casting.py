@@ -7,7 +7,7 @@ import pytest
 
 from configurator.catalog import load
 from configurator.kernel.fit import pieces_at
-from configurator.kernel.glass import glass_shares
+from configurator.kernel.glass_shares import glass_shares
 from configurator.kernel.mechanisms.blades import LENS_BLADE
 from configurator.kernel.message import is_said
 from configurator.kernel.mount.hung import hung

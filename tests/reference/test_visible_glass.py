@@ -6,7 +6,7 @@ from hypothesis import strategies as st
 from shapely import MultiPolygon, Polygon, box, union_all
 
 from configurator.kernel.door.opening import opening_box, opening_pieces
-from configurator.kernel.glass import glass_shares
+from configurator.kernel.glass_shares import glass_shares
 from configurator.kernel.pieces import box as piece_box
 from configurator.kernel.pieces import optics
 from configurator.kernel.shapes import Door, Piece

@@ -5,7 +5,15 @@ casing, the wall that they stand in, the side walls and the ceiling. Handles are
 """
 
 from configurator.kernel.door.hardware import handle_pieces
-from configurator.kernel.door.leaf import bead_pieces, door_piece, hinge_pieces, leaf_box, leaf_width, muntin_pieces
+from configurator.kernel.door.leaf import (
+    KNUCKLE,
+    bead_pieces,
+    door_piece,
+    hinge_pieces,
+    leaf_box,
+    leaf_width,
+    muntin_pieces,
+)
 from configurator.kernel.door.opening import (
     across_pair,
     astragal_piece,
@@ -120,12 +128,28 @@ def behind_opening(door: Door) -> list[Piece]:
     return pieces
 
 
-def opening_obstacles(door: Door) -> list[Piece]:
-    """Return all that a covering over the opening may meet, handles apart."""
-    pieces = behind_opening(door)
+def stands_out_most(door: Door) -> float:
+    """Return how far out anything stands at the most that a covering over the opening hangs in front of."""
+    on_leaf = max(door["bead_projection"], door["muntin_projection"], door["astragal_projection"])
+    at_edge = max(STOP_DEPTH, door["hinge_pin_out"] + KNUCKLE)
+    return max(on_leaf, at_edge, door["reveal"] + door["casing_projection"])
+
+
+def room_obstacles(door: Door) -> list[Piece]:
+    """Return the room that a covering over the opening hangs in: wall, casing, side walls and ceiling."""
+    pieces = wall_pieces(door)
+    pieces.extend(casing_pieces(door))
     pieces.extend(side_wall_pieces(door))
     above = [door["ceiling_height"], door["ceiling_height"] + BEYOND]
     pieces.append(wall_piece("ceiling", [-BEYOND, BEYOND], above, [-BEYOND, BEYOND]))
+    return pieces
+
+
+def opening_obstacles(door: Door) -> list[Piece]:
+    """Return all that a covering over the opening may meet, handles apart."""
+    pieces = room_obstacles(door)
+    pieces.extend(stop_pieces(door))
+    pieces.extend(opening_pieces(door))
     return pieces
 
 

@@ -18,6 +18,7 @@ COMMON_TAKES: dict[str, list[str | float | None]] = {
     "motor_mass": ["weight", 0.0, "mass of the motor and its battery, kg; 0 for none"],
     "headrail_height": ["length", None, "height of the headrail (for a rod: its diameter)"],
     "headrail_depth": ["length", None, "depth of the headrail from its mounting plane"],
+    "cassette": ["switch", 0.0, "1 when the head is a cassette, the smallest of the family's that takes the roll"],
     "rail_height": ["length", 0.0, "height of the bottom rail"],
     "rail_depth": ["length", 0.0, "depth of the bottom rail"],
     "overlap_side": ["length", None, "wanted overlap past the glass, each side"],

@@ -20,7 +20,7 @@ def louver_figures(fit: Fit) -> list[Figure]:
             count(louvers * len(bays)),
             working(
                 "the fewest at no more than the greatest pitch, the end ones free to turn",
-                "({height} less sweep {sweep}) by {pitch}, up to whole spaces, and one; times the bays, {bays}",
+                "(ceil(({height} - {sweep}) / {pitch}) + 1) x {bays}, height less sweep by pitch, in each bay",
                 {
                     "height": [height, "mm"],
                     "sweep": [sweep, "mm"],
@@ -35,7 +35,7 @@ def louver_figures(fit: Fit) -> list[Figure]:
             length(spread_pitch(height, louvers, sweep)),
             working(
                 "the bay shared out evenly between the louvers",
-                "({height} less sweep {sweep}) in {spaces} spaces",
+                "({height} - {sweep}) / {spaces}, height less sweep in so many spaces",
                 {"height": [height, "mm"], "sweep": [sweep, "mm"], "spaces": [louvers - 1, "count"]},
             ),
         ),
@@ -45,7 +45,7 @@ def louver_figures(fit: Fit) -> list[Figure]:
             length(max(0.0, (sweep - numbers["panel_depth"]) / 2)),
             working(
                 "a turning louver needs its diagonal; what the panel does not give of it lies half on each side",
-                "(diagonal {sweep} less panel {panel}) / 2",
+                "max(0, ({sweep} - {panel}) / 2), diagonal less panel",
                 {"sweep": [sweep, "mm"], "panel": [numbers["panel_depth"], "mm"]},
             ),
         ),

@@ -15,7 +15,6 @@ ROLL_TAKES: dict[str, list[str | float | None]] = {
     "tube": ["size", None, "outer diameter of the tube"],
     "cloth_thickness": ["length", None, "thickness of the cloth as it rolls, all layers together"],
     "wraps_spare": ["length", 200.0, "cloth that stays on the tube when the covering is down"],
-    "cassette": ["switch", 0.0, "1 when the roll sits in a cassette"],
     "roll_clear": ["length", 4.0, "air between the full roll and what is behind it"],
     "bracket_gap": ["length", 15.0, "how much narrower the cloth is than the headrail, each side"],
     "end_cap": ["length", 3.0, "thickness of each end cap of the cassette"],

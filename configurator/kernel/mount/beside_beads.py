@@ -61,4 +61,4 @@ def set_beside(fit: Fit, reach: Box) -> None:
 
 def stands_on_face(reach: Box) -> bool:
     """Return whether anything of the covering stands on the leaf's face itself."""
-    return max(reach["x0"], reach["x1"], reach["y0"], reach["y1"]) > 0
+    return max(max(reach["x0"], reach["x1"]), max(reach["y0"], reach["y1"])) > 0

@@ -6,7 +6,7 @@ Each stands on a spacer of its own, so thick that its front reaches at least to 
 from configurator.kernel.fit import made_at, moves_aside
 from configurator.kernel.mechanisms.holds import BRACKET_SLIDE
 from configurator.kernel.message import message, plain, silence
-from configurator.kernel.mount.fixing import fixing_at, spot_for
+from configurator.kernel.mount.fixing_spots import fixing_at, spot_for
 from configurator.kernel.mount.ground import leaf_ground
 from configurator.kernel.numbers import step_up
 from configurator.kernel.position import closed_position, coarse

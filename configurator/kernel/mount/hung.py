@@ -6,7 +6,7 @@ from configurator.kernel.door.obstacles import over_joint
 from configurator.kernel.door.opening import has_passive, opening_hardware
 from configurator.kernel.message import is_said, plain
 from configurator.kernel.mount.blank import blank_fit, no_box
-from configurator.kernel.mount.fixing import set_fixings
+from configurator.kernel.mount.fixing_spots import set_fixings
 from configurator.kernel.mount.hold_down import set_hold_downs
 from configurator.kernel.mount.on_leaf import hang_on_leaf
 from configurator.kernel.mount.over_opening import hang_over_opening

@@ -5,7 +5,7 @@ from configurator.kernel.door.leaf import glass_box
 from configurator.kernel.door.obstacles import leaf_obstacles, proud_pieces
 from configurator.kernel.message import is_said, plain
 from configurator.kernel.mount.beside_beads import reach_on_face, set_beside, stands_on_face
-from configurator.kernel.mount.cutout import cutout_box, cutout_refusal
+from configurator.kernel.mount.cutout_box import cutout_box, cutout_refusal
 from configurator.kernel.mount.makeable import making_refusal
 from configurator.kernel.mount.sideways import latch_limit, set_sideways
 from configurator.kernel.mount.solid import most_inside, solid_refusal

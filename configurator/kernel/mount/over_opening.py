@@ -2,7 +2,7 @@
 
 from configurator.kernel.contact import FAR, even_samples, tightest
 from configurator.kernel.door.leaf import leaf_box
-from configurator.kernel.door.obstacles import behind_opening, opening_obstacles, side_wall_pieces
+from configurator.kernel.door.obstacles import behind_opening, room_obstacles, side_wall_pieces, stands_out_most
 from configurator.kernel.door.opening import has_passive, opening_box
 from configurator.kernel.fit import head_down, lowest_edge, made_at, moves_aside
 from configurator.kernel.message import is_said, plain
@@ -17,6 +17,8 @@ from configurator.kernel.shapes import Fit, Sample
 # Air between the raised stack and the top of a leaf that swings in under it.
 OVER_LEAF = 10.0
 ROUNDS_OVER = 3
+# Nothing of a covering, the widest vane turned, reaches further than this past its own edges.
+BEYOND_MOST = 100.0
 
 
 def set_across(fit: Fit, beyond: float) -> None:
@@ -85,6 +87,8 @@ def reach_beyond(fit: Fit) -> float:
 
 def set_off_walls(fit: Fit) -> None:
     """Set the edges anew where something of the covering would reach past one of them into a side wall."""
+    if not has_side_walls(fit, BEYOND_MOST):
+        return
     limits = fit["size"]["limits"]
     beyond = reach_beyond(fit)
     if beyond > fit["numbers"]["edge_clear"] and has_side_walls(fit, beyond):
@@ -112,6 +116,8 @@ def handle_need(fit: Fit, samples: list[Sample]) -> float:
 def depth_need(fit: Fit, samples: list[Sample]) -> float:
     """Return how much further out than now it must hang for all its depth, at every place, to clear what is behind."""
     back = moving_back(samples) - MOVING_AIR
+    if back >= stands_out_most(fit["door"]):
+        return 0.0
     behind = [part for part in behind_opening(fit["door"]) if part["z1"] > back]
     return push_needed(fit, samples, behind)
 
@@ -136,10 +142,7 @@ def set_bracket(fit: Fit) -> None:
 
 def set_clear_over(fit: Fit) -> None:
     """Refuse what would stand within the walls, the ceiling or the casing all the same."""
-    size = fit["size"]
-    back = size["z0"] - size["spacer"]
-    parts = [part for part in opening_obstacles(fit["door"]) if part["z1"] > back]
-    size["refusal"] = solid_refusal(fit, parts)
+    fit["size"]["refusal"] = solid_refusal(fit, room_obstacles(fit["door"]))
 
 
 def hang_over_opening(fit: Fit) -> None:

@@ -5,8 +5,8 @@ What moves was pushed out in front of them over its whole travel; what is fixed 
 
 from configurator.kernel.contact import air_across, air_between, air_out, air_up
 from configurator.kernel.fit import made_at
-from configurator.kernel.kinds import kind_of
 from configurator.kernel.message import message, silence
+from configurator.kernel.piece_kinds import kind_of
 from configurator.kernel.position import closed_position, coarse
 from configurator.kernel.shapes import Fit, Message, Piece
 

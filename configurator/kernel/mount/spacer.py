@@ -4,8 +4,8 @@ Asked of the pieces over the whole travel: a piece must stand in front of whatev
 """
 
 from configurator.kernel.contact import SOLVED, air_across, air_up, level_samples, same_pieces
-from configurator.kernel.kinds import kind_of
 from configurator.kernel.numbers import step_down, step_up
+from configurator.kernel.piece_kinds import kind_of
 from configurator.kernel.shapes import Fit, Piece, Sample
 
 # Air that moving cloth or louvers keep to a raised bead or muntin, or to the wall.

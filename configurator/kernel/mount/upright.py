@@ -41,7 +41,7 @@ def is_rails_only(fit: Fit) -> bool:
 
 def lacks_cassette(fit: Fit) -> bool:
     """Return whether a cassette is wanted and none takes the roll."""
-    return fit["numbers"].get("cassette", 0.0) > 0 and fit["size"]["cassette"]["roll"] == 0
+    return fit["numbers"]["cassette"] > 0 and fit["size"]["cassette"]["roll"] == 0
 
 
 def set_upright(fit: Fit) -> None:

@@ -17,7 +17,7 @@ def cord_figure(key: str, name: str, long: float) -> Figure:
         length(long),
         working(
             "as the chosen lift has it; an accessible cord longer than 8 in is held hazardous",
-            "{length} against {most}",
+            "{length}, against {most}",
             {"length": [long, "mm"], "most": [CORD_MOST, "mm"]},
         ),
     )

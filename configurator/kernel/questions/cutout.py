@@ -1,8 +1,8 @@
 """What a cut-out round the handle measures, and what it costs in glass and in privacy."""
 
 from configurator.kernel.fit import pieces_at
-from configurator.kernel.glass import glass_shares
-from configurator.kernel.mount.cutout import HAND_ROOM, cut_rails
+from configurator.kernel.glass_shares import glass_shares
+from configurator.kernel.mount.cutout_box import HAND_ROOM, cut_rails
 from configurator.kernel.mount.hung import without_cutout
 from configurator.kernel.position import closed_position, open_position
 from configurator.kernel.shapes import Box, Caution, Figure, Fit, Household, Position, Reply, Shares, Travel

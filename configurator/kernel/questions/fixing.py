@@ -1,7 +1,7 @@
 """Where is it fixed? Places as an installer marks them, the screws' length, and what holds the foot down."""
 
 from configurator.kernel.fit import over_opening
-from configurator.kernel.mount.fixing import FAR_FACE
+from configurator.kernel.mount.fixing_spots import FAR_FACE
 from configurator.kernel.shapes import Caution, Figure, Fit, Fixing, Household, Piece, Reply, Travel
 from configurator.kernel.telling import caution, count, figure, length, reply, working
 

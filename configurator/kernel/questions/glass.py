@@ -1,6 +1,6 @@
 """How much glass stays visible, and how much view and light come through, open and closed."""
 
-from configurator.kernel.glass import bare_sidelights
+from configurator.kernel.glass_shares import bare_sidelights
 from configurator.kernel.shapes import Figure, Household, Quantity, Reply, Shares, Travel
 from configurator.kernel.telling import figure, reply, share, working
 
@@ -13,17 +13,21 @@ OPENING_RULE = "the leaf's glass by what comes through the closed covering, and 
 def share_figure(key: str, name: str, rule: str, part: float, area: float) -> Figure:
     """Return one share of the glass with its working; ``area`` is that of the glass in mm2."""
     quantity: Quantity = share(part)
-    how = working(rule, "{part} / {area} of glass", {"part": [part * area, "mm2"], "area": [area, "mm2"]})
+    how = working(rule, "{part} / {area}, of the glass", {"part": [part * area, "mm2"], "area": [area, "mm2"]})
     return figure(key, name, quantity, how)
 
 
-def state_figures(state: str, shares: Shares) -> list[Figure]:
-    """Return visible glass, view and light in one state, ``open`` or ``closed``."""
+OPEN_NAMES = ["visible glass, open", "view, open", "light, open"]
+CLOSED_NAMES = ["visible glass, closed", "view, closed", "light, closed"]
+
+
+def state_figures(state: str, names: list[str], shares: Shares) -> list[Figure]:
+    """Return visible glass, view and light in one state, ``open`` or ``closed``, under their names."""
     area = shares["area"]
     return [
-        share_figure("visible_glass_" + state, "visible glass, " + state, VISIBLE_RULE, shares["visible"], area),
-        share_figure("view_" + state, "view, " + state, VIEW_RULE, shares["view"], area),
-        share_figure("light_" + state, "light, " + state, LIGHT_RULE, shares["light"], area),
+        share_figure("visible_glass_" + state, names[0], VISIBLE_RULE, shares["visible"], area),
+        share_figure("view_" + state, names[1], VIEW_RULE, shares["view"], area),
+        share_figure("light_" + state, names[2], LIGHT_RULE, shares["light"], area),
     ]
 
 
@@ -52,7 +56,7 @@ def opening_figures(shares: Shares, bare: float) -> list[Figure]:
 
 def glass_question(travel: Travel, household: Household) -> Reply:
     """Answer how much glass stays visible and what comes through it."""
-    figures = state_figures("open", travel["raised_shares"])
-    figures.extend(state_figures("closed", travel["down_shares"]))
+    figures = state_figures("open", OPEN_NAMES, travel["raised_shares"])
+    figures.extend(state_figures("closed", CLOSED_NAMES, travel["down_shares"]))
     figures.extend(opening_figures(travel["down_shares"], bare_sidelights(travel["fit"])))
     return reply(figures, [], [])

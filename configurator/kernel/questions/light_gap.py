@@ -2,12 +2,18 @@
 
 from configurator.kernel.door.leaf import glass_box
 from configurator.kernel.fit import over_opening
-from configurator.kernel.kinds import is_cloth
+from configurator.kernel.piece_kinds import is_cloth
 from configurator.kernel.shapes import Figure, Household, Piece, Reply, Travel
 from configurator.kernel.telling import figure, length, reply, working
 
 # Cloth that ends nearer than this to the covering's edge, mm, is as wide as the covering.
 SAME_SPAN = 0.01
+
+
+GAP_NAMES: dict[str, str] = {
+    "hinge": "light gap on the hinge side",
+    "latch": "light gap on the latch side",
+}
 
 
 def cloth_reach(pieces: list[Piece]) -> list[float]:
@@ -29,7 +35,7 @@ def bare_figure(side: str, edge: float, glass: float) -> Figure:
         "max(0, {edge} - {glass})" if side == "hinge" else "max(0, {glass} - {edge})",
         {"edge": [edge, "mm"], "glass": [glass, "mm"]},
     )
-    return figure("light_gap_" + side, "light gap on the " + side + " side", length(max(0.0, gap)), how)
+    return figure("light_gap_" + side, GAP_NAMES[side], length(max(0.0, gap)), how)
 
 
 def light_gap_question(travel: Travel, household: Household) -> Reply:

@@ -2,11 +2,11 @@
 
 from configurator.kernel.door.leaf import glass_box
 from configurator.kernel.fit import lowest_edge, pieces_at
-from configurator.kernel.glass import bare_sidelights, shares_within
+from configurator.kernel.glass_shares import bare_sidelights, shares_within
 from configurator.kernel.message import plain
 from configurator.kernel.numbers import clamp
 from configurator.kernel.position import coarse, position
-from configurator.kernel.shapes import Door, Figure, Household, Piece, Reply, Travel, Verdict
+from configurator.kernel.shapes import Door, Figure, Household, Piece, Reply, Travel, Verdict, Working
 from configurator.kernel.telling import figure, length, reply, share, verdict, working
 
 SIGHT_NAME = "hiding from a view outside"
@@ -48,23 +48,21 @@ def sight_band(door: Door, household: Household) -> list[float]:
     return [low, high]
 
 
-def sight_figure(household: Household, key: str, name: str, value: float, height: float) -> Figure:
-    """Return one edge of the band with its working."""
-    return figure(
-        key,
-        name,
-        length(value),
-        working(
-            "the straight line from the observer's eye to the person, where it crosses the glass, above the floor; "
-            "held within the glass",
-            "{eye} + ({height} - {eye}) x {outside} / ({outside} + {inside})",
-            {
-                "eye": [household["outside_level"] + household["outside_eye"], "mm"],
-                "height": [height, "mm"],
-                "outside": [household["outside_distance"], "mm"],
-                "inside": [household["person_distance"], "mm"],
-            },
-        ),
+def sight_working(door: Door, household: Household, height: float) -> Working:
+    """Return how one edge of the band came about: that of the line to a height on the person."""
+    glass = glass_box(door)
+    return working(
+        "the straight line from the observer's eye to the person, where it crosses the glass, above the floor; "
+        "held within the glass",
+        "max({foot}, min({top}, {eye} + ({height} - {eye}) x {outside} / ({outside} + {inside})))",
+        {
+            "foot": [glass["y0"], "mm"],
+            "top": [glass["y1"], "mm"],
+            "eye": [household["outside_level"] + household["outside_eye"], "mm"],
+            "height": [height, "mm"],
+            "outside": [household["outside_distance"], "mm"],
+            "inside": [household["person_distance"], "mm"],
+        },
     )
 
 
@@ -108,7 +106,7 @@ def view_figure(view: float) -> Figure:
         share(view),
         working(
             "what of the view the closed covering lets through in the middle third of the glass, between these heights",
-            "{view} of it",
+            "{view}, of the view",
             {"view": [view, "share"]},
         ),
     )
@@ -139,10 +137,11 @@ def sight_question(travel: Travel, household: Household) -> Reply:
     raised = travel["raised"]
     down = travel["down"]
     band = sight_band(door, household)
+    tall = household["person_height"]
     seen = band[1] > band[0]
     figures = [
-        sight_figure(household, "sight_low", "seen from outside: from", band[0], 0.0),
-        sight_figure(household, "sight_high", "seen from outside: up to", band[1], household["person_height"]),
+        figure("sight_low", "seen from outside: from", length(band[0]), sight_working(door, household, 0.0)),
+        figure("sight_high", "seen from outside: up to", length(band[1]), sight_working(door, household, tall)),
     ]
     start = lowest_edge(raised)
     end = lowest_edge(down)

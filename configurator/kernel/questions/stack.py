@@ -2,7 +2,7 @@
 
 from configurator.kernel.door.leaf import glass_box
 from configurator.kernel.fit import lowest_edge, moves_aside, only_turns
-from configurator.kernel.kinds import kind_of
+from configurator.kernel.piece_kinds import kind_of
 from configurator.kernel.shapes import Figure, Fit, Household, Piece, Reply, Travel
 from configurator.kernel.telling import figure, length, reply, working
 

@@ -30,27 +30,38 @@ class Worked(TypedDict):
     hidden: list[Hindrance]
 
 
-def is_near(grip: Grip, piece: Piece) -> bool:
-    """Return whether a piece comes near enough to a grip to hinder it as it is worked."""
+def near_grip(grip: Grip) -> Piece:
+    """Return the space round a grip, as far as it is worked and fingers reach; what hangs in front is not in it."""
     held = grip["piece"]
-    if piece["z0"] >= held["z1"] or piece["z1"] <= held["z0"] - FINGER_ROOM:
-        return False
-    if piece["x0"] >= held["x1"] + FINGER_ROOM or piece["x1"] <= held["x0"] - FINGER_ROOM:
-        return False
     far = FINGER_ROOM + grip["reach"]
-    return piece["y0"] < held["y1"] + far and piece["y1"] > held["y0"] - far
+    return {
+        **held,
+        "x0": held["x0"] - FINGER_ROOM,
+        "x1": held["x1"] + FINGER_ROOM,
+        "y0": held["y0"] - far,
+        "y1": held["y1"] + far,
+        "z0": held["z0"] - FINGER_ROOM,
+    }
 
 
-def note_hindrance(worked: Worked, grip: Grip, sample: Sample) -> None:
+def note_hindrance(worked: Worked, grip: Grip, piece: Piece) -> None:
+    """Set what a piece leaves of what a grip needs, where it leaves less than others so far."""
+    room = air_between(piece, grip["piece"])
+    if room < worked["room"]["left"]:
+        worked["room"] = {"left": room, "piece": piece, "part": grip["piece"]}
+    turn = free_turn(grip, piece)
+    if turn < worked["turn"]["left"]:
+        worked["turn"] = {"left": turn, "piece": piece, "part": grip["piece"]}
+
+
+def note_sample(worked: Worked, grip: Grip, near: Piece, sample: Sample) -> None:
     """Set what hinders a grip more at one place of the travel than what did so far."""
     for piece in sample["pieces"]:
-        if is_near(grip, piece):
-            room = air_between(piece, grip["piece"])
-            if room < worked["room"]["left"]:
-                worked["room"] = {"left": room, "piece": piece, "part": grip["piece"]}
-            turn = free_turn(grip, piece)
-            if turn < worked["turn"]["left"]:
-                worked["turn"] = {"left": turn, "piece": piece, "part": grip["piece"]}
+        # Written out rather than called: this runs for every piece at every step of the travel.
+        if piece["z0"] >= near["z1"] or piece["y1"] <= near["y0"] or piece["y0"] >= near["y1"]:
+            continue
+        if piece["x1"] > near["x0"] and piece["x0"] < near["x1"] and piece["z1"] > near["z0"]:
+            note_hindrance(worked, grip, piece)
 
 
 def worked_over(travel: Travel, grips: list[Grip]) -> Worked:
@@ -63,8 +74,9 @@ def worked_over(travel: Travel, grips: list[Grip]) -> Worked:
         "hidden": [],
     }
     for grip in grips:
+        near = near_grip(grip)
         for sample in samples:
-            note_hindrance(worked, grip, sample)
+            note_sample(worked, grip, near, sample)
         for before in samples[0]["pieces"]:
             if hides_grip(grip, before):
                 worked["hidden"].append({"left": 0.0, "piece": before, "part": grip["piece"]})

@@ -29,9 +29,9 @@ from configurator.kernel.views.dimensions import (
 )
 from configurator.kernel.views.draft import Draft, cropped_draft, handle_axis_x, hinge_edge, latch_edge
 from configurator.kernel.views.layout import latch_is_right
+from configurator.kernel.views.leaf_swing import leaf_swings
 from configurator.kernel.views.marks import letters, make_mark, shifted, stroke, text_width
 from configurator.kernel.views.plan import covering_top, leaf_top
-from configurator.kernel.views.swing import leaf_swings
 from configurator.kernel.views.walls import side_wall_shows, turned_break, wall_back, wall_top
 
 # How much of the leaf a measured plan shows beyond the hinge stile and beyond the hinge edge, mm.

@@ -10,11 +10,11 @@ from configurator.kernel.views.dimensions import EDGE_ROOM, Notes, blank_notes, 
 from configurator.kernel.views.draft import Draft, blank_drawing, latch_edge
 from configurator.kernel.views.elevation import elevation_window
 from configurator.kernel.views.layout import WALL_DEPTH, is_over_opening
+from configurator.kernel.views.leaf_swing import arc_inset, leaf_swings
 from configurator.kernel.views.marks import hatching, letters, make_mark, rectangle
 from configurator.kernel.views.parts import cut_marks, cut_weight, is_gathered, top_bounds
 from configurator.kernel.views.roles import material
 from configurator.kernel.views.section import WOOD_SPACING, cut_door_role, cut_role
-from configurator.kernel.views.swing import arc_inset, leaf_swings
 from configurator.kernel.views.walls import wall_top
 
 # How far inside the neck the free gap is pointed at, mm.

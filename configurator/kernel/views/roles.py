@@ -1,6 +1,6 @@
 """Which classes a piece is drawn with: its material, and whether it can be taken by the hand."""
 
-from configurator.kernel.kinds import CLOTH, kind_of
+from configurator.kernel.piece_kinds import CLOTH, kind_of
 from configurator.kernel.shapes import Leg, Piece
 
 # Cloth that lets at least this much of the view through is drawn as a veil.

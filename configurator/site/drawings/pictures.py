@@ -1,6 +1,7 @@
 """The drawings of the pages: bare ones to compare at a glance, and finished sheets to read."""
 
 from collections.abc import Callable
+from typing import NamedTuple
 
 from configurator.drawing.drawing_palette import paper_scale
 from configurator.drawing.page_svg import base_svg, layered_svg, screen_svg, twin_svgs
@@ -45,13 +46,21 @@ def finished(house: House, view: View, door: Door, family: Family, place: Positi
     return view(placed(house, door, family, place))
 
 
-def finished_svg(house: House, view: View, door: Door, family: Family, place: Position, prefix: str) -> str:
+class Shown(NamedTuple):
+    """A family on a door at a position."""
+
+    door: Door
+    family: Family
+    place: Position
+
+
+def finished_svg(house: House, view: View, shown: Shown, prefix: str) -> str:
     """Return a finished view as an SVG for a page."""
 
     def made() -> str:
-        return screen_svg(finished(house, view, door, family, place), prefix)
+        return screen_svg(finished(house, view, *shown), prefix)
 
-    return house.once(made, view.__name__, door, family, place, house.units, prefix)
+    return house.once(made, view.__name__, *shown, house.units, prefix)
 
 
 def sheet_svgs(house: House, door: Door, family: Family, places: list[Position]) -> list[tuple[str, float]]:

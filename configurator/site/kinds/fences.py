@@ -28,7 +28,7 @@ from configurator.kernel.views.plan import plan_of
 from configurator.kernel.views.section import section_of
 from configurator.kernel.views.sheet import sheet_of
 from configurator.kernel.whereabouts import place_words
-from configurator.site.drawings.pictures import View, finished_svg
+from configurator.site.drawings.pictures import Shown, View, finished_svg
 from configurator.site.house import House
 from configurator.site.kinds.compare import fitted_url
 
@@ -84,7 +84,7 @@ def figure(asked: dict[str, str], number: int, house: House) -> str:
     if is_said(answer["refusal"]):
         raise Slip(f"{family['name']} does not go on {door['name']}: {house.say(answer['refusal'])}")
     at = place(family, asked["at"])
-    svg = finished_svg(house, view, door, family, at, f"g{number}-")
+    svg = finished_svg(house, view, Shown(door, family, at), f"g{number}-")
     words = escape(f"{family['name']} on {house.door_name(door)}: {place_words(answer['legs'], at)}.")
     link = f'<a href="../{fitted_url(door, family)}">All its figures</a>'
     return f'<figure class="drawing">{svg}<figcaption>{words} {link}</figcaption></figure>'

@@ -6,7 +6,7 @@ import pytest
 from configurator.kernel.answer import ask_fit
 from configurator.kernel.door.hardware import handle_axis, handle_pieces
 from configurator.kernel.door.leaf import glass_box
-from configurator.kernel.mount.cutout import HAND_ROOM, cutout_box
+from configurator.kernel.mount.cutout_box import HAND_ROOM, cutout_box
 from configurator.kernel.mount.hung import hung
 from configurator.kernel.shapes import Box, Door, Fit
 from tests.kernel.mount.mount_samples import hung_with, shutter

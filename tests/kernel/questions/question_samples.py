@@ -5,7 +5,7 @@ from typing import Any
 
 from configurator.kernel.contact import nearer, nearest_in
 from configurator.kernel.door.hardware import handle_pieces
-from configurator.kernel.glass import glass_shares
+from configurator.kernel.glass_shares import glass_shares
 from configurator.kernel.mechanisms.legs import raised_legs
 from configurator.kernel.message import ENGLISH, say
 from configurator.kernel.mount.blank import blank_size

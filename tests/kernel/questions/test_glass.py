@@ -1,6 +1,6 @@
 import pytest
 
-from configurator.kernel.glass import glass_shares
+from configurator.kernel.glass_shares import glass_shares
 from configurator.kernel.message import ENGLISH, say_working
 from configurator.kernel.pieces import optics
 from configurator.kernel.questions.glass import glass_question

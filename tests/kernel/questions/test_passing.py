@@ -1,18 +1,24 @@
+from typing import Any
+
 import pytest
 
+from configurator.kernel.contact import air_between
 from configurator.kernel.door.hardware import handle_pieces
-from configurator.kernel.mount.on_leaf import part_heights
-from configurator.kernel.position import along, legs
-from configurator.kernel.questions.passing import least_air, pass_reply
-from configurator.kernel.questions.reply import Reply
-from configurator.kernel.sampling import FINE_STEPS, covering_pieces, travel_samples
-from configurator.kernel.shapes import Door, Size
+from configurator.kernel.fit import pieces_at
+from configurator.kernel.mechanisms.legs import raised_legs
+from configurator.kernel.position import along
+from configurator.kernel.questions.passing import passing_question
+from configurator.kernel.shapes import Door, Fit, Piece, Reply, Size
+from configurator.kernel.travel import travelled
 from tests.kernel.mechanisms.mechanism_samples import numbers_of
 from tests.kernel.questions.question_samples import (
+    FAMILY,
+    HOUSEHOLD,
     LEVER,
     assert_workings,
     door_with,
     figure_of,
+    said,
     size_with,
     value_of,
     verdict_of,
@@ -33,21 +39,38 @@ NUMBERS = numbers_of(
 TIP = 36 * 25.4 - 2.75 * 25.4 - 115.0
 
 
-def passing(size: Size, door: Door, numbers: dict[str, float] = NUMBERS) -> Reply:
-    handle = handle_pieces(door)
-    samples = travel_samples("accordion", numbers, size, part_heights(handle), FINE_STEPS)
-    return pass_reply("accordion", numbers, size, samples, handle)
+def shade_fit(size: Size, door: Door, **numbers: float) -> Fit:
+    """Return the shade hung on a door as the size says; with ``lower_moves`` 0 nothing of it moves."""
+    given = NUMBERS | numbers
+    return {
+        "door": door,
+        "family": FAMILY,
+        "choices": {},
+        "numbers": given,
+        "handle": handle_pieces(door),
+        "fixings": [],
+        "size": size,
+        "legs": raised_legs(given),
+    }
 
 
-def with_gap(gap: float) -> Door:
-    return door_with(handle=LEVER | {"gap": gap})
+def passing(size: Size, door: Door, **numbers: float) -> Reply:
+    return passing_question(travelled(shade_fit(size, door, **numbers)), HOUSEHOLD)
+
+
+def with_gap(gap: float, **handle: Any) -> Door:
+    return door_with(handle=LEVER | {"gap": gap} | handle)
+
+
+def least_air(pieces: list[Piece], parts: list[Piece]) -> float:
+    return min(air_between(piece, part) for piece in pieces for part in parts)
 
 
 def test_stopping_short_of_the_lever_it_passes_beside() -> None:
     found = passing(size_with(x1=TIP - 10.0), with_gap(15.0))
     assert value_of(found, "handle_gap") == pytest.approx(10.0)
     assert verdict_of(found, "pass_through")["state"] == "clears"
-    assert "beside" in verdict_of(found, "pass_through")["why"]
+    assert "beside" in said(verdict_of(found, "pass_through")["why"])
     assert_workings(found)
 
 
@@ -61,6 +84,12 @@ def test_behind_the_lever_the_free_gap_decides(gap: float, state: str, air: floa
     assert figure_of(found, "handle_gap")["working"]["terms"]["way"][0] == "behind"
 
 
+@pytest.mark.parametrize(("gap", "away"), [(27.0, 1.0), (22.0, 0.0)])
+def test_what_a_motor_drives_or_what_has_no_air_is_not_guided_by_hand(gap: float, away: float) -> None:
+    found = passing(size_with(x1=TIP + 40.0), with_gap(gap), hand_away=away)
+    assert verdict_of(found, "pass_through")["state"] == "blocked"
+
+
 def test_a_shallow_gap_blocks_and_says_by_how_much() -> None:
     found = passing(size_with(x1=TIP + 40.0), with_gap(15.0))
     blocked = verdict_of(found, "pass_through")
@@ -72,12 +101,11 @@ def test_a_shallow_gap_blocks_and_says_by_how_much() -> None:
 
 def test_the_positions_between_which_it_is_blocked_are_those_of_the_pieces() -> None:
     door = with_gap(15.0)
-    size = size_with(x1=TIP + 40.0)
-    blocked = verdict_of(passing(size, door), "pass_through")
-    leg = legs(NUMBERS)[0]
+    fit = shade_fit(size_with(x1=TIP + 40.0), door)
+    blocked = verdict_of(passing_question(travelled(fit), HOUSEHOLD), "pass_through")
 
     def air_at(share: float) -> float:
-        return least_air(covering_pieces("accordion", NUMBERS, size, along(leg, share)), handle_pieces(door))
+        return least_air(pieces_at(fit, along(fit["legs"][0], share)), handle_pieces(door))
 
     assert 0.3 < blocked["start"] < blocked["end"]
     assert air_at(blocked["start"] - 0.002) >= 0 > air_at(blocked["start"] + 0.002)
@@ -85,33 +113,20 @@ def test_the_positions_between_which_it_is_blocked_are_those_of_the_pieces() -> 
         assert air_at(blocked["end"] + 0.002) >= 0 > air_at(blocked["end"] - 0.002)
 
 
-def test_the_fixes_named_are_enough() -> None:
-    size = size_with(x1=TIP + 40.0)
-    fixes = verdict_of(passing(size, with_gap(15.0)), "pass_through")["fixes"]
-    assert any("narrower" in fix for fix in fixes)
-    assert any("free gap" in fix for fix in fixes)
-    # 46 mm narrower leaves the 6 mm beside the lever's tip that the numbers ask for.
-    assert "46 mm" in next(fix for fix in fixes if "narrower" in fix)
-    assert verdict_of(passing(size_with(x1=TIP - 6.0), with_gap(15.0)), "pass_through")["state"] == "clears"
-
-
-def test_spacers_are_named_in_stock_steps_and_only_as_thick_as_may_be_stacked() -> None:
-    size = size_with(x1=TIP + 40.0)
-    door = door_with(handle=LEVER | {"gap": 15.0, "projection": 25.0})
-    # From 2 mm off the leaf to the grip's front and 6 mm of air: 29 mm, which is five spacers of 1/4 in.
-    fixes = verdict_of(passing(size, door, NUMBERS | {"spacer_step": 6.35, "spacer_most": 38.1}), "pass_through")[
-        "fixes"
-    ]
-    assert "Spacers of 1 1/4 in" in fixes[-1]
-    proud = door_with(handle=LEVER | {"gap": 15.0})
-    fixes = verdict_of(passing(size, proud, NUMBERS | {"spacer_most": 38.1}), "pass_through")["fixes"]
-    assert not any("Spacers" in fix for fix in fixes)
-
-
 def test_a_deadbolt_above_the_handle_counts_too() -> None:
     turn = {"turn_above": 140.0, "turn_width": 40.0, "turn_height": 60.0, "turn_projection": 45.0}
-    bolted = door_with(handle=LEVER | turn | {"gap": 60.0, "projection": 80.0})
     axis = 36 * 25.4 - 2.75 * 25.4
-    found = passing(size_with(x1=axis - 10.0), bolted)
+    found = passing(size_with(x1=axis - 10.0), with_gap(60.0, projection=80.0, **turn))
     assert verdict_of(found, "pass_through")["state"] == "blocked"
-    assert "thumb turn" in verdict_of(found, "pass_through")["why"]
+    assert "thumb-turn" in said(verdict_of(found, "pass_through")["why"])
+
+
+@pytest.mark.parametrize(("air", "state", "words"), [(3.0, "caution", "Little room"), (25.0, "clears", "Clears")])
+def test_a_fixed_panel_does_not_clear_a_lever_that_it_leaves_no_room_for_a_hand(
+    air: float, state: str, words: str
+) -> None:
+    found = verdict_of(passing(size_with(x1=TIP - air), with_gap(15.0), lower_moves=0.0), "pass_through")
+    assert found["state"] == state
+    assert said(found["says"]) == words
+    assert said(found["why"]).startswith("It is fixed;")
+    assert found["moves"] == ""

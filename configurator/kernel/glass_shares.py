@@ -65,8 +65,9 @@ def strip_shares(pieces: list[Piece], rows: list[list[float]]) -> list[float]:
         if len(present) == 0:
             sums[0] += view
         for piece in present:
-            view = view * piece["optics"]["view"]
-            light = light * piece["optics"]["light"]
+            through = piece["optics"]
+            view = view * through["view"]
+            light = light * through["light"]
         sums[1] += view
         sums[2] += light
     return sums

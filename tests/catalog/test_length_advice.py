@@ -2,7 +2,7 @@
 
 import pytest
 
-from configurator.catalog.lengths import read_length, units_of
+from configurator.catalog.length_advice import read_length, units_of
 
 WRITTEN = {
     "22 1/2 in": 571.5,
