@@ -32,5 +32,5 @@ function changesTable(changes, { units, configurations }) {
   return element("table", {},
     element("thead", {}, element("tr", {}, element("td"), element("th", { scope: "col" }, "As it was"), element("th", { scope: "col" }, "As it is"))),
     element("tbody", {}, changes.map((change) => element("tr", {},
-      element("th", { scope: "row" }, letter(change) + change.name), element("td", {}, say(change.then, units)), element("td", {}, say(change.now, units))))));
+      element("th", { scope: "row" }, capital(letter(change) + change.name)), element("td", {}, say(change.then, units)), element("td", {}, say(change.now, units))))));
 }
