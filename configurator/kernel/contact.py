@@ -15,6 +15,7 @@ from configurator.kernel.shapes import Fit, Meeting, Piece, Sample
 
 # Even steps of a leg, between which edges are taken to run straight; a leg that turns has its peaks beside them.
 STEPS = 6
+TURN_STEPS = 4
 # Two lengths that differ by less than this, mm, are the same length; a solved place is within it.
 SOLVED = 0.005
 # Straight edges are solved at once, curved ones in a few rounds.
@@ -67,7 +68,8 @@ def even_samples(fit: Fit) -> list[Sample]:
     """Return the covering at even steps of each leg and where a turning part reaches furthest; one where none moves."""
     samples: list[Sample] = []
     for leg in range(len(fit["legs"])):
-        shares = [i / STEPS for i in range(STEPS + 1)]
+        steps = TURN_STEPS if fit["legs"][leg]["way"] == "turn" else STEPS
+        shares = [i / steps for i in range(steps + 1)]
         shares.extend(fit["legs"][leg]["peaks"])
         for at in sorted(shares):
             samples.append(sample_at(fit, leg, at))
@@ -224,6 +226,19 @@ def tightest(fit: Fit, samples: list[Sample], parts: list[Piece]) -> Meeting:
             best = nearer(best, nearest_in(found, parts))
     samples.extend(solved)
     return best
+
+
+def comes_within(fit: Fit, samples: list[Sample], part: Piece, air: float) -> bool:
+    """Return whether anything of the covering comes nearer to a part than ``air`` anywhere on its travel."""
+    parts = [part]
+    for sample in samples:
+        if nearest_in(sample, parts)["air"] < air:
+            return True
+    for i in range(1, len(samples)):
+        for found in level_samples(fit, samples[i - 1], samples[i], parts, air):
+            if nearest_in(found, parts)["air"] < air:
+                return True
+    return False
 
 
 def in_order(samples: list[Sample]) -> list[Sample]:

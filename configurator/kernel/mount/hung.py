@@ -11,7 +11,7 @@ from configurator.kernel.mount.hold_down import set_hold_downs
 from configurator.kernel.mount.on_leaf import hang_on_leaf
 from configurator.kernel.mount.over_opening import hang_over_opening
 from configurator.kernel.mount.wishes import wished, wishes_of
-from configurator.kernel.shapes import Door, Family, Fit
+from configurator.kernel.shapes import Door, Family, Fit, Size
 
 
 def hung(door: Door, family: Family, choices: dict[str, str]) -> Fit:
@@ -49,6 +49,14 @@ def dresses_both(fit: Fit) -> bool:
     return has_passive(fit["door"]) and fit["size"]["mount"] == "on-leaf"
 
 
+def is_shaped_by_handle(size: Size) -> bool:
+    """Return whether a covering was sized or cut out for a handle, so that a leaf without one takes another size."""
+    for limit in size["limits"]:
+        if limit["by"] == "handle":
+            return True
+    return is_said(size["refusal"]) or size["cutout"]["x1"] > size["cutout"]["x0"]
+
+
 def other_leaf(fit: Fit) -> Fit:
     """Return the second leaf's own covering, in the active leaf's space.
 
@@ -57,6 +65,8 @@ def other_leaf(fit: Fit) -> Fit:
     if fit["door"]["passive_handle"]:
         return fit
     beside = over_joint(fit["door"])
+    if len(beside) == 0 and not is_shaped_by_handle(fit["size"]):
+        return {**fit, "handle": beside}
     return hang(wished(blank_fit(fit["door"], fit["family"], fit["choices"], beside), wishes_of(fit)))
 
 

@@ -1,6 +1,6 @@
 """The covering's left and right edges on the leaf, and what held each."""
 
-from configurator.kernel.contact import even_samples, tightest
+from configurator.kernel.contact import comes_within, even_samples
 from configurator.kernel.door.leaf import KNUCKLE, glass_box, leaf_width
 from configurator.kernel.door.opening import has_passive
 from configurator.kernel.numbers import step_down
@@ -30,18 +30,21 @@ def held_by(door: Door, by: str) -> str:
     return "stop" if door["swing"] == "out" else by
 
 
-def handle_limit(fit: Fit) -> float:
-    """Return how far towards the latch the covering may reach before a part of the handle is in its way.
+def handle_limit(fit: Fit, right: float) -> float:
+    """Return how far towards the latch the covering may reach, at most to ``right``, before a part of the handle is
+    in its way.
 
     Asked of the covering as wide as wanted. A part is in the way where it has not air enough behind it (or in front,
     above or below) for all that passes, at every place of the travel.
     """
-    limit = leaf_width(fit["door"])
     samples = even_samples(fit)
-    for part in fit["handle"]:
-        if tightest(fit, samples, [part])["air"] < PASSING_AIR:
-            limit = min(limit, part["x0"] - fit["numbers"]["handle_clear"])
-    return limit
+    for part in sorted(fit["handle"], key=lambda part: part["x0"]):
+        limit = part["x0"] - fit["numbers"]["handle_clear"]
+        if limit >= right:
+            return right
+        if comes_within(fit, samples, part, PASSING_AIR):
+            return limit
+    return right
 
 
 def beside_handle(fit: Fit, right: float) -> float:
@@ -52,7 +55,7 @@ def beside_handle(fit: Fit, right: float) -> float:
     """
     if fit["numbers"]["cutout_clear"] > 0 or len(fit["handle"]) == 0:
         return right
-    limit = handle_limit(fit)
+    limit = handle_limit(fit, right)
     least = glass_box(fit["door"])["x1"] + fit["numbers"]["overlap_least"]
     stop = max(limit, least)
     if stop >= right or stop >= limit + fit["numbers"]["handle_clear"]:
