@@ -10,6 +10,7 @@ from configurator.catalog.schema.family import FamilyFile
 
 # Today's id by ``door/<id>`` and the like; see ``configurator.browser.link.shapes.Stock``.
 FormerIds = dict[str, str]
+NAMED = {"door": "a door", "handle": "a handle", "family": "a family", "choice": "a choice", "option": "an option"}
 
 
 class Claims:
@@ -24,9 +25,9 @@ class Claims:
         """Take the former ids of something; those that cannot be are noted at ``path`` in its file."""
         for index, name in enumerate(former):
             key = f"{self.kind}/{name}"
-            word = self.kind.split("/")[0]
+            word = NAMED[self.kind.split("/")[0]]
             if name in self.live:
-                told = f"'{name}' cannot be a former id of {ident}, for it is the id of a {word} today; take one out"
+                told = f"'{name}' cannot be a former id of {ident}, for it is the id of {word} today; take one out"
                 file.at_value((*path, index), told)
             elif key in self.found:
                 told = f"'{name}' is claimed as a former id already, by {self.found[key]}; only one can have had it"

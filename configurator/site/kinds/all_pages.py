@@ -15,6 +15,7 @@ from configurator.site.kinds.fitted_page import fitted
 from configurator.site.kinds.guide_pages import guides
 from configurator.site.kinds.home_page import home
 from configurator.site.kinds.measure_page import measure
+from configurator.site.kinds.moved_pages import moved_pages
 from configurator.site.site_page import Crumb, Given, SitePage
 
 HOME = Crumb("Home", "index.html")
@@ -34,7 +35,7 @@ def site_pages(house: House) -> list[SitePage]:
     for door in house.doors:
         pages.append(door_sheet(house, door))
         pages += [fitted_sheet(house, door, family) for family in house.families]
-    return pages
+    return pages + moved_pages(house)
 
 
 def plain_pages(house: House) -> list[SitePage]:

@@ -21,6 +21,7 @@ from mkdocs.utils.templates import TemplateContext
 
 from configurator.catalog import ContentProblems, load
 from configurator.places import THEMES
+from configurator.site.addresses import register
 from configurator.site.answers import Answers
 from configurator.site.face.templates import environment
 from configurator.site.house import House
@@ -106,7 +107,8 @@ class AstragalPlugin(BasePlugin[PluginOptions]):
         with self.telling():
             guides = self.guide_files(config)
             # What a site shows for an address that leads nowhere is its own affair.
-            pages = [page for page in site_pages(self.house) if page.listed]
+            pages = [page for page in site_pages(self.house) if page.listed or page.moved_to]
+            register(self.house, pages)
             own = [*guides, *self.page_files(pages, config), *self.asset_files(config)]
         taken = {file.dest_uri for file in files}
         for file in own:
