@@ -83,3 +83,10 @@ function askedAll(text) {
 function openedAll(links) {
   return condensed(links.map((link) => Astragal.kernel.decode(link, Astragal.catalog)));
 }
+
+// The links of states, and the links of what those open to.
+function linkedAll(text) {
+  const { kernel, catalog } = Astragal;
+  const links = JSON.parse(text).map((state) => kernel.encode(state, catalog));
+  return [links, links.map((link) => kernel.encode(kernel.decode(link, catalog).state, catalog))];
+}

@@ -41,7 +41,7 @@ def test_former_ids_are_read_from_every_kind_of_file(content: Path) -> None:
             CELLS,
             OPTION,
             "dusk: {name: Dusk, formerly: [snow],",
-            "22:36: 'snow' cannot be a former id of dusk, for it is the id of an option today; take one out",
+            "24:37: 'snow' cannot be a former id of dusk, for it is the id of an option today; take one out",
         ),
         (
             CELLS,
