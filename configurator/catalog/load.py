@@ -11,7 +11,7 @@ from configurator.catalog.cross_family import cross_check_family
 from configurator.catalog.cross_handle import cross_check_handle
 from configurator.catalog.family_notes import family_notes
 from configurator.catalog.files import page_files, shown, yaml_files
-from configurator.catalog.former import Claims, FormerIds, take_choices
+from configurator.catalog.former_ids import Claims, FormerIds, take_choices
 from configurator.catalog.kernel_door import filled, kernel_door
 from configurator.catalog.kernel_family import kernel_family
 from configurator.catalog.kernel_handle import kernel_handle

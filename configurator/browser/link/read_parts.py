@@ -3,7 +3,6 @@
 import math
 from typing import Any, TypedDict
 
-from configurator.browser.link.former import choice_now, door_now, family_now, handle_now, option_now
 from configurator.browser.link.limits import (
     DOOR_COUNTS,
     DOOR_WORDS,
@@ -12,6 +11,7 @@ from configurator.browser.link.limits import (
     door_limits,
     handle_limits,
 )
+from configurator.browser.link.renamed import choice_now, door_now, family_now, handle_now, option_now
 from configurator.browser.link.shapes import Opened, Stock
 from configurator.browser.link.spell import read_number
 from configurator.browser.link.state import fresh_configuration, preset_door

@@ -21,10 +21,10 @@ from mkdocs.utils.templates import TemplateContext
 
 from configurator.catalog import ContentProblems, load
 from configurator.places import THEMES
-from configurator.site.addresses import register
 from configurator.site.answers import Answers
 from configurator.site.face.templates import environment
 from configurator.site.house import House
+from configurator.site.kinds.addresses import register
 from configurator.site.kinds.all_pages import site_pages
 from configurator.site.kinds.fences import draw_fences
 from configurator.site.kinds.frame import MENU, frame

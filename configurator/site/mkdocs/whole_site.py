@@ -5,8 +5,8 @@ from contextlib import nullcontext
 from mkdocs.config.defaults import MkDocsConfig
 from mkdocs.structure.files import File, Files
 
-from configurator.site.addresses import register
 from configurator.site.house import House
+from configurator.site.kinds.addresses import register
 from configurator.site.kinds.all_pages import site_pages
 from configurator.site.mkdocs.plugin import AstragalPlugin
 from configurator.site.mkdocs.sitemap import sitemap
