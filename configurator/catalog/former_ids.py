@@ -5,6 +5,7 @@
 
 from collections.abc import Collection, Iterable
 
+from configurator.catalog.files import LISTING
 from configurator.catalog.located import ContentFile, KeyPath
 from configurator.catalog.schema.family import FamilyFile
 
@@ -26,7 +27,9 @@ class Claims:
         for index, name in enumerate(former):
             key = f"{self.kind}/{name}"
             word = NAMED[self.kind.split("/")[0]]
-            if name in self.live:
+            if name == LISTING and self.kind in ("door", "family"):
+                file.at_value((*path, index), f"'{name}' cannot have been the id of {word}; take it out")
+            elif name in self.live:
                 told = f"'{name}' cannot be a former id of {ident}, for it is the id of {word} today; take one out"
                 file.at_value((*path, index), told)
             elif key in self.found:

@@ -56,6 +56,12 @@ def test_former_ids_are_read_from_every_kind_of_file(content: Path) -> None:
             "2:17: 'old' is claimed as a former id already, by lever; only one can have had it",
         ),
         (
+            CELLS,
+            "name: Cells\n",
+            "name: Cells\nformerly: [index]\n",
+            "2:12: 'index' cannot have been the id of a family; take it out",
+        ),
+        (
             LEVER,
             "name: Lever\n",
             "name: Lever\nformerly: [Old Lever]\n",
@@ -76,3 +82,15 @@ def test_two_files_cannot_have_had_one_id(content: Path, kind: str, text: str) -
         (content / kind / f"{name}.yaml").write_text(f"formerly: [once]\n{text}", encoding="utf-8")
     claimed = "'once' is claimed as a former id already, by another; only one can have had it"
     assert told(content) == [f"content/{kind}/third.yaml:1:12: {claimed}"]
+
+
+@pytest.mark.parametrize(
+    ("file", "text", "report"),
+    [
+        ("doors/index.yaml", DOOR, "'index' is the page of all doors; name the file otherwise"),
+        ("pages/index.md", "Ours.", "'index' is the page of all guides; name the file otherwise"),
+    ],
+)
+def test_no_file_takes_the_address_of_the_page_of_all(content: Path, file: str, text: str, report: str) -> None:
+    (content / file).write_text(text, encoding="utf-8")
+    assert told(content) == [f"content/{file}:1:1: {report}"]
