@@ -22,7 +22,7 @@ from configurator.kernel.shapes import Caution, Figure, Fix, Piece, Verdict
 WIDTH = 100
 NAME_WIDTH = 44
 OTHER_UNITS = {"in": "mm", "mm": "in"}
-PIECE_KEYS = ("kind", "x0", "x1", "y0", "y1", "z0", "z1", "optics")
+PIECE_KEYS = ("kind", "x0", "x1", "y0", "y1", "z0", "z1")
 
 
 def wrapped(text: str, indent: int) -> str:
@@ -139,8 +139,10 @@ def caution_json(caution: Caution, units: str) -> dict[str, str]:
 
 
 def piece_json(piece: Piece) -> dict[str, object]:
-    """Return a piece's kind, box and optics."""
-    return {key: value for key, value in piece.items() if key in PIECE_KEYS}
+    """Return a piece's kind, box, and how much of the view and of the light comes through it."""
+    through = piece["optics"]
+    box = {key: value for key, value in piece.items() if key in PIECE_KEYS}
+    return {**box, "view": through["view"], "light": through["light"]}
 
 
 def pieces_json(asked: Configuration, at: str | None) -> dict[str, list[dict[str, object]]]:

@@ -6,11 +6,11 @@ from typing import Any, TypedDict
 
 from hypothesis import strategies as st
 
-from configurator.browser.link.limits import DOOR_LIMITS, HANDLE_LIMITS, HOUSEHOLD_LIMITS
 from configurator.catalog import Catalog
 from configurator.kernel.mechanisms import family_legs
 from configurator.kernel.resolve import resolve
 from configurator.kernel.shapes import Door, Family, Household, Leg, Position
+from configurator.kernel.tape.table import DOOR_LIMITS, HANDLE_LIMITS, HOUSEHOLD_LIMITS
 
 EIGHTH = 25.4 / 8
 

@@ -6,11 +6,12 @@ from collections.abc import Callable
 from configurator.browser.catalog_json import page_catalog
 from configurator.browser.link import encode
 from configurator.browser.link.check import check_of
-from configurator.browser.link.limits import DOOR_LIMITS, DOOR_WORDS, HANDLE_LIMITS, HINGE_LIMITS, HOUSEHOLD_LIMITS
 from configurator.browser.link.shapes import Configuration, State, Stock
 from configurator.catalog import Catalog
 from configurator.kernel.resolve import full_choices
 from configurator.kernel.shapes import Door
+from configurator.kernel.tape.leaf_fields import HINGE_LIMITS
+from configurator.kernel.tape.table import DOOR_LIMITS, DOOR_WORDS, HANDLE_LIMITS, HOUSEHOLD_LIMITS
 from tests.cases import random_case
 
 ODD = "abcxyz0123456789-_.,;:=@/#?%&+ \u00e9\u2028\U0001f6aa<>\"'{}\\\x00"
@@ -150,7 +151,7 @@ def faults(state: State, stock: Stock) -> list[str]:
     found += outside(state["household"], HOUSEHOLD_LIMITS)
     for one in state["configurations"]:
         found += outside(one["door"], DOOR_LIMITS) + outside(one["door"]["handle"], HANDLE_LIMITS)
-        found += [name for name, words in DOOR_WORDS.items() if one["door"][name] not in words]  # type: ignore[literal-required]
+        found += [name for name, words in DOOR_WORDS.items() if one["door"][name] not in words["options"]]  # type: ignore[literal-required]
         found += [f"hinge at {y}" for y in one["door"]["hinge_heights"] if not HINGE_LIMITS[0] <= y <= HINGE_LIMITS[1]]
         family = stock["families"][one["family"]]
         if one["choices"] != full_choices(family, one["choices"]):

@@ -19,6 +19,7 @@ from configurator.asked import VIEWS
 from configurator.catalog import Catalog
 from configurator.cli import main
 from configurator.kernel.answer import ask, ruled_out
+from configurator.kernel.message import ENGLISH, is_said, say
 from configurator.local import folder_server
 from configurator.paper import DRAW
 from configurator.places import CONTENT
@@ -59,7 +60,7 @@ def fitting(catalog: Catalog) -> list[str]:
         ["--door", door["id"], "--family", family["id"]]
         for door in catalog.doors.values()
         for family in catalog.families.values()
-        if not ask(door, family, {}, catalog.household)["refusal"]
+        if not is_said(ask(door, family, {}, catalog.household)["refusal"])
     )
 
 
@@ -162,7 +163,7 @@ def test_fit_tells_every_figure_with_its_working(run: Run, catalog: Catalog, fit
     assert f"{width:g} mm" in told
     words = " ".join(told.split())
     for caution in answer["cautions"]:
-        assert " ".join(caution["text"].split()) in words
+        assert say(caution["text"], ENGLISH, "mm") in words
 
 
 def test_fit_tells_a_position_of_its_own(run: Run, fitting: list[str]) -> None:
@@ -177,7 +178,8 @@ def test_a_family_that_cannot_go_on_a_door_says_why_and_gives_no_numbers(run: Ru
         for choice, reasons in ruled_out(door, family, {}).items()
         for option, reason in reasons.items()
     )
-    wanted, reason = next(refused)
+    wanted, given = next(refused)
+    reason = say(given, ENGLISH, "in")
     told = " ".join(run("fit", *wanted).stdout.split())
     assert reason in told
     assert "Figures" not in told

@@ -4,13 +4,34 @@ import ast
 
 from configurator.browser.dialect import defined
 
+# What of a field of the tape's table only content reads.
+CONTENT_KEYS = ("path", "assumed", "what")
+
 
 class WithoutTables(ast.NodeTransformer):
-    """Leaves nothing of the tables of what a mechanism takes, which only the catalog reads."""
+    """Leaves nothing of what only the catalog reads: what a mechanism takes, and what a file holds of a field."""
 
     def visit_Name(self, node: ast.Name) -> ast.expr:
         """Put an empty table for one that is mentioned."""
         return ast.Dict([], []) if is_table(node.id) else node
+
+    def visit_AnnAssign(self, node: ast.AnnAssign) -> ast.AnnAssign:
+        """Take out of a list of fields the keys that only content reads."""
+        if ast.unparse(node.annotation) == "list[Field]" and isinstance(node.value, ast.List):
+            rows = [row for row in node.value.elts if isinstance(row, ast.Dict)]
+            node.value.elts = [slim_row(row) for row in rows]
+        self.generic_visit(node)
+        return node
+
+
+def slim_row(row: ast.Dict) -> ast.Dict:
+    """Return a field without what only content reads."""
+    kept = [
+        (key, value)
+        for key, value in zip(row.keys, row.values, strict=True)
+        if not (isinstance(key, ast.Constant) and key.value in CONTENT_KEYS)
+    ]
+    return ast.Dict([key for key, _ in kept], [value for _, value in kept])
 
 
 def without_tables(statements: list[ast.stmt]) -> list[ast.stmt]:

@@ -2,41 +2,42 @@
 
 from collections.abc import Iterable
 
+from configurator.catalog.denied import note_denied
+from configurator.catalog.kernel_door import bare_door, filled, part_filled
 from configurator.catalog.length_advice import units_of
 from configurator.catalog.located import ContentFile, KeyPath
-from configurator.catalog.schema.door import DoorFile
+from configurator.catalog.schema.door import DoorFile, DoorWords
+from configurator.catalog.schema.from_table import optional_sections
+from configurator.catalog.schema_check import schema_at
 from configurator.catalog.suggest import what_to_write
-from configurator.kernel.door.leaf import PANE
 from configurator.kernel.say import say_length
+from configurator.kernel.tape.impossible import door_denied
+from configurator.kernel.tape.table import parts_of_door
 
 # A tape is read to the eighth of an inch: stiles, beads and glass must add up to the leaf within one.
 TAPE = 3.175
 
-PARTS_OF_LAYOUT = {
-    "single": (),
-    "pair": ("pair",),
-    "fixed-pair": ("pair",),
-    "sidelights": ("sidelight",),
-}
 
-
-def cross_check_door(file: ContentFile, door: DoorFile, handles: Iterable[str]) -> None:
+def cross_check_door(file: ContentFile, door: DoorWords, handles: Iterable[str]) -> None:
     """Note what does not fit together."""
     check_sums(file, door)
     check_layout(file, door)
-    check_glass(file, door)
-    check_heights(file, door)
+    check_hinges(file, door)
+    note_denied(file, door_denied(bare_door("", filled(door))))
     known = list(handles)
     if door.handle.preset not in known:
         words = f"handle.preset is '{door.handle.preset}', but there is no such handle; "
         file.at_value(("handle", "preset"), words + what_to_write(door.handle.preset, known))
 
 
-def check_sums(file: ContentFile, door: DoorFile) -> None:
+def check_sums(file: ContentFile, door: DoorWords) -> None:
     """Check that the measured parts make the measured leaf."""
-    stiles, rails, bead = door.stiles, door.rails, ("bead", door.bead.width)
-    across = [("hinge stile", stiles.hinge), bead, ("glass", door.glass.width), bead, ("latch stile", stiles.latch)]
-    up = [("top rail", rails.top), bead, ("glass", door.glass.height), bead, ("bottom rail", rails.bottom)]
+    part = bare_door("", door)
+    bead = ("bead", part["bead_width"])
+    stiles = (("hinge stile", part["stile_hinge"]), ("latch stile", part["stile_latch"]))
+    rails = (("top rail", part["rail_top"]), ("bottom rail", part["rail_bottom"]))
+    across = [stiles[0], bead, ("glass", part["glass_width"]), bead, stiles[1]]
+    up = [rails[0], bead, ("glass", part["glass_height"]), bead, rails[1]]
     check_sum(file, ("leaf", "width"), door.leaf.width, across)
     check_sum(file, ("leaf", "height"), door.leaf.height, up)
 
@@ -55,47 +56,30 @@ def check_sum(file: ContentFile, path: KeyPath, whole: float, parts: list[tuple[
     file.at_value(path, f"{words}; they must agree within 1/8 in (3 mm)")
 
 
-def check_layout(file: ContentFile, door: DoorFile) -> None:
+def check_layout(file: ContentFile, door: DoorWords) -> None:
     """Check that the file speaks of the leaves it has, and of them all."""
-    parts = PARTS_OF_LAYOUT[door.layout]
-    for name in ("pair", "sidelight"):
+    parts = parts_of_door(bare_door("", door))
+    for name, part in optional_sections("door").items():
         given = name in door.model_fields_set
-        if given and name not in parts:
-            file.at_key((name,), f"{name} has no meaning for the layout {door.layout}; take it out")
-    if door.layout == "sidelights" and door.sidelight is None:
-        file.at_key((), "sidelight is missing; a mapping with width, glass is expected for the layout sidelights")
-    if door.sidelight and door.sidelight.glass >= door.sidelight.width:
-        file.at_value(("sidelight", "glass"), "sidelight.glass is not narrower than sidelight.width")
-    if door.sidelight and door.gaps.wall < door.sidelight.width:
-        units = units_of(file.written(("sidelight", "width")))
-        words = f"gaps.wall is {say_length(door.gaps.wall, units)}, less than sidelight.width: "
-        file.at_value(("gaps", "wall"), words + "measure from the leaf's hinge edge, the sidelight included")
-    if door.swing == "in" and door.stop:
-        file.at_key(("stop",), "stop has no meaning for an in-swing leaf, whose stop is on the other face; take it out")
-    if door.handle.passive and door.layout not in ("pair", "fixed-pair"):
+        if given and part not in parts:
+            file.at_key((name,), f"{name} has no meaning for {without(door, part)}; take it out")
+        elif part in parts and not given and part_filled(door, name) is None:
+            keys = ", ".join(schema_at(DoorFile, (name,)).model_fields)
+            file.at_key((), f"{name} is missing; a mapping with {keys} is expected for the layout {door.layout}")
+    if door.handle.passive and "pair" not in parts:
         file.at_value(("handle", "passive"), f"handle.passive is yes, but the layout {door.layout} has no other leaf")
 
 
-def check_glass(file: ContentFile, door: DoorFile) -> None:
-    """Check the pane's depth and the muntins in front of it."""
-    if door.glass.recess + PANE > door.leaf.thickness:
-        file.at_value(("glass", "recess"), "glass.recess puts the glass behind the leaf's other face")
-    bars = door.muntins
-    if (bars.columns > 1 or bars.rows > 1) and bars.width == 0:
-        file.at_key(("muntins", "width"), "muntins.width is missing; a length such as 7/8 in or 22 mm is expected")
-    across = (bars.columns - 1) * bars.width
-    up = (bars.rows - 1) * bars.width
-    if across >= door.glass.width or up >= door.glass.height:
-        file.at_value(("muntins", "width"), "muntins.width leaves no glass between the muntins")
+def without(door: DoorWords, part: str) -> str:
+    """Return which door has not a part."""
+    if part == "out":
+        return "an in-swing leaf, whose stop is on the other face"
+    return f"the layout {door.layout}"
 
 
-def check_heights(file: ContentFile, door: DoorFile) -> None:
-    """Check what stands at a height: ceiling, hinges and handle."""
-    top = door.gaps.floor + door.leaf.height
-    if door.room.ceiling < top + door.gaps.head:
-        file.at_value(("room", "ceiling"), "room.ceiling is lower than the leaf's top edge with the gap above it")
+def check_hinges(file: ContentFile, door: DoorWords) -> None:
+    """Check that the hinges are on the leaf; no form asks for them, so this holds for content alone."""
+    floor = bare_door("", door)["floor_gap"]
     for index, height in enumerate(door.hinges.heights):
-        if not door.gaps.floor <= height <= top:
+        if not floor <= height <= floor + door.leaf.height:
             file.at_value(("hinges", "heights", index), f"hinges.heights.{index + 1} is not on the leaf")
-    if door.handle.backset >= door.leaf.width / 2:
-        file.at_value(("handle", "backset"), "handle.backset is more than half the leaf; measure from the latch edge")

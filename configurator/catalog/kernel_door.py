@@ -1,76 +1,61 @@
 """A door file as the kernel's flat door."""
 
-from configurator.catalog.schema.door import DoorFile, Hinges, Pair, Stop
+from typing import cast
+
+from configurator.catalog.schema.base import Section
+from configurator.catalog.schema.door import DoorFile, DoorWords, Hinges
+from configurator.catalog.schema.from_table import numbers_of, optional_sections
+from configurator.catalog.schema_check import inner_schema
 from configurator.kernel.shapes import Door, Handle
+from configurator.kernel.tape.table import parts_of_door
 
 # Where a leaf's hinges usually are: 7 in below its top, 11 in above its bottom (common practice, no source).
 HINGE_BELOW_TOP = 177.8
 HINGE_ABOVE_BOTTOM = 279.4
 
 
-def usual_heights(door: DoorFile) -> list[float]:
-    """Return the heights of the usual three hinges."""
-    low = door.gaps.floor + HINGE_ABOVE_BOTTOM
-    high = door.gaps.floor + door.leaf.height - HINGE_BELOW_TOP
-    return [low, (low + high) / 2, high]
+def hinges_filled(file: DoorWords) -> Hinges:
+    """Return the hinges, the usual three where nobody measured their heights; those still count as left out."""
+    floor = bare_door("", file)["floor_gap"]
+    low = floor + HINGE_ABOVE_BOTTOM
+    high = floor + file.leaf.height - HINGE_BELOW_TOP
+    heights = sorted(file.hinges.heights) or [low, (low + high) / 2, high]
+    entries = {**dict(file.hinges), "heights": heights}
+    return type(file.hinges).model_construct(_fields_set=file.hinges.model_fields_set, **entries)
 
 
-def filled(door: DoorFile) -> DoorFile:
-    """Return the door with presets for what depends on its layout, its swing and its height."""
-    hinges = Hinges.model_construct(
-        _fields_set=door.hinges.model_fields_set,
-        side=door.hinges.side,
-        heights=sorted(door.hinges.heights) or usual_heights(door),
-        pin=door.hinges.pin,
-    )
-    stop = door.stop or Stop() if door.swing == "out" else None
-    pair = door.pair or Pair() if door.layout in ("pair", "fixed-pair") else None
-    return door.model_copy(update={"hinges": hinges, "stop": stop, "pair": pair})
+def part_filled(file: DoorWords, step: str) -> Section | None:
+    """Return the section of a part that the door has; where the file leaves it out, with what is assumed."""
+    given: Section | None = getattr(file, step)
+    model = inner_schema(DoorFile.model_fields[step].annotation)
+    if given or model is None or any(one.is_required() for one in model.model_fields.values()):
+        return given
+    return cast(Section, model())
 
 
-def kernel_door(ident: str, door: DoorFile, handle: Handle) -> Door:
-    """Return the kernel's door, whose leaf is the sum of its measured parts; ``door`` is :func:`filled`."""
-    pair = door.pair
-    return {
-        "id": ident,
-        "name": door.name,
-        "layout": door.layout,
-        "swing": door.swing,
-        "hinge_side": door.hinges.side,
-        "leaf_thickness": door.leaf.thickness,
-        "glass_width": door.glass.width,
-        "glass_height": door.glass.height,
-        "stile_hinge": door.stiles.hinge,
-        "stile_latch": door.stiles.latch,
-        "rail_top": door.rails.top,
-        "rail_bottom": door.rails.bottom,
-        "bead_width": door.bead.width,
-        "bead_projection": door.bead.projection,
-        "glass_recess": door.glass.recess,
-        "muntin_columns": door.muntins.columns,
-        "muntin_rows": door.muntins.rows,
-        "muntin_width": door.muntins.width,
-        "muntin_projection": door.muntins.projection,
-        "hinge_pin_out": door.hinges.pin,
-        "hinge_heights": door.hinges.heights,
-        "floor_gap": door.gaps.floor,
-        "wall_gap": door.gaps.wall,
-        "head_gap": door.gaps.head,
-        "ceiling_height": door.room.ceiling,
-        "reveal": door.room.reveal,
-        "casing_width": door.room.casing.width,
-        "casing_projection": door.room.casing.projection,
-        "stop_lap": door.stop.lap if door.stop else 0.0,
-        "meeting_gap": pair.meeting_gap if pair else 0.0,
-        "astragal_width": pair.astragal.width if pair else 0.0,
-        "astragal_projection": pair.astragal.projection if pair else 0.0,
-        "sidelight_width": door.sidelight.width if door.sidelight else 0.0,
-        "sidelight_glass_width": door.sidelight.glass if door.sidelight else 0.0,
-        "backset": door.handle.backset,
-        "handle_height": door.handle.height,
-        "passive_handle": door.handle.passive,
-        "glass_light": door.glass.light,
-        "glass_solar": door.glass.solar,
-        "glass_u": door.glass.u,
-        "handle": handle,
+def filled(file: DoorWords) -> DoorWords:
+    """Return the file with presets for what depends on its layout, its swing and its height."""
+    parts = parts_of_door(bare_door("", file))
+    made: dict[str, object] = {
+        step: part_filled(file, step) if part in parts else None for step, part in optional_sections("door").items()
     }
+    return file.model_copy(update={**made, "hinges": hinges_filled(file)})
+
+
+def bare_door(ident: str, file: DoorWords) -> Door:
+    """Return the kernel's door without its handle, whose leaf is the sum of its measured parts."""
+    words = {
+        "id": ident,
+        "name": file.name,
+        "layout": file.layout,
+        "swing": file.swing,
+        "hinge_side": file.hinges.side,
+        "hinge_heights": sorted(file.hinges.heights),
+        "passive_handle": file.handle.passive,
+    }
+    return cast(Door, words | numbers_of(file, "door"))
+
+
+def kernel_door(ident: str, file: DoorWords, handle: Handle) -> Door:
+    """Return the kernel's door; ``file`` is :func:`filled`."""
+    return {**bare_door(ident, file), "handle": handle}

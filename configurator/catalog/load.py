@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass
 from pathlib import Path
-from typing import TypeVar
+from typing import TypeVar, cast
 
 from pydantic import BaseModel
 
@@ -19,10 +19,11 @@ from configurator.catalog.located import ContentFile, KeyPath, read_content
 from configurator.catalog.measures import measures
 from configurator.catalog.notes import DoorNotes, FamilyNotes, HandleNotes
 from configurator.catalog.problem import ContentProblems, Problem
-from configurator.catalog.schema.door import DoorFile
+from configurator.catalog.schema.door import DoorFile, DoorWords
 from configurator.catalog.schema.family import FamilyFile
+from configurator.catalog.schema.from_table import numbers_of
 from configurator.catalog.schema.handle import HandleFile
-from configurator.catalog.schema.showroom import Showroom
+from configurator.catalog.schema.showroom import Showroom, ShowroomFile
 from configurator.catalog.schema_check import check
 from configurator.catalog.sources import Source, lift_sources
 from configurator.catalog.theme import check_theme
@@ -82,7 +83,7 @@ class _Loading:
         return Catalog(
             folder=self.folder,
             showroom=showroom,
-            household=household_of(showroom),
+            household=cast(Household, numbers_of(showroom, "household")),
             handles={name: handle for name, handle in handles.items() if handle},
             doors=doors,
             families=families,
@@ -101,7 +102,7 @@ class _Loading:
         return file, check(file, schema), sources
 
     def showroom(self) -> Showroom | None:
-        file, showroom, _ = self.read(self.folder / "showroom.yaml", Showroom)
+        file, showroom, _ = self.read(self.folder / "showroom.yaml", ShowroomFile)
         if showroom:
             check_theme(file, showroom, self.folder)
         self.problems.extend(file.problems)
@@ -163,20 +164,7 @@ class _Loading:
         return families, notes
 
 
-def household_of(showroom: Showroom) -> Household:
-    """Return the kernel's household."""
-    home = showroom.household
-    return {
-        "shoulder_height": home.shoulder_height,
-        "person_height": home.person_height,
-        "person_distance": home.person_distance,
-        "outside_eye": home.outside_eye,
-        "outside_distance": home.outside_distance,
-        "outside_level": home.outside_level,
-    }
-
-
-def door_notes(ident: str, door: DoorFile, sources: Sources) -> DoorNotes:
+def door_notes(ident: str, door: DoorWords, sources: Sources) -> DoorNotes:
     """Return a door's words and numbers."""
     return DoorNotes(
         id=ident,

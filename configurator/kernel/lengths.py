@@ -262,9 +262,14 @@ def write_length(mm: float, units: str) -> str:
     return decimals(mm / INCH, 8)
 
 
-def say_span(low: float, high: float, units: str) -> str:
-    """Return ``between 100 mm and 1500 mm``; in inches the limits are drawn in to whole eighths."""
+def drawn_in(limits: list[float], units: str) -> list[float]:
+    """Return two limits as they are told: in inches they are drawn in to whole eighths."""
     if units == "in":
-        low = step_up(low, INCH / 8)
-        high = step_down(high, INCH / 8)
-    return "between " + say_length(low, units) + " and " + say_length(high, units)
+        return [step_up(limits[0], INCH / 8), step_down(limits[1], INCH / 8)]
+    return limits
+
+
+def say_span(low: float, high: float, units: str) -> str:
+    """Return ``between 100 mm and 1500 mm``, drawn in as :func:`drawn_in` does."""
+    limits = drawn_in([low, high], units)
+    return "between " + say_length(limits[0], units) + " and " + say_length(limits[1], units)

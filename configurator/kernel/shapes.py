@@ -7,6 +7,11 @@ millimetres, angles degrees, shares 0 to 1. All of it is plain JSON.
 
 from typing import TypedDict
 
+from configurator.kernel.tape.around_fields import SurroundMeasures
+from configurator.kernel.tape.glass_fields import GlassMeasures
+from configurator.kernel.tape.handle_fields import HandlePlace
+from configurator.kernel.tape.leaf_fields import LeafMeasures
+
 
 class Message(TypedDict):
     """One whole English sentence with named ``{terms}``, to be said in any language and units; silent when empty.
@@ -82,7 +87,7 @@ class Handle(TypedDict):
     turn_projection: float
 
 
-class Door(TypedDict):
+class Door(GlassMeasures, LeafMeasures, HandlePlace, SurroundMeasures):
     """A glazed leaf, a pair, or a leaf with sidelights, with all that a site visit measures.
 
     ``layout`` is ``single``, ``pair``, ``fixed-pair`` (one leaf fixed) or ``sidelights``.
@@ -95,7 +100,7 @@ class Door(TypedDict):
     hinge edge to the side wall. ``reveal`` is how far the leaf's room face lies behind the
     wall's. ``stop_lap`` is how far a stop laps the room face (out-swing; 0 in-swing).
     ``glass_light``, ``glass_solar`` and ``glass_u`` are the glazing's own light and solar
-    transmittance (0 to 1) and U-value (W/m2K).
+    transmittance (0 to 1) and U-value (W/m2K). Its numbers stand with the table that they are taken by.
     """
 
     id: str
@@ -103,41 +108,8 @@ class Door(TypedDict):
     layout: str
     swing: str
     hinge_side: str
-    leaf_thickness: float
-    glass_width: float
-    glass_height: float
-    stile_hinge: float
-    stile_latch: float
-    rail_top: float
-    rail_bottom: float
-    bead_width: float
-    bead_projection: float
-    glass_recess: float
-    muntin_columns: int
-    muntin_rows: int
-    muntin_width: float
-    muntin_projection: float
-    hinge_pin_out: float
     hinge_heights: list[float]
-    floor_gap: float
-    wall_gap: float
-    head_gap: float
-    ceiling_height: float
-    reveal: float
-    casing_width: float
-    casing_projection: float
-    stop_lap: float
-    meeting_gap: float
-    astragal_width: float
-    astragal_projection: float
-    sidelight_width: float
-    sidelight_glass_width: float
-    backset: float
-    handle_height: float
     passive_handle: bool
-    glass_light: float
-    glass_solar: float
-    glass_u: float
     handle: Handle
 
 

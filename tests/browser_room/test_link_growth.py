@@ -7,12 +7,12 @@ import pytest
 
 from configurator.browser.catalog_json import page_catalog
 from configurator.browser.link import decode, encode
-from configurator.browser.link.limits import door_limits
 from configurator.browser.link.shapes import Difference, Opened, Stock
 from configurator.catalog import Catalog, load
 from configurator.kernel.mechanisms import MECHANISMS
 from configurator.kernel.mechanisms.common import COMMON_TAKES
 from configurator.kernel.message import ENGLISH, say
+from configurator.kernel.tape.table import DOOR_LIMITS
 from configurator.places import CONTENT
 from tests.corpus import entries
 from tests.links import resealed
@@ -68,7 +68,7 @@ def test_a_measurement_that_a_door_gains_leaves_all_kept_links_silent(
     monkeypatch: pytest.MonkeyPatch, stock: Any
 ) -> None:
     before = deepcopy(stock)
-    monkeypatch.setitem(door_limits(), "doormat_depth", [0.0, 40.0])
+    monkeypatch.setitem(DOOR_LIMITS, "doormat_depth", [0.0, 40.0])
     for door in stock["doors"].values():
         door["doormat_depth"] = 18.0
     assert "doormat_depth" not in link_of(stock)

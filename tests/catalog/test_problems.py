@@ -177,13 +177,13 @@ FAULTS = {
         GARDEN,
         HANDLE_LINES,
         "",
-        "1:1: handle is missing; a mapping with preset, backset, height, passive is expected",
+        "1:1: handle is missing; a mapping with preset, passive, height, backset is expected",
     ),
     "a text for a section": Fault(
         GARDEN,
         HANDLE_LINES,
         "handle: lever\n",
-        "18:9: handle is 'lever'; a mapping with preset, backset, height, passive is expected",
+        "18:9: handle is 'lever'; a mapping with preset, passive, height, backset is expected",
     ),
     "parts wider than the leaf": Fault(
         GARDEN,
@@ -275,13 +275,13 @@ FAULTS = {
         GARDEN,
         "swing: in",
         "swing: in\nmuntins: {columns: 3, rows: 5}",
-        "7:1: muntins.width is missing; a length such as 7/8 in or 22 mm is expected",
+        "7:1: muntins.width is not given; bars that divide the glass have a width",
     ),
     "a ceiling below the door": Fault(
         GARDEN,
         "swing: in",
         "swing: in\nroom: {ceiling: 6 ft}",
-        "7:17: room.ceiling is lower than the leaf's top edge with the gap above it",
+        "7:17: room.ceiling is 6 ft; the leaf with the gap above it would reach ≈ 80 1/2 in, higher than the ceiling",
     ),
     "a key twice": Fault(
         GARDEN,
@@ -347,13 +347,13 @@ FAULTS = {
         LEVER,
         "gap: 1 3/8 in",
         "gap: 2 1/2 in",
-        "6:6: gap is 2 1/2 in, but the whole projection is 2 1/4 in; the free gap must be less",
+        "6:6: gap is 2 1/2 in; the gap behind the grip must be less than the handle's whole projection, 2 1/4 in",
     ),
     "a plate thicker than the gap": Fault(
         LEVER,
         "gap: 1 3/8 in",
         "gap: 1/4 in",
-        "8:47: plate.thickness is 3/8 in, but the free gap is 1/4 in; the plate must not reach the grip",
+        "8:47: plate.thickness is 3/8 in; the handle's plate must not reach the grip, 1/4 in in front of the leaf",
     ),
     "a mechanism that is nearly one": Fault(
         CELLS,
@@ -372,8 +372,8 @@ FAULTS = {
         CELLS,
         "cloth_view: 0, cloth_light: 0.01",
         "cloth_view: 0",
-        "11:1: numbers.cloth_light is missing: how much of the light comes through the cloth, slat or vane "
-        "material; a share is expected here or in each option of one choice",
+        "11:1: numbers.cloth_light is missing: share of the light through the cloth as it hangs, gathers and cells "
+        "included; a share is expected here or in each option of one choice",
     ),
     "a pitch of nothing": Fault(
         CELLS,
@@ -614,7 +614,8 @@ def test_a_side_wall_nearer_than_the_sidelight_was_measured_from_the_wrong_edge(
     lights = "layout: sidelights\nsidelight: {width: 14 in, glass: 8 in}\ngaps: {wall: 6 in}"
     spoil(content, GARDEN, "layout: pair", lights)
     spoil(content, GARDEN, "pair: {meeting_gap: 1/8 in}\n", "")
-    report = "gaps.wall is 6 in, less than sidelight.width: measure from the leaf's hinge edge, the sidelight included"
+    report = "gaps.wall is 6 in; the side wall would stand within the side panel, 14 in; "
+    report += "measure past it, from the leaf's hinge edge"
     assert told(content) == [f"content/doors/garden-pair.yaml:7:14: {report}"]
     spoil(content, GARDEN, "wall: 6 in", "wall: 14 in")
     assert told(content) == []

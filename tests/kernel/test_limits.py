@@ -7,13 +7,13 @@ from random import Random
 from hypothesis import given
 from hypothesis import strategies as st
 
-from configurator.browser.link.limits import DOOR_COUNTS, DOOR_LIMITS, DOOR_WORDS, HANDLE_LIMITS
 from configurator.catalog import load
 from configurator.kernel.answer import ask
 from configurator.kernel.message import is_said
 from configurator.kernel.mount.hung import hung
 from configurator.kernel.scene import scene_at
 from configurator.kernel.shapes import Door
+from configurator.kernel.tape.table import DOOR_COUNTS, DOOR_LIMITS, DOOR_WORDS, HANDLE_LIMITS
 from configurator.kernel.views.draft import drafted
 from configurator.kernel.views.sheet import sheet_of
 from configurator.kernel.views.subject import subject
@@ -27,7 +27,7 @@ def extreme_door(rng: Random) -> Door:
     """Return a preset door with some of its measurements at, or anywhere between, their limits."""
     door = deepcopy(rng.choice(list(CATALOG.doors.values())))
     for name, words in DOOR_WORDS.items():
-        door[name] = rng.choice([door[name], rng.choice(words)])
+        door[name] = rng.choice([door[name], rng.choice(list(words["options"]))])
     share = rng.choice([0.05, 0.2, 0.7])
     for shape, limits in ((door, DOOR_LIMITS), (door["handle"], HANDLE_LIMITS)):
         for name, (low, high) in limits.items():

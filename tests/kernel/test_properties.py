@@ -10,7 +10,6 @@ import pytest
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
-from configurator.browser.link.limits import DOOR_COUNTS, DOOR_LIMITS, HANDLE_LIMITS
 from configurator.catalog import load
 from configurator.catalog.length_advice import read_length
 from configurator.kernel.answer import ask
@@ -24,6 +23,7 @@ from configurator.kernel.pieces import mirrored
 from configurator.kernel.position import closed_position
 from configurator.kernel.scene import scene_at
 from configurator.kernel.shapes import Answer, Door, Fit, Piece
+from configurator.kernel.tape.table import DOOR_COUNTS, DOOR_LIMITS, HANDLE_LIMITS
 from configurator.places import CONTENT
 from tests.cases import Case, random_case, seeded_case
 

@@ -28,7 +28,7 @@ FLAT = "path{fill:none;stroke:none} text{display:none} .sky{fill:#fff}" + "".joi
     f" .{name}{{fill:#000;fill-opacity:1}}" for name in COVERING
 )
 CASES = [("single", covering) for covering in COVERINGS] + [(door, "cellular") for door in DOORS]
-CASES += [("pair", "curtain"), ("half-lite", "shutter"), ("divided", "slats"), ("out-swing pair", "vane roll")]
+CASES += [("pair", "curtain"), ("divided", "shutter"), ("divided", "slats"), ("out-swing pair", "vane roll")]
 
 
 def white_area(drawing: Drawing) -> float:

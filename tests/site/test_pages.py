@@ -7,10 +7,8 @@ from pathlib import Path
 
 from configurator.catalog import Catalog
 from configurator.kernel.answer import ask
-from configurator.site.kinds.tape_fields import GROUPS
+from configurator.site.kinds.measure_page import tape_groups
 from tests.site.pages import pages, parsed
-
-FIELDS_SCRIPT = Path(__file__).parents[2] / "themes" / "shared" / "js" / "fields.js"
 
 
 def text(page: Path) -> str:
@@ -98,15 +96,9 @@ def test_a_family_on_a_door_leads_to_the_configurator_in_that_state(demo: Path) 
     )
 
 
-def test_the_measuring_guide_and_the_configurator_name_the_same_fields(demo: Path) -> None:
-    # A field's line has its id, its name, where it is taken and two limits; a word's line has less.
-    lines = re.findall(
-        r'^  \["([a-z_.]+)", "([^"]+)", "[^"]+", -?\d', FIELDS_SCRIPT.read_text(encoding="utf-8"), re.MULTILINE
-    )
-    guide = {field.id: field.name for group in GROUPS for field in group.fields}
-    assert guide == dict(lines)
+def test_the_measuring_guide_names_every_field_that_is_taken_with_a_tape(demo: Path) -> None:
     shown = parsed(demo / "measure.html")[0].xpath("//*[contains(@class,'fill')]//tbody//th/text()")
-    assert [str(name) for name in shown] == [field.name for group in GROUPS for field in group.fields]
+    assert [str(name) for name in shown] == [field["name"] for group in tape_groups() for field in group["fields"]]
 
 
 def test_structured_data_says_what_each_page_is_of(demo: Path) -> None:

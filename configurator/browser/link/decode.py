@@ -2,7 +2,6 @@
 
 from configurator.browser.link.check import check_of, is_link_text
 from configurator.browser.link.encode import LINK_VERSION
-from configurator.browser.link.limits import household_limits
 from configurator.browser.link.outcome import changes_of
 from configurator.browser.link.read_parts import put_number, read_covering, read_door
 from configurator.browser.link.shapes import Opened, Stock
@@ -10,6 +9,7 @@ from configurator.browser.link.spell import read_whole
 from configurator.browser.link.state import fresh_state
 from configurator.kernel.answer import ask
 from configurator.kernel.message import message, plain
+from configurator.kernel.tape.table import HOUSEHOLD_LIMITS
 
 # Some programs that pass links on write these letters as escapes.
 LINK_ESCAPES = {"%2C": ",", "%2F": "/", "%3A": ":", "%3B": ";", "%3D": "=", "%40": "@"}
@@ -96,7 +96,7 @@ def read_general(part: str, opened: Opened) -> None:
             if count["good"] and count["value"] < len(state["configurations"]):
                 state["active"] = int(count["value"])
         else:
-            put_number(state["household"], pair, household_limits(), opened["problems"])
+            put_number(state["household"], pair, HOUSEHOLD_LIMITS, opened["problems"])
 
 
 def read_group(part: str, opened: Opened, stock: Stock) -> None:

@@ -4,13 +4,13 @@ from collections.abc import Mapping
 from typing import TypedDict
 
 from configurator.browser.link.check import check_of
-from configurator.browser.link.limits import DOOR_WORDS, door_limits, handle_limits, household_limits
 from configurator.browser.link.outcome import outcome_text
 from configurator.browser.link.shapes import Configuration, State, Stock
 from configurator.browser.link.spell import spell_number
 from configurator.kernel.answer import ask
 from configurator.kernel.resolve import full_choices
 from configurator.kernel.shapes import Answer, Door, Position
+from configurator.kernel.tape.table import DOOR_LIMITS, DOOR_WORDS, HANDLE_LIMITS, HOUSEHOLD_LIMITS
 
 LINK_VERSION = 2
 
@@ -55,7 +55,7 @@ def general_part(state: State, stock: Stock) -> str:
     if state["active"] > 0:
         pairs.append("active=" + str(int(state["active"])))
     how: Spelling = {"units": state["units"], "always": []}
-    pairs.extend(spelled_numbers(state["household"], stock["household"], household_limits(), "", how))
+    pairs.extend(spelled_numbers(state["household"], stock["household"], HOUSEHOLD_LIMITS, "", how))
     return ";".join(pairs)
 
 
@@ -83,7 +83,7 @@ def door_part(door: Door, stock: Stock, how: Spelling) -> str:
     always = how["always"]
     pairs = [door["id"]]
     pairs.extend(spelled_words(door, preset, always))
-    pairs.extend(spelled_numbers(door, preset, door_limits(), "", how))
+    pairs.extend(spelled_numbers(door, preset, DOOR_LIMITS, "", how))
     heights = hinges_text(door, how["units"])
     if heights != hinges_text(preset, how["units"]) or "hinge_heights" in always:
         pairs.append("hinge_heights=" + heights)
@@ -92,7 +92,7 @@ def door_part(door: Door, stock: Stock, how: Spelling) -> str:
     handle = door["handle"]
     if handle["id"] != preset["handle"]["id"] or "handle" in always:
         pairs.append("handle=" + handle["id"])
-    pairs.extend(spelled_numbers(handle, stock["handles"][handle["id"]], handle_limits(), "handle.", how))
+    pairs.extend(spelled_numbers(handle, stock["handles"][handle["id"]], HANDLE_LIMITS, "handle.", how))
     return ";".join(pairs)
 
 

@@ -3,14 +3,6 @@
 import math
 from typing import Any, TypedDict
 
-from configurator.browser.link.limits import (
-    DOOR_COUNTS,
-    DOOR_WORDS,
-    HINGE_LIMITS,
-    HINGES_MOST,
-    door_limits,
-    handle_limits,
-)
 from configurator.browser.link.renamed import choice_now, door_now, family_now, handle_now, option_now
 from configurator.browser.link.shapes import Opened, Stock
 from configurator.browser.link.spell import read_number
@@ -20,6 +12,8 @@ from configurator.kernel.numbers import clamp
 from configurator.kernel.position import position
 from configurator.kernel.resolve import find_option
 from configurator.kernel.shapes import Choice, Door, Family, Message, Position
+from configurator.kernel.tape.leaf_fields import HINGE_LIMITS, HINGES_MOST
+from configurator.kernel.tape.table import DOOR_COUNTS, DOOR_LIMITS, DOOR_WORDS, HANDLE_LIMITS
 
 TILT_MOST = 180.0
 
@@ -93,13 +87,13 @@ def put_pair(door: Door, pair: str, notes: list[Message]) -> bool:
     if len(words) == 2 and name == "hinge_heights":
         return put_hinges(door, words[1], notes)
     if name.startswith("handle."):
-        return put_number(door["handle"], pair[7:], handle_limits(), notes)
-    return name == "handle" or put_number(door, pair, door_limits(), notes)
+        return put_number(door["handle"], pair[7:], HANDLE_LIMITS, notes)
+    return name == "handle" or put_number(door, pair, DOOR_LIMITS, notes)
 
 
 def put_word(shape: Any, name: str, word: str, notes: list[Message]) -> bool:
     """Set one of a door's words and return true, or note why it is left as it is."""
-    if word not in DOOR_WORDS[name]:
+    if word not in DOOR_WORDS[name]["options"]:
         told = "The word {word} of {name} is not known; the preset's is shown."
         notes.append(message(told, {"word": [word, "text"], "name": [name, "text"]}))
         return False

@@ -44,10 +44,23 @@ def emit(node: Node, short: dict[int, str], tokens: list[str]) -> None:
         children = node.children[1:-1] if needless(node) or is_bare(node) else node.children
         if node.type in ENDED:
             children = [child for child in children if child.type != ";"]
+        if goes_on(node):
+            tokens[-1] = ","
+            children = children[1:]
         for child in children:
             emit(child, short, tokens)
         if node.type in ENDED:
             tokens.append(END)
+
+
+def goes_on(node: Node) -> bool:
+    """Return whether a ``const`` or ``let`` follows another of its kind, whose names it can join."""
+    before = node.prev_sibling
+    while before is not None and before.type == "comment":
+        before = before.prev_sibling
+    if before is None or before.type != "lexical_declaration" or node.type != before.type:
+        return False
+    return before.children[0].type == node.children[0].type
 
 
 def named(node: Node, short: dict[int, str]) -> str:

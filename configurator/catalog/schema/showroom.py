@@ -6,6 +6,7 @@ import pydantic
 
 from configurator.catalog.fields import Hex, Like, Number
 from configurator.catalog.schema.base import Line, Name, OneOf, Section, SourceMark
+from configurator.catalog.schema.from_table import with_numbers
 from configurator.places import THEMES
 
 # Stacks of generic families (CSS Fonts Level 4), so that no face has to be fetched or named.
@@ -40,18 +41,9 @@ class Contact(Section):
     hours: list[Hours]
 
 
-class HouseholdFile(Section):
-    """Who lives behind the door and who looks in, until a client says otherwise.
-
-    ``outside_level`` is the observer's ground against the finished floor; lower is negative.
-    """
-
-    shoulder_height: Annotated[float, Number("length", 600, 2000, "a shoulder height")]
-    person_height: Annotated[float, Number("length", 600, 2300, "a person's height")]
-    person_distance: Annotated[float, Number("length", 0, 20000, "a distance")]
-    outside_eye: Annotated[float, Number("length", 600, 2300, "an eye height")]
-    outside_distance: Annotated[float, Number("length", 100, 100000, "a distance")]
-    outside_level: Annotated[float, Number("length", -20000, 20000, "a level")]
+class Home(Section):
+    """Who lives behind the door and who looks in, until a client says otherwise: nothing but numbers, which stand in
+    the kernel's table of what a tape takes."""
 
 
 class Colours(Section):
@@ -88,7 +80,7 @@ def usual_order_step(read: dict[str, object]) -> float:
 
 
 class Showroom(Section):
-    """The whole file. ``public_address`` is where the site will stand, when that is known.
+    """All but the household's numbers. ``public_address`` is where the site will stand, when that is known.
 
     ``order_step`` is the step in which sizes are ordered, of every family that does not give its own.
     """
@@ -102,5 +94,9 @@ class Showroom(Section):
     order_step: Annotated[float, Number("length", 0.5, 50, "an order step")] = pydantic.Field(
         default_factory=usual_order_step
     )
-    household: HouseholdFile
+    household: Home
     theme: Theme
+
+
+# The whole file.
+ShowroomFile: type[Showroom] = with_numbers(Showroom, "household")

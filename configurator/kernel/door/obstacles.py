@@ -15,6 +15,7 @@ from configurator.kernel.door.leaf import (
     muntin_pieces,
 )
 from configurator.kernel.door.opening import (
+    CASING_BACK,
     across_pair,
     astragal_piece,
     has_passive,
@@ -78,12 +79,15 @@ def casing_pieces(door: Door) -> list[Piece]:
     if width <= 0 or door["casing_projection"] <= 0:
         return []
     opening = opening_box(door)
+    left = opening["x0"] - door["head_gap"] - CASING_BACK
+    right = opening["x1"] + door["head_gap"] + CASING_BACK
+    head = opening["y1"] + CASING_BACK
     out = [door["reveal"], door["reveal"] + door["casing_projection"]]
-    up = [opening["y0"], opening["y1"] + width]
+    up = [opening["y0"], head + width]
     return [
-        wall_piece("casing", [opening["x0"] - width, opening["x0"]], up, out),
-        wall_piece("casing", [opening["x1"], opening["x1"] + width], up, out),
-        wall_piece("casing", [opening["x0"], opening["x1"]], [opening["y1"], up[1]], out),
+        wall_piece("casing", [left - width, left], up, out),
+        wall_piece("casing", [right, right + width], up, out),
+        wall_piece("casing", [left, right], [head, up[1]], out),
     ]
 
 

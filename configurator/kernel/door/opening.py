@@ -25,6 +25,19 @@ def across_pair(door: Door, piece: Piece) -> Piece:
     return moved(mirrored(piece, leaf_width(door)), leaf_width(door) + door["meeting_gap"], 0.0, 0.0)
 
 
+# How far the casing's edge stands back from the frame's, where nobody measures: 3/16 in, common practice, no source.
+CASING_BACK = 4.7625
+
+
+def frame_edge(door: Door) -> float:
+    """Return how far the frame stands beside the hinge edge, a sidelight between them included.
+
+    The gap beside the hinges is taken to be that at the head: common practice, no source.
+    """
+    beside = door["sidelight_width"] if door["layout"] == "sidelights" else 0.0
+    return beside + door["head_gap"]
+
+
 def opening_box(door: Door) -> Box:
     """Return the opening in the wall: the leaves, their sidelights and the gap at the head."""
     leaf = leaf_box(door)

@@ -51,8 +51,10 @@ def wanted_below(fit: Fit, reach: float) -> float:
 def set_beside(fit: Fit, reach: Box) -> None:
     """Want as much overlap past the glass as puts what reaches so far inwards on the face beside the beads."""
     numbers = fit["numbers"]
+    least = fit["door"]["bead_width"] + reach["x1"] if reach["x1"] > 0 else 0.0
     fit["numbers"] = {
         **numbers,
+        "overlap_least": max(numbers["overlap_least"], least),
         "overlap_side": wanted_sideways(fit, max(reach["x0"], reach["x1"])),
         "overlap_bottom": wanted_below(fit, reach["y0"]),
         "rise": wanted_past(fit, numbers["rise"], reach["y1"]),

@@ -5,23 +5,12 @@ Boxes in plan, from the hinge pin, hinges on the left; see :mod:`configurator.ke
 
 from configurator.kernel.door.hardware import handle_pieces
 from configurator.kernel.door.leaf import leaf_box, leaf_width
-from configurator.kernel.door.opening import across_pair, has_passive
+from configurator.kernel.door.opening import CASING_BACK, across_pair, frame_edge, has_passive
 from configurator.kernel.questions.outline import Outer
 from configurator.kernel.questions.touch import Obstacle, obstacle
 from configurator.kernel.shapes import Door, Piece
 
 BEYOND_ALL = 1e6
-# How far the casing's edge stands back from the frame's, where nobody measures: 3/16 in, common practice, no source.
-CASING_BACK = 4.7625
-
-
-def frame_edge(door: Door) -> float:
-    """Return how far the frame stands beside the hinge edge, a sidelight between them included.
-
-    The gap beside the hinges is taken to be that at the head: common practice, no source.
-    """
-    beside = door["sidelight_width"] if door["layout"] == "sidelights" else 0.0
-    return beside + door["head_gap"]
 
 
 def walls_around(door: Door) -> list[Obstacle]:

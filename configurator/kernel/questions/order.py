@@ -23,7 +23,7 @@ LIMIT_WORDS: dict[str, str] = {
     "ceiling": "held by the ceiling",
     "top edge": "held by the top edge",
     "bottom edge": "held by the bottom edge",
-    "hand": "set by hand",
+    "width set by hand": "held by the width set by hand",
 }
 
 # By side: what reaches past the glass, and what of the glass is left bare; then the same against the opening.

@@ -91,5 +91,5 @@ def swing_question(travel: Travel, household: Household) -> Reply:
     door = fit["door"]
     samples = travel["samples"]
     if over_opening(fit):
-        return over_in_swing(travel) if door["swing"] == "in" else over_out_swing(door, samples)
+        return over_in_swing(travel) if door["swing"] == "in" else over_out_swing(travel)
     return leaf_in_swing(door, samples) if door["swing"] == "in" else leaf_out_swing(door, samples)

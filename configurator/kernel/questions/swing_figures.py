@@ -1,8 +1,7 @@
 """The figures of a turning leaf: its angles and the clear widths, without and with the covering."""
 
 from configurator.kernel.door.leaf import leaf_width
-from configurator.kernel.door.opening import has_passive
-from configurator.kernel.questions.around import CASING_BACK
+from configurator.kernel.door.opening import CASING_BACK, has_passive
 from configurator.kernel.questions.touch import Touch
 from configurator.kernel.questions.turning import RIGHT_ANGLE, clear_width, latch_stop, leaf_front
 from configurator.kernel.shapes import Door, Figure, Working

@@ -1,32 +1,38 @@
 """The turn of a leaf behind a covering that hangs over the opening and stays on the wall."""
 
+from configurator.kernel.contact import sample_at
 from configurator.kernel.door.leaf import leaf_box, leaf_width
 from configurator.kernel.fit import lowest_edge
 from configurator.kernel.message import message, plain
 from configurator.kernel.mount.over_opening import OVER_LEAF
 from configurator.kernel.questions.around import piece_obstacle
-from configurator.kernel.questions.outline import own_outline
+from configurator.kernel.questions.outline import Outer, own_outline
 from configurator.kernel.questions.swing_figures import in_swing_figures, width_figure
 from configurator.kernel.questions.touch import HALF_TURN, Obstacle, Touch, earlier, first_touch, from_pin, no_touch
 from configurator.kernel.questions.turning import LEAST_TURN, RIGHT_ANGLE, latch_stop, leaf_front, own_turn
-from configurator.kernel.shapes import Door, Figure, Piece, Reply, Sample, Size, Travel, Verdict
+from configurator.kernel.shapes import Door, Figure, Fit, Piece, Reply, Sample, Size, Travel, Verdict
 from configurator.kernel.telling import figure, length, reply, verdict, working
 
+# A hundredth of a millimeter of a travel of two meters.
+SOLVED_SHARE = 5e-6
 
-def met_on_wall(door: Door, pieces: list[Piece], limit: float) -> Touch:
-    """Return what of an in-swing leaf and its handle first meets which piece before an angle.
+
+def turning_profile(door: Door) -> list[Outer]:
+    """Return the reach of an in-swing leaf and its handle, from the pin."""
+    return from_pin(own_outline(door), door["hinge_pin_out"])
+
+
+def met_on_wall(door: Door, profile: list[Outer], pieces: list[Piece], limit: float) -> Touch:
+    """Return what of an in-swing leaf's profile first meets which piece before an angle.
 
     What hangs above the leaf's top edge is passed under.
     """
-    pin = door["hinge_pin_out"]
     top = leaf_box(door)["y1"]
     obstacles: list[Obstacle] = []
     for piece in pieces:
         if piece["y0"] < top:
-            obstacles.append(piece_obstacle(piece, pin))
-    if len(obstacles) == 0:
-        return no_touch(limit)
-    return first_touch(from_pin(own_outline(door), pin), obstacles, limit)
+            obstacles.append(piece_obstacle(piece, door["hinge_pin_out"]))
+    return first_touch(profile, obstacles, limit) if len(obstacles) > 0 else no_touch(limit)
 
 
 def over_verdict(own: Touch, stack: Touch) -> Verdict:
@@ -41,21 +47,39 @@ def over_verdict(own: Touch, stack: Touch) -> Verdict:
     return verdict("swing", name, state, message(why, terms))
 
 
-def closed_from(door: Door, samples: list[Sample]) -> float:
+def leaf_is_met(door: Door, profile: list[Outer], sample: Sample) -> bool:
+    """Return whether an in-swing leaf meets the covering before it stands at a right angle."""
+    return met_on_wall(door, profile, sample["pieces"], RIGHT_ANGLE)["kind"] != ""
+
+
+def closed_between(fit: Fit, profile: list[Outer], free: float, met: float) -> float:
+    """Return where, between a share of the way that leaves the leaf free and one that does not, it begins to be met."""
+    while met - free > SOLVED_SHARE:
+        middle = (free + met) / 2
+        if leaf_is_met(fit["door"], profile, sample_at(fit, 0, middle)):
+            met = middle
+        else:
+            free = middle
+    return free
+
+
+def closed_from(travel: Travel) -> float:
     """Return how far the covering may be closed while an in-swing leaf still opens to a right angle."""
-    last = 0.0
-    for sample in samples:
+    fit = travel["fit"]
+    profile = turning_profile(fit["door"])
+    free = 0.0
+    for sample in travel["samples"]:
         if sample["leg"] == 0:
-            if met_on_wall(door, sample["pieces"], RIGHT_ANGLE)["kind"] != "":
-                return last
-            last = sample["at"]
+            if leaf_is_met(fit["door"], profile, sample):
+                return closed_between(fit, profile, free, sample["at"])
+            free = sample["at"]
     return 1.0
 
 
-def closed_verdict(door: Door, samples: list[Sample], stack: Touch) -> Verdict:
+def closed_verdict(travel: Travel, stack: Touch) -> Verdict:
     """Return whether the leaf opens while a covering over the opening is closed; ``stack`` is what it meets open."""
     name = "opening the leaf behind the closed covering"
-    if door["swing"] == "out":
+    if travel["fit"]["door"]["swing"] == "out":
         why = "The leaf opens outwards, away from the covering."
         return verdict("opens_covered", name, "clears", plain(why))
     why = "The leaf opens into the room, where the closed covering hangs: open the covering first."
@@ -63,7 +87,7 @@ def closed_verdict(door: Door, samples: list[Sample], stack: Touch) -> Verdict:
         why = "The leaf opens into the room, where the covering hangs, in its way wherever it is drawn or raised to."
     blocked = verdict("opens_covered", name, "blocked", plain(why))
     blocked["moves"] = "lower"
-    blocked["start"] = 0.0 if stack["angle"] < RIGHT_ANGLE else closed_from(door, samples)
+    blocked["start"] = 0.0 if stack["angle"] < RIGHT_ANGLE else closed_from(travel)
     blocked["end"] = 1.0
     return blocked
 
@@ -111,12 +135,12 @@ def over_in_swing(travel: Travel) -> Reply:
     size = travel["fit"]["size"]
     samples = travel["samples"]
     own = own_turn(door, HALF_TURN)
-    stack = met_on_wall(door, samples[0]["pieces"], HALF_TURN)
+    stack = met_on_wall(door, turning_profile(door), samples[0]["pieces"], HALF_TURN)
     figures = in_swing_figures(door, own, earlier(own, stack))
     if hangs_above(door, samples[0]["pieces"]):
         figures.append(head_figure(size, samples[0]["pieces"]))
         figures.append(raised_figure(door, samples[0]["pieces"]))
-    return reply(figures, [over_verdict(own, stack), closed_verdict(door, samples, stack)], [])
+    return reply(figures, [over_verdict(own, stack), closed_verdict(travel, stack)], [])
 
 
 def doorway_left(door: Door, pieces: list[Piece]) -> list[float]:
@@ -135,8 +159,10 @@ def doorway_left(door: Door, pieces: list[Piece]) -> list[float]:
     return [start, end]
 
 
-def over_out_swing(door: Door, samples: list[Sample]) -> Reply:
+def over_out_swing(travel: Travel) -> Reply:
     """Answer for a covering on the wall, the leaf opening away from it."""
+    door = travel["fit"]["door"]
+    samples = travel["samples"]
     span = doorway_left(door, samples[0]["pieces"])
     figures = [
         width_figure(door, ["clear_width_bare", "clear width without the covering"], RIGHT_ANGLE, leaf_front(door)),
@@ -156,7 +182,7 @@ def over_out_swing(door: Door, samples: list[Sample]) -> Reply:
         figures,
         [
             verdict("swing", "opening the leaf", "clears", plain(why)),
-            closed_verdict(door, samples, no_touch(HALF_TURN)),
+            closed_verdict(travel, no_touch(HALF_TURN)),
         ],
         [],
     )

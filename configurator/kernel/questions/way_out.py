@@ -9,7 +9,7 @@ from typing import TypedDict
 from configurator.kernel.fit import lowest_edge, over_opening
 from configurator.kernel.message import message, plain
 from configurator.kernel.questions.outline import covering_outline
-from configurator.kernel.questions.swing_over import doorway_left, hangs_above, met_on_wall
+from configurator.kernel.questions.swing_over import doorway_left, hangs_above, met_on_wall, turning_profile
 from configurator.kernel.questions.touch import earlier
 from configurator.kernel.questions.turning import RIGHT_ANGLE, clear_width, covered_turn, leaf_front, own_turn
 from configurator.kernel.shapes import Caution, Door, Figure, Household, Piece, Reply, Sample, Travel
@@ -198,7 +198,7 @@ def widths_left(travel: Travel) -> list[float]:
         return [bare, max(0.0, span[1] - span[0])]
     own = own_turn(door, RIGHT_ANGLE)
     if over_opening(travel["fit"]):
-        both = earlier(own, met_on_wall(door, pieces, RIGHT_ANGLE))
+        both = earlier(own, met_on_wall(door, turning_profile(door), pieces, RIGHT_ANGLE))
     else:
         both = earlier(own, covered_turn(door, covering_outline(travel["samples"]), RIGHT_ANGLE))
     return [clear_width(door, own["angle"], front), clear_width(door, both["angle"], front)]

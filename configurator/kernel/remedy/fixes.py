@@ -51,13 +51,27 @@ def fix_weight(fix: Fix, glass_height: float) -> float:
     return state_rank(fix["state"]) * STATE_WEIGHT + handle + cost
 
 
+def fixes_for(plight: Plight, trials: list[Trial], key: str) -> list[Fix]:
+    """Return what mends one verdict among what was tried: single changes, or pairs where none of those helps."""
+    singles: list[Fix] = []
+    pairs: list[Fix] = []
+    for trial in trials:
+        if mends(plight, trial, key):
+            found = fix_of(plight, trial, key)
+            picks = list(found["change"]["picks"])
+            if len(picks) > 1:
+                pairs.append(found)
+            else:
+                singles.append(found)
+    return singles if len(singles) > 0 else pairs
+
+
 def best_fixes(plight: Plight, trials: list[Trial]) -> list[Fix]:
     """Return, verdict by verdict, the best three fixes among what was tried so far."""
     height = plight["fit"]["door"]["glass_height"]
     told: list[Fix] = []
     for key in plight["troubles"]:
-        found = [fix_of(plight, trial, key) for trial in trials if mends(plight, trial, key)]
-        found = sorted(found, key=lambda fix: fix_weight(fix, height))
+        found = sorted(fixes_for(plight, trials, key), key=lambda fix: fix_weight(fix, height))
         told.extend(found[:FIXES_TOLD])
     return told
 

@@ -7,14 +7,14 @@ from configurator.drawing.page_svg import screen_svg
 from configurator.kernel.message import is_said
 from configurator.kernel.say import say_length
 from configurator.kernel.shapes import Door, Family
+from configurator.kernel.tape.table import field_key
 from configurator.kernel.views.measure_elevation import measure_elevation
 from configurator.site.drawings.pictures import Window, door_base, family_window, open_and_closed, whole_door
 from configurator.site.drawings.trim import trimmed
 from configurator.site.house import House
 from configurator.site.kinds.compare import COLUMNS, NO_FIT, STATES, NamedLine, best_first, compared
 from configurator.site.kinds.glance import Glance, at_a_glance
-from configurator.site.kinds.measure_page import dimensioned
-from configurator.site.kinds.tape_fields import DOOR_GROUPS
+from configurator.site.kinds.measure_page import dimensioned, tape_groups
 
 BASE = "door-behind"
 # The dimensions that a door's own drawing shows; the list beside it has all of them.
@@ -88,7 +88,7 @@ def tile(house: House, door: Door, family: Family, window: Window) -> DoorTile:
 def reading(door: Door, field: str) -> float:
     """Return a door's measurement in mm by the field's name; those of the handle begin with ``handle.``."""
     shape: Mapping[str, object] = door["handle"] if field.startswith("handle.") else door
-    return float(cast(float, shape[field.removeprefix("handle.")]))
+    return float(cast(float, shape[field_key(field)]))
 
 
 def measures(house: House, door: Door) -> list[Reading]:
@@ -96,13 +96,13 @@ def measures(house: House, door: Door) -> list[Reading]:
     assumed = {measure.path for measure in house.catalog.door_notes[door["id"]].measures if measure.assumed}
     return [
         {
-            "name": field.name,
-            "text": say_length(reading(door, field.id), house.units),
-            "assumed": field.path in assumed,
+            "name": field["name"],
+            "text": say_length(reading(door, field["id"]), house.units),
+            "assumed": "." not in field["id"] and field["path"] in assumed,
         }
-        for group in DOOR_GROUPS
-        for field in group.fields
-        if reading(door, field.id)
+        for group in tape_groups()
+        for field in group["fields"]
+        if group["id"] != "household" and reading(door, field["id"])
     ]
 
 

@@ -6,13 +6,14 @@ from typing import NamedTuple, TypedDict
 
 from configurator.drawing.page_svg import screen_svg
 from configurator.kernel.shapes import Door, Drawing, Mark
+from configurator.kernel.tape.field import Group
+from configurator.kernel.tape.table import TAPE_GROUPS, is_asked
 from configurator.kernel.views.measure_elevation import measure_elevation
 from configurator.kernel.views.measure_plan import measure_plan
 from configurator.kernel.views.measure_section import measure_section
 from configurator.kernel.views.people import measure_people
 from configurator.site.drawings.trim import trimmed
 from configurator.site.house import House
-from configurator.site.kinds.tape_fields import GROUPS, Group
 
 
 def divided(door: Door) -> bool:
@@ -85,11 +86,19 @@ PLATES = {
 }
 
 
+def tape_groups() -> list[Group]:
+    """Return the groups with all that is taken with a tape and asked for; lites are counted."""
+    return [
+        {**group, "fields": [field for field in group["fields"] if is_asked(field) and field["unit"] == "length"]}
+        for group in TAPE_GROUPS
+    ]
+
+
 def group_plates(house: House, group: Group) -> list[Plate]:
     """Return the drawings of a group; who lives there and who looks in are the showroom's own."""
-    if group.id == "household":
+    if group["id"] == "household":
         return [Plate("people", partial(measure_people, house.catalog.household), plain_single)]
-    return PLATES[group.id]
+    return PLATES[group["id"]]
 
 
 def focus_of(mark: Mark) -> str:
@@ -132,26 +141,26 @@ def plates(house: House, group: Group, numbers: dict[str, int]) -> list[str]:
     household = house.catalog.household
     for at, plate in enumerate(group_plates(house, group)):
         door = next((door for door in house.doors if plate.suits(door)), house.doors[0])
-        made = partial(plate_svg, plate.view, door, house.units, numbers, f"{group.id}-{at}-")
+        made = partial(plate_svg, plate.view, door, house.units, numbers, f"{group['id']}-{at}-")
         drawn.append(house.once(made, plate.name, door, household, house.units, numbers, at))
     return drawn
 
 
 def group_lines(house: House, group: Group, start: int) -> MeasureGroup:
     """Return a group with its fields numbered on from ``start``."""
-    numbers = {field.id.replace(".", "_"): start + at for at, field in enumerate(group.fields)}
+    numbers = {field["id"].replace(".", "_"): start + at for at, field in enumerate(group["fields"])}
     return {
-        "id": group.id,
-        "name": group.name,
+        "id": group["id"],
+        "name": group["name"],
         "start": start,
         "fields": [
             {
-                "id": field.id.replace(".", "-").replace("_", "-"),
+                "id": field["id"].replace(".", "-").replace("_", "-"),
                 "number": start + at,
-                "name": field.name,
-                "how": field.how,
+                "name": field["name"],
+                "how": field["how"],
             }
-            for at, field in enumerate(group.fields)
+            for at, field in enumerate(group["fields"])
         ],
         "plates": plates(house, group, numbers),
     }
@@ -161,7 +170,7 @@ def measure(house: House) -> MeasurePage:
     """Return what the measuring guide shows."""
     groups: list[MeasureGroup] = []
     start = 1
-    for group in GROUPS:
+    for group in tape_groups():
         groups.append(group_lines(house, group, start))
-        start += len(group.fields)
+        start += len(group["fields"])
     return {"groups": groups, "count": start - 1, "unit": house.units}

@@ -1,12 +1,20 @@
 from configurator.kernel.door.leaf import glass_box
-from configurator.kernel.questions.order import order_figures
-from configurator.kernel.questions.reply import Reply, reply
+from configurator.kernel.questions.order import order_question
+from configurator.kernel.shapes import Reply
 from tests.kernel.mechanisms.mechanism_samples import numbers_of
-from tests.kernel.questions.question_samples import DOOR, assert_workings, figure_of, size_with, value_of
+from tests.kernel.questions.question_samples import (
+    DOOR,
+    HOUSEHOLD,
+    assert_workings,
+    figure_of,
+    shade_travel,
+    size_with,
+    value_of,
+)
 
 
 def ordered(mount: str = "on-leaf", **changes: float) -> Reply:
-    return reply(order_figures(DOOR, numbers_of("accordion"), size_with(mount, **changes)), [], [])
+    return order_question(shade_travel(size=size_with(mount, **changes), **numbers_of("accordion")), HOUSEHOLD)
 
 
 def ids(found: Reply) -> set[str]:

@@ -1,13 +1,13 @@
 from configurator.kernel.pieces import solid
-from configurator.kernel.questions.reach import reach_answers
-from configurator.kernel.questions.reply import Reply
+from configurator.kernel.questions.reach import reach_question
+from configurator.kernel.shapes import Reply
 from tests.kernel.questions.question_samples import (
     DOOR,
     HOUSEHOLD,
     assert_workings,
     cautions_of,
-    numbers_with,
-    shade,
+    said,
+    shade_travel,
     size_with,
     value_of,
     verdict_of,
@@ -18,8 +18,7 @@ SIZE = size_with()
 
 def reach(person_height: float = 1700.0, **changes: float) -> Reply:
     household = HOUSEHOLD | {"person_height": person_height, "shoulder_height": person_height * 0.82}
-    pieces = [shade(SIZE, share) for share in (0.0, 0.5, 1.0)]
-    return reach_answers(DOOR, household, numbers_with(**changes), SIZE, *pieces)
+    return reach_question(shade_travel(**changes), household)
 
 
 def test_the_hand_follows_the_bottom_rail() -> None:
@@ -35,7 +34,7 @@ def test_the_hand_follows_the_bottom_rail() -> None:
 def test_a_rail_raised_above_48_in_is_cautioned_with_its_rule() -> None:
     found = reach()
     assert verdict_of(found, "reach")["state"] == "caution"
-    assert "above the shoulder" in verdict_of(found, "reach")["why"]
+    assert "above the shoulder" in said(verdict_of(found, "reach")["why"])
     assert "15 to 48 in" in cautions_of(found)["reach"]
     assert found["cautions"][0]["source"] == "2010 ADA Standards 308.2.1, 308.3.1"
 
@@ -54,7 +53,7 @@ def test_a_wand_brings_the_hand_down_and_keeps_it_there() -> None:
 def test_a_motor_needs_no_reach() -> None:
     found = reach(hand_away=1.0)
     assert found["figures"] == []
-    assert "remote control" in verdict_of(found, "reach")["why"]
+    assert "remote control" in said(verdict_of(found, "reach")["why"])
 
 
 def test_a_stretched_panel_has_nothing_to_work() -> None:
@@ -64,13 +63,15 @@ def test_a_stretched_panel_has_nothing_to_work() -> None:
 
 
 def test_what_draws_to_the_side_is_taken_at_the_height_of_the_handle() -> None:
-    found = reach(draws_aside=1.0)
+    travel = shade_travel()
+    travel["fit"]["legs"][0]["way"] = "aside"
+    found = reach_question(travel, HOUSEHOLD)
     assert value_of(found, "hand_open") == DOOR["handle_height"]
     assert verdict_of(found, "reach")["state"] == "clears"
 
 
 def test_an_upper_rail_is_reached_for_at_its_top() -> None:
-    down = [*shade(SIZE, 1.0), solid("upper-rail", 150.0, 700.0, 1850.0, 1870.0, 0.0, 20.0)]
-    numbers = numbers_with(upper_moves=1.0)
-    found = reach_answers(DOOR, HOUSEHOLD, numbers, SIZE, shade(SIZE, 0.0), shade(SIZE, 0.5), down)
+    travel = shade_travel(upper_moves=1.0)
+    travel["down"].append(solid("upper-rail", [150.0, 700.0], [1850.0, 1870.0], [0.0, 20.0]))
+    found = reach_question(travel, HOUSEHOLD)
     assert value_of(found, "hand_upper") == 1860.0

@@ -7,6 +7,7 @@ import pytest
 from configurator.kernel.pieces import solid
 from configurator.kernel.questions.swing import swing_question
 from configurator.kernel.shapes import Door, Figure, Piece, Reply, Size, Travel
+from tests.kernel.mechanisms.mechanism_samples import numbers_of
 from tests.kernel.questions.question_samples import (
     DOOR,
     HOUSEHOLD,
@@ -229,7 +230,12 @@ def test_a_covering_that_laps_the_other_leaf_s_covering_cannot_turn() -> None:
 
 
 def test_in_swing_a_lowered_covering_over_the_opening_keeps_the_leaf_shut() -> None:
-    found = swing(shade_travel(door_with(wall_gap=FAR_WALL), over()))
+    travel = shade_travel(
+        door_with(wall_gap=FAR_WALL),
+        over(),
+        **numbers_of("accordion", pitch=20.0, closed_thickness=3.0, cell_depth=25.0),
+    )
+    found = swing(travel)
     assert value_of(found, "raised_over_leaf") == pytest.approx(2250.0 - 140.0 - (12 + 80 * INCH))
     assert verdict_of(found, "swing")["state"] == "clears"
     shut = verdict_of(found, "opens_covered")

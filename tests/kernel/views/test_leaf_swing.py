@@ -6,10 +6,10 @@ import pytest
 
 from configurator.kernel.answer import ask
 from configurator.kernel.shapes import Mark
-from configurator.kernel.views.plan import plan
+from configurator.kernel.views.plan import plan_of
 from tests.drawing.drawing_coverings import family
 from tests.drawing.drawing_doors import HOUSEHOLD, door_like
-from tests.drawing.drawing_samples import place_of
+from tests.drawing.drawing_samples import draft_of
 
 FAR_WALL = 4000.0
 
@@ -18,7 +18,7 @@ def swing_marks(shape: str, **changes: float) -> tuple[float, list[Mark]]:
     """Return the angle told for a door, and the plan's marks of the leaf's swing of one shape."""
     door = door_like(**changes)
     answer = ask(door, family("open roll"), {}, HOUSEHOLD)
-    view = plan(door, family("open roll"), {}, place_of("open roll", "open"), HOUSEHOLD, "mm")
+    view = plan_of(draft_of(door, "open roll", "open", "mm"))
     marks = [mark for mark in view["marks"] if mark["role"] == "swing" and mark["shape"] == shape]
     return answer["figures"]["swing_covered"]["value"], marks
 

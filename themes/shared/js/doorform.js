@@ -58,35 +58,31 @@ function createDoorForm(app) {
   const chooser = element("details", { class: "chooser" },
     element("summary", {}, element("span", { class: "label" }, "A door like yours"), chosen),
     element("fieldset", { class: "plain-set" }, element("legend", { class: "unseen" }, "A door like yours"), cards.node));
-  const layout = radioGroup("layout", "Leaves", LAYOUTS, (value) => app.setWord("layout", value));
-  const swing = radioGroup("swing", "It opens", [["in", "Into the room"], ["out", "Outwards"]], (value) => app.setWord("swing", value));
-  const hand = radioGroup("hinge_side", "Hinges, seen from the room", [["left", "Left"], ["right", "Right"]], (value) => app.setWord("hinge_side", value));
+  const words = Object.entries(Astragal.kernel.door_words()).map(([id, { name, options }]) =>
+    [id, radioGroup(id, name, Object.entries(options), (value) => app.setWord(id, value))]);
   const handle = handlePicker(app);
-  const counts = [countField(app, "muntin_columns", "Lites across"), countField(app, "muntin_rows", "Lites up")];
   const together = element("p", { class: "note" });
   const groups = element("div", { class: "length-groups" });
   const node = element("section", { class: "panel", "aria-labelledby": "panel-door" },
     element("h2", { id: "panel-door" }, "Your door"), chooser, together,
-    element("div", { class: "eithers" }, layout.node, swing.node, hand.node), groups);
+    element("div", { class: "eithers" }, words.map(([, one]) => one.node)), groups);
   let fields = [];
   let built = "";
 
   function build(door) {
-    const wanted = fieldGroups(door);
-    const key = Object.values(wanted).flat().map((row) => row[0]).join();
+    const wanted = Astragal.kernel.asked_groups(door);
+    const key = wanted.flatMap((group) => group.fields.map((field) => field.id)).join();
     if (key === built) return;
     built = key;
     const opened = [...groups.querySelectorAll("details")].map((one) => one.open);
-    const made = Object.fromEntries(Object.entries(wanted).map(([name, rows]) => [name, rows.map((row) => lengthField(app, fieldOf(row)))]));
-    fields = Object.values(made).flat();
-    const nodes = (list, from, to) => list.slice(from, to).map((one) => one.node);
-    const more = "More measurements";
-    groups.replaceChildren(
-      lengthGroup("The glass", nodes(made.glass, 0, 2), [...nodes(made.glass, 2), ...counts.map((one) => one.node)], more),
-      lengthGroup("The leaf", nodes(made.leaf, 0, 4), nodes(made.leaf, 4), more),
-      lengthGroup("The handle", [handle.node, ...nodes(made.handle, 0, 2)], nodes(made.handle, 2), more),
-      lengthGroup("Around the door", nodes(made.around, 0, 2), nodes(made.around, 2), more),
-      lengthGroup("The people", [], nodes(made.household, 0), "Heights and distances, for reach and sight lines"));
+    fields = [];
+    groups.replaceChildren(...wanted.map((group) => {
+      const made = group.fields.map((field) => fieldOf(app, field));
+      fields.push(...made);
+      const nodes = made.map((one) => one.node);
+      const first = nodes.slice(0, group.first);
+      return lengthGroup(group.name, group.id === "handle" ? [handle.node, ...first] : first, nodes.slice(group.first), group.more);
+    }));
     groups.querySelectorAll("details").forEach((one, i) => (one.open = opened[i] ?? false));
   }
 
@@ -98,11 +94,8 @@ function createDoorForm(app) {
       build(door);
       cards.show(door.id);
       setText(chosen, doorName(app.catalog, door));
-      layout.show(door.layout);
-      swing.show(door.swing);
-      hand.show(door.hinge_side);
+      words.forEach(([id, one]) => one.show(door[id]));
       handle.update(door);
-      counts.forEach((one) => one.update(door));
       fields.forEach((field) => field.update(state));
       const shared = onSameDoor(state).filter(Boolean).length;
       together.hidden = shared < 2;

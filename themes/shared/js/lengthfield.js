@@ -29,7 +29,7 @@ function lengthField(app, field) {
   const node = element("div", { class: "length" },
     element("label", { for: id }, field.name),
     element("span", { class: "entry" }, input, unit),
-    element("p", { class: "where", id: `${id}-where` }, field.where), note, back);
+    element("p", { class: "where", id: `${id}-where` }, field.how), note, back);
   return {
     node,
     update(state) {
@@ -38,7 +38,7 @@ function lengthField(app, field) {
       const preset = presetValue(app.catalog, state, field.id);
       const text = textOf(state, field.id);
       if (input.value !== text) input.value = text;
-      const unusual = draft ? "" : unlikely(field, mm, state.units);
+      const unusual = draft ? "" : say(Astragal.kernel.out_of_usual(field, mm, state.units), state.units);
       setText(unit, unitBeside(text, state.units));
       setText(note, draft ? draft.why : unusual);
       node.classList.toggle("wrong", Boolean(draft));
@@ -51,15 +51,18 @@ function lengthField(app, field) {
   };
 }
 
-function countField(app, id, name) {
-  const counts = Array.from({ length: LITES[id] }, (_, i) => String(i + 1));
+function countField(app, { id, name, usual }) {
+  const counts = Array.from({ length: usual[1] }, (_, i) => String(i + 1));
   const select = element("select", { id: `field-${id}`, onchange: () => app.setWord(id, Number(select.value)) },
     counts.map((count) => element("option", { value: count }, count)));
   return {
     node: element("div", { class: "length" }, element("label", { for: select.id }, name), element("span", { class: "entry" }, select)),
-    update(door) {
-      if (door[id] > counts.length) select.append(element("option", { value: door[id] }, String(door[id])));
-      select.value = String(door[id]);
+    update(state) {
+      const count = measured(state, id);
+      if (count > counts.length) select.append(element("option", { value: count }, String(count)));
+      select.value = String(count);
     },
   };
 }
+
+const fieldOf = (app, field) => (field.unit === "count" ? countField : lengthField)(app, field);

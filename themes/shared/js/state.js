@@ -6,16 +6,6 @@
 
 const MOST_CONFIGURATIONS = 4;
 
-// What a door that never had a part is given when the part comes to it (mm, usual sizes).
-const NEW_PARTS = {
-  pair: { meeting_gap: 3 },
-  "fixed-pair": { meeting_gap: 3 },
-  sidelights: { sidelight_width: 356, sidelight_glass_width: 203 },
-  single: {},
-  muntins: { muntin_width: 22 },
-  out: { stop_lap: 12 },
-};
-
 function stateFrom(opened) {
   return { ...opened, typed: {}, drafts: {} };
 }
@@ -99,20 +89,12 @@ function withName(names, name) {
   return [...new Set([...names, name])];
 }
 
-function missingParts(door, parts) {
-  return Object.fromEntries(Object.entries(parts).filter(([id]) => door[id] === 0));
-}
-
 // A word or a count of the door: what it now has of new parts gets a usual size.
 function withDoorWord(state, id, value) {
-  const door = { ...activeOf(state).door, [id]: value };
-  if (id === "layout") {
-    Object.assign(door, missingParts(door, NEW_PARTS[value]));
-    if (!isPair(door)) door.passive_handle = false;
-  }
-  if (id === "swing") Object.assign(door, value === "out" ? missingParts(door, NEW_PARTS.out) : { stop_lap: 0 });
-  if (door.muntin_columns > 1 || door.muntin_rows > 1) Object.assign(door, missingParts(door, NEW_PARTS.muntins));
-  return contradiction(door) === "" ? { ...withDoor(state, door, withName(activeOf(state).measured, id)), drafts: {} } : state;
+  const { kernel } = Astragal;
+  const before = activeOf(state).door;
+  const door = kernel.with_new_parts(before, { ...before, [id]: value });
+  return kernel.is_said(kernel.first_denied(door)) ? state : { ...withDoor(state, door, withName(activeOf(state).measured, id)), drafts: {} };
 }
 
 function withLength(state, id, mm) {
@@ -133,7 +115,9 @@ function objection(state, field, { sound, fault, mm }) {
     const advice = `Write a length such as ${state.units === "mm" ? "571 or 22 1/2 in" : "22 1/2, 22.5 or 571 mm"}.`;
     return fault === "" ? advice : `${capital(fault)}. ${advice}`;
   }
-  const why = impossible(field, mm, state.units) || contradiction(activeOf(withLength(state, field.id, mm)).door);
+  const { kernel } = Astragal;
+  const why = say(kernel.out_of_limits(field, mm, state.units), state.units)
+    || say(kernel.first_denied(activeOf(withLength(state, field.id, mm)).door), state.units);
   return why === "" ? "" : `${why} The drawing keeps the last sound measurement.`;
 }
 

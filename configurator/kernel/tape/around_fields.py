@@ -1,0 +1,201 @@
+"""What is around the leaf: what a tape takes of gaps, walls, casing, stop, joint and sidelights.
+
+Unmeasured, a casing is 2 1/4 in wide and a stop laps the leaf by 1/2 in.
+"""
+
+from typing import TypedDict
+
+from configurator.kernel.tape.field import Field, Group
+
+
+class SurroundMeasures(TypedDict):
+    """The numbers of what is around the leaf."""
+
+    wall_gap: float
+    head_gap: float
+    floor_gap: float
+    ceiling_height: float
+    reveal: float
+    casing_width: float
+    casing_projection: float
+    meeting_gap: float
+    astragal_width: float
+    astragal_projection: float
+    sidelight_width: float
+    sidelight_glass_width: float
+    stop_lap: float
+
+
+AROUND_FIELDS: list[Field] = [
+    {
+        "id": "wall_gap",
+        "path": "gaps.wall",
+        "unit": "length",
+        "limits": [0.0, 5000.0],
+        "assumed": [100.0],
+        "usual": [30.0, 3000.0],
+        "what": "a gap to the side wall",
+        "name": "Side wall",
+        "how": "From the leaf's hinge edge to the wall or furniture beside it.",
+        "drawn": ["plan", "left", "hinge_edge", "before_face", "face"],
+    },
+    {
+        "id": "head_gap",
+        "path": "gaps.head",
+        "unit": "length",
+        "limits": [0.0, 30.0],
+        "assumed": [3.0],
+        "usual": [2.0, 15.0],
+        "what": "a head gap",
+        "name": "Gap at the head",
+        "how": "Between the leaf's top edge and the frame.",
+        "drawn": ["elevation", "up", "top", "middle", "middle"],
+    },
+    {
+        "id": "floor_gap",
+        "path": "gaps.floor",
+        "unit": "length",
+        "limits": [0.0, 60.0],
+        "assumed": [10.0],
+        "usual": [3.0, 30.0],
+        "what": "a floor gap",
+        "name": "Gap at the floor",
+        "how": "Between the leaf's bottom edge and the floor.",
+        "drawn": ["elevation", "up", "floor", "middle", "middle"],
+    },
+    {
+        "id": "ceiling_height",
+        "path": "room.ceiling",
+        "unit": "length",
+        "limits": [1800.0, 8000.0],
+        "assumed": [2440.0],
+        "usual": [2300.0, 3500.0],
+        "what": "a ceiling height",
+        "name": "Ceiling height",
+        "how": "From floor to ceiling, beside the door.",
+        "drawn": ["elevation", "up", "floor", "middle", "middle"],
+    },
+    {
+        "id": "reveal",
+        "path": "room.reveal",
+        "unit": "length",
+        "limits": [0.0, 500.0],
+        "assumed": [0.0],
+        "usual": [0.0, 200.0],
+        "what": "a reveal",
+        "name": "Reveal",
+        "how": "How far the leaf lies behind the face of the wall. 0 when level with it.",
+        "drawn": ["plan", "down", "face", "jamb", "jamb"],
+    },
+    {
+        "id": "casing_width",
+        "path": "room.casing.width",
+        "unit": "length",
+        "limits": [0.0, 300.0],
+        "assumed": [57.15],
+        "usual": [0.0, 120.0],
+        "what": "a casing width",
+        "name": "Casing width",
+        "how": "Across the trim around the opening. 0 when there is none.",
+        "drawn": ["elevation", "left", "hinge_edge", "low", "low"],
+    },
+    {
+        "id": "casing_projection",
+        "path": "room.casing.projection",
+        "unit": "length",
+        "limits": [0.0, 80.0],
+        "assumed": [17.5],
+        "usual": [0.0, 30.0],
+        "what": "a casing projection",
+        "name": "Casing projection",
+        "how": "How far that trim stands out of the wall.",
+        "drawn": ["plan", "down", "wall_face", "beyond_casing", "jamb"],
+    },
+    {
+        "id": "meeting_gap",
+        "path": "pair.meeting_gap",
+        "unit": "length",
+        "limits": [0.0, 30.0],
+        "assumed": [3.0],
+        "usual": [2.0, 10.0],
+        "when": "pair",
+        "when_new": 3.0,
+        "what": "a meeting gap",
+        "name": "Gap between the leaves",
+        "how": "On a pair: between the two closed leaves.",
+        "drawn": ["elevation", "right", "latch_edge", "low", "low"],
+    },
+    {
+        "id": "astragal_width",
+        "path": "pair.astragal.width",
+        "unit": "length",
+        "limits": [0.0, 150.0],
+        "assumed": [44.0],
+        "usual": [0.0, 70.0],
+        "when": "pair",
+        "what": "an astragal width",
+        "name": "Astragal width",
+        "how": "On a pair: across the molding over the joint. 0 when there is none.",
+        "drawn": ["elevation", "right", "astragal", "low", "low"],
+    },
+    {
+        "id": "astragal_projection",
+        "path": "pair.astragal.projection",
+        "unit": "length",
+        "limits": [0.0, 60.0],
+        "assumed": [12.0],
+        "usual": [0.0, 25.0],
+        "when": "pair",
+        "what": "an astragal projection",
+        "name": "Astragal projection",
+        "how": "On a pair: how far that molding stands out of the leaf.",
+        "drawn": ["plan", "down", "face", "latch_edge", "latch_edge"],
+    },
+    {
+        "id": "sidelight_width",
+        "path": "sidelight.width",
+        "unit": "length",
+        "limits": [100.0, 1500.0],
+        "usual": [250.0, 600.0],
+        "when": "sidelights",
+        "when_new": 356.0,
+        "what": "a sidelight width",
+        "name": "Sidelight width",
+        "how": "With sidelights: one side panel, frame included.",
+        "drawn": ["elevation", "right", "latch_edge", "low", "low"],
+    },
+    {
+        "id": "sidelight_glass_width",
+        "path": "sidelight.glass",
+        "unit": "length",
+        "limits": [50.0, 1400.0],
+        "usual": [120.0, 450.0],
+        "when": "sidelights",
+        "when_new": 203.0,
+        "what": "a sidelight glass width",
+        "name": "Sidelight glass",
+        "how": "With sidelights: the clear glass in one side panel.",
+        "drawn": ["elevation", "right", "sidelight_glass", "handle", "handle"],
+    },
+    {
+        "id": "stop_lap",
+        "path": "stop.lap",
+        "unit": "length",
+        "limits": [0.0, 60.0],
+        "assumed": [12.7],
+        "usual": [8.0, 25.0],
+        "when": "out",
+        "when_new": 12.0,
+        "what": "a stop's lap",
+        "name": "Stop",
+        "how": "On a leaf that opens outwards: how far the stop laps the leaf's room face.",
+        "drawn": ["elevation", "right", "hinge_edge", "low", "low"],
+    },
+]
+AROUND_GROUP: Group = {
+    "id": "around",
+    "name": "Around the door",
+    "first": 2,
+    "more": "More measurements",
+    "fields": AROUND_FIELDS,
+}

@@ -1,0 +1,165 @@
+"""The glass: what a tape takes of it, of the beads around it and of the bars that divide it.
+
+Unmeasured light, heat and U-value are those of clear uncoated double glazing.
+"""
+
+from typing import TypedDict
+
+from configurator.kernel.tape.field import Field, Group
+
+
+class GlassMeasures(TypedDict):
+    """The numbers of a door's glass, by the ids of its fields."""
+
+    glass_width: float
+    glass_height: float
+    bead_width: float
+    bead_projection: float
+    glass_recess: float
+    muntin_width: float
+    muntin_projection: float
+    muntin_columns: int
+    muntin_rows: int
+    glass_light: float
+    glass_solar: float
+    glass_u: float
+
+
+GLASS_FIELDS: list[Field] = [
+    {
+        "id": "glass_width",
+        "path": "glass.width",
+        "unit": "length",
+        "limits": [100.0, 1500.0],
+        "usual": [300.0, 800.0],
+        "what": "a glass width",
+        "name": "Glass width",
+        "how": "From bead to bead, at top, middle and bottom. Write down the smallest.",
+        "drawn": ["elevation", "right", "glass_hinge", "glass_low", "glass_low"],
+    },
+    {
+        "id": "glass_height",
+        "path": "glass.height",
+        "unit": "length",
+        "limits": [200.0, 3000.0],
+        "usual": [800.0, 2100.0],
+        "what": "a glass height",
+        "name": "Glass height",
+        "how": "From bead to bead, left, center and right. Write down the smallest.",
+        "drawn": ["elevation", "down", "glass_top", "middle", "middle"],
+    },
+    {
+        "id": "bead_width",
+        "path": "bead.width",
+        "unit": "length",
+        "limits": [0.0, 80.0],
+        "usual": [8.0, 60.0],
+        "what": "a bead width",
+        "name": "Bead width",
+        "how": "Across the molding around the glass, from the glass to the flat of the leaf.",
+        "drawn": ["elevation", "right", "bead_hinge", "handle", "handle"],
+    },
+    {
+        "id": "bead_projection",
+        "path": "bead.projection",
+        "unit": "length",
+        "limits": [0.0, 40.0],
+        "usual": [0.0, 20.0],
+        "what": "a bead projection",
+        "name": "Bead projection",
+        "how": "Lay a straight edge over the bead and measure from it to the leaf. 0 when flush.",
+        "drawn": ["plan", "down", "face", "bead_hinge", "bead_hinge"],
+    },
+    {
+        "id": "glass_recess",
+        "path": "glass.recess",
+        "unit": "length",
+        "limits": [0.0, 80.0],
+        "assumed": [10.0],
+        "usual": [5.0, 40.0],
+        "what": "a glass recess",
+        "name": "Glass recess",
+        "how": "Lay a straight edge across the leaf and measure from it back to the glass.",
+        "drawn": ["plan", "up", "face", "middle", "middle"],
+    },
+    {
+        "id": "muntin_width",
+        "path": "muntins.width",
+        "unit": "length",
+        "limits": [0.0, 80.0],
+        "assumed": [0.0],
+        "usual": [15.0, 40.0],
+        "when": "divided",
+        "when_new": 22.0,
+        "what": "a muntin width",
+        "name": "Muntin width",
+        "how": "Across one bar, where the glass is divided.",
+        "drawn": ["elevation", "down", "muntin_top", "middle", "middle"],
+    },
+    {
+        "id": "muntin_projection",
+        "path": "muntins.projection",
+        "unit": "length",
+        "limits": [0.0, 40.0],
+        "assumed": [0.0],
+        "usual": [0.0, 20.0],
+        "when": "divided",
+        "what": "a muntin projection",
+        "name": "Muntin projection",
+        "how": "From the leaf's face to the front of the bar. 0 when flush.",
+        "drawn": ["plan", "down", "face", "middle", "middle"],
+    },
+    {
+        "id": "muntin_columns",
+        "path": "muntins.columns",
+        "unit": "count",
+        "limits": [1.0, 12.0],
+        "assumed": [1.0],
+        "usual": [1.0, 6.0],
+        "what": "lites across",
+        "name": "Lites across",
+        "how": "",
+    },
+    {
+        "id": "muntin_rows",
+        "path": "muntins.rows",
+        "unit": "count",
+        "limits": [1.0, 20.0],
+        "assumed": [1.0],
+        "usual": [1.0, 8.0],
+        "what": "lites in height",
+        "name": "Lites up",
+        "how": "",
+    },
+    {
+        "id": "glass_light",
+        "path": "glass.light",
+        "unit": "share",
+        "limits": [0.0, 1.0],
+        "assumed": [0.8],
+        "what": "a share",
+    },
+    {
+        "id": "glass_solar",
+        "path": "glass.solar",
+        "unit": "share",
+        "limits": [0.0, 1.0],
+        "assumed": [0.75],
+        "what": "a share",
+    },
+    {
+        "id": "glass_u",
+        "path": "glass.u",
+        "unit": "u-value",
+        "limits": [0.3, 6.0],
+        "assumed": [2.8],
+        "what": "a U-value",
+    },
+]
+GLASS_GROUP: Group = {
+    "id": "glass",
+    "name": "The glass",
+    "first": 2,
+    "more": "More measurements",
+    "fields": GLASS_FIELDS,
+}

@@ -1,0 +1,74 @@
+"""The people: what a tape takes of those who live behind the door and those who look in."""
+
+from configurator.kernel.tape.field import Field, Group
+
+HOUSEHOLD_FIELDS: list[Field] = [
+    {
+        "id": "household.shoulder_height",
+        "path": "household.shoulder_height",
+        "unit": "length",
+        "limits": [600.0, 2000.0],
+        "usual": [1100.0, 1600.0],
+        "what": "a shoulder height",
+        "name": "Shoulder height",
+        "how": "Of whoever works the covering most.",
+        "drawn": ["elevation", "up", "floor", "middle", "middle"],
+    },
+    {
+        "id": "household.person_height",
+        "path": "household.person_height",
+        "unit": "length",
+        "limits": [600.0, 2300.0],
+        "usual": [1400.0, 2000.0],
+        "what": "a person's height",
+        "name": "Height of the person inside",
+        "how": "Whom the covering should hide.",
+    },
+    {
+        "id": "household.person_distance",
+        "path": "household.person_distance",
+        "unit": "length",
+        "limits": [0.0, 20000.0],
+        "usual": [300.0, 5000.0],
+        "what": "a distance",
+        "name": "Their distance from the glass",
+        "how": "How far back in the room they usually stand.",
+    },
+    {
+        "id": "household.outside_eye",
+        "path": "household.outside_eye",
+        "unit": "length",
+        "limits": [600.0, 2300.0],
+        "usual": [1300.0, 1850.0],
+        "what": "an eye height",
+        "name": "Eye height outside",
+        "how": "Of whoever might look in.",
+    },
+    {
+        "id": "household.outside_distance",
+        "path": "household.outside_distance",
+        "unit": "length",
+        "limits": [100.0, 100000.0],
+        "usual": [500.0, 50000.0],
+        "what": "a distance",
+        "name": "Their distance from the glass",
+        "how": "On the terrace, or across the street.",
+    },
+    {
+        "id": "household.outside_level",
+        "path": "household.outside_level",
+        "unit": "length",
+        "limits": [-20000.0, 20000.0],
+        "usual": [-3000.0, 1000.0],
+        "what": "a level",
+        "name": "Ground outside",
+        "how": "Against your floor. Write a minus where it lies lower.",
+    },
+]
+HOUSEHOLD_GROUP: Group = {
+    "id": "household",
+    "name": "The people",
+    "first": 0,
+    "more": "Heights and distances, for reach and sight lines",
+    "fields": HOUSEHOLD_FIELDS,
+}
