@@ -90,7 +90,7 @@ def set_sideways(fit: Fit) -> None:
     if numbers["width_wanted"] > 0 and numbers["width_wanted"] < width:
         exact = numbers["width_wanted"]
         right = left + step_down(exact, numbers["order_step"])
-        by = "hand"
+        by = "width set by hand"
     size["exact_width"] = exact
     size["x0"] = left
     size["x1"] = right
