@@ -1,6 +1,6 @@
 // What the tape takes, from what is typed to the door: a sound length moves it, anything else waits with its reason.
 
-import { activeOf, measured as lengthOf, withDoor, withName } from "./state.js";
+import { activeOf, measured, withDoor, withName } from "./state.js";
 import { capital } from "./text.js";
 import { say } from "./words.js";
 
@@ -82,8 +82,8 @@ export function withTyped(state, field, text) {
   const { mm } = length;
   const typed = { ...state.typed, [field.id]: { text, units: state.units, mm } };
   const next = withLength(state, field.id, mm);
-  const { door, measured } = activeOf(next);
-  return { ...withDoor(next, door, withName(measured, field.id)), typed, drafts: withoutKey(state.drafts, field.id) };
+  const { door, measured: names } = activeOf(next);
+  return { ...withDoor(next, door, withName(names, field.id)), typed, drafts: withoutKey(state.drafts, field.id) };
 }
 
 /**
@@ -93,8 +93,8 @@ export function withTyped(state, field, text) {
  */
 export function withPresetLength(catalog, state, id) {
   const next = withLength(state, id, presetValue(catalog, state, id));
-  const { door, measured } = activeOf(next);
-  const others = measured.filter((name) => name !== id);
+  const { door, measured: names } = activeOf(next);
+  const others = names.filter((name) => name !== id);
   return { ...withDoor(next, door, others), typed: withoutKey(state.typed, id), drafts: withoutKey(state.drafts, id) };
 }
 
@@ -104,7 +104,7 @@ export function withPresetLength(catalog, state, id) {
  */
 export function textOf(state, id) {
   if (state.drafts[id]) return state.drafts[id].text;
-  const mm = lengthOf(state, id);
+  const mm = measured(state, id);
   const typed = state.typed[id];
   if (typed && typed.mm === mm && typed.units === state.units) return typed.text;
   return Astragal.kernel.write_length(mm, state.units);
