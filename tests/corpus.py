@@ -1,7 +1,7 @@
 """Links that must open for ever, with what they must tell: ``tests/browser_room/links.txt``.
 
 ``python -m tests.corpus LINK…`` prints entries to add. An entry is never changed for convenience:
-a figure that has moved has moved in every link that a client keeps.
+a figure that has moved has moved in every link that a client keeps, and the file says why.
 """
 
 import sys
@@ -13,6 +13,7 @@ from configurator.browser.link import decode
 from configurator.browser.link.shapes import Configuration, State, Stock
 from configurator.catalog import load
 from configurator.kernel.answer import ask
+from configurator.kernel.message import ENGLISH, is_said, say
 from configurator.places import CONTENT
 
 FILE = Path(__file__).parent / "browser_room" / "links.txt"
@@ -23,24 +24,33 @@ FIGURES = [
     "visible_glass_open",
     "visible_glass_closed",
     "projection_most",
+    "handle_gap",
+    "spacer",
 ]
+# Under a configuration: which figure was what when the link was added, and why it no longer is.
+WAS = "was "
 
 
 class Entry(NamedTuple):
-    """A link, and a line for each of its configurations."""
+    """A link, a line for each of its configurations, and the ids of the figures that have moved since."""
 
     link: str
     lines: list[str]
+    moved: list[list[str]]
 
 
 def entries() -> list[Entry]:
     """Return the committed links; lines that begin with spaces belong to the link above them."""
     found: list[Entry] = []
     for line in FILE.read_text(encoding="utf-8").splitlines():
-        if line.startswith(" "):
-            found[-1].lines.append(line.strip())
+        text = line.strip()
+        if text.startswith(WAS):
+            found[-1].moved[-1].append(text.split()[1])
+        elif line.startswith(" "):
+            found[-1].lines.append(text)
+            found[-1].moved.append([])
         elif line and not line.startswith("#"):
-            found.append(Entry(line, []))
+            found.append(Entry(line, [], []))
     return found
 
 
@@ -49,8 +59,8 @@ def told(configuration: Configuration, state: State, stock: Stock) -> str:
     family = stock["families"][configuration["family"]]
     answer = ask(configuration["door"], family, configuration["choices"], state["household"])
     where = f"{configuration['family']} on {configuration['door']['id']}, {configuration['door']['handle']['id']}"
-    if answer["refusal"]:
-        return f"{where}: {answer['refusal']}"
+    if is_said(answer["refusal"]):
+        return f"{where}: {say(answer['refusal'], ENGLISH, state['units'])}"
     figures = [f"{name} {answer['figures'][name]['value']:.6g}" for name in FIGURES]
     return f"{where}: {', '.join(figures)}, pass_through {answer['verdicts']['pass_through']['state']}"
 

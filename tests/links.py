@@ -9,6 +9,7 @@ from configurator.browser.link.check import check_of
 from configurator.browser.link.shapes import Configuration, State, Stock
 from configurator.catalog import Catalog
 from configurator.kernel.resolve import full_choices
+from configurator.kernel.shapes import Door
 from configurator.kernel.tape.leaf_fields import HINGE_LIMITS
 from configurator.kernel.tape.table import DOOR_LIMITS, DOOR_WORDS, HANDLE_LIMITS, HOUSEHOLD_LIMITS
 from tests.cases import random_case
@@ -39,13 +40,36 @@ def random_state(rng: random.Random, catalog: Catalog) -> State:
         one = random_case(rng, catalog)
         door = configurations[-1]["door"] if configurations and rng.random() < 0.5 else one["door"]
         choices = full_choices(one["family"], one["choices"])
-        configurations.append({"door": door, "family": one["family"]["id"], "choices": choices, "place": one["place"]})
+        measured = measured_names(rng, door, catalog)
+        configurations.append(
+            {
+                "door": door,
+                "family": one["family"]["id"],
+                "choices": choices,
+                "place": one["place"],
+                "measured": measured,
+            }
+        )
     return {
         "units": case["units"],
         "active": rng.randrange(len(configurations)),
         "household": case["household"],
         "configurations": configurations,
     }
+
+
+def measured_names(rng: random.Random, door: Door, catalog: Catalog) -> list[str]:
+    """Return the names of all that differs from a door's preset, and of some more, in the order of a link."""
+    preset, handle = catalog.doors[door["id"]], catalog.handles[door["handle"]["id"]]
+    own = [*DOOR_WORDS, *DOOR_LIMITS, "hinge_heights", "passive_handle"]
+    share = rng.choice([0, 0, 0.2, 1])
+    names = [name for name in own if door[name] != preset[name] or rng.random() < share]  # type: ignore[literal-required]
+    if door["handle"]["id"] != preset["handle"]["id"] or rng.random() < share:
+        names.append("handle")
+    for name in HANDLE_LIMITS:
+        if door["handle"][name] != handle[name] or rng.random() < share:  # type: ignore[literal-required]
+            names.append(f"handle.{name}")
+    return names
 
 
 def cut(rng: random.Random, text: str) -> str:

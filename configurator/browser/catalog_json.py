@@ -31,6 +31,7 @@ def page_catalog(catalog: Catalog) -> PageCatalog:
         "families": catalog.families,
         "swatches": swatches(catalog),
         "opening": opening(catalog),
+        "formerly": catalog.formerly,
     }
 
 

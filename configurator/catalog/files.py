@@ -7,6 +7,9 @@ from configurator.catalog.problem import Problem
 
 # Ids stand in links and addresses.
 ID = re.compile(r"[a-z0-9]+(-[a-z0-9]+)*")
+# What is named so stands in the address of the page that lists all of its kind.
+LISTING = "index"
+LISTED = ("doors", "families")
 
 
 def shown(path: Path) -> str:
@@ -24,6 +27,10 @@ def yaml_files(folder: Path, kind: str, problems: list[Problem]) -> dict[str, Pa
         elif not ID.fullmatch(path.stem):
             words = f"'{path.stem}' cannot be an id; name the file in small letters, digits and single hyphens"
             problems.append(Problem(shown(path), 1, 1, words))
+        elif path.stem == LISTING and kind in LISTED:
+            problems.append(
+                Problem(shown(path), 1, 1, f"'{LISTING}' is the page of all {kind}; name the file otherwise")
+            )
         else:
             found[path.stem] = path
     if not found:
@@ -37,4 +44,9 @@ def page_files(folder: Path, problems: list[Problem]) -> list[Path]:
     found = sorted(place.glob("*.md"))
     if not found:
         problems.append(Problem(shown(place), 0, 0, "there is no page here; at least one .md file is expected"))
+    for path in found:
+        if path.stem == LISTING:
+            problems.append(
+                Problem(shown(path), 1, 1, f"'{LISTING}' is the page of all guides; name the file otherwise")
+            )
     return found

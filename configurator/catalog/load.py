@@ -11,6 +11,7 @@ from configurator.catalog.cross_family import cross_check_family
 from configurator.catalog.cross_handle import cross_check_handle
 from configurator.catalog.family_notes import family_notes
 from configurator.catalog.files import page_files, shown, yaml_files
+from configurator.catalog.former_ids import Claims, FormerIds, take_choices
 from configurator.catalog.kernel_door import filled, kernel_door
 from configurator.catalog.kernel_family import kernel_family
 from configurator.catalog.kernel_handle import kernel_handle
@@ -34,7 +35,10 @@ Sources = dict[KeyPath, Source]
 
 @dataclass(frozen=True)
 class Catalog:
-    """Everything a showroom's content says, keyed by file name; kernel shapes beside the words for pages."""
+    """Everything a showroom's content says, keyed by file name; kernel shapes beside the words for pages.
+
+    ``formerly`` gives today's id by what had another, as links look it up.
+    """
 
     folder: Path
     showroom: Showroom
@@ -46,6 +50,7 @@ class Catalog:
     door_notes: dict[str, DoorNotes]
     family_notes: dict[str, FamilyNotes]
     pages: list[Path]
+    formerly: FormerIds
 
 
 def load(folder: Path) -> Catalog:
@@ -65,6 +70,7 @@ class _Loading:
     def __init__(self, folder: Path) -> None:
         self.folder = folder
         self.problems: list[Problem] = []
+        self.formerly: FormerIds = {}
 
     def catalog(self) -> Catalog | None:
         showroom = self.showroom()
@@ -85,6 +91,7 @@ class _Loading:
             door_notes=door_notes,
             family_notes=notes,
             pages=pages,
+            formerly=self.formerly,
         )
 
     def read(self, path: Path, schema: type[Model]) -> tuple[ContentFile, Model | None, Sources]:
@@ -105,11 +112,14 @@ class _Loading:
         """Return the handles, None for those whose file is unsound, so that doors may still name them."""
         handles: dict[str, Handle | None] = {}
         notes: dict[str, HandleNotes] = {}
-        for ident, path in yaml_files(self.folder, "handles", self.problems).items():
+        paths = yaml_files(self.folder, "handles", self.problems)
+        claims = Claims("handle", paths, self.formerly)
+        for ident, path in paths.items():
             file, handle, sources = self.read(path, HandleFile)
             handles[ident] = None
             if handle:
                 cross_check_handle(file, handle)
+                claims.take(file, ("formerly",), ident, handle.formerly)
                 handles[ident] = kernel_handle(ident, handle)
                 numbers = measures(handle, handle.source, sources)
                 notes[ident] = HandleNotes(ident, handle.name, handle.summary, handle.source, numbers)
@@ -119,10 +129,13 @@ class _Loading:
     def doors(self, handles: dict[str, Handle | None]) -> tuple[dict[str, Door], dict[str, DoorNotes]]:
         doors: dict[str, Door] = {}
         notes: dict[str, DoorNotes] = {}
-        for ident, path in yaml_files(self.folder, "doors", self.problems).items():
+        paths = yaml_files(self.folder, "doors", self.problems)
+        claims = Claims("door", paths, self.formerly)
+        for ident, path in paths.items():
             file, door, sources = self.read(path, DoorFile)
             if door:
                 cross_check_door(file, door, handles)
+                claims.take(file, ("formerly",), ident, door.formerly)
                 door = filled(door)
                 handle = handles.get(door.handle.preset)
                 if handle:
@@ -134,8 +147,13 @@ class _Loading:
     def families(self, common: dict[str, float]) -> tuple[dict[str, Family], dict[str, FamilyNotes]]:
         families: dict[str, Family] = {}
         notes: dict[str, FamilyNotes] = {}
-        for ident, path in yaml_files(self.folder, "families", self.problems).items():
+        paths = yaml_files(self.folder, "families", self.problems)
+        claims = Claims("family", paths, self.formerly)
+        for ident, path in paths.items():
             file, family, sources = self.read(path, FamilyFile)
+            if family:
+                claims.take(file, ("formerly",), ident, family.formerly)
+                take_choices(file, ident, family, self.formerly)
             if family and cross_check_family(file, family):
                 families[ident] = kernel_family(file, ident, family, common)
                 notes[ident] = family_notes(family, families[ident], sources)

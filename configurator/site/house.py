@@ -6,7 +6,7 @@ from pathlib import Path
 from typing import TypedDict
 
 from configurator.browser.catalog_json import page_catalog
-from configurator.browser.link import encode
+from configurator.browser.link.encode import encode_answered
 from configurator.browser.link.shapes import Stock
 from configurator.browser.link.state import fresh_configuration, fresh_state
 from configurator.catalog import Catalog
@@ -151,8 +151,9 @@ class House:
         chosen = family or self.families[0]
         state = fresh_state(stock)
         state["configurations"] = [fresh_configuration(stock, door["id"], chosen["id"])]
-        state["configurations"][0]["place"] = self.answer(door, chosen)["closed"]
-        return f"try.html#{encode(state, stock)}"
+        answer = self.answer(door, chosen)
+        state["configurations"][0]["place"] = answer["closed"]
+        return f"try.html#{encode_answered(state, [answer], stock)}"
 
     @cached_property
     def stock(self) -> Stock:

@@ -23,7 +23,8 @@ class SitePage:
     ``url`` is from the site's root, ``given`` is called once when the page is written, ``card`` is
     the link preview's address from the root (empty: the showroom's own card), ``schema`` holds
     schema.org objects beside the breadcrumbs. A page that names the ``inputs`` it depends on, beside
-    what all pages do, is not written again while they stay the same.
+    what all pages do, is not written again while they stay the same. ``moved_to`` is the address to which an old one
+    leads on; nothing where the page stands itself.
     """
 
     url: str
@@ -36,6 +37,7 @@ class SitePage:
     schema: list[dict[str, Any]] = field(default_factory=list)
     listed: bool = True
     inputs: tuple[object, ...] = ()
+    moved_to: str = ""
 
 
 def way_up(url: str) -> str:

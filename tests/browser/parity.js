@@ -40,7 +40,7 @@ function asked(one) {
   const fit = kernel.hung(door, family, choices);
   const scene = kernel.scene_at(fit, place);
   const names = { family: family.name, door: door.name, place: kernel.place_words(answer.legs, place) };
-  const state = { units, active: 0, household, configurations: [{ door, family: family.id, choices, place }] };
+  const state = { units, active: 0, household, configurations: [{ door, family: family.id, choices, place, measured: [] }] };
   const link = kernel.encode(state, catalog);
   const told = {
     answer,
@@ -82,4 +82,11 @@ function askedAll(text) {
 
 function openedAll(links) {
   return condensed(links.map((link) => Astragal.kernel.decode(link, Astragal.catalog)));
+}
+
+// The links of states, and the links of what those open to.
+function linkedAll(text) {
+  const { kernel, catalog } = Astragal;
+  const links = JSON.parse(text).map((state) => kernel.encode(state, catalog));
+  return [links, links.map((link) => kernel.encode(kernel.decode(link, catalog).state, catalog))];
 }

@@ -83,7 +83,7 @@ def asked(case: Case, stock: Stock, views: list[str], thorough: bool) -> dict[st
 
 def state_of(case: Case) -> State:
     """Return a case as what a link holds."""
-    one = {"door": case["door"], "family": case["family"]["id"], "choices": case["choices"], "place": case["place"]}
+    one = {**case, "family": case["family"]["id"], "measured": []}
     return {"units": case["units"], "active": 0, "household": case["household"], "configurations": [one]}  # type: ignore[list-item]
 
 

@@ -44,7 +44,7 @@ from configurator.site.mkdocs.build import build
 content, door, old = Path("content"), Path("content/doors/garden-door.yaml"), sys.argv[1]
 told = {"assumed": load(content).doors["garden-door"]["threshold"]}
 stock = page_catalog(load(content))
-told["old"] = decode(old, stock)["problem"]
+told["old"] = [decode(old, stock)[part] for part in ("problems", "changes")]
 state = fresh_state(stock)
 state["configurations"][0]["door"]["threshold"] = 19.05
 told["link"] = encode(state, stock)
@@ -115,7 +115,7 @@ def test_content_may_hold_it_within_its_limits(told: dict[str, Any]) -> None:
 def test_links_carry_it_and_older_links_stay_silent(told: dict[str, Any]) -> None:
     assert "threshold=0.75in" in told["link"]
     assert told["opened"] == 19.05
-    assert told["old"] == ""
+    assert told["old"] == [[], []]
 
 
 def test_the_form_asks_for_it_and_shows_its_place(house: Path, told: dict[str, Any], browser: Browser) -> None:

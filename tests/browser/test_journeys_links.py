@@ -88,7 +88,7 @@ def test_a_drag_is_one_step(page: Page, catalog: Catalog) -> None:
     ("hurt", "words"),
     [
         (lambda link: link[:-9], "cut short"),
-        (lambda link: link.replace("#1/", "#7/"), "newer version"),
+        (lambda link: link.replace("#2/", "#7/"), "newer version"),
         (lambda link: link.replace("soft-fold", "soft-gold"), "cut short or changed"),
         (lambda link: link.split("#")[0] + "#nonsense", "no configuration that can be read"),
     ],
@@ -107,6 +107,34 @@ def test_a_covering_no_longer_offered_is_shown_as_it_was(page: Page, catalog: Ca
     open_page(page, shade(catalog))
     expect(page.locator(".gone")).to_contain_text("no longer offered")
     assert "soft-fold-shade" not in [box.get_attribute("value") for box in page.locator(".card:visible input").all()]
+
+
+def test_what_has_changed_behind_a_link_is_told_as_it_was_and_as_it_is(page: Page, catalog: Catalog) -> None:
+    narrower = "Astragal.catalog.doors['garden-pair'].glass_width -= 25.4;"
+    page.route("**/catalog.js", lambda route: route.fulfill(body=route.fetch().text() + narrower))
+    open_page(page, shade(catalog))
+    notice = page.get_by_role("alert")
+    expect(notice).to_contain_text("has changed since")
+    expect(notice.get_by_role("columnheader")).to_have_text(["As it was", "As it is"])
+    width = notice.get_by_role("row", name="Order width").get_by_role("cell").all_text_contents()
+    was, now = (float(text.removeprefix("≈").split()[0].replace(",", "")) for text in width)
+    assert was - now == pytest.approx(25.4, abs=0.1)
+    notice.get_by_role("button", name="Close").click()
+    page.get_by_role("button", name="Closed", exact=True).click()
+    again = page.url
+    open_page(page, again)
+    expect(notice).to_be_hidden()
+
+
+def test_a_measurement_that_is_confirmed_is_in_the_link(page: Page, catalog: Catalog) -> None:
+    open_page(page, shade(catalog))
+    assert "wall_gap" not in fragment_now(page)
+    field = page.get_by_label("Glass width", exact=True)
+    before = fragment_now(page)
+    field.fill(field.input_value())
+    field.blur()
+    settled(page, before)
+    assert ";glass_width=" in fragment_now(page)
 
 
 def retired(script: str) -> str:

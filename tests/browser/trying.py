@@ -27,6 +27,7 @@ def covering(catalog: Catalog, door: str, family: str, **changes: Any) -> dict[s
         "family": family,
         "choices": chosen,
         "place": position(*changes.get("at", (0.5, 0.0, 0.0))),
+        "measured": [],
     }
 
 

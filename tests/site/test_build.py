@@ -1,5 +1,6 @@
 """Building: repeatable, all or nothing, and never over somebody's own files."""
 
+import re
 import shutil
 from pathlib import Path
 
@@ -162,6 +163,38 @@ def test_a_public_address_makes_a_site_map_and_canonical_addresses(
     page = parsed(out / "doors" / "garden-pair.html")[0]
     assert page.xpath("string(//link[@rel='canonical']/@href)") == "https://doors.example/show/doors/garden-pair.html"
     assert page.xpath("string(//meta[@property='og:image']/@content)").startswith("https://doors.example/show/cards/")
+
+
+def test_old_addresses_lead_on(content: Path, tmp_path: Path, answers: Answers) -> None:
+    edited(content, "doors/garden-pair.yaml", "name: ", "formerly: [french-pair]\nname: ")
+    edited(content, "families/cellular-shade.yaml", "name: ", "formerly: [honeycomb-shade]\nname: ")
+    out = tmp_path / "site"
+    build(content, out, answers)
+    leads = {
+        "doors/french-pair.html": "doors/garden-pair.html",
+        "coverings/honeycomb-shade.html": "coverings/cellular-shade.html",
+        "doors/french-pair/cellular-shade.html": "doors/garden-pair/cellular-shade.html",
+        "doors/garden-pair/honeycomb-shade.html": "doors/garden-pair/cellular-shade.html",
+        "doors/french-pair/honeycomb-shade.html": "doors/garden-pair/cellular-shade.html",
+        "doors/garden-door/honeycomb-shade.html": "doors/garden-door/cellular-shade.html",
+    }
+    for old, new in leads.items():
+        page = out / old
+        text = page.read_text(encoding="utf-8")
+        (where,) = re.findall(r'http-equiv="refresh" content="0; url=([^"]+)"', text)
+        (canonical,) = re.findall(r'rel="canonical" href="([^"]+)"', text)
+        assert {(page.parent / where).resolve(), (page.parent / canonical).resolve()} == {(out / new).resolve()}, old
+        assert f'<a class="press" href="{where}"' in text
+        assert (out / new).is_file()
+
+
+def test_two_pages_never_share_an_address(content: Path, tmp_path: Path, answers: Answers) -> None:
+    (content / "pages" / "more").mkdir()
+    (content / "pages" / "more" / "handles.md").write_text("Handles of our own.\n", encoding="utf-8")
+    with pytest.raises(ContentProblems) as found:
+        build(content, tmp_path / "site", answers)
+    (told,) = [str(problem) for problem in found.value.problems]
+    assert told.startswith(f"{content}/pages/more/handles.md:1:1: 'Handles' would stand at guides/handles.html")
 
 
 def test_a_photograph_comes_in_sizes_and_without_its_place(content: Path, tmp_path: Path, answers: Answers) -> None:

@@ -15,11 +15,6 @@ def check_of(text: str) -> str:
     return check_digits(check_sum(text), 5)
 
 
-def short_check(text: str) -> str:
-    """Return three such letters."""
-    return check_digits(check_sum(text), 3)
-
-
 def check_sum(text: str) -> float:
     """Return a whole number under :data:`CHECK_PRIME` that depends on each letter and its place."""
     total = 1.0

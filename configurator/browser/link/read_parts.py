@@ -1,36 +1,46 @@
 """The parts of a link: a door with its corrections, a covering with its picks and position."""
 
 import math
-from typing import Any
+from typing import Any, TypedDict
 
-from configurator.browser.link.shapes import Configuration, Stock
+from configurator.browser.link.renamed import choice_now, door_now, family_now, handle_now, option_now
+from configurator.browser.link.shapes import Opened, Stock
 from configurator.browser.link.spell import read_number
 from configurator.browser.link.state import fresh_configuration, preset_door
+from configurator.kernel.message import message
 from configurator.kernel.numbers import clamp
 from configurator.kernel.position import position
 from configurator.kernel.resolve import find_option
-from configurator.kernel.shapes import Choice, Door, Family
+from configurator.kernel.shapes import Choice, Door, Family, Message, Position
 from configurator.kernel.tape.leaf_fields import HINGE_LIMITS, HINGES_MOST
 from configurator.kernel.tape.table import DOOR_COUNTS, DOOR_LIMITS, DOOR_WORDS, HANDLE_LIMITS
 
 TILT_MOST = 180.0
 
 
-def put_number(shape: Any, pair: str, limits: dict[str, list[float]], notes: list[str]) -> None:
-    """Set a shape's number from ``name=number``, or note why it is left as it is."""
+class MeasuredDoor(TypedDict):
+    """A door with what a link says was measured on it, and the names of that."""
+
+    door: Door
+    names: list[str]
+
+
+def put_number(shape: Any, pair: str, limits: dict[str, list[float]], notes: list[Message]) -> bool:
+    """Set a shape's number from ``name=number`` and return true, or note why it is left as it is."""
     words = pair.split("=")
     name = words[0]
     if len(words) != 2 or name not in limits:
-        notes.append("The measurement " + name + " is not known and is left out.")
-        return
+        told = "The measurement {name} is not known and is left out."
+        notes.append(message(told, {"name": [name, "text"]}))
+        return False
     reading = read_number(words[1])
     whole = name not in DOOR_COUNTS or reading["value"] == math.floor(reading["value"])
     if not reading["good"] or not whole or not within(reading["value"], limits[name]):
-        notes.append("The value " + words[1] + " of " + name + " cannot be; the preset's is shown.")
-    elif name in DOOR_COUNTS:
-        shape[name] = int(reading["value"])
-    else:
-        shape[name] = reading["value"]
+        told = "The value {value} of {name} cannot be; the preset's is shown."
+        notes.append(message(told, {"value": [words[1], "text"], "name": [name, "text"]}))
+        return False
+    shape[name] = int(reading["value"]) if name in DOOR_COUNTS else reading["value"]
+    return True
 
 
 def within(value: float, limits: list[float]) -> bool:
@@ -38,104 +48,127 @@ def within(value: float, limits: list[float]) -> bool:
     return limits[0] <= value and value <= limits[1]
 
 
-def read_door(part: str, stock: Stock, notes: list[str]) -> Door:
-    """Return a door with its corrections; an unknown one is noted and the one that the page opens with stands in."""
+def read_door(part: str, stock: Stock, notes: list[Message]) -> MeasuredDoor:
+    """Return a door with its measurements; for an unknown one, noted, the one that the page opens with stands in."""
     pairs = part.split(";")
-    if pairs[0] not in stock["doors"]:
-        notes.append("The door " + pairs[0] + " is not in this showroom's list; another stands in for it.")
-        return preset_door(stock, stock["opening"][0])
-    door = preset_door(stock, pairs[0])
+    ident = door_now(pairs[0], stock)
+    if ident not in stock["doors"]:
+        told = "The door {door} is not in this showroom's list; another stands in for it."
+        notes.append(message(told, {"door": [ident, "text"]}))
+        ident = stock["opening"][0]
+    read: MeasuredDoor = {"door": preset_door(stock, ident), "names": []}
     for pair in pairs[1:]:
         if pair.startswith("handle="):
-            put_handle(door, pair[7:], stock, notes)
+            put_handle(read["door"], handle_now(pair[7:], stock), stock, notes)
     for pair in pairs[1:]:
-        put_pair(door, pair, notes)
-    return door
+        if put_pair(read["door"], pair, notes):
+            read["names"].append(pair.split("=")[0])
+    return read
 
 
-def put_handle(door: Door, ident: str, stock: Stock, notes: list[str]) -> None:
+def put_handle(door: Door, ident: str, stock: Stock, notes: list[Message]) -> None:
     """Set another handle on a door."""
     if ident in stock["handles"]:
         door["handle"] = stock["handles"][ident].copy()
     else:
-        notes.append("The handle " + ident + " is not in this showroom's list; the preset's is shown.")
+        told = "The handle {handle} is not in this showroom's list; the preset's is shown."
+        notes.append(message(told, {"handle": [ident, "text"]}))
 
 
-def put_pair(door: Door, pair: str, notes: list[str]) -> None:
-    """Set one correction on a door; its handle is set before."""
+def put_pair(door: Door, pair: str, notes: list[Message]) -> bool:
+    """Set one measurement on a door and return whether that could be done; its handle is set before."""
     words = pair.split("=")
     name = words[0]
     if len(words) == 2 and name in DOOR_WORDS:
-        put_word(door, name, words[1], notes)
-    elif len(words) == 2 and name == "passive_handle":
+        return put_word(door, name, words[1], notes)
+    if len(words) == 2 and name == "passive_handle":
         door["passive_handle"] = words[1] == "yes"
-    elif len(words) == 2 and name == "hinge_heights":
-        put_hinges(door, words[1], notes)
-    elif name.startswith("handle."):
-        put_number(door["handle"], pair[7:], HANDLE_LIMITS, notes)
-    elif name != "handle":
-        put_number(door, pair, DOOR_LIMITS, notes)
+        return True
+    if len(words) == 2 and name == "hinge_heights":
+        return put_hinges(door, words[1], notes)
+    if name.startswith("handle."):
+        return put_number(door["handle"], pair[7:], HANDLE_LIMITS, notes)
+    return name == "handle" or put_number(door, pair, DOOR_LIMITS, notes)
 
 
-def put_word(shape: Any, name: str, word: str, notes: list[str]) -> None:
-    """Set one of a door's words."""
-    if word in DOOR_WORDS[name]["options"]:
-        shape[name] = word
-    else:
-        notes.append("The word " + word + " of " + name + " is not known; the preset's is shown.")
+def put_word(shape: Any, name: str, word: str, notes: list[Message]) -> bool:
+    """Set one of a door's words and return true, or note why it is left as it is."""
+    if word not in DOOR_WORDS[name]["options"]:
+        told = "The word {word} of {name} is not known; the preset's is shown."
+        notes.append(message(told, {"word": [word, "text"], "name": [name, "text"]}))
+        return False
+    shape[name] = word
+    return True
 
 
-def put_hinges(door: Door, text: str, notes: list[str]) -> None:
-    """Set the hinges' heights."""
+def put_hinges(door: Door, text: str, notes: list[Message]) -> bool:
+    """Set the hinges' heights and return true, or note why they are left as they are."""
     heights: list[float] = []
     for word in text.split(","):
         reading = read_number(word)
         if reading["good"] and within(reading["value"], HINGE_LIMITS):
             heights.append(reading["value"])
-    if len(heights) == len(text.split(",")) and len(heights) <= HINGES_MOST:
-        door["hinge_heights"] = heights
-    else:
-        notes.append("The hinge heights " + text + " cannot be; the preset's are shown.")
+    if len(heights) != len(text.split(",")) or len(heights) > HINGES_MOST:
+        told = "The hinge heights {heights} cannot be; the preset's are shown."
+        notes.append(message(told, {"heights": [text, "text"]}))
+        return False
+    door["hinge_heights"] = heights
+    return True
 
 
-def read_covering(part: str, door: Door, stock: Stock, notes: list[str]) -> Configuration:
-    """Return a configuration of a family that the stock has."""
+def read_covering(part: str, measured: MeasuredDoor, opened: Opened, stock: Stock) -> None:
+    """Add a covering on a door; for an unknown one, noted, the one that the page opens with stands in, as it comes."""
     halves = part.split("@")
     pairs = halves[0].split(";")
-    family = stock["families"][pairs[0]]
-    read = fresh_configuration(stock, door["id"], pairs[0])
-    read["door"] = door
+    notes = opened["problems"]
+    ident = family_now(pairs[0], stock)
+    known = ident in stock["families"]
+    read = fresh_configuration(stock, measured["door"]["id"], ident if known else stock["opening"][1])
+    read["door"] = measured["door"]
+    read["measured"] = measured["names"]
+    opened["state"]["configurations"].append(read)
+    opened["noted"].append(halves[2] if known and len(halves) > 2 else "")
+    if not known:
+        told = "The covering {covering} is not in this showroom's list; {other} stands in for it on the same door."
+        other = stock["families"][stock["opening"][1]]["name"]
+        notes.append(message(told, {"covering": [ident, "text"], "other": [other, "text"]}))
+        return
+    family = stock["families"][ident]
     if family["retired"]:
-        notes.append(family["name"] + " is no longer offered; it is shown as it was.")
+        told = "{covering} is no longer offered; it is shown as it was."
+        notes.append(message(told, {"covering": [family["name"], "text"]}))
     for pair in pairs[1:]:
-        put_pick(read["choices"], family, pair, notes)
+        put_pick(read["choices"], family, pair, opened, stock)
     if len(halves) > 1:
-        put_place(read, halves[1], notes)
-    return read
+        read["place"] = read_place(halves[1], notes)
 
 
-def put_pick(picks: dict[str, str], family: Family, pair: str, notes: list[str]) -> None:
+def put_pick(picks: dict[str, str], family: Family, pair: str, opened: Opened, stock: Stock) -> None:
     """Set one pick, or note that it is not known or no longer offered."""
     words = pair.split("=")
+    ident = choice_now(words[0], family, stock)
     for choice in family["choices"]:
-        if choice["id"] == words[0] and len(words) == 2:
-            put_option(picks, choice, words[1], notes)
+        if choice["id"] == ident and len(words) == 2:
+            put_option(picks, choice, option_now(words[1], choice, family, stock), opened["problems"])
             return
-    notes.append("The choice " + pair + " is not known and is left out.")
+    told = "The choice {choice} is not known and is left out."
+    opened["problems"].append(message(told, {"choice": [pair, "text"]}))
 
 
-def put_option(picks: dict[str, str], choice: Choice, ident: str, notes: list[str]) -> None:
+def put_option(picks: dict[str, str], choice: Choice, ident: str, notes: list[Message]) -> None:
     """Set a pick of a choice that is there."""
     option = find_option(choice, ident)
     picks[choice["id"]] = option["id"]
     if option["id"] != ident:
-        notes.append("The option " + ident + " of " + choice["name"] + " is not known; the preset is shown.")
+        told = "The option {option} of {choice} is not known; the preset is shown."
+        notes.append(message(told, {"option": [ident, "text"], "choice": [choice["name"], "text"]}))
     elif option["retired"]:
-        notes.append(option["name"] + " is no longer offered; it is shown as it was.")
+        told = "{option} is no longer offered; it is shown as it was."
+        notes.append(message(told, {"option": [option["name"], "text"]}))
 
 
-def put_place(read: Configuration, text: str, notes: list[str]) -> None:
-    """Set the position from ``lower,upper,tilt``, later ones left out as they come."""
+def read_place(text: str, notes: list[Message]) -> Position:
+    """Return the position from ``lower,upper,tilt``, later ones left out as they come."""
     place = [1.0, 0.0, 0.0]
     words = text.split(",")
     for i in range(min(len(words), 3)):
@@ -143,7 +176,6 @@ def put_place(read: Configuration, text: str, notes: list[str]) -> None:
         if reading["good"]:
             place[i] = reading["value"]
         else:
-            notes.append("The position " + words[i] + " cannot be read and is left out.")
-    read["place"] = position(
-        clamp(place[0], 0.0, 1.0), clamp(place[1], 0.0, 1.0), clamp(place[2], -TILT_MOST, TILT_MOST)
-    )
+            told = "The position {place} cannot be read and is left out."
+            notes.append(message(told, {"place": [words[i], "text"]}))
+    return position(clamp(place[0], 0.0, 1.0), clamp(place[1], 0.0, 1.0), clamp(place[2], -TILT_MOST, TILT_MOST))

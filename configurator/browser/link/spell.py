@@ -16,6 +16,8 @@ SIXTY_FOURTHS = 64
 # One sixty-fourth in millionths.
 MILLIONTHS = 15625
 PLACES_MOST = 6
+# What sums of lengths may be off by, mm.
+NOISE = 1e-6
 # Above this, whole numbers have gaps.
 WHOLE_MOST = 9007199254740992.0
 HALVINGS_MOST = 1100
@@ -52,6 +54,17 @@ def spell_inches(value: float) -> str:
     """Return a length in inches, or nothing where it is no whole number of sixty-fourths."""
     count = nearest(value / TENTHS_IN_INCH * 10 * SIXTY_FOURTHS)
     if inches_mm(count / SIXTY_FOURTHS) != value or count * MILLIONTHS > WHOLE_MOST:
+        return ""
+    return pointed(count * MILLIONTHS, PLACES_MOST) + "in"
+
+
+def spell_sixty_fourths(value: float) -> str:
+    """Return a worked-out length in inches, or nothing where it is 0 or no whole number of sixty-fourths.
+
+    Noise is left out of account.
+    """
+    count = nearest(value / TENTHS_IN_INCH * 10 * SIXTY_FOURTHS)
+    if abs(inches_mm(count / SIXTY_FOURTHS) - value) > NOISE or count == 0 or count * MILLIONTHS > WHOLE_MOST:
         return ""
     return pointed(count * MILLIONTHS, PLACES_MOST) + "in"
 

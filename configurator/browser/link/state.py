@@ -25,6 +25,7 @@ def fresh_configuration(stock: Stock, door: str, family: str) -> Configuration:
         "family": family,
         "choices": full_choices(stock["families"][family], {}),
         "place": position(1.0, 0.0, 0.0),
+        "measured": [],
     }
 
 

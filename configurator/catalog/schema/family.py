@@ -2,13 +2,15 @@
 
 ``numbers`` are named as the mechanism takes them (``configurator.kernel.mechanisms``); an option's
 ``numbers`` set any of them anew. Which names there are depends on the mechanism, so the
-catalog checks them after this schema. ``material`` is what its swatches look like.
+catalog checks them after this schema. ``material`` is what its swatches look like. ``formerly`` are
+ids that a family (its file's name), a choice or an option had before: links and addresses made with
+them lead to it.
 """
 
 from typing import Annotated
 
 from configurator.catalog.fields import Hex, Number
-from configurator.catalog.schema.base import Line, Name, OneOf, Prose, Section, SourceMark, YesNo
+from configurator.catalog.schema.base import Former, Line, Name, OneOf, Prose, Section, SourceMark, YesNo
 
 
 class CassetteFile(Section):
@@ -24,6 +26,7 @@ class OptionFile(Section):
     """One thing a client may pick. A retired option stays readable in old links but is not offered."""
 
     name: Name
+    formerly: Former = []
     note: Line = ""
     retired: YesNo = False
     swatch: Annotated[str, Hex()] = ""
@@ -35,6 +38,7 @@ class ChoiceFile(Section):
     """What the client may pick; the first option is the preset."""
 
     name: Name
+    formerly: Former = []
     note: Line = ""
     options: dict[str, OptionFile]
 
@@ -43,6 +47,7 @@ class FamilyFile(Section):
     """The whole file."""
 
     name: Name
+    formerly: Former = []
     summary: Line
     source: SourceMark
     mechanism: Name

@@ -5,7 +5,7 @@ Its numbers stand in the kernel's table of what a tape takes, but for the grip's
 
 from typing import Annotated
 
-from configurator.catalog.schema.base import Line, Name, Number, OneOf, Section, SourceMark
+from configurator.catalog.schema.base import Former, Line, Name, Number, OneOf, Section, SourceMark
 from configurator.catalog.schema.from_table import with_numbers
 
 
@@ -28,10 +28,12 @@ class HandleWords(Section):
     Of the numbers, ``gap`` is the free depth between the leaf's face and the back of the grip, ``projection``
     reaches to the front of the grip. ``plate`` is the plate, rose or foot on the leaf, its middle ``below`` the
     axis. ``neck`` is the diameter of what carries the grip (for a pull: the height of each post). ``turn`` is a
-    thumb-turn or deadbolt ``above`` the axis.
+    thumb-turn or deadbolt ``above`` the axis. ``formerly`` are names that the file had before: links
+    made with them find it.
     """
 
     name: Name
+    formerly: Former = []
     summary: Line
     source: SourceMark
     kind: Annotated[str, OneOf(("lever", "knob", "pull"))]

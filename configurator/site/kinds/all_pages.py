@@ -2,6 +2,7 @@
 
 from functools import partial
 
+from configurator.kernel.message import is_said
 from configurator.kernel.shapes import Door, Family
 from configurator.site.house import House
 from configurator.site.kinds import structured_data
@@ -14,6 +15,7 @@ from configurator.site.kinds.fitted_page import fitted
 from configurator.site.kinds.guide_pages import guides
 from configurator.site.kinds.home_page import home
 from configurator.site.kinds.measure_page import measure
+from configurator.site.kinds.moved_pages import moved_pages
 from configurator.site.site_page import Crumb, Given, SitePage
 
 HOME = Crumb("Home", "index.html")
@@ -33,7 +35,7 @@ def site_pages(house: House) -> list[SitePage]:
     for door in house.doors:
         pages.append(door_sheet(house, door))
         pages += [fitted_sheet(house, door, family) for family in house.families]
-    return pages
+    return pages + moved_pages(house)
 
 
 def plain_pages(house: House) -> list[SitePage]:
@@ -149,8 +151,8 @@ def fitted_sheet(house: House, door: Door, family: Family) -> SitePage:
 def fitted_words(house: House, door: Door, family: Family) -> str:
     """Return what happens to a family on a door, in one sentence."""
     answer = house.answer(door, family)
-    if answer["refusal"]:
-        return f"{family['name']} does not go on {house.door_name(door)}: {answer['refusal']}"
+    if is_said(answer["refusal"]):
+        return f"{family['name']} does not go on {house.door_name(door)}: {house.say(answer['refusal'])}"
     clear = answer["figures"]["visible_glass_open"]["value"] * 100
     state = answer["verdicts"]["pass_through"]["state"]
     return f"Open, {clear:.0f} % of the glass stays clear. At the handle: {state}. Drawings to scale and all figures."

@@ -67,12 +67,13 @@ def head(house: House, page: SitePage) -> Head:
     """Return a page's head."""
     crumbs = structured_data.breadcrumbs(page.crumbs, page.title, page.url, house.address)
     name = house.showroom.name
+    stands = page.listed or page.moved_to != ""
     return {
         "title": name if page.url == "index.html" else f"{page.title} · {name}",
         "description": page.description,
-        "canonical": house.address + page.url if house.address and page.listed else "",
+        "canonical": house.address + (page.moved_to or page.url) if house.address and stands else "",
         "card": (house.address or way_up(page.url)) + (page.card or OWN_CARD),
-        "listed": page.listed,
+        "listed": stands,
         "schema": structured_data.script_text([*page.schema, crumbs]),
     }
 

@@ -24,6 +24,7 @@ from configurator.places import THEMES
 from configurator.site.answers import Answers
 from configurator.site.face.templates import environment
 from configurator.site.house import House
+from configurator.site.kinds.addresses import register
 from configurator.site.kinds.all_pages import site_pages
 from configurator.site.kinds.fences import draw_fences
 from configurator.site.kinds.frame import MENU, frame
@@ -106,7 +107,8 @@ class AstragalPlugin(BasePlugin[PluginOptions]):
         with self.telling():
             guides = self.guide_files(config)
             # What a site shows for an address that leads nowhere is its own affair.
-            pages = [page for page in site_pages(self.house) if page.listed]
+            pages = [page for page in site_pages(self.house) if page.listed or page.moved_to]
+            register(self.house, pages)
             own = [*guides, *self.page_files(pages, config), *self.asset_files(config)]
         taken = {file.dest_uri for file in files}
         for file in own:

@@ -6,6 +6,7 @@ from mkdocs.config.defaults import MkDocsConfig
 from mkdocs.structure.files import File, Files
 
 from configurator.site.house import House
+from configurator.site.kinds.addresses import register
 from configurator.site.kinds.all_pages import site_pages
 from configurator.site.mkdocs.plugin import AstragalPlugin
 from configurator.site.mkdocs.sitemap import sitemap
@@ -32,6 +33,7 @@ class WholeSitePlugin(AstragalPlugin):
         """Take the Markdown that MkDocs has found for guides, and add all other pages and files."""
         self.with_guides(files, config)
         pages = site_pages(self.house)
+        register(self.house, pages)
         own = [*self.page_files(pages, config), *self.asset_files(config)]
         if self.house.address:
             listed = [page.url for page in [*pages, *self.house.markdown.values()] if page.listed]

@@ -38,7 +38,7 @@ export function createActions(app, store, address) {
     open(fragment) {
       const opened = address.read(fragment);
       set(stateFrom(opened.state), "none");
-      return opened.problem;
+      return opened;
     },
   };
 }

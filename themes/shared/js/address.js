@@ -7,7 +7,10 @@ import { linked } from "./state.js";
  * @returns {Address}
  */
 export function createAddress(app) {
-  const fragmentOf = (/** @type {Astragal.State} */ state) => Astragal.kernel.encode(linked(state), app.catalog);
+  const { kernel } = Astragal;
+  // What came of each configuration is noted in the link; the answers are at hand.
+  const fragmentOf = (/** @type {Astragal.State} */ state) =>
+    kernel.encode_answered(linked(state), state.configurations.map((one) => app.ask.drawn(one)), app.catalog);
   const bare = () => location.href.split("#")[0];
 
   return {
@@ -22,6 +25,9 @@ export function createAddress(app) {
     },
     fragment: () => fragmentOf(app.state()),
     of: (state) => `${bare()}#${fragmentOf(state)}`,
-    read: (fragment) => Astragal.kernel.decode(fragment, app.catalog),
+    read: (fragment) => kernel.read_link(fragment, app.catalog),
+    // What differs from what the link noted, once its state is the page's.
+    changes: ({ noted, state }) => noted.flatMap((words, i) =>
+      (words === "" ? [] : kernel.changes_of(words, app.ask.drawn(state.configurations[i]), i))),
   };
 }

@@ -135,7 +135,7 @@ function createApp(root, catalog) {
   Object.assign(app, createActions(app, store, address), /** @type {Partial<App>} */ ({
     fresh: fragment === "" && kept === "",
     ask: createAsker(catalog, () => store.get().household),
-    notice: createNotice(),
+    notice: createNotice(app, address),
     address: () => address.of(store.get()),
     addressOf: address.of,
     fragment: address.fragment,
@@ -179,9 +179,9 @@ function createApp(root, catalog) {
       const bench = { parts, status, units: unitsSwitch(app), views: viewSwitch(app) };
       showing = createShowing(app, bench);
       page = joinPage(app, bench);
-      app.notice.say(opened.problem);
     },
-    () => app.ask.drawn(active()),
+    ...store.get().configurations.map((one) => () => void app.ask.drawn(one)),
+    () => app.notice.tell(opened),
     ...Object.keys(PARTS).map((name) => () => parts[/** @type {keyof Parts} */ (name)].update(app.state(), true)),
     ...ENDS.map((end) => () => app.ask.endDrawings(active(), end, app.state().units)),
     put(0),
@@ -214,7 +214,7 @@ async function inSteps([step, ...rest]) {
 /** @param {App} app */
 function followWindow(app) {
   const reread = () => {
-    if (location.hash.slice(1) !== app.fragment()) app.notice.say(app.open(location.hash));
+    if (location.hash.slice(1) !== app.fragment()) app.notice.tell(app.open(location.hash));
   };
   window.addEventListener("hashchange", reread);
   window.addEventListener("popstate", reread);

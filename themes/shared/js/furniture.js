@@ -1,9 +1,10 @@
 // What stands around the drawing: switches, tabs and notices.
 
-import { element, setChildren, setText } from "./dom.js";
+import { element, setChildren } from "./dom.js";
 import { radioGroup } from "./radio.js";
 import { familyOf } from "./state.js";
-import { LETTERS } from "./text.js";
+import { capital, LETTERS } from "./text.js";
+import { say } from "./words.js";
 
 const VIEW_NAMES = { all: "All three", elevation: "Elevation", section: "Section", plan: "Plan" };
 
@@ -45,16 +46,51 @@ export function createTabs(app) {
   };
 }
 
-/** @returns {Notice} */
-export function createNotice() {
-  const words = element("p");
+/**
+ * As it was when the link was made, and as it is.
+ * @param {Astragal.Difference[]} changes
+ * @param {PageState} state
+ */
+function changesTable(changes, { units, configurations }) {
+  const head = (/** @type {string} */ words) => element("th", { scope: "col" }, words);
+  const row = (/** @type {Astragal.Difference} */ change) => {
+    const letter = configurations.length > 1 ? `${LETTERS[change.configuration]}: ` : "";
+    return element("tr", {}, element("th", { scope: "row" }, capital(letter + change.name)),
+      element("td", {}, say(change.then, units)), element("td", {}, say(change.now, units)));
+  };
+  return element("table", {},
+    element("thead", {}, element("tr", {}, element("td"), head("As it was"), head("As it is"))),
+    element("tbody", {}, changes.map(row)));
+}
+
+/**
+ * @param {App} app
+ * @param {Address} address
+ * @returns {Notice}
+ */
+export function createNotice(app, address) {
+  const words = element("div");
   const node = element("div", { class: "notice", role: "alert", hidden: true }, words,
     element("button", { type: "button", class: "text-button", onclick: () => (node.hidden = true) }, "Close"));
+
+  /** @param {HTMLElement[]} parts */
+  function show(parts) {
+    node.hidden = parts.length === 0;
+    setChildren(words, parts);
+  }
+
   return {
     node,
-    say(text) {
-      node.hidden = text === "";
-      setText(words, text);
+    say: (text) => show([element("p", {}, text)]),
+    // What is wrong with a link that has been opened, and what no longer comes of it.
+    tell(opened) {
+      const state = app.state();
+      const parts = opened.problems.map((problem) => element("p", {}, say(problem, state.units)));
+      const changes = address.changes(opened);
+      if (changes.length > 0) {
+        parts.push(element("p", {}, "What is behind this link has changed since it was made:"), changesTable(changes, state));
+      }
+      show(parts);
     },
   };
 }

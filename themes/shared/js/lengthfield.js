@@ -35,7 +35,11 @@ function lengthField(app, field) {
     oninput: () => app.typeLength(field, input.value),
     onchange: () => app.settle(),
     onfocus: () => app.focusField(field.id),
-    onblur: () => app.focusField(""),
+    onblur() {
+      app.focusField("");
+      // A measurement that confirms the preset is no change to the browser, but belongs into the link.
+      if (app.state().typed[field.id]) app.settle();
+    },
   });
   const unit = element("span", { class: "unit", "aria-hidden": "true" });
   const note = element("p", { class: "field-note", id: `${id}-note` });

@@ -1,6 +1,6 @@
 // What the tape takes, from what is typed to the door: a sound length moves it, anything else waits with its reason.
 
-import { activeOf, measured, withDoor } from "./state.js";
+import { activeOf, measured as lengthOf, withDoor, withName } from "./state.js";
 import { capital } from "./text.js";
 import { say } from "./words.js";
 
@@ -28,7 +28,7 @@ export function withDoorWord(state, id, value) {
   const { kernel } = Astragal;
   const before = activeOf(state).door;
   const door = kernel.with_new_parts(before, { ...before, [id]: value });
-  return kernel.is_said(kernel.first_denied(door)) ? state : { ...withDoor(state, door), drafts: {} };
+  return kernel.is_said(kernel.first_denied(door)) ? state : { ...withDoor(state, door, withName(activeOf(state).measured, id)), drafts: {} };
 }
 
 /**
@@ -81,7 +81,9 @@ export function withTyped(state, field, text) {
   if (why) return { ...state, drafts: { ...state.drafts, [field.id]: { text, why } } };
   const { mm } = length;
   const typed = { ...state.typed, [field.id]: { text, units: state.units, mm } };
-  return { ...withLength(state, field.id, mm), typed, drafts: withoutKey(state.drafts, field.id) };
+  const next = withLength(state, field.id, mm);
+  const { door, measured } = activeOf(next);
+  return { ...withDoor(next, door, withName(measured, field.id)), typed, drafts: withoutKey(state.drafts, field.id) };
 }
 
 /**
@@ -91,7 +93,9 @@ export function withTyped(state, field, text) {
  */
 export function withPresetLength(catalog, state, id) {
   const next = withLength(state, id, presetValue(catalog, state, id));
-  return { ...next, typed: withoutKey(state.typed, id), drafts: withoutKey(state.drafts, id) };
+  const { door, measured } = activeOf(next);
+  const others = measured.filter((name) => name !== id);
+  return { ...withDoor(next, door, others), typed: withoutKey(state.typed, id), drafts: withoutKey(state.drafts, id) };
 }
 
 /**
@@ -100,7 +104,7 @@ export function withPresetLength(catalog, state, id) {
  */
 export function textOf(state, id) {
   if (state.drafts[id]) return state.drafts[id].text;
-  const mm = measured(state, id);
+  const mm = lengthOf(state, id);
   const typed = state.typed[id];
   if (typed && typed.mm === mm && typed.units === state.units) return typed.text;
   return Astragal.kernel.write_length(mm, state.units);

@@ -36,7 +36,7 @@ interface LatePart extends PagePart { here(): Promise<void> }
 interface DoorForm extends PagePart { chooser: HTMLDetailsElement }
 interface TravelBar extends PagePart { focus(moves: string): void }
 interface Switch { node: HTMLElement; show(value: string): void }
-interface Notice { node: HTMLElement; say(text: string): void }
+interface Notice { node: HTMLElement; say(text: string): void; tell(opened: Astragal.Opened): void }
 
 // Marks that one node draws; a layer that draws again compares them with those before.
 interface Run { role: string; fade: number; shape: string; marks: Astragal.Mark[]; attributes?: Attributes }
@@ -77,6 +77,7 @@ interface Address {
   fragment(): string;
   of(state: Astragal.State): string;
   read(fragment: string): Astragal.Opened;
+  changes(opened: Astragal.Opened): Astragal.Difference[];
 }
 
 interface Store {
@@ -102,7 +103,7 @@ interface Actions {
   another(): void;
   remove(index: number): void;
   show(index: number): void;
-  open(fragment: string): string;
+  open(fragment: string): Astragal.Opened;
 }
 
 // What may be asked as well once the door's form has come.

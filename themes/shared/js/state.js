@@ -105,13 +105,22 @@ export function onSameDoor(state) {
 }
 
 /**
+ * @param {string[]} names
+ * @param {string} name
+ */
+export function withName(names, name) {
+  return [...new Set([...names, name])];
+}
+
+/**
  * Configurations compared on one and the same door stay on it when it is corrected.
  * @param {PageState} state
  * @param {Astragal.Door} door
+ * @param {string[]} measured what was measured on it: spelled out in the link, even where it is what the preset has
  */
-export function withDoor(state, door) {
+export function withDoor(state, door, measured = activeOf(state).measured) {
   const same = onSameDoor(state);
-  return { ...state, configurations: state.configurations.map((one, i) => (same[i] ? { ...one, door } : one)) };
+  return { ...state, configurations: state.configurations.map((one, i) => (same[i] ? { ...one, door, measured } : one)) };
 }
 
 /**
@@ -120,7 +129,7 @@ export function withDoor(state, door) {
  * @param {string} id
  */
 export function withPreset(catalog, state, id) {
-  return { ...withDoor(state, catalog.doors[id]), typed: {}, drafts: {} };
+  return { ...withDoor(state, catalog.doors[id], []), typed: {}, drafts: {} };
 }
 
 /**
@@ -129,7 +138,9 @@ export function withPreset(catalog, state, id) {
  * @param {string} id
  */
 export function withHandle(catalog, state, id) {
-  return { ...withDoor(state, { ...activeOf(state).door, handle: catalog.handles[id] }), drafts: {} };
+  const { door, measured } = activeOf(state);
+  const others = measured.filter((name) => !name.startsWith("handle."));
+  return { ...withDoor(state, { ...door, handle: catalog.handles[id] }, withName(others, "handle")), drafts: {} };
 }
 
 /**

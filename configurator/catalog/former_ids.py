@@ -1,0 +1,50 @@
+"""Ids that doors, handles, families, choices and options had before, which links and addresses still know.
+
+``formerly`` names them. None may be in use today, and none may be claimed twice, or an old link could mean either.
+"""
+
+from collections.abc import Collection, Iterable
+
+from configurator.catalog.files import LISTING
+from configurator.catalog.located import ContentFile, KeyPath
+from configurator.catalog.schema.family import FamilyFile
+
+# Today's id by ``door/<id>`` and the like; see ``configurator.browser.link.shapes.Stock``.
+FormerIds = dict[str, str]
+NAMED = {"door": "a door", "handle": "a handle", "family": "a family", "choice": "a choice", "option": "an option"}
+
+
+class Claims:
+    """The former ids of one kind, gathered from file to file."""
+
+    def __init__(self, kind: str, live: Collection[str], found: FormerIds) -> None:
+        self.kind = kind
+        self.live = live
+        self.found = found
+
+    def take(self, file: ContentFile, path: KeyPath, ident: str, former: Iterable[str]) -> None:
+        """Take the former ids of something; those that cannot be are noted at ``path`` in its file."""
+        for index, name in enumerate(former):
+            key = f"{self.kind}/{name}"
+            word = NAMED[self.kind.split("/")[0]]
+            if name == LISTING and self.kind in ("door", "family"):
+                file.at_value((*path, index), f"'{name}' cannot have been the id of {word}; take it out")
+            elif name in self.live:
+                told = f"'{name}' cannot be a former id of {ident}, for it is the id of {word} today; take one out"
+                file.at_value((*path, index), told)
+            elif key in self.found:
+                told = f"'{name}' is claimed as a former id already, by {self.found[key]}; only one can have had it"
+                file.at_value((*path, index), told)
+            else:
+                self.found[key] = ident
+
+
+def take_choices(file: ContentFile, ident: str, family: FamilyFile, found: FormerIds) -> None:
+    """Take the former ids of a family's choices and of their options."""
+    choices = Claims(f"choice/{ident}", family.choices, found)
+    for name, choice in family.choices.items():
+        choices.take(file, ("choices", name, "formerly"), name, choice.formerly)
+        options = Claims(f"option/{ident}/{name}", choice.options, found)
+        for option_name, option in choice.options.items():
+            path = ("choices", name, "options", option_name, "formerly")
+            options.take(file, path, option_name, option.formerly)
