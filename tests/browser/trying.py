@@ -49,7 +49,7 @@ def open_page(page: Page, address: str) -> None:
     page.goto(address)
     page.locator(".moving path").first.wait_for(state="attached")
     page.locator(".share").wait_for(state="attached")
-    page.wait_for_function("Astragal.page.sheetPages")
+    page.wait_for_function("Boolean(Astragal.page.sheetPages)")
 
 
 def grip(page: Page, moves: str) -> tuple[float, float]:
