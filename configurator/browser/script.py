@@ -1,27 +1,42 @@
-"""The configurator's two classic scripts: what it knows (the catalog), and what it does (kernel and page)."""
+"""The configurator's classic scripts: what it knows (the catalog), and what it does (kernel and page)."""
 
-import re
 from pathlib import Path
 
 from configurator.browser.catalog_json import catalog_json
+from configurator.browser.join import FIRST, before, scripts_of, text_of
+from configurator.browser.kernel_scripts import kernel_scripts
+from configurator.browser.page_module import PageModule, PageProblem, page_modules
 from configurator.browser.squeeze import squeezed
-from configurator.browser.translate import kernel_js
+from configurator.browser.translate import kernel_functions
 from configurator.catalog import Catalog
 
 
-def page_sources(folder: Path) -> str:
-    """Return the page's scripts in a folder, joined in the order of their names."""
-    return "\n".join(path.read_text(encoding="utf-8") for path in sorted(folder.glob("*.js")))
+def configurator_scripts(folder: Path) -> dict[str, str]:
+    """Return the scripts of a folder of modules by their file names: ``astragal.js``, and those that come later.
 
-
-def configurator_js(folder: Path) -> str:
-    """Return the script for ``assets/astragal.js``: the kernel, and the page's scripts of a folder.
-
-    Only the kernel functions that the page's scripts call as ``kernel.name`` are in it.
+    Of the kernel each has only those functions that its modules call as ``kernel.name``.
+    Raises :class:`PageProblem` with file and line where a module calls one that there is not.
     """
-    page = page_sources(folder)
-    kernel = kernel_js(re.findall(r"\bkernel\.(\w+)", page))
-    return kernel + squeezed(f'(function(){{\n"use strict";\n{page}\n}})();\n')
+    scripts = scripts_of(page_modules(folder))
+    calls = {name: kernel_calls(script.modules) for name, script in scripts.items()}
+    after = {name: [] if name == FIRST else [FIRST, *before(name, scripts)] for name in scripts}
+    kernel = kernel_scripts(calls, after)
+    return {file_name(name): kernel[name] + squeezed(text_of(name, scripts)) for name in scripts}
+
+
+def file_name(start: str) -> str:
+    """Return the file of the script that begins with a module; ``parts.js`` of the page spells it too."""
+    return "astragal.js" if start == FIRST else f"astragal-{start}.js"
+
+
+def kernel_calls(modules: list[PageModule]) -> set[str]:
+    """Return the kernel functions that modules call."""
+    wishes = [wish for module in modules for wish in module.asks]
+    known = kernel_functions()
+    for wish in wishes:
+        if wish.name not in known:
+            raise PageProblem(f"{wish.place}: the kernel has no function {wish.name}")
+    return {wish.name for wish in wishes}
 
 
 def catalog_js(catalog: Catalog) -> str:

@@ -6,7 +6,7 @@ from functools import lru_cache
 from pathlib import Path
 
 from configurator.browser.dialect import Slip, defined, slips_and_holders
-from configurator.browser.emit import script_of
+from configurator.browser.emit import Holders, script_of
 from configurator.browser.reach import reached, without_tables
 from configurator.browser.squeeze import squeezed
 
@@ -36,17 +36,37 @@ def kernel_js(entries: Iterable[str] | None = None) -> str:
     return translate(tuple(kernel_sources().items()), None if entries is None else frozenset(entries))
 
 
+@lru_cache(maxsize=1)
+def kernel_functions() -> frozenset[str]:
+    """Return the names of the functions that page scripts may call."""
+    statements = [node for source in kernel_sources().values() for node in ast.parse(source).body]
+    names = [node.name for node in statements if isinstance(node, ast.FunctionDef)]
+    return frozenset(name for name in names if not name.startswith("_"))
+
+
 @lru_cache(maxsize=8)
 def translate(sources: tuple[tuple[str, str], ...], entries: frozenset[str] | None = None) -> str:
     """Return portable files, given as path and source, as one minified script."""
+    statements, holders = read(sources)
+    functions = [node.name for node in statements if isinstance(node, ast.FunctionDef)]
+    let_out = sorted(functions if entries is None else entries.intersection(functions))
+    return squeezed(script_of(reached(statements, let_out), holders, let_out))
+
+
+def portable() -> tuple[list[ast.stmt], Holders]:
+    """Return every function and constant of the kernel in order, and what is known of its expressions' types."""
+    return read(tuple(kernel_sources().items()))
+
+
+@lru_cache(maxsize=8)
+def read(sources: tuple[tuple[str, str], ...]) -> tuple[list[ast.stmt], Holders]:
+    """Return what portable files define; raises :class:`NotPortableError` when one leaves the dialect."""
     trees = {path: ast.parse(source) for path, source in sources}
     found, holders = slips_and_holders(trees)
     if len(found) > 0:
         raise NotPortableError(found)
     statements = [node for path in in_order(trees) for node in trees[path].body if len(defined(node)) > 0]
-    functions = [node.name for node in statements if isinstance(node, ast.FunctionDef)]
-    let_out = sorted(functions if entries is None else entries.intersection(functions))
-    return squeezed(script_of(reached(without_tables(statements), let_out), holders, let_out))
+    return without_tables(statements), holders
 
 
 def in_order(trees: dict[str, ast.Module]) -> list[str]:

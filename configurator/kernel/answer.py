@@ -1,9 +1,12 @@
 """Everything the kernel tells of one family with its choices on one door."""
 
+from collections.abc import Callable
+
 from configurator.kernel.message import is_said
 from configurator.kernel.mount.hung import hung
 from configurator.kernel.position import closed_position, open_position
 from configurator.kernel.questions import QUESTIONS
+from configurator.kernel.questions.drawn import DRAWN_QUESTIONS
 from configurator.kernel.resolve import resolve, same_build
 from configurator.kernel.shapes import (
     Answer,
@@ -14,6 +17,8 @@ from configurator.kernel.shapes import (
     Fit,
     Household,
     Message,
+    Reply,
+    Travel,
     Verdict,
 )
 from configurator.kernel.travel import travelled
@@ -26,12 +31,22 @@ def ask(door: Door, family: Family, choices: dict[str, str], household: Househol
 
 def ask_fit(fit: Fit, household: Household) -> Answer:
     """Return the answer of a covering that is hung."""
+    return answer_to(QUESTIONS, fit, household)
+
+
+def ask_drawn(fit: Fit, household: Household) -> Answer:
+    """Return as much of the answer as drawings show: what stands on them is no different from the whole answer's."""
+    return answer_to(DRAWN_QUESTIONS, fit, household)
+
+
+def answer_to(questions: list[Callable[[Travel, Household], Reply]], fit: Fit, household: Household) -> Answer:
+    """Return the answer of a covering that is hung to some of the questions."""
     figures: dict[str, Figure] = {}
     verdicts: dict[str, Verdict] = {}
     cautions: list[Caution] = []
     if not is_said(fit["size"]["refusal"]):
         travel = travelled(fit)
-        for question in QUESTIONS:
+        for question in questions:
             part = question(travel, household)
             for figure in part["figures"]:
                 figures[figure["id"]] = figure

@@ -42,6 +42,7 @@ def test_one_adds_up_to_four_and_removes(open_context: OpenContext, catalog: Cat
 
 def test_all_stand_at_one_scale_and_one_position(page: Page, catalog: Catalog) -> None:
     open_page(page, three(catalog))
+    page.locator(".compared .column").first.wait_for()
     scales = page.evaluate(READ_SCALES)
     assert len(scales) == 3
     for scale, top, height in scales:

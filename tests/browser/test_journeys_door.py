@@ -226,5 +226,5 @@ def test_a_covering_that_cannot_go_on_says_so_in_words(page: Page, catalog: Cata
     narrow["door"] = {**narrow["door"], "glass_width": 110.0}
     answer = ask(narrow["door"], catalog.families["louvered-shutter"], {}, catalog.household)
     open_page(page, fragment(catalog, narrow))
-    expect(page.locator("#panel-figures ~ .refusal")).to_have_text(say(answer["refusal"], ENGLISH, "in"))
+    expect(page.locator(".panel .refusal")).to_have_text(say(answer["refusal"], ENGLISH, "in"))
     expect(page.locator(".now-verdict")).to_contain_text("does not fit")

@@ -44,10 +44,12 @@ def fragment(catalog: Catalog, *configurations: dict[str, Any], active: int = 0,
 
 
 def open_page(page: Page, address: str) -> None:
-    """Open an address of the configurator anew and wait for the drawing."""
+    """Open an address of the configurator anew and wait for the drawing, all that stands below it, and the paper."""
     page.goto("about:blank")
     page.goto(address)
     page.locator(".moving path").first.wait_for(state="attached")
+    page.locator(".share").wait_for(state="attached")
+    page.wait_for_function("Astragal.page.sheetPages")
 
 
 def grip(page: Page, moves: str) -> tuple[float, float]:

@@ -1,6 +1,7 @@
 """The portable dialect as JavaScript, written straight from Python's syntax tree."""
 
 import ast
+from collections.abc import Sequence
 
 from configurator.browser.emit.expressions import Holders
 from configurator.browser.emit.helpers import helpers_for
@@ -9,14 +10,18 @@ from configurator.browser.emit.statements import Statements
 __all__ = ["Holders", "Statements", "script_of"]
 
 
-def script_of(statements: list[ast.stmt], holders: Holders, let_out: list[str]) -> str:
-    """Return functions and constants as one script that sets ``Astragal.kernel`` to the functions let out.
+def script_of(statements: list[ast.stmt], holders: Holders, let_out: list[str], taken: Sequence[str] = ()) -> str:
+    """Return functions and constants as one script that sets ``Astragal.kernel`` to those let out.
 
-    ``holders`` tells of expressions whether they are a ``list``, a ``dict`` or a ``str``, as far as that matters.
+    One that has ``taken`` names from ``Astragal.kernel`` adds to it instead. ``holders`` tells of
+    expressions whether they are a ``list``, a ``dict`` or a ``str``, as far as that matters.
     """
     write = Statements(holders)
     body = "".join(top(write.text(statement)) for statement in statements)
-    inside = f'"use strict";\n{helpers_for(body)}{body}return {{{", ".join(let_out)}}};'
+    head = f"const {{{', '.join(taken)}}} = Astragal.kernel;\n" if len(taken) > 0 else ""
+    inside = f'"use strict";\n{head}{helpers_for(body)}{body}return {{{", ".join(let_out)}}};'
+    if len(taken) > 0:
+        return f"Object.assign(Astragal.kernel, (function () {{\n{inside}\n}})());\n"
     return f"var Astragal = Astragal || {{}};\nAstragal.kernel = (function () {{\n{inside}\n}})();\n"
 
 

@@ -12,7 +12,7 @@ from configurator.site.house import House
 from configurator.site.kinds.door_page import door_page
 from configurator.site.kinds.family_page import family_page
 from configurator.site.kinds.fitted_page import fitted
-from configurator.site.mkdocs.assets import page_script
+from configurator.site.mkdocs.assets import page_scripts
 
 Task = tuple[str, str]
 SCRIPT, DOOR, FAMILY = "script", "door", "family"
@@ -41,7 +41,7 @@ def work_out(task: Task) -> dict[str, object]:
     house = _houses[0]
     kind, ident = task
     if kind == SCRIPT:
-        page_script(house)
+        page_scripts(house)
     elif kind == FAMILY:
         family_page(house, house.catalog.families[ident])
     else:

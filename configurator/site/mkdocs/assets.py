@@ -2,7 +2,7 @@
 
 from functools import partial
 
-from configurator.browser import catalog_js, configurator_js
+from configurator.browser import catalog_js, configurator_scripts
 from configurator.drawing.icon import icon_png
 from configurator.drawing.photo import photo_sizes, picture_sizes
 from configurator.drawing.room import room_picture
@@ -36,16 +36,16 @@ def texts(house: House) -> Files:
         "assets/site.css": slim_css(style_sheet(house.showroom.theme)),
         "assets/try.css": slim_css((SHARED / "css" / "try.css").read_text(encoding="utf-8")),
         "assets/page.js": (SHARED / "scripts" / "page.js").read_text(encoding="utf-8"),
-        "assets/astragal.js": page_script(house),
+        **{f"assets/{name}": script for name, script in page_scripts(house).items()},
         "assets/catalog.js": catalog_js(house.catalog),
     }
 
 
-def page_script(house: House) -> str:
-    """Return the configurator's script."""
+def page_scripts(house: House) -> dict[str, str]:
+    """Return the configurator's scripts by file name."""
     scripts = SHARED / "js"
     stamps = [[path.name, path.stat().st_mtime_ns] for path in sorted(scripts.glob("*.js"))]
-    return house.once(partial(configurator_js, scripts), "scripts", stamps)
+    return house.once(partial(configurator_scripts, scripts), "scripts", stamps)
 
 
 def icons(house: House) -> Files:

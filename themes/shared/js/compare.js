@@ -1,41 +1,84 @@
 // Up to four configurations side by side: one scale, one position, what differs first.
 
-const LETTERS = ["A", "B", "C", "D"];
+import { element, setChildren, setText } from "./dom.js";
+import { drawingNode } from "./draw.js";
+import { wholeAnswer } from "./figures.js";
+import { fits } from "./now.js";
+import { ruler, scaleFor, toScale } from "./sheet.js";
+import { unionOf } from "./stage.js";
+import { activeOf, familyOf } from "./state.js";
+import { capital, LETTERS } from "./text.js";
+import { percent, placeAtShare, sayShare, shareOf } from "./travel.js";
+import { choicesInWords, doorName, isKey, say, sayFigure, verdictNode } from "./words.js";
 
-// A row: its name, a cell for each configuration, whether they differ, and whether nearly everyone asks for it.
+/** @typedef {{ name: string, cells: string[], draw: (cell: string) => Child, key: boolean, differs: boolean }} Row */
+
+const COMPARED = { width: 184, height: 80 };
+
+/**
+ * A row: its name, a cell for each configuration, whether they differ, and whether nearly everyone asks for it.
+ * @param {string} name
+ * @param {string[]} cells
+ * @param {(cell: string) => Child} draw
+ * @param {boolean} key
+ */
 function rowOf(name, cells, draw, key) {
   return { name: capital(name), cells, draw, key, differs: cells.some((cell) => cell !== cells[0]) };
 }
 
+/**
+ * @param {Astragal.Answer[]} answers
+ * @param {"figures" | "verdicts"} kind
+ */
 function idsIn(answers, kind) {
   return [...new Set(answers.flatMap((answer) => Object.keys(answer[kind])))];
 }
 
-const oneOf = (answers, kind, id) => answers.find((answer) => answer[kind][id])[kind][id];
+/**
+ * What a figure or verdict of one of the answers is called.
+ * @param {Astragal.Answer[]} answers
+ * @param {"figures" | "verdicts"} kind
+ * @param {string} id
+ */
+function nameOf(answers, kind, id) {
+  return answers.map((answer) => answer[kind][id]?.name).find(Boolean) ?? "";
+}
 
+/**
+ * @param {Astragal.Answer[]} answers
+ * @param {string} units
+ */
 function figureRows(answers, units) {
   return idsIn(answers, "figures").map((id) => {
     const cells = answers.map((answer) => (answer.figures[id] ? sayFigure(answer.figures[id], units) : ""));
-    return rowOf(oneOf(answers, "figures", id).name, cells, (cell) => cell, isKey(id));
+    return rowOf(nameOf(answers, "figures", id), cells, (cell) => cell, isKey(id));
   });
 }
 
+/** @param {Astragal.Answer[]} answers */
 function verdictRows(answers) {
   return idsIn(answers, "verdicts").map((id) => {
     const cells = answers.map((answer) => (fits(answer) ? answer.verdicts[id]?.state ?? "" : "does not fit"));
-    return rowOf(oneOf(answers, "verdicts", id).name, cells, (cell) => verdictNode(cell), true);
+    return rowOf(nameOf(answers, "verdicts", id), cells, (cell) => verdictNode(cell), true);
   });
 }
 
+/** @param {Row} row */
 function rowNode({ name, cells, draw }) {
   return element("tr", {}, element("th", { scope: "row" }, name),
     cells.map((cell) => element("td", { class: "number" }, cell === "" ? "–" : draw(cell))));
 }
 
-// What differs first.
+/**
+ * What differs first.
+ * @param {App} app
+ * @param {PageState} state
+ * @param {Row[]} rows
+ * @param {string} caption
+ */
 function comparedTable(app, state, rows, caption) {
   const head = state.configurations.map((one, i) => element("th", { scope: "col" }, `${LETTERS[i]} · ${familyOf(app.catalog, one).name}`));
-  const part = (title, differs) => {
+  const part = (/** @type {string} */ title, /** @type {boolean} */ differs) => {
     const own = rows.filter((row) => row.differs === differs);
     if (own.length === 0) return null;
     return element("tbody", { class: differs ? "differs" : "agrees" },
@@ -46,9 +89,14 @@ function comparedTable(app, state, rows, caption) {
       element("thead", {}, element("tr", {}, element("td"), head)), part("What differs", true), part("The same in all", false)));
 }
 
-// The verdicts and what nearly everyone asks for; the rest on request, on paper at once.
+/**
+ * The verdicts and what nearly everyone asks for; the rest on request, on paper at once.
+ * @param {App} app
+ * @param {PageState} state
+ * @param {boolean} opened
+ */
 function comparisonTables(app, state, opened) {
-  const answers = state.configurations.map((one) => app.ask.answer(one));
+  const answers = state.configurations.map((one) => wholeAnswer(app, one));
   const rows = [...verdictRows(answers), ...figureRows(answers, state.units)];
   const more = rows.filter((row) => !row.key);
   return [
@@ -58,15 +106,26 @@ function comparisonTables(app, state, opened) {
   ];
 }
 
+/**
+ * @param {App} app
+ * @param {PageState} state
+ */
 function comparedDrawings(app, state) {
   const share = shareOf(app.catalog, activeOf(state));
   return state.configurations.map((one) => app.ask.elevation(one, placeAtShare(app.catalog, one, share), state.units));
 }
 
+/**
+ * @param {App} app
+ * @param {PageState} state
+ * @param {number} i
+ * @param {Astragal.Drawing} drawing
+ * @param {Frame} window
+ */
 function comparedColumn(app, state, i, drawing, window) {
   const configuration = state.configurations[i];
   const active = i === state.active;
-  const answer = app.ask.answer(configuration);
+  const answer = wholeAnswer(app, configuration);
   const place = placeAtShare(app.catalog, configuration, shareOf(app.catalog, activeOf(state)));
   const clear = app.ask.sharesAt(configuration, place);
   const words = [doorName(app.catalog, configuration.door), ...choicesInWords(app.catalog, configuration)].join(" · ");
@@ -81,7 +140,26 @@ function comparedColumn(app, state, i, drawing, window) {
       element("button", { type: "button", class: "text-button", "aria-label": `Remove ${LETTERS[i]}`, onclick: () => app.remove(i) }, "Remove")));
 }
 
-function createCompare(app) {
+/** @type {Pages} */
+function comparisonPages(app, state) {
+  const drawings = comparedDrawings(app, state);
+  const window = unionOf(drawings);
+  const scale = scaleFor(window, state.units, COMPARED.width / drawings.length - 3, COMPARED.height);
+  const columns = drawings.map((drawing, i) => element("div", {}, toScale(drawingNode(drawing), window, scale),
+    element("p", {}, element("b", {}, `${LETTERS[i]} · ${familyOf(app.catalog, state.configurations[i]).name}`))));
+  return [element("article", { class: "sheet-page comparison-page" },
+    element("h2", {}, "Side by side"),
+    element("p", {}, `All ${sayShare(shareOf(app.catalog, activeOf(state)))}. Scale ${Astragal.kernel.scale_words(scale, state.units)}.`),
+    element("div", { class: "sheet-columns" }, columns),
+    comparisonTables(app, state, true),
+    ruler(state.units))];
+}
+
+/**
+ * @param {App} app
+ * @returns {PagePart}
+ */
+export function createCompared(app) {
   const columns = element("div", { class: "compared" });
   const tables = element("div", { class: "compare-tables" });
   const slider = element("input", {
@@ -92,22 +170,12 @@ function createCompare(app) {
   const bar = element("div", { class: "slider compare-slider" },
     element("div", { class: "slider-head" }, element("label", { for: slider.id }, "All at the same position"), output),
     element("div", { class: "track" }, element("div", { class: "run" }, slider)));
-  const print = element("button", { type: "button", class: "press quiet", onclick: () => app.print("comparison") }, "Print the comparison");
-  const full = element("div", { class: "compare-full" }, bar, columns, tables, element("p", { class: "actions" }, print));
-  const empty = element("p", { class: "note" },
-    "Add a second covering, or the same one with another choice: they stand here side by side, at one scale and one position. Up to four.");
-  const add = element("button", { type: "button", class: "press quiet", onclick: () => app.another() }, "Add another to compare");
-  const node = element("section", { class: "compare", id: "compare", "aria-labelledby": "compare-title" },
-    element("div", { class: "section-head" }, element("h2", { id: "compare-title" }, "Side by side"), add), empty, full);
+  const print = element("button", { type: "button", class: "press quiet", onclick: () => app.print(comparisonPages) }, "Print the comparison");
+  const node = element("div", { class: "compare-full" }, bar, columns, tables, element("p", { class: "actions" }, print));
 
   return {
     node,
     update(state) {
-      const many = state.configurations.length > 1;
-      empty.hidden = many;
-      full.hidden = !many;
-      add.hidden = state.configurations.length >= MOST_CONFIGURATIONS;
-      if (!many) return;
       const share = shareOf(app.catalog, activeOf(state));
       slider.value = String(Math.round(share * 100));
       slider.setAttribute("aria-valuetext", sayShare(share));
@@ -115,7 +183,7 @@ function createCompare(app) {
       const drawings = comparedDrawings(app, state);
       // Equal windows on the paper make equal scales on the screen.
       const window = unionOf(drawings);
-      columns.style.setProperty("--columns", drawings.length);
+      columns.style.setProperty("--columns", String(drawings.length));
       setChildren(columns, drawings.map((drawing, i) => comparedColumn(app, state, i, drawing, window)));
       const opened = tables.querySelector("details")?.open ?? false;
       setChildren(tables, comparisonTables(app, state, opened));

@@ -1,27 +1,34 @@
 // Its covering: one family, and its choices with the reason beside each that the door rules out.
 
+import { element, setChildren, setText } from "./dom.js";
+import { verdictState } from "./now.js";
+import { activeOf, MOST_CONFIGURATIONS } from "./state.js";
+import { capital } from "./text.js";
+import { say, verdictNode } from "./words.js";
+
+/** @param {App} app */
 function familyCards(app) {
   const cards = Object.values(app.catalog.families).map((family) => {
     const input = element("input", { type: "radio", name: "family", value: family.id, onchange: () => app.pickFamily(family.id) });
     const verdict = element("span", { class: "card-verdict" });
     const label = element("label", { class: "card" }, input, element("span", {}, family.name), verdict);
-    return { family, input, verdict, label };
+    return { family, input, verdict, label, shown: "" };
   });
   return {
     node: element("div", { class: "cards family-cards" }, cards.map((card) => card.label)),
-    update(configuration) {
+    update(/** @type {Astragal.Configuration} */ configuration) {
       for (const card of cards) {
         card.input.checked = card.family.id === configuration.family;
         card.label.hidden = card.family.retired && !card.input.checked;
       }
     },
     // A verdict for each family on this door, worked out in the quiet after the drawing has been shown.
-    judge(configuration) {
+    judge(/** @type {Astragal.Configuration} */ configuration) {
       for (const card of cards) {
         if (card.family.retired) continue;
         app.whenQuiet(`family ${card.family.id}`, () => {
           const own = card.family.id === configuration.family;
-          const answer = app.ask.answer(own ? configuration : { ...configuration, family: card.family.id, choices: {} });
+          const answer = app.ask.drawn(own ? configuration : { ...configuration, family: card.family.id, choices: {} });
           const state = verdictState(answer);
           if (card.shown !== state) setChildren(card.verdict, [verdictNode(state, "Handle")]);
           card.shown = state;
@@ -31,6 +38,11 @@ function familyCards(app) {
   };
 }
 
+/**
+ * @param {App} app
+ * @param {Astragal.Choice} choice
+ * @param {Astragal.Option} option
+ */
 function optionRow(app, choice, option) {
   const id = `option-${choice.id}-${option.id}`;
   const why = element("span", { class: "why", id: `${id}-why` });
@@ -44,7 +56,11 @@ function optionRow(app, choice, option) {
   return { choice, option, input, label, why };
 }
 
-function createCoveringForm(app) {
+/**
+ * @param {App} app
+ * @returns {PagePart}
+ */
+export function createCoveringForm(app) {
   const cards = familyCards(app);
   const chosen = element("strong");
   const choices = element("div", { class: "choice-sets" });
@@ -57,9 +73,11 @@ function createCoveringForm(app) {
       element("fieldset", { class: "plain-set" }, element("legend", { class: "unseen" }, "Covering"), cards.node)),
     gone, choices,
     element("p", { class: "actions" }, beside));
+  /** @type {ReturnType<typeof optionRow>[]} */
   let rows = [];
   let built = "";
 
+  /** @param {Astragal.Family} family */
   function build(family) {
     if (built === family.id) return;
     built = family.id;
@@ -71,6 +89,12 @@ function createCoveringForm(app) {
     }));
   }
 
+  /**
+   * @param {ReturnType<typeof optionRow>} row
+   * @param {Astragal.Configuration} configuration
+   * @param {ReturnType<Asker["ruledOut"]>} ruledOut
+   * @param {string} units
+   */
   function showRow(row, configuration, ruledOut, units) {
     const picked = Astragal.kernel.full_choices(app.family(), configuration.choices)[row.choice.id];
     const reason = ruledOut[row.choice.id]?.[row.option.id];

@@ -2,52 +2,100 @@
 
 const SVG_SPACE = "http://www.w3.org/2000/svg";
 
+/**
+ * @template {Element} Kind
+ * @param {Kind} node
+ * @param {Attributes} attributes
+ * @param {Child[]} children
+ */
 function fill(node, attributes, children) {
   for (const [name, value] of Object.entries(attributes)) {
     if (name.startsWith("on")) node.addEventListener(name.slice(2), value);
     else if (value === true) node.setAttribute(name, "");
     else if (value !== false && value !== null && value !== undefined) node.setAttribute(name, String(value));
   }
-  const shown = children.flat(2).filter((child) => child !== null && child !== undefined && child !== false);
-  node.append(...shown.map((child) => (typeof child === "string" ? Astragal.kernel.typeset(child) : child)));
+  node.append(...shownOf(children).map((child) => (typeof child === "string" ? Astragal.kernel.typeset(child) : child)));
   return node;
 }
 
-function element(name, attributes = {}, ...children) {
+/**
+ * @param {Child[]} children
+ * @returns {(Node | string)[]}
+ */
+function shownOf(children) {
+  const all = /** @type {Child[]} */ (children.flat(2));
+  return /** @type {(Node | string)[]} */ (all.filter((child) => child !== null && child !== undefined && child !== false));
+}
+
+/**
+ * @template {keyof HTMLElementTagNameMap} Name
+ * @param {Name} name
+ * @param {Attributes} attributes
+ * @param {Child[]} children
+ */
+export function element(name, attributes = {}, ...children) {
   return fill(document.createElement(name), attributes, children);
 }
 
-function shape(name, attributes = {}, ...children) {
+/**
+ * @template {keyof SVGElementTagNameMap} Name
+ * @param {Name} name
+ * @param {Attributes} attributes
+ * @param {Child[]} children
+ */
+export function shape(name, attributes = {}, ...children) {
   return fill(document.createElementNS(SVG_SPACE, name), attributes, children);
 }
 
-// Writing what already stands there would make the browser lay it out again.
-function setAttribute(node, name, value) {
-  if (node.getAttribute(name) !== String(value)) node.setAttribute(name, value);
+/**
+ * Writing what already stands there would make the browser lay it out again.
+ * @param {Element} node
+ * @param {string} name
+ * @param {unknown} value
+ */
+export function setAttribute(node, name, value) {
+  if (node.getAttribute(name) !== String(value)) node.setAttribute(name, String(value));
 }
 
-function setText(node, words) {
+/**
+ * @param {Element} node
+ * @param {string} words
+ */
+export function setText(node, words) {
   const text = Astragal.kernel.typeset(words);
   if (node.textContent === text) return;
-  if (node.firstChild) node.firstChild.data = text;
+  if (node.firstChild instanceof Text) node.firstChild.data = text;
   else node.textContent = text;
 }
 
-// Replacing only what differs keeps the focus and an open working where they are.
-function setChildren(node, children) {
-  node.replaceChildren(...children.flat().filter(Boolean));
+/**
+ * @param {Element} node
+ * @param {Child[]} children
+ */
+export function setChildren(node, children) {
+  node.replaceChildren(...shownOf(children).filter((child) => child !== ""));
 }
 
-function later(milliseconds, task) {
-  let timer = 0;
-  return (...values) => {
+/**
+ * Does a task once it has not been asked for during so many milliseconds.
+ * @template {unknown[]} Values
+ * @param {number} milliseconds
+ * @param {(...values: Values) => void} task
+ */
+export function later(milliseconds, task) {
+  /** @type {ReturnType<typeof setTimeout> | undefined} */
+  let timer;
+  return (/** @type {Values} */ ...values) => {
     clearTimeout(timer);
     timer = setTimeout(() => task(...values), milliseconds);
   };
 }
 
-// Many changes, one painted frame.
-function onFrame(task) {
+/**
+ * Many changes, one painted frame.
+ * @param {() => void} task
+ */
+export function onFrame(task) {
   let waiting = false;
   return () => {
     if (waiting) return;
@@ -56,5 +104,29 @@ function onFrame(task) {
       waiting = false;
       task();
     });
+  };
+}
+
+/** Tasks for when nothing else is to be done; one of the same key takes the other's place. */
+export function quietQueue() {
+  /** @type {Map<string, () => void>} */
+  const waiting = new Map();
+  const soon = window.requestIdleCallback ?? ((/** @type {() => void} */ task) => setTimeout(task, 60));
+  let running = false;
+  function next() {
+    const [entry] = waiting;
+    running = Boolean(entry);
+    if (!entry) return;
+    waiting.delete(entry[0]);
+    entry[1]();
+    soon(next);
+  }
+  return (/** @type {string} */ key, /** @type {() => void} */ task) => {
+    waiting.delete(key);
+    waiting.set(key, task);
+    if (!running) {
+      running = true;
+      soon(next);
+    }
   };
 }

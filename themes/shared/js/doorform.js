@@ -1,20 +1,14 @@
 // Your door: start from one like it, then correct what the tape says otherwise.
 
-function radioGroup(name, legend, options, pick) {
-  const inputs = options.map(([value, words]) => {
-    const input = element("input", { type: "radio", name, value, onchange: () => pick(value) });
-    return { value, input, label: element("label", {}, input, element("span", {}, words)) };
-  });
-  return {
-    node: element("fieldset", { class: "either" },
-      element("legend", {}, legend),
-      element("div", { class: "either-options" }, inputs.map((one) => one.label))),
-    show(value) {
-      inputs.forEach((one) => (one.input.checked = one.value === value));
-    },
-  };
-}
+import { element, setText } from "./dom.js";
+import { isPair } from "./fields.js";
+import { fieldOf } from "./lengthfield.js";
+import { radioGroup } from "./radio.js";
+import { activeOf, onSameDoor } from "./state.js";
+import { doorThumb } from "./thumb.js";
+import { doorName } from "./words.js";
 
+/** @param {App} app */
 function doorCards(app) {
   const cards = Object.values(app.catalog.doors).map((door) => {
     const input = element("input", { type: "radio", name: "door", value: door.id, onchange: () => app.pickDoor(door.id) });
@@ -22,12 +16,13 @@ function doorCards(app) {
   });
   return {
     node: element("div", { class: "cards door-cards" }, cards.map((card) => card.label)),
-    show(id) {
+    show(/** @type {string} */ id) {
       cards.forEach((card) => (card.input.checked = card.door.id === id));
     },
   };
 }
 
+/** @param {App} app */
 function handlePicker(app) {
   const select = element("select", { id: "field-handle", onchange: () => app.pickHandle(select.value) },
     Object.values(app.catalog.handles).map((handle) => element("option", { value: handle.id }, handle.name)));
@@ -37,7 +32,7 @@ function handlePicker(app) {
     node: element("div", { class: "length wide" },
       element("label", { for: select.id }, "A handle like"),
       element("span", { class: "entry" }, select), passiveRow),
-    update(door) {
+    update(/** @type {Astragal.Door} */ door) {
       select.value = door.handle.id;
       passive.checked = door.passive_handle;
       passiveRow.hidden = !isPair(door);
@@ -45,6 +40,12 @@ function handlePicker(app) {
   };
 }
 
+/**
+ * @param {string} title
+ * @param {HTMLElement[]} first
+ * @param {HTMLElement[]} more
+ * @param {string} moreTitle
+ */
 function lengthGroup(title, first, more, moreTitle) {
   const rest = more.length === 0 ? null : element("details", { class: "more" },
     element("summary", {}, moreTitle), element("div", { class: "length-grid" }, more));
@@ -52,23 +53,29 @@ function lengthGroup(title, first, more, moreTitle) {
     first.length === 0 ? null : element("div", { class: "length-grid" }, first), rest);
 }
 
-function createDoorForm(app) {
+/**
+ * @param {App} app
+ * @returns {DoorForm}
+ */
+export function createDoorForm(app) {
   const cards = doorCards(app);
   const chosen = element("strong");
   const chooser = element("details", { class: "chooser" },
     element("summary", {}, element("span", { class: "label" }, "A door like yours"), chosen),
     element("fieldset", { class: "plain-set" }, element("legend", { class: "unseen" }, "A door like yours"), cards.node));
   const words = Object.entries(Astragal.kernel.door_words()).map(([id, { name, options }]) =>
-    [id, radioGroup(id, name, Object.entries(options), (value) => app.setWord(id, value))]);
+    ({ id, group: radioGroup(id, name, Object.entries(options), (value) => app.setWord(id, value)) }));
   const handle = handlePicker(app);
   const together = element("p", { class: "note" });
   const groups = element("div", { class: "length-groups" });
   const node = element("section", { class: "panel", "aria-labelledby": "panel-door" },
     element("h2", { id: "panel-door" }, "Your door"), chooser, together,
-    element("div", { class: "eithers" }, words.map(([, one]) => one.node)), groups);
+    element("div", { class: "eithers" }, words.map((one) => one.group.node)), groups);
+  /** @type {PagePart[]} */
   let fields = [];
   let built = "";
 
+  /** @param {Astragal.Door} door */
   function build(door) {
     const wanted = Astragal.kernel.asked_groups(door);
     const key = wanted.flatMap((group) => group.fields.map((field) => field.id)).join();
@@ -94,9 +101,9 @@ function createDoorForm(app) {
       build(door);
       cards.show(door.id);
       setText(chosen, doorName(app.catalog, door));
-      words.forEach(([id, one]) => one.show(door[id]));
+      words.forEach(({ id, group }) => group.show(/** @type {any} */ (door)[id]));
       handle.update(door);
-      fields.forEach((field) => field.update(state));
+      fields.forEach((field) => field.update(state, true));
       const shared = onSameDoor(state).filter(Boolean).length;
       together.hidden = shared < 2;
       setText(together, `${shared} of the compared configurations stand on this door: a correction here corrects them all.`);

@@ -1,11 +1,17 @@
 // Marks to SVG: the same runs, paths and classes as on the static pages (configurator/drawing/svg.py).
 
+import { shape } from "./dom.js";
+
+/** @param {Astragal.Mark} mark */
 function canJoin(mark) {
   return mark.shape !== "text" && (mark.fade === 0 || mark.fade === 1);
 }
 
+/** @param {Astragal.Mark[]} marks */
 function runsOf(marks) {
+  /** @type {Run[]} */
   const runs = [];
+  /** @type {Run | null} */
   let last = null;
   for (const mark of marks) {
     if (last && canJoin(mark) && last.role === mark.role && last.fade === mark.fade) last.marks.push(mark);
@@ -15,14 +21,17 @@ function runsOf(marks) {
   return runs;
 }
 
-function short(value) {
+/** @param {number} value */
+export function short(value) {
   return Math.round(value * 10) / 10;
 }
 
+/** @param {number[]} given */
 function circlePath([x, y, r]) {
   return `M${short(x - r)} ${short(y)}a${short(r)} ${short(r)} 0 1 0 ${short(2 * r)} 0a${short(r)} ${short(r)} 0 1 0 ${short(-2 * r)} 0z`;
 }
 
+/** @param {Astragal.Mark} mark */
 function markPath({ shape, points }) {
   if (shape === "circle") return circlePath(points);
   let x = short(points[0]);
@@ -39,30 +48,52 @@ function markPath({ shape, points }) {
   return shape === "polygon" ? `${d}z` : d;
 }
 
+/** @param {Run} run */
 function runNode(run) {
   return shape(run.shape === "text" ? "text" : "path");
 }
 
+/**
+ * @param {Astragal.Mark} mark
+ * @returns {Attributes}
+ */
 function textAttributes({ points, anchor, turn }) {
   const [x, y, size] = points.map(short);
   const turned = turn === 0 ? {} : { transform: `rotate(${turn} ${x} ${y})` };
   return { x, y, "font-size": size, "text-anchor": anchor, ...turned };
 }
 
+/**
+ * @param {Run} run
+ * @returns {Attributes}
+ */
 function pathAttributes({ marks, fade }) {
   const faint = fade < 1 ? { "fill-opacity": Math.round(fade * 1000) / 1000 } : {};
   return { d: marks.map(markPath).join(""), ...faint };
 }
 
+/**
+ * @param {Run} run
+ * @returns {Attributes}
+ */
 function attributesOf(run) {
   return { class: run.role, ...(run.shape === "text" ? textAttributes(run.marks[0]) : pathAttributes(run)) };
 }
 
+/**
+ * @param {Element} node
+ * @param {Attributes} attributes
+ * @param {Attributes} worn
+ */
 function dress(node, attributes, worn) {
   for (const [name, value] of Object.entries(attributes)) if (worn[name] !== value) node.setAttribute(name, value);
   for (const name of Object.keys(worn)) if (!(name in attributes)) node.removeAttribute(name);
 }
 
+/**
+ * @param {Astragal.Mark} a
+ * @param {Astragal.Mark} b
+ */
 function sameMark(a, b) {
   if (a.shape !== b.shape || a.text !== b.text || a.anchor !== b.anchor || a.turn !== b.turn) return false;
   if (a.points.length !== b.points.length) return false;
@@ -70,66 +101,88 @@ function sameMark(a, b) {
   return true;
 }
 
+/**
+ * @param {Run} a
+ * @param {Run} b
+ */
 function sameRun(a, b) {
   if (a.role !== b.role || a.fade !== b.fade || a.marks.length !== b.marks.length) return false;
   return a.marks.every((mark, i) => sameMark(mark, b.marks[i]));
 }
 
-// A layer remembers its runs, so that drawing again touches only what has moved.
-function createLayer(name) {
+/**
+ * A layer remembers its runs, so that drawing again touches only what has moved.
+ * @param {string} name
+ * @returns {Layer}
+ */
+export function createLayer(name) {
   const group = shape("g", { class: name });
+  /** @type {Run[]} */
   let shown = [];
 
+  /** @param {Run[]} runs */
   function fit(runs) {
-    const same = (run, i) => shown[i] && (run.shape === "text") === (shown[i].shape === "text");
+    const same = (/** @type {Run} */ run, /** @type {number} */ i) => shown[i] && (run.shape === "text") === (shown[i].shape === "text");
     const kept = runs.findIndex((run, i) => !same(run, i));
     const from = kept < 0 ? runs.length : kept;
-    while (group.childNodes.length > from) group.lastChild.remove();
+    while (group.childElementCount > from) group.lastElementChild?.remove();
     shown = shown.slice(0, from);
     runs.slice(from).forEach((run) => group.append(runNode(run)));
   }
 
   return {
     group,
-    draw(marks) {
+    draw(/** @type {Astragal.Mark[]} */ marks) {
       const runs = runsOf(marks);
       fit(runs);
       runs.forEach((run, i) => {
         const before = shown[i];
         const same = before && sameRun(run, before);
-        run.attributes = same ? before.attributes : attributesOf(run);
-        if (same) return;
-        dress(group.childNodes[i], run.attributes, before?.attributes ?? {});
-        if (run.shape === "text") group.childNodes[i].textContent = run.marks[0].text;
+        if (same) {
+          run.attributes = before.attributes;
+          return;
+        }
+        run.attributes = attributesOf(run);
+        dress(group.children[i], run.attributes, before?.attributes ?? {});
+        if (run.shape === "text") group.children[i].textContent = run.marks[0].text;
       });
       shown = runs;
     },
   };
 }
 
+/** @param {number[]} given */
 function circleSpan([x, y, r]) {
   return [x - r, y - r, x + r, y + r];
 }
 
-function joined(box) {
+/** @param {Frame} box */
+export function joined(box) {
   return [box.x, box.y, box.width, box.height].map(short).join(" ");
 }
 
-function drawingNode(drawing, window = drawing) {
+/**
+ * @param {Astragal.Drawing} drawing
+ * @param {Frame} [window]
+ */
+export function drawingNode(drawing, window = drawing) {
   const layer = createLayer("drawn");
   layer.draw(drawing.marks);
   const words = `${drawing.title}. ${drawing.desc}`;
   return shape("svg", { class: "drawing-sheet", viewBox: joined(window), role: "img", "aria-label": words }, layer.group);
 }
 
-// The rectangle that the shapes of a role (or all shapes) fill, or null where there is none.
-function extentOf(marks, role = "") {
-  let box = null;
+/**
+ * The rectangle that the shapes fill.
+ * @param {Astragal.Mark[]} marks
+ * @returns {Extent}
+ */
+export function extentOf(marks) {
+  const box = { x0: Infinity, x1: -Infinity, y0: Infinity, y1: -Infinity };
   for (const mark of marks) {
-    if (mark.shape === "text" || (role !== "" && !` ${mark.role} `.includes(` ${role} `))) continue;
+    if (mark.shape === "text") continue;
     const points = mark.shape === "circle" ? circleSpan(mark.points) : mark.points;
     for (let i = 0; i + 1 < points.length; i += 2) {
-      box ??= { x0: points[i], x1: points[i], y0: points[i + 1], y1: points[i + 1] };
       box.x0 = Math.min(box.x0, points[i]);
       box.x1 = Math.max(box.x1, points[i]);
       box.y0 = Math.min(box.y0, points[i + 1]);

@@ -1,11 +1,39 @@
 // What you get: verdicts, figures and cautions in words, each figure's working one tap away.
 
+import { element, setChildren, setText } from "./dom.js";
+import { fits } from "./now.js";
+import { activeOf } from "./state.js";
+import { capital } from "./text.js";
+import { remembered } from "./views.js";
+import { ENGLISH, isKey, say, sayFigure, verdictNode } from "./words.js";
+
+const answers = remembered(80, (/** @type {App} */ app, /** @type {Astragal.Configuration} */ one) =>
+  Astragal.kernel.ask_fit(app.ask.fit(one), app.state().household));
+
+/**
+ * All that the kernel tells of a configuration.
+ * @param {App} app
+ * @param {Astragal.Configuration} one
+ */
+export function wholeAnswer(app, one) {
+  return answers(app.ask.key(one), app, one);
+}
+
+/**
+ * @param {Astragal.Verdict} verdict
+ * @param {string} units
+ */
 function verdictItem(verdict, units) {
   return element("li", {},
     element("p", { class: "verdict-line" }, element("span", {}, capital(verdict.name)), verdictNode(verdict.state)),
     element("p", { class: "why" }, say(verdict.why, units)));
 }
 
+/**
+ * @param {Astragal.Figure} figure
+ * @param {string} units
+ * @param {boolean} opened
+ */
 function figureItem(figure, units, opened) {
   const rule = capital(Astragal.kernel.say_rule(figure, ENGLISH, units));
   const sum = Astragal.kernel.say_sum(figure, ENGLISH, units);
@@ -14,11 +42,19 @@ function figureItem(figure, units, opened) {
     element("div", { class: "working" }, element("p", {}, rule), element("p", { class: "sum" }, sum)));
 }
 
+/**
+ * @param {Astragal.Caution} caution
+ * @param {string} units
+ */
 function cautionItem(caution, units) {
   return element("li", {}, say(caution.text, units), element("cite", {}, caution.source));
 }
 
-function createFigures(app) {
+/**
+ * @param {App} app
+ * @returns {PagePart}
+ */
+export function createFigures(app) {
   const verdicts = element("ul", { class: "verdicts" });
   const refusal = element("p", { class: "refusal", hidden: true });
   const keyFigures = element("div", { class: "figure-list" });
@@ -29,23 +65,22 @@ function createFigures(app) {
   const cautionBlock = element("div", {}, element("h3", {}, "Take care"), cautions);
   const sound = element("div", {}, verdicts, element("h3", {}, "Figures"),
     element("p", { class: "note" }, "Open a figure to see how it was worked out."), keyFigures, rest);
-  const node = element("section", { class: "panel", "aria-labelledby": "panel-figures" },
-    element("h2", { id: "panel-figures" }, "What you get"), refusal, sound, cautionBlock);
+  const node = element("div", {}, refusal, sound, cautionBlock);
 
   function opened() {
-    return new Set([...sound.querySelectorAll(".figure[open]")].map((one) => one.dataset.figure));
+    return new Set([...sound.querySelectorAll(".figure[open]")].map((one) => one.getAttribute("data-figure")));
   }
 
   return {
     node,
     update(state) {
-      const answer = app.ask.answer(activeOf(state));
+      const answer = wholeAnswer(app, activeOf(state));
       refusal.hidden = fits(answer);
       setText(refusal, say(answer.refusal, state.units));
       sound.hidden = !fits(answer);
       const open = opened();
       setChildren(verdicts, Object.values(answer.verdicts).map((one) => verdictItem(one, state.units)));
-      const items = (list) => list.map((one) => figureItem(one, state.units, open.has(one.id)));
+      const items = (/** @type {Astragal.Figure[]} */ list) => list.map((one) => figureItem(one, state.units, open.has(one.id)));
       const figures = Object.values(answer.figures);
       const others = figures.filter((one) => !isKey(one.id));
       setChildren(keyFigures, items(figures.filter((one) => isKey(one.id))));
@@ -55,49 +90,4 @@ function createFigures(app) {
       setChildren(cautions, answer.cautions.map((one) => cautionItem(one, state.units)));
     },
   };
-}
-
-const fits = (answer) => !Astragal.kernel.is_said(answer.refusal);
-
-function verdictState(answer) {
-  return fits(answer) ? answer.verdicts.pass_through.state : "does not fit";
-}
-
-// The line under the drawing: what of the glass is clear just now, and the handle.
-function createNow(app) {
-  const glass = element("b", { class: "number" });
-  const light = element("b", { class: "number" });
-  const verdict = element("span", { class: "now-verdict" });
-  const shares = element("span", { class: "now-shares" },
-    element("span", {}, glass, " of the glass clear"), element("span", {}, light, " of the light"));
-  const node = element("div", { class: "now" }, element("div", { class: "now-line" }, shares, verdict));
-  return {
-    node,
-    update(state, settled) {
-      const configuration = activeOf(state);
-      const now = app.ask.sharesAt(configuration, configuration.place);
-      if (now) {
-        setText(glass, percent(now.visible));
-        setText(light, percent(now.light));
-      }
-      if (!settled) return;
-      shares.hidden = !now;
-      const answer = app.ask.answer(configuration);
-      setChildren(verdict, [fits(answer) ? "At the handle: " : "", verdictNode(verdictState(answer))]);
-    },
-  };
-}
-
-// What a screen reader hears once the hand rests.
-function spokenNow(app, state) {
-  const configuration = activeOf(state);
-  const answer = app.ask.answer(configuration);
-  if (!fits(answer)) return `${app.family().name}: ${say(answer.refusal, state.units)}`;
-  const now = app.ask.sharesAt(configuration, configuration.place);
-  const verdict = answer.verdicts.pass_through;
-  return [
-    sayPlace(app.catalog, configuration),
-    `${percent(now.visible)} of the glass clear`,
-    `${capital(verdict.name)}: ${verdict.state}`,
-  ].join(". ");
 }

@@ -1,15 +1,33 @@
 // One measurement: what is typed stays as typed, what cannot be is explained beside it.
 
-// The unit shown beside a text: none where the text names its own.
+import { element, setText } from "./dom.js";
+import { presetValue, textOf } from "./measuring.js";
+import { measured } from "./state.js";
+import { say } from "./words.js";
+
+/**
+ * The unit shown beside a text: none where the text names its own.
+ * @param {string} text
+ * @param {string} units
+ */
 function unitBeside(text, units) {
   return /[a-z"'′″]/i.test(text) ? "" : units;
 }
 
+/**
+ * @param {number} mm
+ * @param {string} units
+ */
 function withUnit(mm, units) {
   const text = Astragal.kernel.write_length(mm, units);
   return `${text} ${unitBeside(text, units)}`.trimEnd();
 }
 
+/**
+ * @param {App} app
+ * @param {Astragal.Field} field
+ * @returns {PagePart}
+ */
 function lengthField(app, field) {
   const id = `field-${field.id.replace(".", "-")}`;
   const input = element("input", {
@@ -51,8 +69,13 @@ function lengthField(app, field) {
   };
 }
 
-function countField(app, { id, name, usual }) {
-  const counts = Array.from({ length: usual[1] }, (_, i) => String(i + 1));
+/**
+ * @param {App} app
+ * @param {Astragal.Field} field
+ * @returns {PagePart}
+ */
+function countField(app, { id, name, usual, limits }) {
+  const counts = Array.from({ length: (usual ?? limits)[1] }, (_, i) => String(i + 1));
   const select = element("select", { id: `field-${id}`, onchange: () => app.setWord(id, Number(select.value)) },
     counts.map((count) => element("option", { value: count }, count)));
   return {
@@ -65,4 +88,11 @@ function countField(app, { id, name, usual }) {
   };
 }
 
-const fieldOf = (app, field) => (field.unit === "count" ? countField : lengthField)(app, field);
+/**
+ * @param {App} app
+ * @param {Astragal.Field} field
+ * @returns {PagePart}
+ */
+export function fieldOf(app, field) {
+  return (field.unit === "count" ? countField : lengthField)(app, field);
+}

@@ -1,7 +1,13 @@
 // Pass it on: the address holds everything. Nothing is sent; only "keep" writes to this device.
 
+import { element, setChildren, setText } from "./dom.js";
+
 const KEEP_KEY = "astragal-kept-door";
 
+/**
+ * @template Kept
+ * @param {(box: Storage) => Kept} task
+ */
 function storage(task) {
   try {
     return task(window.localStorage);
@@ -10,16 +16,20 @@ function storage(task) {
   }
 }
 
-function createShare(app) {
+/**
+ * @param {App} app
+ * @returns {PagePart}
+ */
+export function createShare(app) {
   const address = element("textarea", { id: "share-address", readonly: true, rows: "4", spellcheck: "false", onfocus: () => address.select() });
   const said = element("p", { class: "note", role: "status" });
   const code = element("div", { class: "code" });
-  const codeButton = element("button", { type: "button", class: "press quiet", "aria-expanded": "false", onclick: () => showCode(code.hidden) }, "Show as a code to scan");
+  const codeButton = element("button", { type: "button", class: "press quiet", "aria-expanded": "false", onclick: () => showCode(Boolean(code.hidden)) }, "Show as a code to scan");
   const copy = element("button", { type: "button", class: "press", onclick: copyAddress }, "Copy the link");
   const keep = element("button", { type: "button", class: "press quiet", onclick: keepDoor }, "Keep this door");
   const clear = element("button", { type: "button", class: "press quiet", onclick: clearDoor }, "Forget the kept door");
   const kept = element("p", { class: "note" });
-  const print = element("button", { type: "button", class: "press quiet", onclick: () => app.print("sheets") }, "Print the sheet");
+  const print = element("button", { type: "button", class: "press quiet", onclick: () => app.print() }, "Print the sheet");
   const node = element("section", { class: "share", "aria-labelledby": "share-title" },
     element("div", { class: "section-head" }, element("h2", { id: "share-title" }, "Take it with you")),
     element("div", { class: "share-grid" },
@@ -32,13 +42,16 @@ function createShare(app) {
       element("div", {}, element("h3", {}, "On this device"), kept, element("p", { class: "actions" }, keep, clear))));
   code.hidden = true;
 
+  /** @param {boolean} wanted */
   function showCode(wanted) {
     code.hidden = !wanted;
     codeButton.setAttribute("aria-expanded", String(wanted));
     setText(codeButton, wanted ? "Hide the code" : "Show as a code to scan");
     if (!wanted) return;
-    const drawn = qrDrawing(address.value, "A code that holds this link");
-    setChildren(code, [drawn ?? element("p", { class: "note" }, "The link is too long for a code. Copy it instead.")]);
+    app.fetched(import("./qr.js"), ({ qrDrawing }) => {
+      const drawn = qrDrawing(address.value, "A code that holds this link");
+      setChildren(code, [drawn ?? element("p", { class: "note" }, "The link is too long for a code. Copy it instead.")]);
+    });
   }
 
   async function copyAddress() {
@@ -89,6 +102,6 @@ function createShare(app) {
   };
 }
 
-function keptFragment() {
+export function keptFragment() {
   return storage((box) => box.getItem(KEEP_KEY)) ?? "";
 }

@@ -1,29 +1,59 @@
 // The printed sheet: drawings in true millimetres of paper, title block, figures, cautions, date and link.
 
-const PAPER = { width: 126, height: 164 };
-const COMPARED = { width: 184, height: 80 };
+import { element, shape } from "./dom.js";
+import { createLayer, joined, short } from "./draw.js";
+import { wholeAnswer } from "./figures.js";
+import { fits } from "./now.js";
+import { qrDrawing } from "./qr.js";
+import { arranged, bareBox } from "./stage.js";
+import { familyOf } from "./state.js";
+import { capital, LETTERS } from "./text.js";
+import { sayPlace } from "./travel.js";
+import { VIEWS } from "./views.js";
+import { choicesInWords, doorName, say, sayFigure, verdictNode } from "./words.js";
 
-function scaleFor(box, units, width, height) {
+const PAPER = { width: 126, height: 164 };
+
+/**
+ * @param {Frame} box
+ * @param {string} units
+ * @param {number} width
+ * @param {number} height
+ */
+export function scaleFor(box, units, width, height) {
   const known = Astragal.kernel.usual_scales(units);
   return known.find((scale) => box.width / scale <= width && box.height / scale <= height) ?? known[known.length - 1];
 }
 
-function toScale(svg, box, scale) {
+/**
+ * @param {SVGSVGElement} svg
+ * @param {Frame} box
+ * @param {number} scale
+ */
+export function toScale(svg, box, scale) {
   svg.setAttribute("viewBox", joined(box));
   svg.setAttribute("width", `${short(box.width / scale)}mm`);
   svg.setAttribute("height", `${short(box.height / scale)}mm`);
   return svg;
 }
 
-// The arcs of the open leaves would halve the scale; how far they open is among the figures.
+/**
+ * The arcs of the open leaves would halve the scale; how far they open is among the figures.
+ * @param {Astragal.Drawing} plan
+ */
 function withoutArcs(plan) {
   const marks = plan.marks.filter((mark) => mark.role !== "swing");
-  const { y, height } = bareBox({ marks });
+  const { y, height } = bareBox({ ...plan, marks });
   const room = 2 * (marks.find((mark) => mark.shape === "text")?.points[2] ?? 0);
   return { ...plan, marks, y: y - room, height: height + 2 * room };
 }
 
-// All three views on one paper, as they stand on the drawing table.
+/**
+ * All three views on one paper, as they stand on the drawing table.
+ * @param {App} app
+ * @param {Astragal.Configuration} configuration
+ * @param {string} units
+ */
 function sheetDrawing(app, configuration, units) {
   const drawings = app.ask.drawings(configuration, configuration.place, units);
   drawings.plan = withoutArcs(drawings.plan);
@@ -39,14 +69,23 @@ function sheetDrawing(app, configuration, units) {
   return { svg, words: Astragal.kernel.scale_words(scale, units) };
 }
 
-// A line to lay a ruler on: no printer is trusted to keep the scale.
-function ruler(units) {
+/**
+ * A line to lay a ruler on: no printer is trusted to keep the scale.
+ * @param {string} units
+ */
+export function ruler(units) {
   const [length, words] = units === "mm" ? [100, "100 mm"] : [101.6, "4 in"];
   return element("p", { class: "ruler" }, element("span", { style: `width:${length}mm` }), `This line is ${words} long when the scale is true.`);
 }
 
+/**
+ * @param {App} app
+ * @param {Astragal.Configuration} configuration
+ * @param {string} scaleWords
+ * @param {string} letter
+ */
 function titleBlock(app, configuration, scaleWords, letter) {
-  const cell = (name, ...words) => element("div", {}, element("span", { class: "label" }, name), element("p", {}, words));
+  const cell = (/** @type {string} */ name, /** @type {Child[]} */ ...words) => element("div", {}, element("span", { class: "label" }, name), element("p", {}, words));
   const today = new Date().toLocaleDateString(document.documentElement.lang || "en", { dateStyle: "long" });
   return element("div", { class: "sheet-block" },
     cell("Covering", element("b", {}, `${letter}${familyOf(app.catalog, configuration).name}`), element("br"), choicesInWords(app.catalog, configuration).join(" · ")),
@@ -54,21 +93,35 @@ function titleBlock(app, configuration, scaleWords, letter) {
     cell("Position", sayPlace(app.catalog, configuration)),
     cell("Scale", scaleWords),
     cell("Date", today),
-    cell("Showroom", document.querySelector(".wordmark")?.textContent.trim() ?? ""));
+    cell("Showroom", document.querySelector(".wordmark")?.textContent?.trim() ?? ""));
 }
 
+/**
+ * @param {Astragal.Answer} answer
+ * @param {string} units
+ */
 function sheetFigures(answer, units) {
   return element("dl", { class: "sheet-figures" }, Object.values(answer.figures).map((figure) =>
     element("div", {}, element("dt", {}, capital(figure.name)), element("dd", {}, sayFigure(figure, units)))));
 }
 
+/**
+ * @param {Astragal.Answer} answer
+ * @param {string} units
+ */
 function sheetVerdicts(answer, units) {
   return element("ul", { class: "sheet-verdicts" }, Object.values(answer.verdicts).map((one) =>
     element("li", {}, element("b", {}, capital(one.name)), " ", verdictNode(one.state), element("br"), say(one.why, units))));
 }
 
+/**
+ * @param {App} app
+ * @param {PageState} state
+ * @param {Astragal.Configuration} configuration
+ * @param {number} index
+ */
 function sheetPage(app, state, configuration, index) {
-  const answer = app.ask.answer(configuration);
+  const answer = wholeAnswer(app, configuration);
   const { svg, words } = sheetDrawing(app, configuration, state.units);
   const letter = state.configurations.length > 1 ? `${LETTERS[index]} · ` : "";
   const link = app.addressOf({ ...state, configurations: [configuration], active: 0 });
@@ -84,36 +137,7 @@ function sheetPage(app, state, configuration, index) {
     ruler(state.units));
 }
 
-function comparisonPage(app, state) {
-  const drawings = comparedDrawings(app, state);
-  const window = unionOf(drawings);
-  const scale = scaleFor(window, state.units, COMPARED.width / drawings.length - 3, COMPARED.height);
-  const columns = drawings.map((drawing, i) => element("div", {}, toScale(drawingNode(drawing), window, scale),
-    element("p", {}, element("b", {}, `${LETTERS[i]} · ${familyOf(app.catalog, state.configurations[i]).name}`))));
-  return element("article", { class: "sheet-page comparison-page" },
-    element("h2", {}, "Side by side"),
-    element("p", {}, `All ${sayShare(shareOf(app.catalog, activeOf(state)))}. Scale ${Astragal.kernel.scale_words(scale, state.units)}.`),
-    element("div", { class: "sheet-columns" }, columns),
-    comparisonTables(app, state, true),
-    ruler(state.units));
-}
-
-function createSheets(app) {
-  const node = element("div", { class: "sheets", "aria-hidden": "true" });
-  let wanted = "sheets";
-  return {
-    node,
-    want(what) {
-      wanted = what;
-    },
-    fill() {
-      const state = app.state();
-      setChildren(node, wanted === "comparison" ? [comparisonPage(app, state)]
-        : state.configurations.map((one, i) => sheetPage(app, state, one, i)));
-    },
-    empty() {
-      wanted = "sheets";
-      node.replaceChildren();
-    },
-  };
+/** @type {Pages} */
+export function sheetPages(app, state) {
+  return state.configurations.map((one, i) => sheetPage(app, state, one, i));
 }

@@ -1,12 +1,23 @@
 // The travel as sliders: one a moving part, with where it meets the handle marked on it.
 
-// The stretch of a leg on which the covering and the handle meet, or null.
+import { element, setAttribute, setChildren, setText } from "./dom.js";
+import { activeOf, closedPlace, openPlace } from "./state.js";
+import { capital } from "./text.js";
+import { samePlace, sayPart, shareAlong, valueAlong } from "./travel.js";
+import { verdictNode } from "./words.js";
+
+/**
+ * The stretch of a leg on which the covering and the handle meet, or null.
+ * @param {Astragal.Answer} answer
+ * @param {Astragal.Leg} leg
+ */
 function meeting(answer, leg) {
   const verdict = answer.verdicts.pass_through;
   if (!verdict || verdict.state === "clears" || verdict.moves !== leg.moves) return null;
   return { from: Math.min(verdict.start, verdict.end), to: Math.max(verdict.start, verdict.end), state: verdict.state };
 }
 
+/** @param {ReturnType<typeof meeting>} span */
 function meetingMark(span) {
   if (!span) return null;
   const words = span.state === "blocked" ? "Blocked by the handle here" : "Guide by hand past the handle here";
@@ -15,11 +26,15 @@ function meetingMark(span) {
     verdictNode(span.state, "", words));
 }
 
+/**
+ * @param {App} app
+ * @param {Astragal.Leg} leg
+ */
 function sliderRow(app, leg) {
   const name = capital(leg.words.part);
   const input = element("input", {
     type: "range", min: "0", max: "100", step: "1", id: `travel-${leg.moves}`,
-    oninput: () => app.move(leg, valueAlong(leg, input.valueAsNumber / 100), "none"),
+    oninput: () => app.move(leg, valueAlong(leg, input.valueAsNumber / 100)),
     onchange: () => app.settle(),
   });
   const output = element("output", { for: input.id });
@@ -30,17 +45,24 @@ function sliderRow(app, leg) {
   return { leg, input, output, mark, node };
 }
 
-function createTravel(app) {
+/**
+ * @param {App} app
+ * @returns {TravelBar}
+ */
+export function createTravel(app) {
   const rows = element("div", { class: "slider-rows" });
   const openButton = element("button", { type: "button", class: "end", onclick: () => app.goTo("open") }, "Open");
   const closedButton = element("button", { type: "button", class: "end", onclick: () => app.goTo("closed") }, "Closed");
   const still = element("p", { class: "still" }, "Nothing moves: the cloth is held between two rods.");
   const node = element("div", { class: "travel-bar", role: "group", "aria-label": "Move the covering" },
     element("div", { class: "ends" }, openButton, closedButton), rows, still);
+  /** @type {ReturnType<typeof sliderRow>[]} */
   let sliders = [];
   let built = "";
-  let ends = null;
+  /** @type {Record<End, Astragal.Position>} */
+  let ends;
 
+  /** @param {Astragal.Leg[]} legs */
   function build(legs) {
     const key = JSON.stringify([app.family().id, legs]);
     if (key === built) return;
@@ -51,6 +73,7 @@ function createTravel(app) {
     openButton.hidden = closedButton.hidden = legs.length === 0;
   }
 
+  /** @param {Astragal.Configuration} configuration */
   function showPlace(configuration) {
     for (const { leg, input, output } of sliders) {
       const words = sayPart(leg, configuration.place);
@@ -70,7 +93,7 @@ function createTravel(app) {
       if (settled) {
         build(app.legs());
         ends = { open: openPlace(app.catalog, configuration), closed: closedPlace(app.catalog, configuration) };
-        const answer = app.ask.answer(configuration);
+        const answer = app.ask.drawn(configuration);
         for (const row of sliders) setChildren(row.mark, [meetingMark(meeting(answer, row.leg))]);
       }
       showPlace(configuration);

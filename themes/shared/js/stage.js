@@ -1,5 +1,11 @@
 // The drawing table: elevation, section and plan on one sheet, to one scale, on shared axes.
 
+import { element, onFrame, shape } from "./dom.js";
+import { centreOf, holdsFor, onPaper } from "./drag.js";
+import { createLayer, extentOf, joined, short } from "./draw.js";
+import { activeOf } from "./state.js";
+import { byView, VIEWS } from "./views.js";
+
 const SHEET_GAP = 70;
 const FINGER = 44;
 // Letters smaller than this on the screen say nothing: the sheet is then shown without its annotation.
@@ -7,7 +13,8 @@ const LEAST_LETTERS = 7;
 const FOCUS_LETTERS = 13;
 const ANNOTATION = ["dim", "tick", "dim-text", "label", "axis-line", "swing"];
 
-function unionOf(boxes) {
+/** @param {Frame[]} boxes */
+export function unionOf(boxes) {
   const x = Math.min(...boxes.map((box) => box.x));
   const y = Math.min(...boxes.map((box) => box.y));
   return {
@@ -18,51 +25,71 @@ function unionOf(boxes) {
   };
 }
 
-// Section to the right of the elevation at the same heights, plan below it at the same widths.
-function arranged({ elevation, section, plan }) {
+/**
+ * Section to the right of the elevation at the same heights, plan below it at the same widths.
+ * @param {ByView<Frame>} views
+ * @returns {SheetLayout}
+ */
+export function arranged(views) {
   const { kernel } = Astragal;
+  // The kernel asks no more of a drawing than its window.
+  const { elevation, section, plan } = /** @type {Drawings} */ (views);
   const shifts = {
     elevation: { dx: 0, dy: 0 },
     section: { dx: kernel.section_shift(elevation, section, SHEET_GAP), dy: 0 },
     plan: { dx: 0, dy: kernel.plan_shift(elevation, plan, SHEET_GAP) },
   };
-  const shift = (box, { dx, dy }) => ({ x: box.x + dx, y: box.y + dy, width: box.width, height: box.height });
-  const boxes = Object.fromEntries(VIEWS.map((view) => [view, shift({ elevation, section, plan }[view], shifts[view])]));
+  const boxes = byView((view) => {
+    const { x, y, width, height } = views[view];
+    return { x: x + shifts[view].dx, y: y + shifts[view].dy, width, height };
+  });
   return { shifts, boxes, whole: unionOf(Object.values(boxes)) };
 }
 
-function bareBox(drawing) {
+/** @param {Astragal.Drawing} drawing */
+export function bareBox(drawing) {
   const shapes = drawing.marks.filter((mark) => !mark.role.split(" ").some((role) => ANNOTATION.includes(role)));
   const { x0, x1, y0, y1 } = extentOf(shapes);
   return { x: x0 - 30, y: y0 - 30, width: x1 - x0 + 60, height: y1 - y0 + 60 };
 }
 
-// The windows of the views without their annotation, the same at every position.
+/**
+ * The windows of the views without their annotation, the same at every position.
+ * @param {Drawings[]} manyDrawings
+ */
 function bareWindows(manyDrawings) {
-  return Object.fromEntries(VIEWS.map((view) => [view, unionOf(manyDrawings.map((drawings) => bareBox(drawings[view])))]));
+  return byView((view) => unionOf(manyDrawings.map((drawings) => bareBox(drawings[view]))));
 }
 
-function createStage(app) {
-  const layersCalled = (name) => Object.fromEntries(VIEWS.map((view) => [view, createLayer(name)]));
-  const still = layersCalled("still");
-  const moving = layersCalled("moving");
-  const focused = layersCalled("in-focus");
-  const under = Object.fromEntries(VIEWS.map((view) => [view, shape("g", {}, still[view].group)]));
-  const groups = Object.fromEntries(VIEWS.map((view) => [view, shape("g", {}, moving[view].group, focused[view].group)]));
+/**
+ * @param {App} app
+ * @returns {Stage}
+ */
+export function createStage(app) {
+  const still = byView(() => createLayer("still"));
+  const moving = byView(() => createLayer("moving"));
+  const focused = byView(() => createLayer("in-focus"));
+  const under = byView((view) => shape("g", {}, still[view].group));
+  const groups = byView((view) => shape("g", {}, moving[view].group, focused[view].group));
   const holdLayer = shape("g", { class: "holds" });
   // Two sheets, one over the other: a drag leaves the lower one as it was laid out and painted.
   const lower = shape("svg", { class: "stage-sheet drawing-sheet", "aria-hidden": "true" }, ...VIEWS.map((view) => under[view]));
   const svg = shape("svg", { class: "stage-sheet moving-sheet drawing-sheet" }, ...VIEWS.map((view) => groups[view]), holdLayer);
   const node = element("div", { class: "sheet-frame" }, element("div", { class: "sheet-inner" }, lower, svg));
-  let shown = null;
-  let layout = null;
+  /** @type {Drawings} */
+  let shown;
+  /** @type {SheetLayout} */
+  let layout;
+  /** @type {ReturnType<typeof holdsFor>} */
   let holds = [];
   let only = "all";
   let field = "";
   let far = false;
+  /** @type {typeof import("./focus.js").focusMarks | null} */
+  let marksOf = null;
 
-  const boxOf = (sheet) => (only === "all" ? sheet.whole : sheet.boxes[only]);
-  const millimetresPerPixel = (box) => Math.max(box.width / svg.clientWidth, box.height / svg.clientHeight) || 1;
+  const boxOf = (/** @type {SheetLayout} */ sheet) => (only === "all" ? sheet.whole : sheet.boxes[/** @type {View} */ (only)]);
+  const millimetresPerPixel = (/** @type {Frame} */ box) => Math.max(box.width / svg.clientWidth, box.height / svg.clientHeight) || 1;
   const letters = () => shown.elevation.marks.find((mark) => mark.shape === "text")?.points[2] ?? 56;
 
   function lay() {
@@ -89,7 +116,8 @@ function createStage(app) {
 
   function showFocus() {
     const size = Math.max(letters(), FOCUS_LETTERS * millimetresPerPixel(boxOf(layout)));
-    const own = field === "" ? {} : focusMarks(app.state(), shown, field, size, far);
+    /** @type {Partial<ByView<Astragal.Mark[]>>} */
+    const own = field === "" || !marksOf ? {} : marksOf(app.state(), shown, field, size, far);
     for (const view of VIEWS) focused[view].draw(own[view] ?? []);
     node.classList.toggle("has-focus", field !== "");
   }
@@ -99,7 +127,10 @@ function createStage(app) {
     holdLayer.replaceChildren(...holds.map((hold) => hold.node));
   }
 
-  // In the middle of a drag the holds only follow their parts.
+  /**
+   * In the middle of a drag the holds only follow their parts.
+   * @param {Astragal.Configuration} one
+   */
   function slideHolds(one) {
     for (const hold of holds) {
       const held = app.ask.hold(one, one.place, hold.leg);
@@ -109,7 +140,11 @@ function createStage(app) {
     }
   }
 
-  // All of it in the pieces in which a slow phone draws it first.
+  /**
+   * All of it in the pieces in which a slow phone draws it first.
+   * @param {Astragal.Configuration} one
+   * @param {string} units
+   */
   function drawSteps(one, units) {
     return [
       () => (shown = app.ask.drawings(one, one.place, units)),
@@ -154,9 +189,13 @@ function createStage(app) {
     },
     focus(id) {
       field = id;
-      showFocus();
+      if (marksOf) showFocus();
+      else app.fetched(import("./focus.js"), ({ focusMarks }) => {
+        marksOf = focusMarks;
+        showFocus();
+      });
     },
     // From the screen to millimetres on the sheet; asked for once a drag, since asking makes the browser lay out.
-    toSheet: () => svg.getScreenCTM().inverse(),
+    toSheet: () => (svg.getScreenCTM() ?? new DOMMatrix()).inverse(),
   };
 }

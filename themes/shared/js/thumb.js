@@ -1,9 +1,24 @@
 // A door in a few lines, for the cards to choose from.
 
+import { shape } from "./dom.js";
+import { joined, short } from "./draw.js";
+import { isPair, leafHeight, leafWidth } from "./fields.js";
+
+/**
+ * @param {number} x
+ * @param {number} y
+ * @param {number} width
+ * @param {number} height
+ */
 function boxPath(x, y, width, height) {
   return `M${short(x)} ${short(y)}h${short(width)}v${short(height)}h${short(-width)}z`;
 }
 
+/**
+ * @param {Astragal.Door} door
+ * @param {number} x
+ * @param {boolean} hingeLeft
+ */
 function leafPath(door, x, hingeLeft) {
   const glassX = x + (hingeLeft ? door.stile_hinge : door.stile_latch) + door.bead_width;
   const glassY = door.rail_top + door.bead_width;
@@ -17,14 +32,21 @@ function leafPath(door, x, hingeLeft) {
   return d;
 }
 
+/**
+ * @param {Astragal.Door} door
+ * @param {number} x
+ */
 function sidelightPath(door, x) {
   const frame = (door.sidelight_width - door.sidelight_glass_width) / 2;
   return boxPath(x, 0, door.sidelight_width, leafHeight(door))
     + boxPath(x + frame, door.rail_top, door.sidelight_glass_width, door.glass_height);
 }
 
-// All doors stand on one floor and to one scale; the window is as high as the highest door is likely to be.
-function doorThumb(door) {
+/**
+ * All doors stand on one floor and to one scale; the window is as high as the highest door is likely to be.
+ * @param {Astragal.Door} door
+ */
+export function doorThumb(door) {
   const width = leafWidth(door);
   const height = leafHeight(door);
   const left = door.hinge_side === "left";

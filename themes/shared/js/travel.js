@@ -1,27 +1,65 @@
 // The travel: what moves, how far, and in which words.
 
-const shareAlong = (leg, place) => Astragal.kernel.share_along(leg, place);
+import { closedPlace, legsOf, numbersOf, openPlace } from "./state.js";
+import { capital } from "./text.js";
+import { ENGLISH } from "./words.js";
 
-// In whole thousandths: no hand is finer, and the link stays short.
-function valueAlong(leg, share) {
-  const start = leg.start[leg.moves];
-  const value = start + (leg.end[leg.moves] - start) * Math.min(1, Math.max(0, share));
+/**
+ * @param {Astragal.Leg} leg
+ * @param {Astragal.Position} place
+ */
+export function shareAlong(leg, place) {
+  return Astragal.kernel.share_along(leg, place);
+}
+
+/**
+ * Where a position has one of the parts that move: "lower", "upper" or "tilt".
+ * @param {Astragal.Position} place
+ * @param {string} moves
+ */
+export function partAt(place, moves) {
+  return place[/** @type {"lower" | "upper" | "tilt"} */ (moves)];
+}
+
+/**
+ * In whole thousandths: no hand is finer, and the link stays short.
+ * @param {Astragal.Leg} leg
+ * @param {number} share
+ */
+export function valueAlong(leg, share) {
+  const start = partAt(leg.start, leg.moves);
+  const value = start + (partAt(leg.end, leg.moves) - start) * Math.min(1, Math.max(0, share));
   return Math.round(value * 1000) / 1000;
 }
 
-function percent(share) {
+/** @param {number} share */
+export function percent(share) {
   return `${Math.round(share * 100)} %`;
 }
 
-const sayPart = (leg, place) => Astragal.kernel.say_phrase(Astragal.kernel.part_place(leg, place), ENGLISH, "mm");
+/**
+ * @param {Astragal.Leg} leg
+ * @param {Astragal.Position} place
+ */
+export function sayPart(leg, place) {
+  return Astragal.kernel.say_phrase(Astragal.kernel.part_place(leg, place), ENGLISH, "mm");
+}
 
-// Where every part stands, in one phrase.
-function sayPlace(catalog, configuration) {
+/**
+ * Where every part stands, in one phrase.
+ * @param {Astragal.PageCatalog} catalog
+ * @param {Astragal.Configuration} configuration
+ */
+export function sayPlace(catalog, configuration) {
   return capital(Astragal.kernel.place_words(legsOf(catalog, configuration), configuration.place));
 }
 
-// One share from open to closed, so that unlike coverings can stand at the same position.
-function shareOf(catalog, configuration) {
+/**
+ * One share from open to closed, so that unlike coverings can stand at the same position.
+ * @param {Astragal.PageCatalog} catalog
+ * @param {Astragal.Configuration} configuration
+ */
+export function shareOf(catalog, configuration) {
   const [leg] = legsOf(catalog, configuration);
   if (!leg) return 0;
   if (leg.moves !== "tilt") return shareAlong(leg, configuration.place);
@@ -30,15 +68,25 @@ function shareOf(catalog, configuration) {
   return open === closed ? 0 : Math.min(1, Math.max(0, (configuration.place.tilt - open) / (closed - open)));
 }
 
-function sayShare(share) {
+/** @param {number} share */
+export function sayShare(share) {
   if (share <= 0) return "open";
   return share >= 1 ? "closed" : `${percent(share)} closed`;
 }
 
-function placeAtShare(catalog, configuration, share) {
+/**
+ * @param {Astragal.PageCatalog} catalog
+ * @param {Astragal.Configuration} configuration
+ * @param {number} share
+ */
+export function placeAtShare(catalog, configuration, share) {
   return Astragal.kernel.position_at(numbersOf(catalog, configuration), share);
 }
 
-function samePlace(a, b) {
-  return ["lower", "upper", "tilt"].every((part) => Math.abs(a[part] - b[part]) < 1e-9);
+/**
+ * @param {Astragal.Position} a
+ * @param {Astragal.Position} b
+ */
+export function samePlace(a, b) {
+  return ["lower", "upper", "tilt"].every((part) => Math.abs(partAt(a, part) - partAt(b, part)) < 1e-9);
 }

@@ -1,13 +1,18 @@
 // Words for verdicts, figures and configurations.
 
-// The style sheet puts each state's shape before its word.
-function verdictNode(state, about = "", words = state) {
+import { element } from "./dom.js";
+import { familyOf, isCorrected } from "./state.js";
+import { capital } from "./text.js";
+
+/**
+ * The style sheet puts each state's shape before its word.
+ * @param {string} state
+ * @param {string} [about]
+ * @param {string} [words]
+ */
+export function verdictNode(state, about = "", words = state) {
   return element("span", { class: `verdict ${state.replaceAll(" ", "-")}` },
     about ? element("span", { class: "unseen" }, `${about}: `) : null, words);
-}
-
-function capital(text) {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
 // What nearly everyone asks for; the rest follows on request.
@@ -16,25 +21,41 @@ const KEY_FIGURES = [
   "stack_height", "projection_most", "handle_gap", "swing_covered", "clear_width_covered",
 ];
 
-const isKey = (id) => KEY_FIGURES.includes(id);
+export const isKey = (/** @type {string} */ id) => KEY_FIGURES.includes(id);
 
-const ENGLISH = { language: "en", said: {} };
+export const ENGLISH = { language: "en", said: {} };
 
-// What the kernel tells, as it reads; nothing where it is silent.
-function say(message, units) {
+/**
+ * What the kernel tells, as it reads; nothing where it is silent.
+ * @param {Astragal.Message} message
+ * @param {string} units
+ */
+export function say(message, units) {
   return Astragal.kernel.say(message, ENGLISH, units);
 }
 
-function sayFigure(figure, units) {
+/**
+ * @param {Astragal.Figure} figure
+ * @param {string} units
+ */
+export function sayFigure(figure, units) {
   return Astragal.kernel.say_value(figure.value, figure.unit, units);
 }
 
-function doorName(catalog, door) {
+/**
+ * @param {Astragal.PageCatalog} catalog
+ * @param {Astragal.Door} door
+ */
+export function doorName(catalog, door) {
   const name = catalog.doors[door.id].name;
   return isCorrected(catalog, door) ? `${name}, as measured` : name;
 }
 
-function choicesInWords(catalog, configuration) {
+/**
+ * @param {Astragal.PageCatalog} catalog
+ * @param {Astragal.Configuration} configuration
+ */
+export function choicesInWords(catalog, configuration) {
   return familyOf(catalog, configuration).choices.map((choice) => {
     const picked = choice.options.find((option) => option.id === configuration.choices[choice.id]);
     return `${capital(choice.name)}: ${(picked ?? choice.options[0]).name}`;

@@ -1,0 +1,44 @@
+// What may be asked of the configurator: each a step from one state to the next.
+
+import { later } from "./dom.js";
+import {
+  activeOf, endPlace, familyOf, legsOf, stateFrom, withAnother, withChoice, withFamily, withHandle,
+  withoutOne, withPlace, withPreset, withShown, withUnits,
+} from "./state.js";
+import { placeAtShare } from "./travel.js";
+
+/**
+ * @param {App} app
+ * @param {Store} store
+ * @param {Address} address
+ * @returns {Actions}
+ */
+export function createActions(app, store, address) {
+  const { catalog } = app;
+  const now = () => activeOf(store.get());
+  const legs = () => legsOf(catalog, now());
+  const set = store.set;
+  return {
+    state: store.get,
+    change: set,
+    family: () => familyOf(catalog, now()),
+    legs,
+    pickDoor: (id) => set(withPreset(catalog, store.get(), id), "push"),
+    pickHandle: (id) => set(withHandle(catalog, store.get(), id), "push"),
+    pickUnits: (units) => set(withUnits(store.get(), units), "push"),
+    pickFamily: (id) => set(withFamily(catalog, store.get(), id), "push"),
+    pickOption: (choice, option) => set(withChoice(catalog, store.get(), choice, option), "push"),
+    move: (leg, value) => set(withPlace(store.get(), Astragal.kernel.moved_to(legs(), now().place, leg.moves, value)), "move"),
+    moveAll: (share) => set(withPlace(store.get(), placeAtShare(catalog, now(), share)), "move"),
+    goTo: (end) => set(withPlace(store.get(), endPlace(catalog, now(), end)), "push"),
+    settle: later(450, () => address.write("push")),
+    another: () => set(withAnother(store.get()), "push"),
+    remove: (index) => set(withoutOne(store.get(), index), "push"),
+    show: (index) => set(withShown(store.get(), index), "push"),
+    open(fragment) {
+      const opened = address.read(fragment);
+      set(stateFrom(opened.state), "none");
+      return opened;
+    },
+  };
+}

@@ -1,0 +1,101 @@
+// What stands around the drawing: switches, tabs and notices.
+
+import { element, setChildren } from "./dom.js";
+import { radioGroup } from "./radio.js";
+import { familyOf } from "./state.js";
+import { capital, LETTERS } from "./text.js";
+import { say } from "./words.js";
+
+const VIEW_NAMES = { all: "All three", elevation: "Elevation", section: "Section", plan: "Plan" };
+
+/**
+ * @param {App} app
+ * @returns {Switch}
+ */
+export function unitsSwitch(app) {
+  const group = radioGroup("units", "Units", [["in", "Inches"], ["mm", "Millimetres"]], app.pickUnits);
+  group.node.classList.add("units");
+  return group;
+}
+
+/**
+ * @param {App} app
+ * @returns {Switch}
+ */
+export function viewSwitch(app) {
+  const group = radioGroup("view", "Drawing", Object.entries(VIEW_NAMES), (/** @type {string} */ view) => app.stage.show(view));
+  group.node.classList.add("views");
+  group.show("all");
+  return group;
+}
+
+/**
+ * @param {App} app
+ * @returns {PagePart}
+ */
+export function createTabs(app) {
+  const node = element("div", { class: "tabs", role: "group", "aria-label": "Configurations" });
+  return {
+    node,
+    update(state) {
+      node.hidden = state.configurations.length < 2;
+      setChildren(node, state.configurations.map((one, i) =>
+        element("button", { type: "button", "aria-pressed": String(i === state.active), onclick: () => app.show(i) },
+          element("span", { class: "letter" }, LETTERS[i]), familyOf(app.catalog, one).name)));
+    },
+  };
+}
+
+/**
+ * What differs since a link was made: as it was, and as it is.
+ * @param {Astragal.Difference[]} changes
+ * @param {PageState} state
+ */
+function changesTable(changes, { units, configurations }) {
+  const head = (/** @type {string} */ words) => element("th", { scope: "col" }, words);
+  const about = (/** @type {Astragal.Difference} */ change) =>
+    (configurations.length > 1 ? `${LETTERS[change.configuration]}: ` : "") + change.name;
+  return element("table", {},
+    element("thead", {}, element("tr", {}, element("td"), head("As it was"), head("As it is"))),
+    element("tbody", {}, changes.map((change) => element("tr", {}, element("th", { scope: "row" }, capital(about(change))),
+      element("td", {}, say(change.then, units)), element("td", {}, say(change.now, units))))));
+}
+
+/**
+ * @param {App} app
+ * @param {Address} address
+ * @returns {Notice}
+ */
+export function createNotice(app, address) {
+  const words = element("div");
+  const node = element("div", { class: "notice", role: "alert", hidden: true }, words,
+    element("button", { type: "button", class: "text-button", onclick: () => (node.hidden = true) }, "Close"));
+  function show(/** @type {Element[]} */ parts) {
+    node.hidden = parts.length === 0;
+    setChildren(words, parts);
+  }
+  return {
+    node,
+    say: (text) => show([element("p", {}, text)]),
+    // What is wrong with a link that has been opened, and what no longer comes of it.
+    tell(opened) {
+      const state = app.state();
+      const parts = opened.problems.map((problem) => element("p", {}, say(problem, state.units)));
+      const changes = address.changes(opened);
+      const since = element("p", {}, "What is behind this link has changed since it was made:");
+      show(changes.length > 0 ? [...parts, since, changesTable(changes, state)] : parts);
+    },
+  };
+}
+
+/**
+ * Where the drawing lies over the controls, what takes the focus must scroll clear of it.
+ * @param {App} app
+ * @param {HTMLElement} table
+ */
+export function keepFocusClear(app, table) {
+  new ResizeObserver(() => {
+    const over = table.offsetWidth > app.root.offsetWidth * 0.8;
+    document.documentElement.style.scrollPaddingTop = over ? `${table.offsetHeight + 16}px` : "";
+  }).observe(table);
+}

@@ -1,0 +1,52 @@
+// Parts that are fetched when they are first shown; what stands at once keeps their place.
+
+import { element } from "./dom.js";
+
+/**
+ * @param {App} app
+ * @param {HTMLElement} node
+ * @param {() => Promise<PagePart>} fetch
+ * @returns {LatePart}
+ */
+export function latePart(app, node, fetch) {
+  /** @type {PagePart | null} */
+  let late = null;
+  /** @type {Promise<void> | null} */
+  let coming = null;
+
+  async function come() {
+    await app.fetched(fetch(), (part) => {
+      late = part;
+      node.append(part.node);
+      part.update(app.state(), true);
+    });
+    coming = null;
+  }
+
+  return {
+    node,
+    here: () => (late ? Promise.resolve() : (coming ??= come())),
+    update(state, settled) {
+      if (late) late.update(state, settled);
+      else coming ??= come();
+    },
+  };
+}
+
+/**
+ * The door and its covering, as they are set by hand.
+ * @param {App} app
+ */
+export function createHandwork(app) {
+  return latePart(app, element("div"), async () => (await import("./controls.js")).createControls(app));
+}
+
+/**
+ * What you get: verdicts, figures and cautions in words.
+ * @param {App} app
+ */
+export function createTold(app) {
+  const node = element("section", { class: "panel", "aria-labelledby": "panel-figures" },
+    element("h2", { id: "panel-figures" }, "What you get"));
+  return latePart(app, node, async () => (await import("./figures.js")).createFigures(app));
+}

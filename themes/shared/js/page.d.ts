@@ -1,0 +1,145 @@
+// What the page's modules hand each other. What the kernel and the catalog are is generated: Astragal.Door and the like.
+
+declare namespace Astragal {
+  // The names that the scripts let each other have.
+  let page: Record<string, any>;
+}
+
+type View = "elevation" | "section" | "plan";
+type ByView<Thing> = Record<View, Thing>;
+type Drawings = ByView<Astragal.Drawing>;
+type End = "open" | "closed";
+// How the address follows: a new entry, the same one, once the hand rests, or not at all.
+type Step = "push" | "replace" | "move" | "none";
+
+interface Extent { x0: number; x1: number; y0: number; y1: number }
+interface Frame { x: number; y: number; width: number; height: number }
+type Shift = { dx: number; dy: number };
+
+interface PageState extends Astragal.State {
+  // Each length as its writer spelled it, and what is not (yet) a sound one, with the reason.
+  typed: Record<string, { text: string; units: string; mm: number }>;
+  drafts: Record<string, { text: string; why: string }>;
+}
+
+type Child = Node | string | null | undefined | false | Child[];
+// Handlers under names such as "onclick".
+type Attributes = Record<string, any>;
+
+interface PagePart {
+  node: HTMLElement;
+  update(state: PageState, settled: boolean): void;
+}
+
+// One that is fetched; `here` waits until it has come.
+interface LatePart extends PagePart { here(): Promise<void> }
+interface DoorForm extends PagePart { chooser: HTMLDetailsElement }
+interface TravelBar extends PagePart { focus(moves: string): void }
+interface Switch { node: HTMLElement; show(value: string): void }
+interface Notice { node: HTMLElement; say(text: string): void; tell(opened: Astragal.Opened): void }
+
+// Marks that one node draws; a layer that draws again compares them with those before.
+interface Run { role: string; fade: number; shape: string; marks: Astragal.Mark[]; attributes?: Attributes }
+
+interface Layer { group: SVGElement; draw(marks: Astragal.Mark[]): void }
+
+interface Stage {
+  node: HTMLElement;
+  svg: SVGSVGElement;
+  draw(state: PageState, settled: boolean): void;
+  drawSteps(state: PageState): (() => void)[];
+  show(view: string): void;
+  focus(id: string): void;
+  toSheet(): DOMMatrix;
+}
+
+// Views laid out on one sheet.
+interface SheetLayout { shifts: ByView<Shift>; boxes: ByView<Frame>; whole: Frame }
+
+interface Asker {
+  // What an answer hangs on, as one text.
+  key(one: Astragal.Configuration): string;
+  fit(one: Astragal.Configuration): Astragal.Fit;
+  // As much of the answer as the drawings show.
+  drawn(one: Astragal.Configuration): Astragal.Answer;
+  drawings(one: Astragal.Configuration, place: Astragal.Position, units: string): Drawings;
+  endDrawings(one: Astragal.Configuration, end: End, units: string): Drawings;
+  ruledOut(one: Astragal.Configuration): Record<string, Record<string, Astragal.Message>>;
+  elevation(one: Astragal.Configuration, place: Astragal.Position, units: string): Astragal.Drawing;
+  stillCount(view: View, one: Astragal.Configuration, units: string): number;
+  movingMarks(one: Astragal.Configuration, place: Astragal.Position, units: string, annotated: boolean): Record<string, Astragal.Mark[]>;
+  hold(one: Astragal.Configuration, place: Astragal.Position, leg: Astragal.Leg): Astragal.Hold | null;
+  sharesAt(one: Astragal.Configuration, place: Astragal.Position): Astragal.Shares | null;
+}
+
+interface Address {
+  write(step: "push" | "replace"): void;
+  fragment(): string;
+  of(state: Astragal.State): string;
+  // What it opens to, but for the changes.
+  read(fragment: string): Astragal.Opened;
+  // What differs from what a link has noted, once its state is the page's.
+  changes(opened: Astragal.Opened): Astragal.Difference[];
+}
+
+interface Store {
+  get(): PageState;
+  set(next: PageState, step: Step): void;
+  follow(follower: (state: PageState, step: Step) => void): void;
+}
+
+interface Actions {
+  state(): PageState;
+  change(next: PageState, step: Step): void;
+  family(): Astragal.Family;
+  legs(): Astragal.Leg[];
+  pickDoor(id: string): void;
+  pickHandle(id: string): void;
+  pickUnits(units: string): void;
+  pickFamily(id: string): void;
+  pickOption(choice: string, option: string): void;
+  move(leg: Astragal.Leg, value: number): void;
+  moveAll(share: number): void;
+  goTo(end: End): void;
+  settle(): void;
+  another(): void;
+  remove(index: number): void;
+  show(index: number): void;
+  open(fragment: string): Astragal.Opened;
+}
+
+// What may be asked as well once the door's form has come.
+interface Measuring {
+  setWord(id: string, value: string | number | boolean): void;
+  typeLength(field: Astragal.Field, text: string): void;
+  presetLength(field: Astragal.Field): void;
+}
+
+// The pages that a printer is given.
+type Pages = (app: App, state: PageState) => HTMLElement[];
+
+interface Paper { node: HTMLElement; ready(): Promise<void>; want(pages: Pages | null): void; fill(): void; empty(): void }
+
+interface App extends Actions, Measuring {
+  root: HTMLElement;
+  catalog: Astragal.PageCatalog;
+  ask: Asker;
+  // Whether the page was opened without a link and without a kept door.
+  fresh: boolean;
+  stage: Stage;
+  paper: Paper;
+  notice: Notice;
+  address(): string;
+  addressOf(state: Astragal.State): string;
+  fragment(): string;
+  whenQuiet(key: string, task: () => void): void;
+  dragging(): boolean;
+  beginDrag(moves: string): void;
+  endDrag(before: Astragal.Position): void;
+  endDrawings(): Drawings[];
+  focusField(id: string): void;
+  refuse(): void;
+  // Fetches a later script, and says so where it cannot be had.
+  fetched<Module>(module: Promise<Module>, then: (module: Module) => void): Promise<void>;
+  print(pages?: Pages): Promise<void>;
+}
