@@ -53,7 +53,7 @@ test("a link with a letter wrong opens, and a strange one is told of", () => {
   }
 });
 
-test("a covering that is gone is told of", () => {
+test("what a door measures outlives a covering that is gone", () => {
   const state = withTyped(fresh(), GLASS, "23");
   const { [activeOf(state).family]: _, ...families } = catalog.families;
   const opening = [catalog.opening[0], Object.keys(families)[0]];
