@@ -117,6 +117,7 @@ def test_a_limit_that_is_told_is_taken(page: Page, catalog: Catalog) -> None:
     open_door(page, catalog)
     width, note = field(page, "Glass width"), page.locator("#field-glass_width-note")
     width.fill("2")
+    expect(note).to_contain_text("must lie between")
     told = re.search(r"must lie between (.+) and", note.inner_text())
     assert told
     width.fill(told[1])
@@ -166,7 +167,7 @@ def test_every_measurement_shows_its_place_on_the_drawing(page: Page, catalog: C
             if name.endswith(OF_PEOPLE):
                 continue
             entry.focus()
-            assert page.locator(".in-focus > *").count() > 0, name
+            expect(page.locator(".in-focus > *").first, name).to_be_attached()
 
 
 @pytest.mark.parametrize("size", ["phone", "desk"])
@@ -205,7 +206,7 @@ def test_options_that_the_door_rules_out_stay_and_say_why(page: Page, catalog: C
     expect(refused).to_be_disabled()
     label = page.locator("label", has=refused)
     expect(label).to_be_visible()
-    expect(label).to_contain_text(reason)
+    expect(label).to_contain_text(say(reason, ENGLISH, "in"))
 
 
 def test_another_covering_brings_its_own_choices_and_figures(page: Page, catalog: Catalog) -> None:

@@ -100,7 +100,8 @@ def site(tmp_path_factory: pytest.TempPathFactory) -> Path:
 
 def test_a_new_mechanism_is_worded_held_dragged_and_answered(page: Page, site: Path) -> None:
     open_page(page, f"{(site / 'try.html').as_uri()}")
-    page.get_by_text("Drop cloth", exact=True).first.click(force=True)
+    page.locator(".chooser summary").nth(1).click()
+    page.get_by_label("Drop cloth").check()
     hem = slider(page, "Hem")
     page.get_by_role("button", name="Open", exact=True).click()
     expect(hem).to_have_attribute("aria-valuetext", "put up")

@@ -100,7 +100,7 @@ def test_the_printed_code_reads_back_to_its_page(page: Page, catalog: Catalog) -
     for picture, words in printed(page, "A4"):
         codes = zxingcpp.read_barcodes(picture)
         assert len(codes) == 1
-        assert codes[0].text.startswith(page.url.split("#")[0] + "#1/in/")
+        assert codes[0].text.startswith(page.url.split("#")[0] + "#2/in/")
         assert codes[0].text.split("/")[-1] in words
         open_page(page, codes[0].text)
         assert page.locator("#configurator .notice").is_hidden()
