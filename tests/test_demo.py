@@ -17,4 +17,4 @@ def test_the_committed_demo_is_fresh(demo: Path) -> None:
 
 
 def test_the_committed_demo_is_small() -> None:
-    assert sum(len(content) for content in files(ROOT / "site_demo").values()) < 10_000_000
+    assert sum(len(content) for content in files(ROOT / "site_demo").values()) < 12_000_000
