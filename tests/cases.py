@@ -27,7 +27,7 @@ class Case(TypedDict):
 
 
 def measured(rng: random.Random, preset: float, limits: list[float]) -> float:
-    """Return a measurement near its preset: a length in eighths of an inch, in millimetres or in no step at all."""
+    """Return a measurement near its preset: a length in eighths of an inch, in millimeters or in no step at all."""
     value = preset * rng.uniform(0.85, 1.15)
     if limits[1] > 10:
         value = rng.choice([value, float(round(value)), round(value / EIGHTH) * EIGHTH])

@@ -92,7 +92,7 @@ def test_check_lists_every_problem_with_its_place(run: Run, tmp_path: Path) -> N
     run("new", "mine")
     door, family = next(Path("mine/doors").glob("*.yaml")), next(Path("mine/families").glob("*.yaml"))
     for file in (door, family):
-        file.write_text(file.read_text() + "colour_of_the_sky: blue\n")
+        file.write_text(file.read_text() + "color_of_the_sky: blue\n")
     told = run("check", "mine")
     assert told.exit_code == 1
     assert told.stdout == ""

@@ -49,13 +49,13 @@ def opening(catalog: Catalog) -> list[str]:
 
 
 def swatches(catalog: Catalog) -> dict[str, dict[str, dict[str, str]]]:
-    """Return the colours of options that have one."""
+    """Return the colors of options that have one."""
     found: dict[str, dict[str, dict[str, str]]] = {}
     for family, notes in catalog.family_notes.items():
         for choice, words in notes.choices.items():
-            colours = {option: each.swatch for option, each in words.options.items() if each.swatch}
-            if colours:
-                found.setdefault(family, {})[choice] = colours
+            colors = {option: each.swatch for option, each in words.options.items() if each.swatch}
+            if colors:
+                found.setdefault(family, {})[choice] = colors
     return found
 
 

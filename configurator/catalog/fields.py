@@ -12,7 +12,7 @@ from typing import Any
 from pydantic import GetCoreSchemaHandler
 from pydantic_core import core_schema
 
-from configurator.catalog.contrast import read_colour
+from configurator.catalog.contrast import read_color
 from configurator.catalog.length_advice import units_of
 from configurator.catalog.suggest import one_of, what_to_write
 from configurator.catalog.units import EXPECTED, READERS, SPELLED
@@ -180,12 +180,12 @@ class Switch(Field):
 
 @dataclass(frozen=True)
 class Hex(Field):
-    """A colour as ``'#rrggbb'``."""
+    """A color as ``'#rrggbb'``."""
 
     @property
     def expected(self) -> str:
-        return "a colour such as '#1f2a33' (in quotes) is expected"
+        return "a color such as '#1f2a33' (in quotes) is expected"
 
     def read(self, text: str) -> str:
-        read_colour(text)
+        read_color(text)
         return text.lower()

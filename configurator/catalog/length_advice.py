@@ -6,7 +6,7 @@ EXPECTED = "a length such as 22 1/2 in, 6'8\" or 571 mm is expected"
 
 
 def read_length(text: str) -> float:
-    """Return a written length in millimetres, as :func:`configurator.kernel.lengths.written_length` reads it.
+    """Return a written length in millimeters, as :func:`configurator.kernel.lengths.written_length` reads it.
 
     Raises ValueError with what to write instead, for a bare number too: content names its units.
     """

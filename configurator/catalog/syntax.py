@@ -53,7 +53,7 @@ def syntax_problem(name: str, text: str, slip: yaml.YAMLError) -> Problem:
     if tab:
         return Problem(name, mark.line + 1, tab.end(), "the line is indented with a tab; use spaces")
     if context.startswith("while parsing a flow") and re.search(r"[:,]\s+#", line[mark.column :]):
-        return Problem(name, mark.line + 1, mark.column + 1, "a '#' begins a remark; put colours in quotes")
+        return Problem(name, mark.line + 1, mark.column + 1, "a '#' begins a remark; put colors in quotes")
     said = f"{context} {getattr(slip, 'problem', '') or ''}".strip()
     return Problem(name, mark.line + 1, mark.column + 1, advice(said))
 

@@ -1,4 +1,4 @@
-"""Whether the showroom's colours can be read and its logo can be shown."""
+"""Whether the showroom's colors can be read and its logo can be shown."""
 
 from pathlib import Path
 
@@ -6,16 +6,16 @@ from configurator.catalog.contrast import (
     BLACK,
     TEXT_RATIO,
     WHITE,
-    Colour,
+    Color,
     contrast,
     least_contrast,
     nearest_passing,
-    read_colour,
-    say_colour,
+    read_color,
+    say_color,
 )
 from configurator.catalog.grounds import grounds
 from configurator.catalog.located import ContentFile, KeyPath, dotted
-from configurator.catalog.schema.showroom import Colours, Showroom
+from configurator.catalog.schema.showroom import Colors, Showroom
 from configurator.catalog.suggest import one_of
 
 # What browsers show of what Pillow reads.
@@ -24,9 +24,9 @@ LOGO_ENDINGS = (".svg", *PICTURE_ENDINGS)
 
 
 def check_theme(file: ContentFile, showroom: Showroom, folder: Path) -> None:
-    """Note colours that cannot be read where they stand, and a logo that cannot be shown."""
-    for name, colours in (("colours", showroom.theme.colours), ("dark", showroom.theme.dark)):
-        check_colours(file, name, colours)
+    """Note colors that cannot be read where they stand, and a logo that cannot be shown."""
+    for name, colors in (("colors", showroom.theme.colors), ("dark", showroom.theme.dark)):
+        check_colors(file, name, colors)
     if showroom.theme.logo:
         check_logo(file, showroom.theme.logo, folder)
 
@@ -41,25 +41,25 @@ def check_logo(file: ContentFile, logo: str, folder: Path) -> None:
         file.at_value(("theme", "logo"), words)
 
 
-def check_colours(file: ContentFile, name: str, colours: Colours) -> None:
+def check_colors(file: ContentFile, name: str, colors: Colors) -> None:
     """Check ink and both accents, which also carry text, on all the grounds they stand on (WCAG 2.2, 1.4.3)."""
-    sheets = grounds(read_colour(colours.paper))
+    sheets = grounds(read_color(colors.paper))
     if max(least_contrast(end, sheets.values()) for end in (BLACK, WHITE)) < TEXT_RATIO:
-        words = f"theme.{name}.paper is {colours.paper}, too near to mid grey for any colour to be read on it and on "
+        words = f"theme.{name}.paper is {colors.paper}, too near to mid gray for any color to be read on it and on "
         file.at_value(("theme", name, "paper"), words + "the grounds mixed from it; write a lighter or a darker one")
         return
-    for part, written in (("ink", colours.ink), ("warm", colours.warm), ("cool", colours.cool)):
-        check_colour(file, ("theme", name, part), written, sheets)
+    for part, written in (("ink", colors.ink), ("warm", colors.warm), ("cool", colors.cool)):
+        check_color(file, ("theme", name, part), written, sheets)
 
 
-def check_colour(file: ContentFile, path: KeyPath, written: str, sheets: dict[str, Colour]) -> None:
-    """Check one colour on the ground on which it shows least."""
-    colour = read_colour(written)
-    place = min(sheets, key=lambda name: contrast(colour, sheets[name]))
-    ratio = contrast(colour, sheets[place])
+def check_color(file: ContentFile, path: KeyPath, written: str, sheets: dict[str, Color]) -> None:
+    """Check one color on the ground on which it shows least."""
+    color = read_color(written)
+    place = min(sheets, key=lambda name: contrast(color, sheets[name]))
+    ratio = contrast(color, sheets[place])
     if ratio < TEXT_RATIO:
-        passing = say_colour(nearest_passing(colour, sheets.values(), TEXT_RATIO))
+        passing = say_color(nearest_passing(color, sheets.values(), TEXT_RATIO))
         origin = "" if place == "paper" else ", which is mixed from the paper"
         words = f"{dotted(path)} is {written}, with a contrast of {ratio:.2f} : 1 on the {place} "
-        words += f"{say_colour(sheets[place])}{origin}; at least {TEXT_RATIO} : 1 is needed; "
-        file.at_value(path, f"{words}the nearest colour that passes is '{passing}'")
+        words += f"{say_color(sheets[place])}{origin}; at least {TEXT_RATIO} : 1 is needed; "
+        file.at_value(path, f"{words}the nearest color that passes is '{passing}'")

@@ -59,7 +59,7 @@ def read_switch(text: str) -> float:
 
 
 def read_mass(text: str) -> float:
-    """Return ``0.3 kg/m2`` in kilograms a square metre."""
+    """Return ``0.3 kg/m2`` in kilograms a square meter."""
     return with_unit(text, "kg/m2|kg/m²", "mass")
 
 
@@ -74,7 +74,7 @@ def read_weight(text: str) -> float:
 
 
 def read_u_value(text: str) -> float:
-    """Return ``1.1 W/m2K`` in watts a square metre and kelvin."""
+    """Return ``1.1 W/m2K`` in watts a square meter and kelvin."""
     return with_unit(text, r"W/\(?(?:m2|m²) ?K\)?", "u-value")
 
 

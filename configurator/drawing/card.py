@@ -6,8 +6,8 @@ from typing import NamedTuple, cast
 
 from PIL import Image, ImageDraw, ImageFont
 
-from configurator.drawing.drawing_palette import colours
-from configurator.drawing.png import Colour, Sheet, is_annotation, put, rgb
+from configurator.drawing.drawing_palette import colors
+from configurator.drawing.png import Color, Sheet, is_annotation, put, rgb
 from configurator.kernel.shapes import Drawing, Mark
 
 WIDTH, HEIGHT = 1200, 630
@@ -16,12 +16,12 @@ EDGE = 56
 ACROSS, DOWN = 560, 424
 # The drawing's edges are smoothed out of as many pixels each way.
 FINER = 2
-# Few colours keep a card small; those of its frame and the garden are always among them.
-COLOURS = 11
-OWN_COLOURS = ("paper", "ink", "warm", "ground", "sky", "lawn", "tree")
-# Every other pixel each way tells as well as all of them which colours a card shows most of.
+# Few colors keep a card small; those of its frame and the garden are always among them.
+COLORS = 11
+OWN_COLORS = ("paper", "ink", "warm", "ground", "sky", "lawn", "tree")
+# Every other pixel each way tells as well as all of them which colors a card shows most of.
 SAMPLED = 2
-# Colours no further apart than this, of 255, are one.
+# Colors no further apart than this, of 255, are one.
 NEAR = 8
 TITLE_SIZES = (76, 64, 54, 46)
 TITLE_LINES = 3
@@ -40,7 +40,7 @@ class Backdrop:
 
     def __init__(self, drawing: Drawing) -> None:
         width = min(ACROSS, int(DOWN * drawing["width"] / drawing["height"]))
-        self.sheet = Sheet(drawing, width, rgb(colours()["paper"]), FINER)
+        self.sheet = Sheet(drawing, width, rgb(colors()["paper"]), FINER)
         put_all(self.sheet, drawing["marks"])
 
     def with_marks(self, marks: list[Mark]) -> Image.Image:
@@ -90,7 +90,7 @@ def title_lines(text: str, width: int) -> tuple[list[str], ImageFont.FreeTypeFon
 def write(image: Image.Image, words: Words, width: int) -> None:
     """Write the words on the left of a card."""
     brush = ImageDraw.Draw(image)
-    palette = {name: rgb(value) for name, value in colours().items()}
+    palette = {name: rgb(value) for name, value in colors().items()}
     brush.text((EDGE, EDGE), words.showroom, font=typeface(30), fill=palette["warm"])
     lines, font = title_lines(words.title, width)
     step = font.size * 1.12
@@ -104,7 +104,7 @@ def write(image: Image.Image, words: Words, width: int) -> None:
 
 def card(picture: Image.Image, words: Words) -> bytes:
     """Return a link preview as PNG: the picture stands on the floor line at the right."""
-    palette = colours()
+    palette = colors()
     image = Image.new("RGB", (WIDTH, HEIGHT), rgb(palette["paper"]))
     left = WIDTH - EDGE - ACROSS + (ACROSS - picture.width) // 2
     image.paste(picture, (left, HEIGHT - EDGE - picture.height))
@@ -116,7 +116,7 @@ def card(picture: Image.Image, words: Words) -> bytes:
 
 def pair_card(pictures: list[Image.Image], showroom: str) -> bytes:
     """Return a link preview of a drawing in two states side by side; its words stand beside it wherever it is shown."""
-    palette = colours()
+    palette = colors()
     image = Image.new("RGB", (WIDTH, HEIGHT), rgb(palette["paper"]))
     room = WIDTH // len(pictures)
     for at, picture in enumerate(pictures):
@@ -129,7 +129,7 @@ def pair_card(pictures: list[Image.Image], showroom: str) -> bytes:
 
 
 def small_png(image: Image.Image) -> bytes:
-    """Return a picture as PNG with few colours and nothing but pixels in it."""
+    """Return a picture as PNG with few colors and nothing but pixels in it."""
     out = io.BytesIO()
     flat = image.quantize(palette=palette_of(image), dither=Image.Dither.NONE)
     # Looking for more than runs would take five times as long, for a seventh of the bytes.
@@ -138,25 +138,25 @@ def small_png(image: Image.Image) -> bytes:
 
 
 def palette_of(image: Image.Image) -> Image.Image:
-    """Return the few colours that stand for all of a card's: the frame's and the garden's, then the most common."""
+    """Return the few colors that stand for all of a card's: the frame's and the garden's, then the most common."""
     palette = Image.new("P", (1, 1))
-    palette.putpalette([part for colour in few_colours(image) for part in colour])
+    palette.putpalette([part for color in few_colors(image) for part in color])
     return palette
 
 
-def few_colours(image: Image.Image) -> list[Colour]:
-    """Return the colours that every card has and the most common others; of near ones only the first."""
+def few_colors(image: Image.Image) -> list[Color]:
+    """Return the colors that every card has and the most common others; of near ones only the first."""
     sample = image.resize((image.width // SAMPLED, image.height // SAMPLED), Image.Resampling.NEAREST)
-    counted = cast(list[tuple[int, Colour]], sample.getcolors(sample.width * sample.height))
-    kept = [rgb(colours()[name]) for name in OWN_COLOURS]
-    for _, colour in sorted(counted, reverse=True):
-        if all(apart(colour, other) > NEAR for other in kept):
-            kept.append(colour)
-        if len(kept) == COLOURS:
+    counted = cast(list[tuple[int, Color]], sample.getcolors(sample.width * sample.height))
+    kept = [rgb(colors()[name]) for name in OWN_COLORS]
+    for _, color in sorted(counted, reverse=True):
+        if all(apart(color, other) > NEAR for other in kept):
+            kept.append(color)
+        if len(kept) == COLORS:
             break
     return kept
 
 
-def apart(one: Colour, other: Colour) -> int:
-    """Return how far two colours lie apart, of 255, where they differ most."""
+def apart(one: Color, other: Color) -> int:
+    """Return how far two colors lie apart, of 255, where they differ most."""
     return max(abs(part - beside) for part, beside in zip(one, other, strict=True))

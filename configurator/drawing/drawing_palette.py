@@ -15,14 +15,14 @@ PAPER_ACROSS = 180.0
 
 
 @cache
-def colours() -> dict[str, str]:
-    """Return the default colours by name, as ``#rrggbb``."""
+def colors() -> dict[str, str]:
+    """Return the default colors by name, as ``#rrggbb``."""
     first_block = STYLE_SHEET.read_text(encoding="utf-8").split("}", 1)[0]
     return dict(re.findall(r"--([a-z-]+): (#[0-9a-f]{6});", first_block))
 
 
 def paper_scale(drawing: Drawing) -> float:
-    """Return how many model millimetres one millimetre of paper stands for, going by the letters."""
+    """Return how many model millimeters one millimeter of paper stands for, going by the letters."""
     for mark in drawing["marks"]:
         if mark["shape"] == "text":
             return mark["points"][2] / PAPER_LETTERS
@@ -30,9 +30,9 @@ def paper_scale(drawing: Drawing) -> float:
 
 
 def standalone_style(drawing: Drawing) -> str:
-    """Return style rules without custom properties, with line weights in the drawing's own millimetres."""
+    """Return style rules without custom properties, with line weights in the drawing's own millimeters."""
     scale = paper_scale(drawing)
-    values = colours() | {name: f"{weight * scale:.2f}" for name, weight in PAPER_WEIGHTS.items()}
+    values = colors() | {name: f"{weight * scale:.2f}" for name, weight in PAPER_WEIGHTS.items()}
     rules = STYLE_SHEET.read_text(encoding="utf-8").split("}", 1)[1].split("@media print")[0]
     rules = re.sub(r"/\*.*?\*/", "", rules, flags=re.DOTALL)
     rules = re.sub(r"var\(--([a-z-]+)\)", lambda found: values[found[1]], rules)
@@ -42,6 +42,6 @@ def standalone_style(drawing: Drawing) -> str:
 
 
 def dashes(pattern: str, scale: float) -> str:
-    """Return a dash pattern given in screen pixels as one in the drawing's millimetres."""
+    """Return a dash pattern given in screen pixels as one in the drawing's millimeters."""
     lengths = [float(length) * PAPER_WEIGHTS["seen"] * scale for length in pattern.split()]
     return "stroke-dasharray: " + " ".join(f"{length:.2f}" for length in lengths)

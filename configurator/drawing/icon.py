@@ -1,11 +1,11 @@
-"""Icons of a site: the showroom's logo where it is a bitmap, else a lit door in the showroom's colours."""
+"""Icons of a site: the showroom's logo where it is a bitmap, else a lit door in the showroom's colors."""
 
 import io
 from pathlib import Path
 
 from PIL import Image, ImageDraw
 
-from configurator.drawing.png import Colour, rgb
+from configurator.drawing.png import Color, rgb
 
 OVERSAMPLING = 4
 # The door in parts of the icon's side: frame, glass and the covering over its upper third.
@@ -15,7 +15,7 @@ COVERING = (0.33, 0.21, 0.67, 0.38)
 LINE = 0.06
 
 
-def icon(side: int, paper: Colour, ink: Colour, warm: Colour, cool: Colour) -> Image.Image:
+def icon(side: int, paper: Color, ink: Color, warm: Color, cool: Color) -> Image.Image:
     """Return the door as a square picture."""
     whole = side * OVERSAMPLING
     image = Image.new("RGB", (whole, whole), paper)
@@ -33,7 +33,7 @@ def icon(side: int, paper: Colour, ink: Colour, warm: Colour, cool: Colour) -> I
     return image.reduce(OVERSAMPLING)
 
 
-def logo_icon(logo: Path, side: int, paper: Colour) -> Image.Image:
+def logo_icon(logo: Path, side: int, paper: Color) -> Image.Image:
     """Return a bitmap logo in the middle of a square of paper."""
     square = Image.new("RGB", (side, side), paper)
     with Image.open(logo) as opened:
@@ -43,9 +43,9 @@ def logo_icon(logo: Path, side: int, paper: Colour) -> Image.Image:
     return square
 
 
-def icon_png(side: int, logo: Path | None, colours: tuple[str, str, str, str]) -> bytes:
-    """Return an icon as PNG; ``colours`` are paper, ink, warm and cool as ``#rrggbb``."""
-    paper, ink, warm, cool = (rgb(colour) for colour in colours)
+def icon_png(side: int, logo: Path | None, colors: tuple[str, str, str, str]) -> bytes:
+    """Return an icon as PNG; ``colors`` are paper, ink, warm and cool as ``#rrggbb``."""
+    paper, ink, warm, cool = (rgb(color) for color in colors)
     bitmap = logo is not None and logo.suffix.lower() != ".svg"
     image = logo_icon(logo, side, paper) if logo and bitmap else icon(side, paper, ink, warm, cool)
     out = io.BytesIO()

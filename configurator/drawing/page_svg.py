@@ -1,4 +1,4 @@
-"""Drawings for pages, small: whole millimetres where a screen shows no more, and what two share drawn once."""
+"""Drawings for pages, small: whole millimeters where a screen shows no more, and what two share drawn once."""
 
 from collections import Counter
 from difflib import SequenceMatcher
@@ -11,7 +11,7 @@ from configurator.drawing.drawing_palette import paper_scale
 from configurator.drawing.svg import LOOK, Pen, canvas, markup, put_on
 from configurator.kernel.shapes import Drawing, Mark
 
-# From this scale on, a tenth of a millimetre is less than a screen or a printer shows.
+# From this scale on, a tenth of a millimeter is less than a screen or a printer shows.
 COARSE_SCALE = 10.0
 # What lies in the garden has no outline: fewer points show nowhere.
 GARDEN = ("tree", "path-stone")
@@ -22,7 +22,7 @@ WORTH_SHARING = 3
 
 
 class ScreenPen(Pen):
-    """Writes whole millimetres in drawings of a whole door."""
+    """Writes whole millimeters in drawings of a whole door."""
 
     def __init__(self, drawing: Drawing) -> None:
         super().__init__(drawing)

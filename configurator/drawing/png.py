@@ -1,4 +1,4 @@
-"""A drawing as a bitmap, through Pillow, in the default colours."""
+"""A drawing as a bitmap, through Pillow, in the default colors."""
 
 import io
 import math
@@ -10,7 +10,7 @@ from typing import NamedTuple
 
 from PIL import Image, ImageDraw, ImageFont
 
-from configurator.drawing.drawing_palette import PAPER_WEIGHTS, STYLE_SHEET, colours, dashes, paper_scale
+from configurator.drawing.drawing_palette import PAPER_WEIGHTS, STYLE_SHEET, colors, dashes, paper_scale
 from configurator.kernel.shapes import Drawing, Mark
 
 OVERSAMPLING = 3
@@ -18,12 +18,12 @@ OVERSAMPLING = 3
 FONT_LACKS = str.maketrans({"\u2248": "~"})
 ANNOTATION = {"dim", "tick", "dim-text", "label", "axis-line", "title"}
 CIRCLE_SIDES = 48
-Colour = tuple[int, int, int]
+Color = tuple[int, int, int]
 Point = tuple[float, float]
 
 
 class Look(NamedTuple):
-    """How a role is drawn: colours of fill and line, the line's weight (``cut``, ``seen``, ``hair``) and its dashes."""
+    """How a role is drawn: colors of fill and line, the line's weight (``cut``, ``seen``, ``hair``) and its dashes."""
 
     fill: str
     line: str
@@ -31,9 +31,9 @@ class Look(NamedTuple):
     dashes: str
 
 
-def rgb(colour: str) -> Colour:
+def rgb(color: str) -> Color:
     """Return ``#rrggbb`` as three numbers."""
-    return int(colour[1:3], 16), int(colour[3:5], 16), int(colour[5:7], 16)
+    return int(color[1:3], 16), int(color[3:5], 16), int(color[5:7], 16)
 
 
 @cache
@@ -64,7 +64,7 @@ def look(role: str) -> Look:
 class Sheet:
     """A bitmap with the drawing's window laid over it, ``finer`` times as large as the picture it is for."""
 
-    def __init__(self, drawing: Drawing, width: int, ground: Colour, finer: int = OVERSAMPLING) -> None:
+    def __init__(self, drawing: Drawing, width: int, ground: Color, finer: int = OVERSAMPLING) -> None:
         self.across = width * finer
         self.pixels = self.across / drawing["width"]
         self.down = max(1, round(drawing["height"] * self.pixels))
@@ -95,35 +95,35 @@ class Sheet:
         """Return a line weight in pixels."""
         return max(1, round(PAPER_WEIGHTS[weight] * self.scale * self.pixels))
 
-    def fill(self, points: list[Point], colour: Colour, share: float) -> None:
+    def fill(self, points: list[Point], color: Color, share: float) -> None:
         """Fill a polygon, hiding ``share`` of what lies beneath it."""
         if share >= 1:
-            self.brush.polygon(points, fill=colour)
+            self.brush.polygon(points, fill=color)
         elif share > 0:
-            self.glaze.polygon(points, fill=(*colour, round(share * 255)))
+            self.glaze.polygon(points, fill=(*color, round(share * 255)))
 
-    def line(self, points: list[Point], colour: Colour, weight: str, pattern: str) -> None:
+    def line(self, points: list[Point], color: Color, weight: str, pattern: str) -> None:
         """Draw a line, dashed where a pattern is given."""
         width = self.width(weight)
         if pattern:
             lengths = [float(length) * self.pixels for length in dashes(pattern, self.scale).split(": ")[1].split()]
             for piece in dashed(points, lengths):
-                self.brush.line(piece, fill=colour, width=width)
+                self.brush.line(piece, fill=color, width=width)
             return
-        self.brush.line(points, fill=colour, width=width, joint="curve")
+        self.brush.line(points, fill=color, width=width, joint="curve")
         # Pillow ends lines flat; a dot closes the corner where a line begins and ends.
         if points[0] == points[-1] and width > 2:
             x, y = points[0]
-            self.brush.ellipse((x - width / 2, y - width / 2, x + width / 2, y + width / 2), fill=colour)
+            self.brush.ellipse((x - width / 2, y - width / 2, x + width / 2, y + width / 2), fill=color)
 
-    def text(self, mark: Mark, colour: Colour) -> None:
+    def text(self, mark: Mark, color: Color) -> None:
         """Write words, turned and anchored as the mark says."""
         x, y = self.points(mark["points"][:2])[0]
         words = mark["text"].translate(FONT_LACKS)
         font = ImageFont.load_default(mark["points"][2] * self.pixels)
         if mark["turn"] == 0:
             anchor = {"start": "ls", "middle": "ms", "end": "rs"}[mark["anchor"]]
-            self.brush.text((x, y), words, font=font, fill=colour, anchor=anchor)
+            self.brush.text((x, y), words, font=font, fill=color, anchor=anchor)
             return
         width = round(font.getlength(words))
         rise, fall = font.getmetrics()  # type: ignore[union-attr]
@@ -131,7 +131,7 @@ class Sheet:
         ImageDraw.Draw(strip).text((0, rise), words, font=font, fill=255, anchor="ls")
         strip = strip.rotate(90, expand=True)
         before = {"start": width, "middle": width / 2, "end": 0}[mark["anchor"]]
-        self.image.paste(colour, (round(x - rise), round(y - before)), strip)
+        self.image.paste(color, (round(x - rise), round(y - before)), strip)
 
 
 def dashed(points: list[Point], lengths: list[float]) -> list[list[Point]]:
@@ -167,9 +167,9 @@ def round_points(mark: Mark) -> list[float]:
 
 
 def put(sheet: Sheet, mark: Mark) -> None:
-    """Draw one mark in the default colours."""
+    """Draw one mark in the default colors."""
     style = look(mark["role"])
-    palette = colours()
+    palette = colors()
     if mark["shape"] == "text":
         sheet.text(mark, rgb(palette[style.fill if style.fill != "none" else "ink"]))
         return
@@ -182,13 +182,13 @@ def put(sheet: Sheet, mark: Mark) -> None:
 
 
 def is_annotation(mark: Mark) -> bool:
-    """Return whether a mark is a dimension, a word or a centre line."""
+    """Return whether a mark is a dimension, a word or a center line."""
     return not ANNOTATION.isdisjoint(mark["role"].split())
 
 
 def to_image(drawing: Drawing, width_px: int, annotated: bool = True) -> Image.Image:
     """Return a drawing as a picture ``width_px`` wide, with or without its dimensions and words."""
-    sheet = Sheet(drawing, width_px, rgb(colours()["ground"]))
+    sheet = Sheet(drawing, width_px, rgb(colors()["ground"]))
     for mark in drawing["marks"]:
         if annotated or not is_annotation(mark):
             put(sheet, mark)

@@ -6,7 +6,7 @@ from itertools import pairwise
 
 from PIL import Image, ImageChops, ImageDraw, ImageFilter
 
-from configurator.drawing.png import Colour, rgb, round_points
+from configurator.drawing.png import Color, rgb, round_points
 from configurator.kernel.shapes import Drawing, Mark
 
 WIDTH, HEIGHT = 1800, 1080
@@ -55,15 +55,15 @@ class Place:
         return [(self.x + x * self.pixels, FLOOR + y * self.pixels) for x, y in zip(flat[::2], flat[1::2], strict=True)]
 
 
-def ramp(top: Colour, bottom: Colour, size: tuple[int, int]) -> Image.Image:
-    """Return a picture that runs from one colour down to another."""
+def ramp(top: Color, bottom: Color, size: tuple[int, int]) -> Image.Image:
+    """Return a picture that runs from one color down to another."""
     column = Image.linear_gradient("L").resize(size)
     return Image.composite(Image.new("RGB", size, bottom), Image.new("RGB", size, top), column)
 
 
-def veil(image: Image.Image, colour: Colour, mask: Image.Image) -> None:
-    """Lay a colour over a picture, as thick as the mask is bright."""
-    image.paste(colour, (0, 0), mask)
+def veil(image: Image.Image, color: Color, mask: Image.Image) -> None:
+    """Lay a color over a picture, as thick as the mask is bright."""
+    image.paste(color, (0, 0), mask)
 
 
 def soft_mask(shapes: list[Points], strength: int, blur: float) -> Image.Image:
@@ -174,7 +174,7 @@ def plant(image: Image.Image, dice: random.Random) -> None:
 
 
 def grain(dice: random.Random) -> Image.Image:
-    """Return a faint grain around middle grey."""
+    """Return a faint grain around middle gray."""
     noise = Image.frombytes("L", (WIDTH // 2, HEIGHT // 2), dice.randbytes(WIDTH * HEIGHT // 4))
     return noise.resize((WIDTH, HEIGHT), Image.Resampling.BICUBIC).point([118 + level // 13 for level in range(256)])
 

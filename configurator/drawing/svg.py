@@ -1,4 +1,4 @@
-"""A drawing as SVG, through svgwrite: classes instead of colours, true millimetres in the viewBox."""
+"""A drawing as SVG, through svgwrite: classes instead of colors, true millimeters in the viewBox."""
 
 from svgwrite.base import BaseElement
 from svgwrite.container import SVG, Style
@@ -8,7 +8,7 @@ from svgwrite.text import Text
 from configurator.drawing.drawing_palette import paper_scale, standalone_style
 from configurator.kernel.shapes import Drawing, Mark
 
-# Of a drawing enlarged to less than this scale, hundredths of a millimetre show.
+# Of a drawing enlarged to less than this scale, hundredths of a millimeter show.
 FINE_SCALE = 8.0
 # The class by which style sheets know a drawing.
 LOOK = "drawing-sheet"

@@ -1,4 +1,4 @@
-"""Swatches: a small square of cloth, wood or metal in a colour."""
+"""Swatches: a small square of cloth, wood or metal in a color."""
 
 import io
 from collections.abc import Callable
@@ -37,7 +37,7 @@ TEXTURES: dict[str, Texture] = {"cloth": woven, "wood": grained, "metal": brushe
 
 @cache
 def relief(material: str) -> Image.Image:
-    """Return a material's shades as grey levels around the middle one."""
+    """Return a material's shades as gray levels around the middle one."""
     texture = TEXTURES[material]
     image = Image.new("L", (SIDE, SIDE))
     image.putdata([MIDDLE + round(texture(x, y) * 255) for y in range(SIDE) for x in range(SIDE)])
@@ -45,13 +45,13 @@ def relief(material: str) -> Image.Image:
 
 
 def shaded(part: int) -> list[int]:
-    """Return what each grey level makes of one part of a colour."""
+    """Return what each gray level makes of one part of a color."""
     return [max(0, min(255, part + level - MIDDLE)) for level in range(256)]
 
 
-def swatch_png(colour: str, material: str) -> bytes:
+def swatch_png(color: str, material: str) -> bytes:
     """Return a swatch of ``#rrggbb`` as PNG; ``material`` is ``cloth``, ``wood`` or ``metal``."""
-    parts = [relief(material).point(shaded(part)) for part in rgb(colour)]
+    parts = [relief(material).point(shaded(part)) for part in rgb(color)]
     image = Image.merge("RGB", parts)
     out = io.BytesIO()
     image.quantize(16, Image.Quantize.FASTOCTREE, dither=Image.Dither.NONE).save(out, "PNG", compress_level=9)

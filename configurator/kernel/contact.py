@@ -25,7 +25,7 @@ FAR = 1e9
 
 
 class Between(TypedDict):
-    """Two neighbouring samples, which piece is watched against which part between them, and the axis it moves along."""
+    """Two neighboring samples, which piece is watched against which part between them, and the axis it moves along."""
 
     low: Sample
     high: Sample

@@ -65,7 +65,7 @@ UNIT_WORDS: dict[str, str] = {
     "cm": "cm",
     "m": "m",
 }
-# Millimetres in a unit, as a fraction of whole numbers.
+# Millimeters in a unit, as a fraction of whole numbers.
 MM_ABOVE: dict[str, float] = {"in": 254.0, "ft": 3048.0, "mm": 1.0, "cm": 10.0, "m": 1000.0}
 MM_BELOW: dict[str, float] = {"in": 10.0, "ft": 10.0, "mm": 1.0, "cm": 1.0, "m": 1.0}
 DIGITS = "0123456789"
@@ -248,7 +248,7 @@ def written_length(text: str, units: str) -> Length:
 def write_length(mm: float, units: str) -> str:
     """Return a length as the text of a field that is in ``units``: read back, it is the same within 1e-6 mm.
 
-    In inches: the fraction that a tape shows, or decimals where few hold it, or else the millimetres in which it
+    In inches: the fraction that a tape shows, or decimals where few hold it, or else the millimeters in which it
     must have been given.
     """
     if units == "mm":

@@ -1,4 +1,4 @@
-"""How a piece is made, moved and mirrored. Spans are ``[low, high]`` in millimetres."""
+"""How a piece is made, moved and mirrored. Spans are ``[low, high]`` in millimeters."""
 
 from configurator.kernel.shapes import Optics, Piece
 
@@ -67,7 +67,7 @@ def solid(kind: str, across: list[float], up: list[float], out: list[float]) -> 
 
 
 def moved(piece: Piece, dx: float, dy: float, dz: float) -> Piece:
-    """Return the piece, shifted by the given millimetres, its outline with it."""
+    """Return the piece, shifted by the given millimeters, its outline with it."""
     across = dz if piece["axis"] == "x" else dx
     along = dy if piece["axis"] == "x" else dz
     return {

@@ -1,4 +1,4 @@
-"""Numbers in words: lengths in inches and fractions or in millimetres, shares, angles, workings.
+"""Numbers in words: lengths in inches and fractions or in millimeters, shares, angles, workings.
 
 A length that a tape shows is told exactly as it was given. A value that the written form does not hold
 exactly is marked ``≈``: nothing is rounded silently.
@@ -75,8 +75,8 @@ def inches(mm: float) -> str:
     return "≈ " + in_fractions(mm, ROUNDED) + " in"
 
 
-def millimetres(mm: float) -> str:
-    """Return a length in millimetres with up to three decimals that hold it, or else rounded to one."""
+def millimeters(mm: float) -> str:
+    """Return a length in millimeters with up to three decimals that hold it, or else rounded to one."""
     if on_step(mm, 0.001):
         return decimals(mm, 3) + " mm"
     return "≈ " + decimals(mm, 1) + " mm"
@@ -86,16 +86,16 @@ def say_length(mm: float, units: str) -> str:
     """Return a length for readers of ``units``: ``in`` or ``mm``."""
     if units == "in":
         return inches(mm)
-    return millimetres(mm)
+    return millimeters(mm)
 
 
 def say_both(mm: float) -> str:
     """Return a length in both systems, such as ``22 1/2 in (571.5 mm)``, for running text."""
-    return inches(mm) + " (" + millimetres(mm) + ")"
+    return inches(mm) + " (" + millimeters(mm) + ")"
 
 
 def say_area(mm2: float, units: str) -> str:
-    """Return an area in square feet or square metres with two decimals."""
+    """Return an area in square feet or square meters with two decimals."""
     if units == "in":
         return "≈ " + decimals(mm2 / (INCH * INCH * 144), 2) + " sq ft"
     return "≈ " + decimals(mm2 / 1000000, 3) + " m²"

@@ -2,7 +2,7 @@
 
 Space: x runs to the right from the active leaf's left edge as seen from the room, y up
 from the finished floor, z out of the leaf's room-side face into the room. Lengths are
-millimetres, angles degrees, shares 0 to 1. All of it is plain JSON.
+millimeters, angles degrees, shares 0 to 1. All of it is plain JSON.
 """
 
 from typing import TypedDict
@@ -58,13 +58,13 @@ class Piece(TypedDict):
 
 
 class Handle(TypedDict):
-    """A preset of door hardware, measured from its axis (the spindle or knob centre).
+    """A preset of door hardware, measured from its axis (the spindle or knob center).
 
     ``kind`` is ``lever``, ``knob`` or ``pull``. A lever's ``grip_length`` runs from the axis
     to its tip towards the hinges; a knob's is its radius; a pull's is half its width.
     ``grip_height`` is the grip's vertical size. ``gap`` is the free depth between the leaf's
     face and the back of the grip; ``projection`` reaches to the front of the grip.
-    The plate or rose is centred ``plate_below`` under the axis. ``neck`` is the diameter of
+    The plate or rose is centered ``plate_below`` under the axis. ``neck`` is the diameter of
     the spindle neck (for a pull: the height of each post). ``turn_*`` describe a thumb-turn
     or deadbolt above the axis; ``turn_above`` 0 means none.
     """
@@ -537,7 +537,7 @@ class Plight(TypedDict):
 
 
 class Mark(TypedDict):
-    """A shape on the paper, in true millimetres, x to the right and y **down**.
+    """A shape on the paper, in true millimeters, x to the right and y **down**.
 
     ``shape`` is ``line``, ``polyline``, ``polygon``, ``circle`` or ``text``; ``points`` is flat
     (``[x, y, x, y, …]``; a circle's ``[cx, cy, r]``; a text's anchor and letter size ``[x, y, size]``). ``role`` holds
@@ -555,7 +555,7 @@ class Mark(TypedDict):
 
 
 class Drawing(TypedDict):
-    """A finished view: its words, its window in true millimetres and its marks."""
+    """A finished view: its words, its window in true millimeters and its marks."""
 
     id: str
     title: str

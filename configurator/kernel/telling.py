@@ -6,7 +6,7 @@ from configurator.kernel.verdict_words import verdict_word
 
 
 def length(value: float) -> Quantity:
-    """Return a length in millimetres."""
+    """Return a length in millimeters."""
     return {"value": value, "unit": "mm"}
 
 
@@ -26,7 +26,7 @@ def angle(value: float) -> Quantity:
 
 
 def run(value: float) -> Quantity:
-    """Return a length of cloth in millimetres, told in yards or meters."""
+    """Return a length of cloth in millimeters, told in yards or meters."""
     return {"value": value, "unit": "run"}
 
 

@@ -77,7 +77,7 @@ class House:
     @cached_property
     def logo_markup(self) -> str:
         """The logo as it stands in the masthead; nothing leaves it to the theme."""
-        return logo_markup(self.logo, self.showroom.theme.colours) if self.logo else ""
+        return logo_markup(self.logo, self.showroom.theme.colors) if self.logo else ""
 
     @cached_property
     def photos(self) -> dict[str, Photo]:

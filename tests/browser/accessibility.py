@@ -4,7 +4,7 @@ from axe_playwright_python.sync_playwright import Axe
 from playwright.sync_api import Page
 
 EVERY_RULE = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"]
-COLOUR_RULES = ["color-contrast", "link-in-text-block"]
+COLOR_RULES = ["color-contrast", "link-in-text-block"]
 
 
 def violations(page: Page, rules: list[str] = EVERY_RULE) -> list[str]:

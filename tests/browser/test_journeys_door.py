@@ -63,12 +63,12 @@ def test_units_change_without_losing_a_digit(page: Page, catalog: Catalog) -> No
     width = field(page, "Glass width")
     for typed, in_mm in [("21 1/3", ""), ("1'9.07\"", "535.178"), ("544.5 mm", "544.5")]:
         width.fill(typed)
-        page.get_by_role("radio", name="Millimetres").check()
+        page.get_by_role("radio", name="Millimeters").check()
         if in_mm:
             expect(width).to_have_value(in_mm)
         page.get_by_role("radio", name="Inches").check()
         expect(width).to_have_value(typed)
-    page.get_by_role("radio", name="Millimetres").check()
+    page.get_by_role("radio", name="Millimeters").check()
     expect(width).to_have_value("544.5")
 
 
@@ -128,7 +128,7 @@ def test_a_length_keeps_its_sixteenths(page: Page, catalog: Catalog) -> None:
     open_door(page, catalog)
     field(page, "Glass width").fill("19 15/16")
     expect(page.locator(".moving-sheet")).to_contain_text("19 15/16 in")
-    page.get_by_role("radio", name="Millimetres").check()
+    page.get_by_role("radio", name="Millimeters").check()
     expect(field(page, "Glass width")).to_have_value("506.4125")
 
 

@@ -27,7 +27,7 @@ def everything(page: Page) -> Any:
 
 
 def shade(catalog: Catalog) -> str:
-    """Return the address of a shade on a pair, in millimetres."""
+    """Return the address of a shade on a pair, in millimeters."""
     return fragment(catalog, covering(catalog, "garden-pair", "soft-fold-shade", at=(0.35, 0.0, 0.0)), units="mm")
 
 
@@ -63,7 +63,7 @@ def test_back_and_forward_go_step_by_step(page: Page, catalog: Catalog) -> None:
     page.go_back()
     assert fragment_now(page) == start
     assert said(page, "Bottom rail") == "35 % down"
-    expect(page.get_by_role("radio", name="Millimetres")).to_be_checked()
+    expect(page.get_by_role("radio", name="Millimeters")).to_be_checked()
     page.go_forward()
     assert said(page, "Bottom rail") == "lowered"
     page.go_forward()

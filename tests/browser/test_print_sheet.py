@@ -34,18 +34,18 @@ def text_of(sheet: Any) -> str:
     return " ".join(words.split())
 
 
-def extent_of(picture: Image.Image, colour: tuple[int, int, int]) -> tuple[float, float]:
-    """Return how wide and how high a colour reaches on the paper, in mm."""
+def extent_of(picture: Image.Image, color: tuple[int, int, int]) -> tuple[float, float]:
+    """Return how wide and how high a color reaches on the paper, in mm."""
     bands = [
         band.point([255 if value == want else 0 for value in range(256)])
-        for band, want in zip(picture.split(), colour, strict=True)
+        for band, want in zip(picture.split(), color, strict=True)
     ]
     box = ImageChops.darker(ImageChops.darker(bands[0], bands[1]), bands[2]).getbbox()
     assert box
     return (box[2] - box[0]) * MM, (box[3] - box[1]) * MM
 
 
-def colour_of(page: Page, role: str) -> tuple[int, int, int]:
+def color_of(page: Page, role: str) -> tuple[int, int, int]:
     """Return the fill of a role on paper."""
     page.emulate_media(media="print")
     fill = page.locator(f".still .{role}").first.evaluate("node => getComputedStyle(node).fill")
@@ -68,7 +68,7 @@ def both(catalog: Catalog, units: str) -> str:
 @pytest.mark.parametrize("units", ["in", "mm"])
 def test_the_drawing_measures_to_scale(page: Page, catalog: Catalog, paper: str, units: str) -> None:
     open_page(page, both(catalog, units))
-    sky = colour_of(page, "sky")
+    sky = color_of(page, "sky")
     picture, words = printed(page, paper)[0]
     stated = re.search(r"Scale .*?1:(\d+)", words)
     assert stated

@@ -24,7 +24,7 @@ household:
   outside_level: -6 in
 theme:
   name: sheet
-  colours: {paper: '#ffffff', ink: '#000000', warm: '#803010', cool: '#105060'}
+  colors: {paper: '#ffffff', ink: '#000000', warm: '#803010', cool: '#105060'}
   dark: {paper: '#000000', ink: '#ffffff', warm: '#e0a070', cool: '#80c0d0'}
 """
 

@@ -15,7 +15,7 @@ WRITTEN = {
 
 
 @pytest.mark.parametrize(("text", "mm"), WRITTEN.items())
-def test_a_length_with_its_unit_is_read_in_millimetres(text: str, mm: float) -> None:
+def test_a_length_with_its_unit_is_read_in_millimeters(text: str, mm: float) -> None:
     assert read_length(text) == mm
 
 

@@ -149,11 +149,11 @@ FAULTS = {
         "width: ~",
         "11:10: glass.width is empty; write a value or take the line out",
     ),
-    "a colour without quotes": Fault(
+    "a color without quotes": Fault(
         ROOM,
         "ink: '#000000'",
         "ink: #000000",
-        "20:12: a '#' begins a remark; put colours in quotes",
+        "20:11: a '#' begins a remark; put colors in quotes",
     ),
     "a misspelt section": Fault(
         GARDEN,
@@ -418,11 +418,11 @@ FAULTS = {
         "23:7: 'Snow White' cannot be an id; small letters, digits and single hyphens are expected, because links "
         "are made of it",
     ),
-    "a colour's name": Fault(
+    "a color's name": Fault(
         CELLS,
         "swatch: '#f4f4f0'",
         "swatch: white",
-        "23:34: choices.fabric.options.snow.swatch is 'white'; a colour such as '#1f2a33' (in quotes) is expected",
+        "23:34: choices.fabric.options.snow.swatch is 'white'; a color such as '#1f2a33' (in quotes) is expected",
     ),
     "a choice of nothing": Fault(
         CELLS,
@@ -436,25 +436,25 @@ FAULTS = {
         "cassettes: [{name: Small, roll: 60, height: 3 in, depth: 3 in}]\nnumbers:\n  head",
         "11:33: cassettes.1.roll is 60; a length needs its unit: write 60 in or 60 mm",
     ),
-    "a colour too pale to read": Fault(
+    "a color too pale to read": Fault(
         ROOM,
         "warm: '#803010'",
         "warm: '#ffc0a0'",
-        "20:53: theme.colours.warm is #ffc0a0, with a contrast of 1.42 : 1 on the well #f3f3f3, which is mixed from "
-        "the paper; at least 4.5 : 1 is needed; the nearest colour that passes is '#8a6857'",
+        "20:52: theme.colors.warm is #ffc0a0, with a contrast of 1.42 : 1 on the well #f3f3f3, which is mixed from "
+        "the paper; at least 4.5 : 1 is needed; the nearest color that passes is '#8a6857'",
     ),
-    "a colour that can be read on the paper but not on what is set off": Fault(
+    "a color that can be read on the paper but not on what is set off": Fault(
         ROOM,
         "cool: '#105060'",
         "cool: '#767676'",
-        "20:70: theme.colours.cool is #767676, with a contrast of 4.09 : 1 on the well #f3f3f3, which is mixed from "
-        "the paper; at least 4.5 : 1 is needed; the nearest colour that passes is '#6f6f6f'",
+        "20:69: theme.colors.cool is #767676, with a contrast of 4.09 : 1 on the well #f3f3f3, which is mixed from "
+        "the paper; at least 4.5 : 1 is needed; the nearest color that passes is '#6f6f6f'",
     ),
     "a paper on which nothing can be read": Fault(
         ROOM,
         "dark: {paper: '#000000'",
         "dark: {paper: '#777777'",
-        "21:17: theme.dark.paper is #777777, too near to mid grey for any colour to be read on it and on the grounds "
+        "21:17: theme.dark.paper is #777777, too near to mid gray for any color to be read on it and on the grounds "
         "mixed from it; write a lighter or a darker one",
     ),
     "a theme that is nearly one": Fault(

@@ -58,7 +58,7 @@ def is_under(line: Mark, label: Mark, axis: int) -> bool:
 def rows(drawing: Drawing) -> list[Row]:
     """Return every label that stands on a dimension line."""
     lines = [mark for mark in drawing["marks"] if mark["shape"] == "line" and has_role(mark, "dim")]
-    centres = [
+    centers = [
         ((mark["points"][0] + mark["points"][2]) / 2, (mark["points"][1] + mark["points"][3]) / 2)
         for mark in drawing["marks"]
         if mark["shape"] == "line" and has_role(mark, "tick")
@@ -68,7 +68,7 @@ def rows(drawing: Drawing) -> list[Row]:
         axis = 1 if label["turn"] else 0
         if any(is_under(line, label, axis) for line in lines):
             across = label["points"][1 - axis] + label["points"][2] * LETTERS_LIFT
-            ticks = sorted(centre[axis] for centre in centres if abs(centre[1 - axis] - across) < CLOSE)
+            ticks = sorted(center[axis] for center in centers if abs(center[1 - axis] - across) < CLOSE)
             found.append(Row(label, label["points"][axis], ticks))
     return found
 

@@ -4,7 +4,7 @@ import io
 
 from PIL import Image, ImageChops
 
-from configurator.drawing.drawing_palette import colours
+from configurator.drawing.drawing_palette import colors
 from configurator.drawing.png import rgb, to_image, to_png
 from tests.drawing.drawing_samples import drawn
 
@@ -12,7 +12,7 @@ WIDTH = 500
 
 
 def pixel(name: str) -> tuple[int, int, int]:
-    return rgb(colours()[name])
+    return rgb(colors()[name])
 
 
 def at(image: Image.Image, drawing, x: float, y: float) -> tuple[int, int, int]:

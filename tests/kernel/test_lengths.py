@@ -84,7 +84,7 @@ def test_a_field_shows_a_length_as_it_was_given(mm: float, units: str, text: str
     assert write_length(mm, units) == text
 
 
-def test_limits_told_in_inches_lie_within_those_in_millimetres() -> None:
+def test_limits_told_in_inches_lie_within_those_in_millimeters() -> None:
     assert say_span(100, 1500, "mm") == "between 100 mm and 1500 mm"
     assert say_span(100, 1500, "in") == "between 4 in and 59 in"
     assert say_span(-3000, 1000, "in") == "between -118 in and 39 1/4 in"

@@ -183,7 +183,7 @@ def in_eighths(value: float) -> Fraction:
 
 
 def retaped(door: Door, imperial: bool) -> Door:
-    """Return the door as read from a tape in inches, or from the same lengths written in millimetres."""
+    """Return the door as read from a tape in inches, or from the same lengths written in millimeters."""
     copy: Any = deepcopy(door)
     for shape, limits in ((copy, LENGTHS), (copy["handle"], list(HANDLE_LIMITS))):
         for name in limits:
@@ -191,8 +191,8 @@ def retaped(door: Door, imperial: bool) -> Door:
             whole, rest = divmod(abs(inches), 1)
             sign = -1 if inches < 0 else 1
             written = f"{whole} {rest} in" if rest else f"{whole} in"
-            millimetres = f"{float(inches * Fraction('25.4')) * sign:.6f} mm"
-            shape[name] = sign * read_length(written if imperial else millimetres)
+            millimeters = f"{float(inches * Fraction('25.4')) * sign:.6f} mm"
+            shape[name] = sign * read_length(written if imperial else millimeters)
     return copy
 
 

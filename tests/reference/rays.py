@@ -11,7 +11,7 @@ from configurator.kernel.shapes import Fit, Piece
 
 Numbers = NDArray[np.float64]
 Hits = NDArray[np.bool_]
-# Millimetres between two rays. They are jittered: a pitch of whole spacings would err the same way at every louver.
+# Millimeters between two rays. They are jittered: a pitch of whole spacings would err the same way at every louver.
 SPACING = 0.05
 
 
@@ -46,7 +46,7 @@ def met_along(piece: dict[str, Any], axis: str, places: Numbers) -> Hits:
 
 
 def patterns(pieces: list[Piece], axis: str, places: Numbers) -> tuple[Hits, Numbers]:
-    """Return which pieces neighbouring rays meet along an axis, run by run, and each run's share of the rays."""
+    """Return which pieces neighboring rays meet along an axis, run by run, and each run's share of the rays."""
     met = np.array([met_along(dict(piece), axis, places) for piece in pieces])
     starts = np.concatenate([[0], 1 + np.flatnonzero((met[:, 1:] != met[:, :-1]).any(axis=0))])
     return met[:, starts], np.diff(np.append(starts, len(places))) / len(places)

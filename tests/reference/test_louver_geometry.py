@@ -35,7 +35,7 @@ def panel_numbers(width: float, thickness: float = 11.0, depth: float = 28.0) ->
 
 
 def turned(louver: Piece, width: float, thickness: float, tilt: float) -> Polygon:
-    """Return a louver's lens in section (z, y), built flat about its centre and turned."""
+    """Return a louver's lens in section (z, y), built flat about its center and turned."""
     z = (louver["z0"] + louver["z1"]) / 2
     y = (louver["y0"] + louver["y1"]) / 2
     flat = Polygon([(z + u * width / 2, y + v * thickness / 2) for u, v in LENS_BLADE])

@@ -24,7 +24,7 @@ def test_the_inch() -> None:
 
 def test_clear_width() -> None:
     # Published: at least 32 in (815 mm), door open 90 degrees, face of door to stop. 2010 ADA Standards 404.2.3.
-    # Published: at least 32 in (813 mm). IRC R311.2. Both name 32 in; their millimetres are rounded differently.
+    # Published: at least 32 in (813 mm). IRC R311.2. Both name 32 in; their millimeters are rounded differently.
     assert CLEAR_WIDTH_LEAST == 32 * INCH
     assert pytest.approx(815, abs=2.5) == CLEAR_WIDTH_LEAST
     assert pytest.approx(813, abs=0.5) == CLEAR_WIDTH_LEAST

@@ -257,13 +257,13 @@ def test_the_corner_at_the_stop_against_the_turned_covering(latch: float, depth:
     door = door_with(swing="out", hinge_pin_out=pin, stop_lap=14.0)
     size: Size = size_with(x1=latch)
     line = leaf_width(door) - 14.0
-    centre = (0.0, -leaf_front(door))
+    center = (0.0, -leaf_front(door))
     reach = math.hypot(latch, depth + leaf_front(door))
     stop = box(line, 0.0, line + 500.0, 1000.0)
     covering = box(size["x0"], 0.001, latch, depth)
     strikes = any(
-        affinity.rotate(covering, -step / 10, origin=centre).intersection(stop).area > 1e-9 for step in range(900)
+        affinity.rotate(covering, -step / 10, origin=center).intersection(stop).area > 1e-9 for step in range(900)
     )
-    # Within a twentieth of a millimetre the steps are too coarse to tell.
+    # Within a twentieth of a millimeter the steps are too coarse to tell.
     if abs(reach - math.hypot(line, leaf_front(door))) > 0.05:
         assert meets_stop(door, covering_outline(shade_samples(size, depth))) == strikes

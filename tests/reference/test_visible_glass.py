@@ -52,7 +52,7 @@ def dressed_doors(draw: st.DrawFn) -> tuple[Door, bool, list[Piece]]:
     bounds = opening_box(door)
     pieces = []
     for _ in range(draw(st.integers(0, 7))):
-        # Whole eighths of a millimetre: shapely's overlays stumble over edges that all but meet.
+        # Whole eighths of a millimeter: shapely's overlays stumble over edges that all but meet.
         x0 = draw(st.integers(int(bounds["x0"]) * 8 - 800, int(bounds["x1"]) * 8)) / 8
         y0 = draw(st.integers(-800, int(bounds["y1"]) * 8)) / 8
         x1 = x0 + draw(st.integers(8, 7200)) / 8

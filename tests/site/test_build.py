@@ -141,7 +141,7 @@ def test_both_themes_build_every_page(content: Path, tmp_path: Path, answers: An
     assert [error for page in pages(tmp_path / "site") for error in parsed(page)[1]] == []
 
 
-def test_colours_typefaces_and_corners_come_from_the_showroom(content: Path, tmp_path: Path, answers: Answers) -> None:
+def test_colors_typefaces_and_corners_come_from_the_showroom(content: Path, tmp_path: Path, answers: Answers) -> None:
     edited(content, "showroom.yaml", "warm: '#9c4a21'", "warm: '#123456'")
     edited(content, "showroom.yaml", "corner_radius: 2 px", "corner_radius: 9 px")
     build(content, tmp_path / "site", answers)

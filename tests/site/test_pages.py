@@ -136,7 +136,7 @@ def test_a_guide_holds_the_drawing_that_its_fenced_block_asks_for(demo: Path) ->
 
 def test_a_page_of_a_covering_on_a_door_says_what_would_fix_it(demo: Path) -> None:
     page = parsed(demo / "doors" / "garden-pair" / "banded-shade.html")[0]
-    told = [" ".join(line.xpath("string()").split()) for line in page.xpath("//*[@class='judgement']//li")]
+    told = [" ".join(line.xpath("string()").split()) for line in page.xpath("//*[@class='judgment']//li")]
     assert told[0].startswith("Change head to open roll: it clears.")
     assert "instead of" in told[0]
 

@@ -1,4 +1,4 @@
-"""The colours of a site can be told apart: both themes, by day and in the evening, from the style sheet as built.
+"""The colors of a site can be told apart: both themes, by day and in the evening, from the style sheet as built.
 
 Published: WCAG 2.2, 1.4.3 (text, 4.5 : 1) and 1.4.11 (what bounds a control, shows the focus or makes up a
 drawing, 3 : 1).
@@ -17,8 +17,8 @@ from configurator.catalog.contrast import (
     contrast,
     least_contrast,
     nearest_passing,
-    read_colour,
-    say_colour,
+    read_color,
+    say_color,
 )
 from configurator.catalog.grounds import grounds
 from configurator.site.face.site_palette import own_tokens, readable
@@ -44,8 +44,8 @@ EVENING = r":root:not\(\[data-shade=light\]\)\{color-scheme:dark;([^}]*)\}"
 CHOSEN_EVENING = r":root\[data-shade=dark\]\{color-scheme:dark;([^}]*)\}"
 
 
-def colours(style: str, rule: str) -> dict[str, str]:
-    """Return the colours that a rule of the style sheet sets, by name."""
+def colors(style: str, rule: str) -> dict[str, str]:
+    """Return the colors that a rule of the style sheet sets, by name."""
     found = re.search(rule, style)
     assert found
     return dict(re.findall(r"--([\w-]+):(#[0-9a-fA-F]{6})", found[1]))
@@ -53,7 +53,7 @@ def colours(style: str, rule: str) -> dict[str, str]:
 
 def too_faint(tokens: dict[str, str], pairs: list[tuple[str, str]], least: float) -> list[str]:
     """Return each pair whose contrast is under the least, with its ratio."""
-    ratios = [(one, other, contrast(read_colour(tokens[one]), read_colour(tokens[other]))) for one, other in pairs]
+    ratios = [(one, other, contrast(read_color(tokens[one]), read_color(tokens[other]))) for one, other in pairs]
     return [f"{one} on {other}: {ratio:.2f}" for one, other, ratio in ratios if ratio < least]
 
 
@@ -66,34 +66,34 @@ def style(request: pytest.FixtureRequest) -> str:
 
 @pytest.mark.parametrize("rule", [DAY, EVENING])
 def test_words_can_be_read(style: str, rule: str) -> None:
-    assert too_faint(colours(style, rule), TEXTS, TEXT) == []
+    assert too_faint(colors(style, rule), TEXTS, TEXT) == []
 
 
 @pytest.mark.parametrize("rule", [DAY, EVENING])
 def test_edges_focus_and_drawings_can_be_seen(style: str, rule: str) -> None:
-    assert too_faint(colours(style, rule), EDGES, GRAPHICS) == []
+    assert too_faint(colors(style, rule), EDGES, GRAPHICS) == []
 
 
 def test_an_evening_that_is_chosen_is_the_device_s_evening(style: str) -> None:
-    assert colours(style, CHOSEN_EVENING) == colours(style, EVENING)
+    assert colors(style, CHOSEN_EVENING) == colors(style, EVENING)
 
 
-def test_the_evening_sets_every_colour_of_the_day(style: str) -> None:
-    assert set(colours(style, EVENING)) == set(colours(style, DAY))
+def test_the_evening_sets_every_color_of_the_day(style: str) -> None:
+    assert set(colors(style, EVENING)) == set(colors(style, DAY))
 
 
-any_colour = st.tuples(*[st.integers(0, 255)] * 3)
+any_color = st.tuples(*[st.integers(0, 255)] * 3)
 
 
-@given(any_colour, any_colour, any_colour)
-def test_any_colours_that_the_catalog_takes_can_be_read_in_every_shade(
+@given(any_color, any_color, any_color)
+def test_any_colors_that_the_catalog_takes_can_be_read_in_every_shade(
     paper: tuple[int, int, int], ink: tuple[int, int, int], verdict: tuple[int, int, int]
 ) -> None:
     sheets = grounds(paper).values()
     assume(max(least_contrast(end, sheets) for end in (BLACK, WHITE)) >= TEXT)
-    pen = say_colour(nearest_passing(ink, sheets, TEXT))
-    tokens = own_tokens(say_colour(paper), pen, pen, pen)
-    tokens |= readable({"blocked": say_colour(verdict)}, ("blocked",), say_colour(paper))
+    pen = say_color(nearest_passing(ink, sheets, TEXT))
+    tokens = own_tokens(say_color(paper), pen, pen, pen)
+    tokens |= readable({"blocked": say_color(verdict)}, ("blocked",), say_color(paper))
     words = ("ink", "ink-soft", "warm", "cool", "blocked")
     assert too_faint(tokens, [(word, sheet) for word in words for sheet in SHEETS], TEXT) == []
     assert too_faint(tokens, [("on-warm", "warm"), ("paper", "ink")], TEXT) == []

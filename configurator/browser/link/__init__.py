@@ -5,7 +5,7 @@
 Version, units (and who lives there, where that differs), then one part for each door: the door with every
 measurement that was made, and after each colon a covering with all its picks, after ``@`` its position and after
 another what came of it (:mod:`configurator.browser.link.outcome`); at the end the check of the text. Numbers are
-millimetres, or inches with ``in``; they survive exactly. What came of it is asked anew when the link is opened, and
+millimeters, or inches with ``in``; they survive exactly. What came of it is asked anew when the link is opened, and
 where it differs both are told. Written in the portable dialect: it runs in the browser.
 
 A link of version 1 spells only the picks that are not the first, says nothing of what came of it, and has three more

@@ -10,7 +10,7 @@ from typing import TypedDict
 
 from configurator.kernel.numbers import nearest
 
-# An inch in tenths of a millimetre: a tape's fraction times this is exact, and so is rounded once, as the reader does.
+# An inch in tenths of a millimeter: a tape's fraction times this is exact, and so is rounded once, as the reader does.
 TENTHS_IN_INCH = 254
 SIXTY_FOURTHS = 64
 # One sixty-fourth in millionths.
@@ -70,7 +70,7 @@ def spell_sixty_fourths(value: float) -> str:
 
 
 def inches_mm(inches: float) -> float:
-    """Return inches in millimetres."""
+    """Return inches in millimeters."""
     return inches * TENTHS_IN_INCH / 10
 
 

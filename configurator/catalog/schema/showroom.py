@@ -46,7 +46,7 @@ class Home(Section):
     the kernel's table of what a tape takes."""
 
 
-class Colours(Section):
+class Colors(Section):
     """Paper and ink, one warm and one cool accent. All must be readable on the paper and the grounds mixed from it."""
 
     paper: Annotated[str, Hex()]
@@ -64,11 +64,11 @@ class Typefaces(Section):
 
 
 class Theme(Section):
-    """``colours`` by day and ``dark`` by night; ``logo`` is a file in the content folder."""
+    """``colors`` by day and ``dark`` by night; ``logo`` is a file in the content folder."""
 
     name: Annotated[str, OneOf(THEME_NAMES)]
-    colours: Colours
-    dark: Colours
+    colors: Colors
+    dark: Colors
     typefaces: Typefaces = Typefaces()
     corner_radius: Annotated[float, Number("radius", 0, 40, "a corner radius")] = 0.0
     logo: Line = ""

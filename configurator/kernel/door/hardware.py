@@ -17,7 +17,7 @@ def handle_axis(door: Door) -> float:
 
 
 def grip_span(handle: Handle, axis: float) -> list[float]:
-    """Return the grip's span along x: a lever points to the hinges, a knob or pull is centred."""
+    """Return the grip's span along x: a lever points to the hinges, a knob or pull is centered."""
     if handle["kind"] == "lever":
         return [axis - handle["grip_length"], axis + handle["grip_height"] / 2]
     return [axis - handle["grip_length"], axis + handle["grip_length"]]

@@ -96,7 +96,7 @@ def sidelight_pieces(door: Door) -> list[Piece]:
 
 
 def astragal_piece(door: Door) -> Piece:
-    """Return the moulding that closes the joint of a pair."""
+    """Return the molding that closes the joint of a pair."""
     leaf = leaf_box(door)
     middle = leaf["x1"] + door["meeting_gap"] / 2
     half = door["astragal_width"] / 2

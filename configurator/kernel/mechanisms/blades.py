@@ -58,7 +58,7 @@ def blade_sweep(width: float, thickness: float) -> float:
 
 
 def blade_cut(blade: Blade, a: float, b: float, along: list[float]) -> list[list[float]]:
-    """Return a blade's cut about the centre ``[a, b]``, its width along the unit vector ``along``."""
+    """Return a blade's cut about the center ``[a, b]``, its width along the unit vector ``along``."""
     points: list[list[float]] = []
     for corner in blade["corners"]:
         u = corner[0] * blade["width"] / 2
@@ -83,7 +83,7 @@ def level_blades(blade: Blade, spans: list[list[float]], z: float) -> list[Piece
 
 
 def upright_blade(blade: Blade, x: float, up: list[float], z: float) -> Piece:
-    """Return a vertical blade over the span ``up`` about the centre line at ``x``, ``z``."""
+    """Return a vertical blade over the span ``up`` about the center line at ``x``, ``z``."""
     turn = blade_radians(blade["tilt"])
     across = about(x, blade_reach(blade, True))
     out = about(z, blade_reach(blade, False))
@@ -108,8 +108,8 @@ def spread_pitch(length: float, count: int, sweep: float) -> float:
     return (length - sweep) / (count - 1)
 
 
-def spread_centres(low: float, high: float, pitch: float, sweep: float) -> list[float]:
-    """Return the centres of the blades between ``low`` and ``high``, lowest first."""
+def spread_centers(low: float, high: float, pitch: float, sweep: float) -> list[float]:
+    """Return the centers of the blades between ``low`` and ``high``, lowest first."""
     count = spread_count(high - low, pitch, sweep)
     if count == 1:
         return [(low + high) / 2]

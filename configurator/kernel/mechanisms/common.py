@@ -96,7 +96,7 @@ def headrail(fit: Fit) -> Piece:
 
 
 def moving_rail(fit: Fit, kind: str, top: float) -> Piece:
-    """Return a moving rail with its top edge at ``top``, centred under the headrail's depth."""
+    """Return a moving rail with its top edge at ``top``, centered under the headrail's depth."""
     numbers = fit["numbers"]
     out = about(head_middle(fit), numbers["rail_depth"])
     return solid(kind, whole_width(fit), [top - numbers["rail_height"], top], out)

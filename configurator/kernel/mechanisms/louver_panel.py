@@ -12,7 +12,7 @@ from configurator.kernel.mechanisms.blades import (
     blade_reach,
     blade_sweep,
     level_blades,
-    spread_centres,
+    spread_centers,
 )
 from configurator.kernel.mechanisms.common import COMMON_TAKES
 from configurator.kernel.mechanisms.legs import turning_leg
@@ -72,7 +72,7 @@ def panel_span(fit: Fit) -> list[float]:
 
 
 def louver_rows(fit: Fit) -> list[list[list[float]]]:
-    """Return for each bay its louvers as ``[y, x1]``, lowest first: centre height and latch-side end."""
+    """Return for each bay its louvers as ``[y, x1]``, lowest first: center height and latch-side end."""
     numbers = fit["numbers"]
     hole = fit["size"]["cutout"]
     sweep = louver_swing(numbers)
@@ -82,8 +82,8 @@ def louver_rows(fit: Fit) -> list[list[list[float]]]:
     short = min(whole, hole["x0"] - numbers["notch_frame"]) if hole["x1"] > hole["x0"] else whole
     rows: list[list[list[float]]] = []
     for bay in louver_bays(fit):
-        centres = spread_centres(bay[0], bay[1], numbers["louver_pitch"], sweep)
-        rows.append([[y, short if y > low and y < high else whole] for y in centres])
+        centers = spread_centers(bay[0], bay[1], numbers["louver_pitch"], sweep)
+        rows.append([[y, short if y > low and y < high else whole] for y in centers])
     return rows
 
 

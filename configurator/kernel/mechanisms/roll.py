@@ -30,7 +30,7 @@ ROLL_AIR = 2.0
 
 
 class Hang(TypedDict):
-    """The roll with the cloth still on it: its centre, its radius, and the z of the cloth's back as it leaves it."""
+    """The roll with the cloth still on it: its center, its radius, and the z of the cloth's back as it leaves it."""
 
     y: float
     z: float

@@ -10,7 +10,7 @@ from configurator.kernel.mechanisms.blades import (
     blade_reach,
     blade_sweep,
     level_blades,
-    spread_centres,
+    spread_centers,
     spread_count,
 )
 from configurator.kernel.mechanisms.common import (
@@ -50,7 +50,7 @@ def slat_homes(fit: Fit) -> list[float]:
     """Return the heights of the slats when fully down, lowest first."""
     numbers = fit["numbers"]
     low = fit["size"]["y0"] + numbers["rail_height"]
-    return spread_centres(low, low + hanging_drop(fit), numbers["slat_pitch"], slat_sweep(numbers))
+    return spread_centers(low, low + hanging_drop(fit), numbers["slat_pitch"], slat_sweep(numbers))
 
 
 def slat_stack(fit: Fit) -> float:

@@ -17,7 +17,7 @@ STRETCHED_TAKES: dict[str, list[str | float | None]] = {
     "rod_holder": ["length", 0.0, "how much shorter the rods are than the order width, each end, for their holders"],
     "rod_mass": ["run-mass", 0.3, "mass of a rod by its length, kg/m"],
     "rod_diameter": ["length", None, "diameter of each rod"],
-    "rod_stand_off": ["length", None, "from the mounting plane to the rod's centre"],
+    "rod_stand_off": ["length", None, "from the mounting plane to the rod's center"],
     "fullness": ["count", None, GATHER_TAKES["fullness"][2]],
     "gather_depth": ["length", None, "depth of the gathered cloth between the rods"],
     "ruffle": ["length", 0.0, "height of the gathered header above the top rod; 0 for none"],
@@ -28,12 +28,12 @@ ROD_SIDES = 8
 
 
 def rod_middle(fit: Fit) -> float:
-    """Return the z of the rods' centres."""
+    """Return the z of the rods' centers."""
     return fit["size"]["z0"] + fit["numbers"]["rod_stand_off"]
 
 
 def rod_piece(fit: Fit, middle: float) -> Piece:
-    """Return one rod with its centre at the height ``middle``."""
+    """Return one rod with its center at the height ``middle``."""
     thick = fit["numbers"]["rod_diameter"]
     z = rod_middle(fit)
     rod = solid("rod", whole_width(fit), about(middle, thick), about(z, thick))
@@ -51,7 +51,7 @@ def gathered(fit: Fit, kind: str, y0: float, y1: float) -> Piece:
 
 
 def rod_heights(fit: Fit) -> list[float]:
-    """Return the heights of the rods' centres, the upper one first."""
+    """Return the heights of the rods' centers, the upper one first."""
     half = fit["numbers"]["rod_diameter"] / 2
     return [fit["size"]["y1"] - fit["numbers"]["ruffle"] - half, fit["size"]["y0"] + half]
 

@@ -54,15 +54,15 @@ def sheers_apart(numbers: dict[str, float], tilt: float) -> float:
     return blade_reach(soft_vane(numbers, tilt), False)
 
 
-def vane_centres(fit: Fit, span: list[float], tilt: float) -> list[float]:
+def vane_centers(fit: Fit, span: list[float], tilt: float) -> list[float]:
     """Return the heights of the vanes off the roll, over a span and one beyond; the lowest just clears the rail."""
     width = fit["numbers"]["vane_width"]
-    centre = span[0] + width - width * math.sin(blade_radians(tilt)) / 2
-    centres: list[float] = []
-    while centre < span[1] + width:
-        centres.append(centre)
-        centre = centre + fit["numbers"]["vane_pitch"]
-    return centres
+    center = span[0] + width - width * math.sin(blade_radians(tilt)) / 2
+    centers: list[float] = []
+    while center < span[1] + width:
+        centers.append(center)
+        center = center + fit["numbers"]["vane_pitch"]
+    return centers
 
 
 def hung_vanes(fit: Fit, span: list[float], back: float, tilt: float) -> list[Piece]:
@@ -70,7 +70,7 @@ def hung_vanes(fit: Fit, span: list[float], back: float, tilt: float) -> list[Pi
     numbers = fit["numbers"]
     cloth = cloth_span(fit)
     middle = back + sheers_apart(numbers, tilt) / 2
-    places = [[cloth[0], cloth[1], centre] for centre in vane_centres(fit, span, tilt)]
+    places = [[cloth[0], cloth[1], center] for center in vane_centers(fit, span, tilt)]
     pieces: list[Piece] = []
     for vane in level_blades(soft_vane(numbers, tilt), places, middle):
         if vane["y0"] < span[1]:

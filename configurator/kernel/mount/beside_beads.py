@@ -13,7 +13,7 @@ def reach_on_face(fit: Fit) -> Box:
     size = fit["size"]
     probe: Fit = {**fit, "size": {**size, "z0": PROBE, "spacer": PROBE}}
     middle = (size["x0"] + size["x1"]) / 2
-    centre = (size["y0"] + size["y1"]) / 2
+    center = (size["y0"] + size["y1"]) / 2
     reach: Box = {"x0": 0.0, "x1": 0.0, "y0": 0.0, "y1": 0.0}
     for piece in fixed_at_rest(probe):
         if piece["z0"] < PROBE:
@@ -21,9 +21,9 @@ def reach_on_face(fit: Fit) -> Box:
                 reach["x0"] = max(reach["x0"], piece["x1"] - size["x0"])
             elif piece["x0"] > middle:
                 reach["x1"] = max(reach["x1"], size["x1"] - piece["x0"])
-            elif piece["y1"] < centre:
+            elif piece["y1"] < center:
                 reach["y0"] = max(reach["y0"], piece["y1"] - size["y0"])
-            elif piece["y0"] > centre:
+            elif piece["y0"] > center:
                 reach["y1"] = max(reach["y1"], size["y1"] - piece["y0"])
     return reach
 

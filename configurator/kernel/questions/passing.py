@@ -55,7 +55,7 @@ def tight_samples(travel: Travel, limit: float) -> list[Sample]:
     return tight
 
 
-def neighbour(travel: Travel, sample: Sample, step: int) -> Sample:
+def neighbor(travel: Travel, sample: Sample, step: int) -> Sample:
     """Return the sample before (``step`` -1) or after (1) another on its leg; itself at the leg's end."""
     samples = travel["samples"]
     best = sample
@@ -75,8 +75,8 @@ def trouble_span(travel: Travel, limit: float) -> list[float]:
         return [0.0, 1.0]
     first = tight[0]
     last = tight[len(tight) - 1]
-    before = neighbour(travel, first, -1)
-    after = neighbour(travel, last, 1)
+    before = neighbor(travel, first, -1)
+    after = neighbor(travel, last, 1)
     start = first["at"]
     end = last["at"]
     if before["at"] < start:

@@ -12,7 +12,7 @@ HANDLE_NAME = "working the handle"
 
 
 class Hindrance(TypedDict):
-    """What a piece leaves of what a part of the handle needs: degrees of a turn, or millimetres of room."""
+    """What a piece leaves of what a part of the handle needs: degrees of a turn, or millimeters of room."""
 
     left: float
     piece: Piece

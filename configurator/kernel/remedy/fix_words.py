@@ -41,7 +41,7 @@ COST_SENTENCES = [
     "Greatest projection: {after} instead of {before}.",
 ]
 COST_UNITS = ["share", "mm", "mm"]
-# Less than this is no change to a reader: a tenth of a per cent of the glass, or a tenth of a millimetre.
+# Less than this is no change to a reader: a tenth of a per cent of the glass, or a tenth of a millimeter.
 COST_LEAST = [0.0005, 0.05, 0.05]
 
 

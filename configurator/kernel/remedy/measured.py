@@ -17,7 +17,7 @@ from configurator.kernel.travel import travelled
 
 # No handle with a deeper gap is suggested: common practice, no source.
 GAP_MOST = 63.5
-# How finely a handle's gap is asked for, where sizes are taken in whole millimetres and where they are not.
+# How finely a handle's gap is asked for, where sizes are taken in whole millimeters and where they are not.
 GAP_STEP = 1.0
 GAP_STEP_INCH = INCH / 16
 

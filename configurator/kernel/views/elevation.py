@@ -22,9 +22,9 @@ def handle_front(door: Door, piece: Piece) -> Mark:
     square = abs(width - height) < 0.5
     round_grip = piece["kind"] == "grip" and door["handle"]["kind"] == "knob"
     if round_grip or (square and (piece["kind"] == "plate" or piece["kind"] == "thumb-turn")):
-        centre_x = (piece["x0"] + piece["x1"]) / 2
-        centre_y = -(piece["y0"] + piece["y1"]) / 2
-        return make_mark("circle", "handle seen", [centre_x, centre_y, width / 2])
+        center_x = (piece["x0"] + piece["x1"]) / 2
+        center_y = -(piece["y0"] + piece["y1"]) / 2
+        return make_mark("circle", "handle seen", [center_x, center_y, width / 2])
     if piece["kind"] == "grip":
         return make_mark("polygon", "handle seen", rounded(front_bounds(piece)))
     return front_rect(piece, "handle seen")

@@ -107,7 +107,7 @@ def heights_right(notes: Notes, draft: Draft) -> None:
 
 
 def handle_cross(notes: Notes, draft: Draft) -> None:
-    """Add the centre lines of the handle's axis."""
+    """Add the center lines of the handle's axis."""
     axis = handle_axis_x(draft)
     y = -draft["door"]["handle_height"]
     reach = notes["size"] * 0.9

@@ -21,7 +21,7 @@ class Skyline(TypedDict):
 HORIZON = 1180.0
 HILL: Skyline = {"base": -HORIZON - 75, "swell": 34.0, "stretch": 330.0, "foot": -HORIZON + 20}
 HEDGE: Skyline = {"base": -HORIZON - 6, "swell": 10.0, "stretch": 61.0, "foot": -HORIZON + 45}
-# [offset from the middle in leaf widths, crown centre above the floor, crown radius, foot above the floor]
+# [offset from the middle in leaf widths, crown center above the floor, crown radius, foot above the floor]
 TREES = [
     [0.2, 1555.0, 205.0, 1075.0],
     [-0.24, 1345.0, 88.0, 1150.0],

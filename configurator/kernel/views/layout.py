@@ -16,7 +16,7 @@ WALL_DEPTH = 130.0
 
 
 class Layout(TypedDict):
-    """Measures of one drawing, in the model's millimetres, y up.
+    """Measures of one drawing, in the model's millimeters, y up.
 
     ``x0`` to ``x1`` and ``head`` bound the opening; ``out0``, ``out1`` and ``top`` also hold the
     casing and the covering. ``order`` is the covering's ordered outline (all zero when there is

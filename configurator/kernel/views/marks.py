@@ -1,4 +1,4 @@
-"""How marks are made. Paper runs x to the right and y down, in true millimetres."""
+"""How marks are made. Paper runs x to the right and y down, in true millimeters."""
 
 import math
 
@@ -103,13 +103,13 @@ def rounded(edges: list[float]) -> list[float]:
     y1 = edges[3]
     radius = min(x1 - x0, y1 - y0) / 2
     points: list[float] = []
-    centres = [[x1 - radius, y1 - radius], [x0 + radius, y1 - radius], [x0 + radius, y0 + radius]]
-    centres.append([x1 - radius, y0 + radius])
+    centers = [[x1 - radius, y1 - radius], [x0 + radius, y1 - radius], [x0 + radius, y0 + radius]]
+    centers.append([x1 - radius, y0 + radius])
     for corner in range(4):
         for step in range(4):
             angle = (corner + step / 3) * math.pi / 2
-            points.append(centres[corner][0] + radius * math.cos(angle))
-            points.append(centres[corner][1] + radius * math.sin(angle))
+            points.append(centers[corner][0] + radius * math.cos(angle))
+            points.append(centers[corner][1] + radius * math.sin(angle))
     return points
 
 

@@ -7,12 +7,12 @@ from configurator.site.house import House
 
 
 class Swatch(NamedTuple):
-    """A swatch: its address, its colour as ``#rrggbb`` and its material."""
+    """A swatch: its address, its color as ``#rrggbb`` and its material."""
 
     choice: str
     option: str
     url: str
-    colour: str
+    color: str
     material: str
 
 

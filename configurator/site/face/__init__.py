@@ -1,1 +1,1 @@
-"""The face of the site: themes, colours, words as a page sets them, the showroom's own pictures."""
+"""The face of the site: themes, colors, words as a page sets them, the showroom's own pictures."""

@@ -9,7 +9,7 @@ from PIL import Image
 
 from configurator.catalog import ContentProblems
 from configurator.catalog.problem import Problem
-from configurator.catalog.schema.showroom import Colours
+from configurator.catalog.schema.showroom import Colors
 from configurator.catalog.theme import PICTURE_ENDINGS
 
 UNREAD = "no picture that can be read; a whole JPEG, PNG or WebP file is expected"
@@ -46,13 +46,13 @@ def photographs(folder: Path) -> dict[str, Photo]:
     return found
 
 
-def logo_markup(path: Path, colours: Colours) -> str:
-    """Return a logo as markup: an SVG in the page itself, so that the showroom's colours in it follow the theme."""
+def logo_markup(path: Path, colors: Colors) -> str:
+    """Return a logo as markup: an SVG in the page itself, so that the showroom's colors in it follow the theme."""
     if path.suffix.lower() != ".svg":
         data = base64.b64encode(path.read_bytes()).decode()
         return f'<img src="data:{TYPES[path.suffix.lower()]};base64,{data}" alt="">'
     text = path.read_text(encoding="utf-8")
     text = re.sub(r"<\?xml.*?\?>|<!--.*?-->|<title>.*?</title>", "", text, flags=re.DOTALL)
     for name in ("paper", "ink", "warm", "cool"):
-        text = re.sub(re.escape(getattr(colours, name)), f"var(--{name})", text, flags=re.IGNORECASE)
+        text = re.sub(re.escape(getattr(colors, name)), f"var(--{name})", text, flags=re.IGNORECASE)
     return text.replace("<svg", '<svg aria-hidden="true" focusable="false"', 1).replace(' role="img"', "", 1).strip()

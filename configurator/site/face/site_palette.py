@@ -1,4 +1,4 @@
-"""The colours of a site: the showroom's four, and the shades between them that still can be read.
+"""The colors of a site: the showroom's four, and the shades between them that still can be read.
 
 Ratios are those of WCAG 2.2: 1.4.3 for text, 1.4.11 for the lines that bound a control.
 """
@@ -10,13 +10,13 @@ from configurator.catalog.contrast import (
     STEPS,
     TEXT_RATIO,
     WHITE,
-    Colour,
+    Color,
     contrast,
     least_contrast,
     mixed,
     nearest_passing,
-    read_colour,
-    say_colour,
+    read_color,
+    say_color,
 )
 from configurator.catalog.grounds import grounds, is_day
 
@@ -25,7 +25,7 @@ LINE_RATIO = 3.0
 Tokens = dict[str, str]
 
 
-def as_far_as(ink: Colour, paper: Colour, step: int, sheets: Collection[Colour], ratio: float) -> Colour:
+def as_far_as(ink: Color, paper: Color, step: int, sheets: Collection[Color], ratio: float) -> Color:
     """Return ink thinned with ``step`` of 255 parts of paper, or less where it could not be seen on every ground."""
     while step > 0 and least_contrast(mixed(ink, paper, step), sheets) < ratio:
         step -= 1
@@ -33,8 +33,8 @@ def as_far_as(ink: Colour, paper: Colour, step: int, sheets: Collection[Colour],
 
 
 def own_tokens(paper: str, ink: str, warm: str, cool: str) -> Tokens:
-    """Return the tokens that follow from a showroom's four colours (``#rrggbb``)."""
-    sheet, pen, accent = read_colour(paper), read_colour(ink), read_colour(warm)
+    """Return the tokens that follow from a showroom's four colors (``#rrggbb``)."""
+    sheet, pen, accent = read_color(paper), read_color(ink), read_color(warm)
     places = grounds(sheet)
     sheets = places.values()
     shades = {
@@ -45,13 +45,13 @@ def own_tokens(paper: str, ink: str, warm: str, cool: str) -> Tokens:
         "drawn": pen if is_day(sheet) else mixed(pen, sheet, STEPS * 22 // 100),
         "line": mixed(pen, sheet, STEPS * 80 // 100),
         "line-strong": as_far_as(pen, sheet, STEPS * 50 // 100, sheets, LINE_RATIO),
-        "on-warm": max((WHITE, BLACK), key=lambda colour: contrast(colour, accent)),
+        "on-warm": max((WHITE, BLACK), key=lambda color: contrast(color, accent)),
     }
     tokens = {"paper": paper, "ink": ink, "warm": warm, "cool": cool}
-    return tokens | {name: say_colour(colour) for name, colour in shades.items()}
+    return tokens | {name: say_color(color) for name, color in shades.items()}
 
 
 def readable(tokens: Tokens, names: tuple[str, ...], paper: str) -> Tokens:
-    """Return the named colours of a theme, each moved as little as needed to be read on the paper and its grounds."""
-    sheets = grounds(read_colour(paper)).values()
-    return {name: say_colour(nearest_passing(read_colour(tokens[name]), sheets, TEXT_RATIO)) for name in names}
+    """Return the named colors of a theme, each moved as little as needed to be read on the paper and its grounds."""
+    sheets = grounds(read_color(paper)).values()
+    return {name: say_color(nearest_passing(read_color(tokens[name]), sheets, TEXT_RATIO)) for name in names}

@@ -4,7 +4,7 @@ from pathlib import Path
 
 import yaml
 
-from configurator.catalog.schema.showroom import Colours, Theme
+from configurator.catalog.schema.showroom import Colors, Theme
 from configurator.places import THEMES
 from configurator.site.face.site_palette import Tokens, own_tokens, readable
 
@@ -30,10 +30,10 @@ def theme_opens_with(theme: str) -> str:
     return str(yaml.safe_load((THEMES / theme / "tokens.yaml").read_text(encoding="utf-8"))["opens_with"])
 
 
-def shaded(tokens: Tokens, colours: Colours) -> Tokens:
-    """Return a theme's colours with the showroom's own over them."""
-    own = own_tokens(colours.paper, colours.ink, colours.warm, colours.cool)
-    return tokens | own | readable(tokens, VERDICTS, colours.paper)
+def shaded(tokens: Tokens, colors: Colors) -> Tokens:
+    """Return a theme's colors with the showroom's own over them."""
+    own = own_tokens(colors.paper, colors.ink, colors.warm, colors.cool)
+    return tokens | own | readable(tokens, VERDICTS, colors.paper)
 
 
 def all_tokens(theme: Theme) -> dict[str, Tokens]:
@@ -46,13 +46,13 @@ def all_tokens(theme: Theme) -> dict[str, Tokens]:
     }
     return {
         "common": tokens["common"] | faces | {"radius": f"{theme.corner_radius:g}px"},
-        "light": shaded(tokens["light"], theme.colours),
+        "light": shaded(tokens["light"], theme.colors),
         "dark": shaded(tokens["dark"], theme.dark),
     }
 
 
 def rule(selector: str, tokens: Tokens, scheme: str) -> str:
-    """Return one rule that sets custom properties and the colour scheme."""
+    """Return one rule that sets custom properties and the color scheme."""
     lines = "".join(f"--{name}:{value};" for name, value in tokens.items())
     return f"{selector}{{color-scheme:{scheme};{lines}}}"
 
@@ -77,5 +77,5 @@ def style_sheet(theme: Theme) -> str:
     sheets = [SHARED / "css" / name for name in SHEETS]
     sheets += [THEMES / theme.name / "theme.css", SHARED / "css" / "print.css"]
     texts = [sheet.read_text(encoding="utf-8") for sheet in sheets]
-    # The drawings' sheet has colours of its own, which the tokens come after and so replace.
+    # The drawings' sheet has colors of its own, which the tokens come after and so replace.
     return "\n".join([DRAWING_SHEET.read_text(encoding="utf-8"), token_sheet(all_tokens(theme)), *texts])

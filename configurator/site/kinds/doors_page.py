@@ -30,7 +30,7 @@ class DoorsPage(TypedDict):
     doors: list[DoorItem]
 
 
-def centred(windows: list[Window], own: Window) -> Window:
+def centered(windows: list[Window], own: Window) -> Window:
     """Return a window as wide and high as the largest, with the own one in its middle, on the floor."""
     across = max(x1 - x0 for x0, _, x1, _ in windows)
     top = min(y0 for _, y0, _, _ in windows)
@@ -67,4 +67,4 @@ def doors(house: House) -> DoorsPage:
     """Return what the page of all doors shows."""
     windows = {door["id"]: window_of(door_frame(door)) for door in house.doors}
     every = list(windows.values())
-    return {"doors": [item(house, door, centred(every, windows[door["id"]])) for door in house.doors]}
+    return {"doors": [item(house, door, centered(every, windows[door["id"]])) for door in house.doors]}

@@ -25,7 +25,7 @@ FIRST = 4
 
 
 class MoverView(TypedDict):
-    """One view of the moving drawing with all its frames, and its width in millimetres of the door."""
+    """One view of the moving drawing with all its frames, and its width in millimeters of the door."""
 
     svg: str
     across: str

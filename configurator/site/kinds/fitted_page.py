@@ -13,7 +13,7 @@ KEY = ("visible_glass_open", "light_closed", "stack_height", "projection_most", 
 
 
 class SheetPlate(TypedDict):
-    """A drawing sheet, its width on paper in millimetres and what it shows, in words."""
+    """A drawing sheet, its width on paper in millimeters and what it shows, in words."""
 
     svg: str
     width: str
@@ -130,17 +130,17 @@ def chosen(family: Family, answer: Answer) -> list[str]:
     ]
 
 
-def neighbour(house: House, door: Door, at: int) -> Neighbour | None:
+def neighbor(house: House, door: Door, at: int) -> Neighbour | None:
     """Return the page of the covering at a place of the list, where there is one."""
     if not 0 <= at < len(house.families):
         return None
     return {"name": house.families[at]["name"], "url": fitted_url(door, house.families[at])}
 
 
-def neighbours(house: House, door: Door, family: Family) -> Neighbours:
+def neighbors(house: House, door: Door, family: Family) -> Neighbours:
     """Return the pages before and after this one among the coverings on the door."""
     place = house.families.index(family)
-    return {"before": neighbour(house, door, place - 1), "after": neighbour(house, door, place + 1)}
+    return {"before": neighbor(house, door, place - 1), "after": neighbor(house, door, place + 1)}
 
 
 def fitted(house: House, door: Door, family: Family) -> FittedPage:
@@ -164,5 +164,5 @@ def fitted(house: House, door: Door, family: Family) -> FittedPage:
         "family_source": str(notes.source),
         "door_source": str(house.catalog.door_notes[door["id"]].source),
         "try_url": house.try_url(door, family),
-        **neighbours(house, door, family),
+        **neighbors(house, door, family),
     }

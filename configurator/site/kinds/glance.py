@@ -1,4 +1,4 @@
-"""The few answers that a door's comparison comes down to, to be read from a metre away."""
+"""The few answers that a door's comparison comes down to, to be read from a meter away."""
 
 from collections.abc import Sequence
 from typing import TypedDict

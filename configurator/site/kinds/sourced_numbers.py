@@ -56,7 +56,7 @@ def line(measure: Measure, units: str) -> NumberLine:
 
 
 def said(measure: Measure, units: str) -> str:
-    """Return a number with its unit; a length that no tape shows exactly in millimetres."""
+    """Return a number with its unit; a length that no tape shows exactly in millimeters."""
     if measure.unit == "mass":
         return f"{decimals(measure.value, 2)} kg/m²"
     if measure.unit == "run-mass":

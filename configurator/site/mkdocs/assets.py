@@ -50,15 +50,15 @@ def page_scripts(house: House) -> dict[str, str]:
 
 def icons(house: House) -> Files:
     """Return the icons, from the logo where that is a bitmap."""
-    colours = house.showroom.theme.colours
-    four = (colours.paper, colours.ink, colours.warm, colours.cool)
+    colors = house.showroom.theme.colors
+    four = (colors.paper, colors.ink, colors.warm, colors.cool)
     return {f"assets/icon-{side}.png": icon_png(side, house.logo, four) for side in ICON_SIDES}
 
 
 def swatch_files(house: House) -> Files:
-    """Return a swatch for each option that has a colour."""
+    """Return a swatch for each option that has a color."""
     every = [swatch for family in house.families for swatch in swatches(house, family)]
-    return {swatch.url: swatch_png(swatch.colour, swatch.material) for swatch in every}
+    return {swatch.url: swatch_png(swatch.color, swatch.material) for swatch in every}
 
 
 def photographs(house: House) -> Files:

@@ -68,8 +68,8 @@ def test_louvers_are_spread_evenly_and_turn_clear_of_the_rails(height):
         louvers = of_kind(shutter(tilt, size=size), "louver")
         assert louvers[0]["y0"] >= lowest - 1e-9
         assert louvers[-1]["y1"] <= highest + 1e-9
-    centres = [(louver["y0"] + louver["y1"]) / 2 for louver in louvers]
-    gaps = [high - low for low, high in itertools.pairwise(centres)]
+    centers = [(louver["y0"] + louver["y1"]) / 2 for louver in louvers]
+    gaps = [high - low for low, high in itertools.pairwise(centers)]
     assert gaps == pytest.approx([gaps[0]] * len(gaps))
     assert gaps[0] <= 63.5 * 0.87 + 1e-9
 

@@ -50,8 +50,8 @@ function optionRow(app, choice, option) {
     type: "radio", name: `choice-${choice.id}`, value: option.id, id, "aria-describedby": why.id,
     onchange: () => app.pickOption(choice.id, option.id),
   });
-  const colour = app.catalog.swatches?.[app.family().id]?.[choice.id]?.[option.id];
-  const swatch = colour ? element("span", { class: "chip", style: `--swatch:${colour}`, "aria-hidden": "true" }) : null;
+  const color = app.catalog.swatches?.[app.family().id]?.[choice.id]?.[option.id];
+  const swatch = color ? element("span", { class: "chip", style: `--swatch:${color}`, "aria-hidden": "true" }) : null;
   const label = element("label", { for: id }, input, swatch, element("span", { class: "option-name" }, capital(option.name)), why);
   return { choice, option, input, label, why };
 }

@@ -6,7 +6,7 @@ import { activeOf } from "./state.js";
 import { partAt, shareAlong, valueAlong } from "./travel.js";
 import { byView, VIEWS } from "./views.js";
 
-// Turning has no way of its own on the paper: this many millimetres of hand turn it from end to end.
+// Turning has no way of its own on the paper: this many millimeters of hand turn it from end to end.
 const TILT_SWEEP = 400;
 const LEAST_WAY = 60;
 
@@ -14,7 +14,7 @@ const LEAST_WAY = 60;
 /** @typedef {{ held: Astragal.Hold | null, view: View, leg: Astragal.Leg, way: number[] | null }} Grasp */
 
 /** @param {Extent} box */
-export function centreOf(box) {
+export function centerOf(box) {
   return [(box.x0 + box.x1) / 2, (box.y0 + box.y1) / 2];
 }
 
@@ -30,7 +30,7 @@ export function onPaper({ x0, x1, y0, y1, z0, z1 }, view) {
 }
 
 /**
- * How a part travels in each view: the way of its centre, on the paper, from one end of its leg to the other.
+ * How a part travels in each view: the way of its center, on the paper, from one end of its leg to the other.
  * @param {App} app
  * @param {Astragal.Leg} leg
  */
@@ -50,8 +50,8 @@ function waysOf(app, leg) {
  * @param {string} way
  */
 function wayBetween(start, end, view, way) {
-  const [x0, y0] = centreOf(start);
-  const [x1, y1] = centreOf(end);
+  const [x0, y0] = centerOf(start);
+  const [x1, y1] = centerOf(end);
   if (way === "turn") return view === "plan" ? null : [0, TILT_SWEEP];
   return Math.hypot(x1 - x0, y1 - y0) > LEAST_WAY ? [x1 - x0, y1 - y0] : null;
 }
@@ -105,13 +105,13 @@ function holdArea(extent, shift, unit) {
 function holdFor(app, { held, view, leg, way }, shift, unit) {
   if (!held || !way) return null;
   const extent = onPaper(held, view);
-  const centre = centreOf(extent);
+  const center = centerOf(extent);
   const upright = Math.abs(way[1]) >= Math.abs(way[0]);
-  const marks = view === "elevation" ? gripMarks(centre[0] + shift.dx, centre[1] + shift.dy, unit, upright) : [];
+  const marks = view === "elevation" ? gripMarks(center[0] + shift.dx, center[1] + shift.dy, unit, upright) : [];
   const node = shape("g", { class: upright ? "hold upright" : "hold level", "data-moves": leg.moves },
     holdArea(extent, shift, unit), ...marks);
   node.addEventListener("pointerdown", (event) => startDrag(app, event, node, leg, way));
-  return { node, view, leg, centre };
+  return { node, view, leg, center };
 }
 
 /**

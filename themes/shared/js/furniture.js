@@ -13,7 +13,7 @@ const VIEW_NAMES = { all: "All three", elevation: "Elevation", section: "Section
  * @returns {Switch}
  */
 export function unitsSwitch(app) {
-  const group = radioGroup("units", "Units", [["in", "Inches"], ["mm", "Millimetres"]], app.pickUnits);
+  const group = radioGroup("units", "Units", [["in", "Inches"], ["mm", "Millimeters"]], app.pickUnits);
   group.node.classList.add("units");
   return group;
 }

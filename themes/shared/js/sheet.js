@@ -1,4 +1,4 @@
-// The printed sheet: drawings in true millimetres of paper, title block, figures, cautions, date and link.
+// The printed sheet: drawings in true millimeters of paper, title block, figures, cautions, date and link.
 
 import { element, shape } from "./dom.js";
 import { createLayer, joined, short } from "./draw.js";

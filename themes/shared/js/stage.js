@@ -1,7 +1,7 @@
 // The drawing table: elevation, section and plan on one sheet, to one scale, on shared axes.
 
 import { element, onFrame, shape } from "./dom.js";
-import { centreOf, holdsFor, onPaper } from "./drag.js";
+import { centerOf, holdsFor, onPaper } from "./drag.js";
 import { createLayer, extentOf, joined, short } from "./draw.js";
 import { activeOf } from "./state.js";
 import { byView, VIEWS } from "./views.js";
@@ -135,8 +135,8 @@ export function createStage(app) {
     for (const hold of holds) {
       const held = app.ask.hold(one, one.place, hold.leg);
       if (!held) continue;
-      const [x, y] = centreOf(onPaper(held, hold.view));
-      hold.node.setAttribute("transform", `translate(${short(x - hold.centre[0])} ${short(y - hold.centre[1])})`);
+      const [x, y] = centerOf(onPaper(held, hold.view));
+      hold.node.setAttribute("transform", `translate(${short(x - hold.center[0])} ${short(y - hold.center[1])})`);
     }
   }
 
@@ -195,7 +195,7 @@ export function createStage(app) {
         showFocus();
       });
     },
-    // From the screen to millimetres on the sheet; asked for once a drag, since asking makes the browser lay out.
+    // From the screen to millimeters on the sheet; asked for once a drag, since asking makes the browser lay out.
     toSheet: () => (svg.getScreenCTM() ?? new DOMMatrix()).inverse(),
   };
 }
