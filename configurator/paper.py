@@ -8,8 +8,9 @@ from configurator.asked import Configuration, place
 from configurator.catalog import Catalog
 from configurator.drawing.svg import to_svg
 from configurator.kernel.answer import ask
-from configurator.kernel.message import ENGLISH, is_said, say
+from configurator.kernel.message import is_said, say
 from configurator.kernel.shapes import Drawing
+from configurator.kernel.tongue import ENGLISH
 from configurator.kernel.views.draft import drafted
 from configurator.kernel.views.elevation import elevation_of
 from configurator.kernel.views.plan import plan_of
@@ -30,7 +31,7 @@ def drawn(catalog: Catalog, asked: Configuration, view: str, at: str, units: str
     if is_said(refusal):
         raise click.ClickException(say(refusal, ENGLISH, units))
     given = subject(*asked, place(asked, at), catalog.household)
-    return DRAW[view](drafted(asked.door, given, units))
+    return DRAW[view](drafted(asked.door, given, ENGLISH, units))
 
 
 def write(drawing: Drawing, out: Path) -> None:

@@ -10,7 +10,7 @@ from textwrap import fill
 from configurator.asked import Configuration, place
 from configurator.catalog import Catalog
 from configurator.kernel.answer import ask
-from configurator.kernel.message import ENGLISH, is_said, say, say_phrase, say_working
+from configurator.kernel.message import is_said, say, say_phrase, say_working
 from configurator.kernel.moment import moment
 from configurator.kernel.mount.hung import hung
 from configurator.kernel.remedy.fixes import fixes
@@ -18,6 +18,7 @@ from configurator.kernel.remedy.plight import REFUSAL
 from configurator.kernel.say import say_value
 from configurator.kernel.scene import asked_scene
 from configurator.kernel.shapes import Caution, Figure, Fix, Piece, Verdict
+from configurator.kernel.tongue import ENGLISH
 
 WIDTH = 100
 NAME_WIDTH = 44
@@ -41,8 +42,8 @@ def title(asked: Configuration) -> str:
 
 def said(value: float, unit: str, units: str) -> str:
     """Return a value in the units asked for, lengths and areas in the others as well."""
-    text = say_value(value, unit, units)
-    return f"{text:<14} {say_value(value, unit, OTHER_UNITS[units])}" if unit in ("mm", "mm2") else text
+    text = say_value(value, unit, ENGLISH, units)
+    return f"{text:<14} {say_value(value, unit, ENGLISH, OTHER_UNITS[units])}" if unit in ("mm", "mm2") else text
 
 
 def figure_lines(figure: Figure, units: str) -> str:

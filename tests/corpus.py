@@ -13,7 +13,8 @@ from configurator.browser.link import decode
 from configurator.browser.link.shapes import Configuration, State, Stock
 from configurator.catalog import load
 from configurator.kernel.answer import ask
-from configurator.kernel.message import ENGLISH, is_said, say
+from configurator.kernel.message import is_said, say
+from configurator.kernel.tongue import ENGLISH
 from configurator.places import CONTENT
 
 FILE = Path(__file__).parent / "browser_room" / "links.txt"

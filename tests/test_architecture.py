@@ -16,10 +16,12 @@ ROOT = Path(__file__).resolve().parent.parent
 PACKAGE = ROOT / "configurator"
 MAY_IMPORT = {
     "kernel": set(),
-    "catalog": {"kernel", "places"},
+    "tongues": {"kernel"},
+    "catalog": {"kernel", "places", "tongues"},
     "drawing": {"kernel"},
-    "browser": {"catalog", "kernel"},
-    "site": {"browser", "catalog", "drawing", "kernel", "places"},
+    "browser": {"catalog", "kernel", "tongues"},
+    "site": {"browser", "catalog", "drawing", "kernel", "places", "tongues"},
+    "translating": {"browser", "catalog", "kernel", "places", "tongues"},
 }
 # The rooms within the site: each may know those before it.
 WITHIN_SITE = ["answers", "site_page", "face", "house", "drawings", "kinds", "mkdocs"]

@@ -19,7 +19,8 @@ from configurator.asked import VIEWS
 from configurator.catalog import Catalog
 from configurator.cli import main
 from configurator.kernel.answer import ask, ruled_out
-from configurator.kernel.message import ENGLISH, is_said, say
+from configurator.kernel.message import is_said, say
+from configurator.kernel.tongue import ENGLISH
 from configurator.local import folder_server
 from configurator.paper import DRAW
 from configurator.places import CONTENT

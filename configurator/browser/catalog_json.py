@@ -7,16 +7,19 @@ from configurator.browser.link.shapes import Stock
 from configurator.catalog import Catalog
 from configurator.kernel.answer import ask
 from configurator.kernel.message import is_said
+from configurator.kernel.tongue import Words
 
 
 class PageCatalog(Stock):
     """What the page works with.
 
     ``doors``, ``handles`` and ``families`` are the kernel's, by id in the catalog's order, retired
-    ones among them. ``swatches`` gives ``#rrggbb`` by family, choice and option where there is one.
+    ones among them. ``words`` is the page's language, which its scripts are already in. ``swatches``
+    gives ``#rrggbb`` by family, choice and option where there is one.
     """
 
     showroom: str
+    words: Words
     swatches: dict[str, dict[str, dict[str, str]]]
 
 
@@ -24,6 +27,7 @@ def page_catalog(catalog: Catalog) -> PageCatalog:
     """Return the part of the catalog that the page works with."""
     return {
         "showroom": catalog.showroom.name,
+        "words": {**catalog.words, "said": {}},
         "units": catalog.showroom.units,
         "household": catalog.household,
         "doors": catalog.doors,

@@ -4,10 +4,11 @@ import ast
 from dataclasses import dataclass
 
 from configurator.browser.dialect import defined
-from configurator.browser.emit import Holders, script_of
+from configurator.browser.emit import Telling, script_of
 from configurator.browser.reach import names_in, reached
 from configurator.browser.squeeze import squeezed
 from configurator.browser.translate import portable
+from configurator.kernel.tongue import Words
 
 
 @dataclass
@@ -18,11 +19,12 @@ class Share:
     gives: set[str]
 
 
-def kernel_scripts(calls: dict[str, set[str]], after: dict[str, list[str]]) -> dict[str, str]:
+def kernel_scripts(calls: dict[str, set[str]], after: dict[str, list[str]], words: Words) -> dict[str, str]:
     """Return the kernel's part of each script, by name.
 
     ``calls`` are the functions that each script's modules call, in an order in which the scripts can
-    run; ``after`` names those that have run before each. The first has none before it.
+    run; ``after`` names those that have run before each. The first has none before it. What they say is
+    in a language's ``words``.
     """
     statements, holders = portable()
     shares: dict[str, Share] = {}
@@ -37,11 +39,11 @@ def kernel_scripts(calls: dict[str, set[str]], after: dict[str, list[str]]) -> d
             share.gives |= (taken | called).intersection({each for node in share.statements for each in defined(node)})
         shares[name] = Share(own, called.intersection(made))
         heads[name] = sorted(taken)
-    return {name: kernel_script(share, heads[name], holders) for name, share in shares.items()}
+    return {name: kernel_script(share, heads[name], Telling(holders, words)) for name, share in shares.items()}
 
 
-def kernel_script(share: Share, taken: list[str], holders: Holders) -> str:
+def kernel_script(share: Share, taken: list[str], told: Telling) -> str:
     """Return one script; one that is not the first adds to what there is."""
     if len(share.statements) == 0:
         return ""
-    return squeezed(script_of(share.statements, holders, sorted(share.gives), taken))
+    return squeezed(script_of(share.statements, told, sorted(share.gives), taken))

@@ -4,10 +4,12 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from pathlib import Path
 
-import tree_sitter_javascript
-from tree_sitter import Language, Node, Parser
+from tree_sitter import Node
 
-PARSER = Parser(Language(tree_sitter_javascript.language()))
+from configurator.browser.script_words import in_language
+from configurator.browser.syntax_tree import PARSER, text_of, within
+from configurator.kernel.tongue import Words
+
 TAKEN = 'import { name } from "./module.js"'
 GIVEN = "export before a function, class or const"
 
@@ -43,17 +45,20 @@ class PageModule:
     asks: list[Wish]
 
 
-def page_modules(folder: Path) -> dict[str, PageModule]:
-    """Return a folder's modules by name; raises :class:`PageProblem` where one leaves the plain ways to import."""
-    return {path.stem: Reading(path).module() for path in sorted(folder.glob("*.js"))}
+def page_modules(folder: Path, words: Words) -> dict[str, PageModule]:
+    """Return a folder's modules by name, in a language.
+
+    Raises :class:`PageProblem` where one leaves the plain ways to import.
+    """
+    return {path.stem: Reading(path, words).module() for path in sorted(folder.glob("*.js"))}
 
 
 class Reading:
     """Reads one file."""
 
-    def __init__(self, path: Path) -> None:
+    def __init__(self, path: Path, words: Words) -> None:
         self.path = path
-        self.source = path.read_bytes()
+        self.source = in_language(path.read_bytes(), words)
         self.root = PARSER.parse(self.source).root_node
 
     def module(self) -> PageModule:
@@ -131,18 +136,6 @@ class Reading:
     def problem(self, node: Node, words: str) -> PageProblem:
         """Return what is wrong, and where."""
         return PageProblem(f"{self.place(node)}: {words}")
-
-
-def within(node: Node) -> Iterator[Node]:
-    """Yield a node and all within it."""
-    yield node
-    for child in node.children:
-        yield from within(child)
-
-
-def text_of(node: Node) -> str:
-    """Return a node's text."""
-    return (node.text or b"").decode()
 
 
 def is_request(node: Node) -> bool:

@@ -9,18 +9,19 @@ from configurator.browser.page_module import PageModule, PageProblem, page_modul
 from configurator.browser.squeeze import squeezed
 from configurator.browser.translate import kernel_functions
 from configurator.catalog import Catalog
+from configurator.kernel.tongue import Words
 
 
-def configurator_scripts(folder: Path) -> dict[str, str]:
+def configurator_scripts(folder: Path, words: Words) -> dict[str, str]:
     """Return the scripts of a folder of modules by their file names: ``astragal.js``, and those that come later.
 
-    Of the kernel each has only those functions that its modules call as ``kernel.name``.
+    They speak the language of ``words``. Of the kernel each has only what its modules call as ``kernel.name``.
     Raises :class:`PageProblem` with file and line where a module calls one that there is not.
     """
-    scripts = scripts_of(page_modules(folder))
+    scripts = scripts_of(page_modules(folder, words))
     calls = {name: kernel_calls(script.modules) for name, script in scripts.items()}
     after = {name: [] if name == FIRST else [FIRST, *before(name, scripts)] for name in scripts}
-    kernel = kernel_scripts(calls, after)
+    kernel = kernel_scripts(calls, after, words)
     return {file_name(name): kernel[name] + squeezed(text_of(name, scripts)) for name in scripts}
 
 

@@ -6,7 +6,7 @@ from functools import lru_cache
 from pathlib import Path
 
 from configurator.browser.dialect import Slip, defined, slips_and_holders
-from configurator.browser.emit import Holders, script_of
+from configurator.browser.emit import Holders, Telling, script_of
 from configurator.browser.reach import reached, without_tables
 from configurator.browser.squeeze import squeezed
 
@@ -50,7 +50,7 @@ def translate(sources: tuple[tuple[str, str], ...], entries: frozenset[str] | No
     statements, holders = read(sources)
     functions = [node.name for node in statements if isinstance(node, ast.FunctionDef)]
     let_out = sorted(functions if entries is None else entries.intersection(functions))
-    return squeezed(script_of(reached(statements, let_out), holders, let_out))
+    return squeezed(script_of(reached(statements, let_out), Telling(holders), let_out))
 
 
 def portable() -> tuple[list[ast.stmt], Holders]:

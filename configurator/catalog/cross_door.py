@@ -13,6 +13,7 @@ from configurator.catalog.suggest import what_to_write
 from configurator.kernel.say import say_length
 from configurator.kernel.tape.impossible import door_denied
 from configurator.kernel.tape.table import parts_of_door
+from configurator.kernel.tongue import ENGLISH
 
 # A tape is read to the eighth of an inch: stiles, beads and glass must add up to the leaf within one.
 TAPE = 3.175
@@ -48,11 +49,11 @@ def check_sum(file: ContentFile, path: KeyPath, whole: float, parts: list[tuple[
     if abs(total - whole) <= TAPE:
         return
     units = units_of(file.written(path))
-    working = " + ".join(f"{name} {say_length(length, units)}" for name, length in parts)
-    said = say_length(total, units)
+    working = " + ".join(f"{name} {say_length(length, ENGLISH, units)}" for name, length in parts)
+    said = say_length(total, ENGLISH, units)
     # The mark of a rounded value stands in place of the equals sign.
     result = said if said.startswith("≈") else f"= {said}"
-    words = f"leaf.{path[1]} is {say_length(whole, units)}, but {working} {result}"
+    words = f"leaf.{path[1]} is {say_length(whole, ENGLISH, units)}, but {working} {result}"
     file.at_value(path, f"{words}; they must agree within 1/8 in (3 mm)")
 
 

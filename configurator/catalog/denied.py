@@ -2,9 +2,10 @@
 
 from configurator.catalog.length_advice import units_of
 from configurator.catalog.located import ContentFile, KeyPath, dotted
-from configurator.kernel.message import ENGLISH, say
+from configurator.kernel.message import say
 from configurator.kernel.tape.impossible import Contradiction
 from configurator.kernel.tape.table import field_called
+from configurator.kernel.tongue import ENGLISH
 
 
 def note_denied(file: ContentFile, found: list[Contradiction]) -> None:

@@ -17,6 +17,7 @@ from configurator.catalog.length_advice import units_of
 from configurator.catalog.suggest import one_of, what_to_write
 from configurator.catalog.units import EXPECTED, READERS, SPELLED
 from configurator.kernel.lengths import say_span
+from configurator.kernel.tongue import ENGLISH
 
 
 def kind_of(written: object) -> str:
@@ -76,7 +77,7 @@ class Number(Field):
     def span(self, text: str) -> str:
         """Return the limits in the units in which the text is written."""
         if self.unit == "length":
-            return say_span(self.low, self.high, units_of(text))
+            return say_span(self.low, self.high, ENGLISH, units_of(text))
         return f"between {self.low:g}{SPELLED[self.unit]} and {self.high:g}{SPELLED[self.unit]}"
 
 

@@ -28,6 +28,7 @@ from configurator.catalog.schema_check import check
 from configurator.catalog.sources import Source, lift_sources
 from configurator.catalog.theme import check_theme
 from configurator.kernel.shapes import Door, Family, Handle, Household
+from configurator.kernel.tongue import ENGLISH, Words
 
 Model = TypeVar("Model", bound=BaseModel)
 Sources = dict[KeyPath, Source]
@@ -37,7 +38,8 @@ Sources = dict[KeyPath, Source]
 class Catalog:
     """Everything a showroom's content says, keyed by file name; kernel shapes beside the words for pages.
 
-    ``formerly`` gives today's id by what had another, as links look it up.
+    ``words`` is the language that the content is read in. ``formerly`` gives today's id by what had another, as links
+    look it up.
     """
 
     folder: Path
@@ -50,6 +52,7 @@ class Catalog:
     door_notes: dict[str, DoorNotes]
     family_notes: dict[str, FamilyNotes]
     pages: list[Path]
+    words: Words
     formerly: FormerIds
 
 
@@ -91,6 +94,7 @@ class _Loading:
             door_notes=door_notes,
             family_notes=notes,
             pages=pages,
+            words=ENGLISH,
             formerly=self.formerly,
         )
 

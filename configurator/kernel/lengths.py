@@ -8,6 +8,7 @@ from typing import TypedDict
 
 from configurator.kernel.numbers import step_down, step_up
 from configurator.kernel.say import INCH, TAPE, decimals, in_fractions, on_step, say_length
+from configurator.kernel.tongue import Words
 
 # Signs that keyboards and papers have in place of the plain ones.
 PLAIN_SIGNS: dict[str, str] = {
@@ -245,21 +246,21 @@ def written_length(text: str, units: str) -> Length:
     return measured_length(feet_and_inches(amount_of(groups[0][1:]), amount_of(rest)), "in", "in", minus)
 
 
-def write_length(mm: float, units: str) -> str:
+def write_length(mm: float, words: Words, units: str) -> str:
     """Return a length as the text of a field that is in ``units``: read back, it is the same within 1e-6 mm.
 
     In inches: the fraction that a tape shows, or decimals where few hold it, or else the millimeters in which it
     must have been given.
     """
     if units == "mm":
-        return decimals(mm, 6)
+        return decimals(mm, 6, words)
     if on_step(mm, INCH / TAPE):
         return in_fractions(mm, TAPE)
     if on_step(mm, INCH / 1000):
-        return decimals(mm / INCH, 3)
+        return decimals(mm / INCH, 3, words)
     if on_step(mm, 0.001):
-        return decimals(mm, 3) + " mm"
-    return decimals(mm / INCH, 8)
+        return decimals(mm, 3, words) + " mm"
+    return decimals(mm / INCH, 8, words)
 
 
 def drawn_in(limits: list[float], units: str) -> list[float]:
@@ -269,7 +270,7 @@ def drawn_in(limits: list[float], units: str) -> list[float]:
     return limits
 
 
-def say_span(low: float, high: float, units: str) -> str:
+def say_span(low: float, high: float, words: Words, units: str) -> str:
     """Return ``between 100 mm and 1500 mm``, drawn in as :func:`drawn_in` does."""
     limits = drawn_in([low, high], units)
-    return "between " + say_length(limits[0], units) + " and " + say_length(limits[1], units)
+    return "between " + say_length(limits[0], words, units) + " and " + say_length(limits[1], words, units)

@@ -3,21 +3,10 @@
 The English sentence is the key of the translations; what is not translated is said in English.
 """
 
-from typing import TypedDict
-
 from configurator.kernel.piece_kinds import kind_name
 from configurator.kernel.say import decimals, say_value
 from configurator.kernel.shapes import Figure, Message
-
-
-class Words(TypedDict):
-    """A language: its code (RFC 5646) and what each English sentence or name is in it."""
-
-    language: str
-    said: dict[str, str]
-
-
-ENGLISH: Words = {"language": "en", "said": {}}
+from configurator.kernel.tongue import FORMS, Words, in_form, in_words
 
 
 def message(text: str, terms: dict[str, list[float | str]]) -> Message:
@@ -30,6 +19,11 @@ def plain(text: str) -> Message:
     return {"text": text, "terms": {}}
 
 
+def several(one: str, many: str, terms: dict[str, list[float | str]]) -> Message:
+    """Return a sentence about as many things as its term ``count`` says, in the form for one or for many."""
+    return {"text": one + FORMS + many, "terms": terms}
+
+
 def silence() -> Message:
     """Return the message that says nothing."""
     return {"text": "", "terms": {}}
@@ -40,11 +34,6 @@ def is_said(given: Message) -> bool:
     return given["text"] != ""
 
 
-def in_words(text: str, words: Words) -> str:
-    """Return what a sentence or a name is in a language."""
-    return words["said"].get(text, text)
-
-
 def say_one_term(term: list[float | str], words: Words, units: str) -> str:
     """Return one term of a message as it reads."""
     unit = str(term[1])
@@ -53,8 +42,8 @@ def say_one_term(term: list[float | str], words: Words, units: str) -> str:
     if unit == "kind":
         return in_words(kind_name(str(term[0])), words)
     if unit == "percent":
-        return decimals(float(term[0]) * 100, 0) + " %"
-    return say_value(float(term[0]), unit, units)
+        return decimals(float(term[0]) * 100, 0, words) + " %"
+    return say_value(float(term[0]), unit, words, units)
 
 
 def with_terms(text: str, terms: dict[str, list[float | str]], words: Words, units: str) -> str:
@@ -66,7 +55,10 @@ def with_terms(text: str, terms: dict[str, list[float | str]], words: Words, uni
 
 def say_phrase(given: Message, words: Words, units: str) -> str:
     """Return a message as it reads in a language and in ``units`` (``in`` or ``mm``), within a sentence."""
-    return with_terms(in_words(given["text"], words), given["terms"], words, units)
+    terms = given["terms"]
+    if FORMS in given["text"]:
+        return with_terms(in_form(given["text"], float(terms["count"][0]), words), terms, words, units)
+    return with_terms(in_words(given["text"], words), terms, words, units)
 
 
 def say(given: Message, words: Words, units: str) -> str:
@@ -84,8 +76,8 @@ def say_rule(figure: Figure, words: Words, units: str) -> str:
 def say_sum(figure: Figure, words: Words, units: str) -> str:
     """Return a figure's working with the numbers put in, and the result."""
     working = figure["working"]
-    text = with_terms(in_words(working["template"], words), working["terms"], words, units)
-    result = say_value(figure["value"], figure["unit"], units)
+    text = with_terms(working["template"], working["terms"], words, units)
+    result = say_value(figure["value"], figure["unit"], words, units)
     # The mark of a rounded value stands in place of the equals sign.
     return text + " " + (result if result.startswith("≈") else "= " + result)
 

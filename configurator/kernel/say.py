@@ -5,6 +5,7 @@ exactly is marked ``≈``: nothing is rounded silently.
 """
 
 from configurator.kernel.numbers import nearest
+from configurator.kernel.tongue import Words, in_words, wording
 
 INCH = 25.4
 YARD = 36 * INCH
@@ -21,7 +22,7 @@ def whole(value: float) -> str:
     return str(int(value))
 
 
-def decimals(value: float, places: int) -> str:
+def decimals(value: float, places: int, words: Words) -> str:
     """Return a number with up to ``places`` decimals, halves rounded away from zero, no trailing zeros."""
     sign = "-" if value < 0 else ""
     scale = 10**places
@@ -34,7 +35,7 @@ def decimals(value: float, places: int) -> str:
             tail = "0" + tail
         while tail.endswith("0"):
             tail = tail[: len(tail) - 1]
-        text = text + "." + tail
+        text = text + words["decimal"] + tail
     if units == 0:
         sign = ""
     return sign + text
@@ -68,75 +69,81 @@ def in_fractions(mm: float, parts: float) -> str:
     return sign + before + whole(above) + "/" + whole(below)
 
 
-def inches(mm: float) -> str:
+def with_unit(number: str, unit: str, words: Words) -> str:
+    """Return a number with its unit as a language abbreviates it."""
+    return number + " " + in_words(unit, words)
+
+
+def inches(mm: float, words: Words) -> str:
     """Return a length in inches, such as ``22 15/16 in``: as a tape shows it, or else to the nearest eighth."""
     if on_step(mm, INCH / TAPE):
-        return in_fractions(mm, TAPE) + " in"
-    return "≈ " + in_fractions(mm, ROUNDED) + " in"
+        return with_unit(in_fractions(mm, TAPE), wording("in"), words)
+    return "≈ " + with_unit(in_fractions(mm, ROUNDED), wording("in"), words)
 
 
-def millimeters(mm: float) -> str:
+def millimeters(mm: float, words: Words) -> str:
     """Return a length in millimeters with up to three decimals that hold it, or else rounded to one."""
     if on_step(mm, 0.001):
-        return decimals(mm, 3) + " mm"
-    return "≈ " + decimals(mm, 1) + " mm"
+        return decimals(mm, 3, words) + " mm"
+    return "≈ " + decimals(mm, 1, words) + " mm"
 
 
-def say_length(mm: float, units: str) -> str:
+def say_length(mm: float, words: Words, units: str) -> str:
     """Return a length for readers of ``units``: ``in`` or ``mm``."""
     if units == "in":
-        return inches(mm)
-    return millimeters(mm)
+        return inches(mm, words)
+    return millimeters(mm, words)
 
 
-def say_both(mm: float) -> str:
+def say_both(mm: float, words: Words) -> str:
     """Return a length in both systems, such as ``22 1/2 in (571.5 mm)``, for running text."""
-    return inches(mm) + " (" + millimeters(mm) + ")"
+    return inches(mm, words) + " (" + millimeters(mm, words) + ")"
 
 
-def say_area(mm2: float, units: str) -> str:
+def say_area(mm2: float, words: Words, units: str) -> str:
     """Return an area in square feet or square meters with two decimals."""
     if units == "in":
-        return "≈ " + decimals(mm2 / (INCH * INCH * 144), 2) + " sq ft"
-    return "≈ " + decimals(mm2 / 1000000, 3) + " m²"
+        return "≈ " + with_unit(decimals(mm2 / (INCH * INCH * 144), 2, words), wording("sq ft"), words)
+    return "≈ " + decimals(mm2 / 1000000, 3, words) + " m²"
 
 
-def say_share(share: float) -> str:
+def say_share(share: float, words: Words) -> str:
     """Return a share in per cent with one decimal."""
-    return marked(decimals(share * 100, 1) + " %", share * 100, nearest(share * 1000) / 10)
+    return marked(decimals(share * 100, 1, words) + " %", share * 100, nearest(share * 1000) / 10)
 
 
-def say_run(mm: float, units: str) -> str:
+def say_run(mm: float, words: Words, units: str) -> str:
     """Return a length of cloth in yards or meters with two decimals."""
     size = YARD if units == "in" else 1000.0
-    name = " yd" if units == "in" else " m"
-    return marked(decimals(mm / size, 2) + name, mm / size, nearest(mm / size * 100) / 100)
+    name = wording("yd") if units == "in" else "m"
+    return marked(with_unit(decimals(mm / size, 2, words), name, words), mm / size, nearest(mm / size * 100) / 100)
 
 
-def say_rate(value: float, unit: str, units: str) -> str:
+def say_rate(value: float, unit: str, words: Words, units: str) -> str:
     """Return a mass by area (``kg/mm2``) or by length (``kg/mm``) for readers of ``units``, with three decimals."""
     foot = 12 * INCH if units == "in" else 1000.0
-    name = " kg/ft" if units == "in" else " kg/m"
+    name = wording("kg/ft") if units == "in" else "kg/m"
     if unit == "kg/mm2":
         foot = foot * foot
-        name = " kg/sq ft" if units == "in" else " kg/m²"
-    return marked(decimals(value * foot, 3) + name, value * foot, nearest(value * foot * 1000) / 1000)
+        name = wording("kg/sq ft") if units == "in" else "kg/m²"
+    said = with_unit(decimals(value * foot, 3, words), name, words)
+    return marked(said, value * foot, nearest(value * foot * 1000) / 1000)
 
 
-def say_value(value: float, unit: str, units: str) -> str:
+def say_value(value: float, unit: str, words: Words, units: str) -> str:
     """Return a value with its unit: see :class:`configurator.kernel.shapes.Quantity`."""
     if unit == "mm":
-        return say_length(value, units)
+        return say_length(value, words, units)
     if unit == "mm2":
-        return say_area(value, units)
+        return say_area(value, words, units)
     if unit == "run":
-        return say_run(value, units)
+        return say_run(value, words, units)
     if unit == "kg/mm2" or unit == "kg/mm":
-        return say_rate(value, unit, units)
+        return say_rate(value, unit, words, units)
     if unit == "share":
-        return say_share(value)
+        return say_share(value, words)
     if unit == "deg":
-        return marked(decimals(value, 1) + "°", abs(value), nearest(abs(value) * 10) / 10)
+        return marked(decimals(value, 1, words) + "°", abs(value), nearest(abs(value) * 10) / 10)
     if unit == "kg":
-        return marked(decimals(value, 1) + " kg", abs(value), nearest(abs(value) * 10) / 10)
-    return marked(decimals(value, 2), abs(value), nearest(abs(value) * 100) / 100)
+        return marked(decimals(value, 1, words) + " kg", abs(value), nearest(abs(value) * 10) / 10)
+    return marked(decimals(value, 2, words), abs(value), nearest(abs(value) * 100) / 100)

@@ -1,8 +1,9 @@
 """Where the moving parts stand, in words: the one way of saying it, on drawings, pages and at the terminal."""
 
-from configurator.kernel.message import ENGLISH, Words, message, plain, say_phrase
+from configurator.kernel.message import message, plain, say_phrase
 from configurator.kernel.position import share_along
 from configurator.kernel.shapes import Leg, Message, Position
+from configurator.kernel.tongue import ENGLISH, Words
 
 # A tilt nearer to level than this, in degrees, is level to the eye; a part nearer to its end, in shares, is there.
 LEVEL = 0.5

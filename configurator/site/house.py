@@ -14,10 +14,11 @@ from configurator.catalog.schema.showroom import Showroom
 from configurator.drawing import room
 from configurator.drawing.photo import widths_of
 from configurator.kernel.answer import ask, ruled_out
-from configurator.kernel.message import ENGLISH, say
+from configurator.kernel.message import say
 from configurator.kernel.mount.hung import hung
 from configurator.kernel.remedy.fixes import fixes
 from configurator.kernel.shapes import Answer, Door, Family, Fix, Message
+from configurator.kernel.tongue import Words
 from configurator.site.answers import Answers, Kept, digest
 from configurator.site.face.photos import Photo, logo_markup, photographs
 from configurator.site.face.themes import template_folders, theme_opens_with
@@ -61,6 +62,11 @@ class House:
     def units(self) -> str:
         """``in`` or ``mm``."""
         return self.showroom.units
+
+    @property
+    def words(self) -> Words:
+        """The language of the pages."""
+        return self.catalog.words
 
     @property
     def address(self) -> str:
@@ -130,7 +136,7 @@ class House:
 
     def say(self, told: Message) -> str:
         """Return what the kernel tells as it reads on this showroom's pages; nothing where it is silent."""
-        return say(told, ENGLISH, self.units)
+        return say(told, self.words, self.units)
 
     def ruled_out(self, door: Door, family: Family) -> dict[str, dict[str, Message]]:
         """Return the options that the door rules out, with the reason: choice id to option id to reason."""

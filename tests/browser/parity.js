@@ -1,6 +1,6 @@
 // The browser's side of the parity test: the same questions, the answers flattened the same way.
 
-const ENGLISH = { language: "en", said: {} };
+const ENGLISH = { language: "en", said: {}, decimal: ".", plural: [1, 0, 1] };
 const CRC_TABLE = Uint32Array.from({ length: 256 }, (_, n) => {
   for (let bit = 0; bit < 8; bit++) n = n & 1 ? 0xedb88320 ^ (n >>> 1) : n >>> 1;
   return n;
@@ -45,7 +45,7 @@ function asked(one) {
   const told = {
     answer,
     scene,
-    views: one.views.map((view) => kernel[`${view}_of`](kernel.drafted(door, { scene, answer, names }, units))),
+    views: one.views.map((view) => kernel[`${view}_of`](kernel.drafted(door, { scene, answer, names }, ENGLISH, units))),
     moment: kernel.moment(fit, place),
     said: Object.values(answer.figures).map((figure) => kernel.say_working(figure, ENGLISH, units)),
     link,
@@ -55,7 +55,7 @@ function asked(one) {
     told.ruled_out = kernel.ruled_out(door, family, choices);
     told.pieces = kernel.asked_scene(fit, place);
     const { elevation_of, section_of, plan_of, sheet_of, subject } = kernel;
-    const draft = kernel.drafted(door, subject(door, family, choices, place, household), units);
+    const draft = kernel.drafted(door, subject(door, family, choices, place, household), ENGLISH, units);
     told.drawn = [elevation_of, section_of, plan_of, sheet_of].map((draw) => draw(draft));
   }
   return told;

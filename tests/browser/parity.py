@@ -21,10 +21,11 @@ from configurator.browser.link import decode, encode
 from configurator.browser.link.shapes import State, Stock
 from configurator.catalog import Catalog, load
 from configurator.kernel.answer import ask, ruled_out
-from configurator.kernel.message import ENGLISH, say_working
+from configurator.kernel.message import say_working
 from configurator.kernel.moment import moment
 from configurator.kernel.mount.hung import hung
 from configurator.kernel.scene import asked_scene, scene_at
+from configurator.kernel.tongue import ENGLISH
 from configurator.kernel.views.detail import detail_handle_of, detail_head_of
 from configurator.kernel.views.draft import drafted
 from configurator.kernel.views.elevation import elevation_of
@@ -62,7 +63,7 @@ def asked(case: Case, stock: Stock, views: list[str], thorough: bool) -> dict[st
     fit = hung(door, family, choices)
     view = scene_at(fit, place)
     names = {"family": family["name"], "door": door["name"], "place": place_words(answer["legs"], place)}
-    draft = drafted(door, {"scene": view, "answer": answer, "names": names}, units)
+    draft = drafted(door, {"scene": view, "answer": answer, "names": names}, ENGLISH, units)
     link = encode(state_of(case), stock)
     told: dict[str, Any] = {
         "answer": answer,
@@ -76,7 +77,7 @@ def asked(case: Case, stock: Stock, views: list[str], thorough: bool) -> dict[st
     if thorough:
         told["ruled_out"] = ruled_out(door, family, choices)
         told["pieces"] = asked_scene(fit, place)
-        whole = drafted(door, subject(door, family, choices, place, household), units)
+        whole = drafted(door, subject(door, family, choices, place, household), ENGLISH, units)
         told["drawn"] = [draw(whole) for draw in DRAWN]
     return told
 

@@ -7,7 +7,8 @@ from playwright.sync_api import Locator, Page, expect
 
 from configurator.catalog import Catalog
 from configurator.kernel.answer import ask, ruled_out
-from configurator.kernel.message import ENGLISH, say
+from configurator.kernel.message import say
+from configurator.kernel.tongue import ENGLISH
 from tests.browser.conftest import OpenContext
 from tests.browser.trying import SIZES, covering, fragment, open_page, viewport, views
 

@@ -8,6 +8,7 @@ from playwright.sync_api import Browser
 from configurator.browser import catalog_js, configurator_scripts
 from configurator.catalog import Catalog
 from configurator.kernel.resolve import resolve
+from configurator.kernel.tongue import ENGLISH
 from configurator.places import THEMES
 
 PAGE = {
@@ -22,16 +23,16 @@ def test_the_page_script_runs_on_the_kernel_and_the_catalog(browser: Browser, ca
         (tmp_path / name).write_text(script, encoding="utf-8")
     page = browser.new_page()
     page.add_script_tag(content=catalog_js(catalog))
-    page.add_script_tag(content=configurator_scripts(tmp_path)["astragal.js"])
+    page.add_script_tag(content=configurator_scripts(tmp_path, ENGLISH)["astragal.js"])
     assert page.evaluate("told") == resolve(catalog.families["cellular-shade"], {})
     assert page.evaluate("Object.keys(Astragal.kernel)") == ["resolve"]
     page.close()
 
 
 def test_the_same_content_gives_the_same_scripts(catalog: Catalog) -> None:
-    assert configurator_scripts(MODULES) == configurator_scripts(MODULES)
+    assert configurator_scripts(MODULES, ENGLISH) == configurator_scripts(MODULES, ENGLISH)
     assert catalog_js(catalog) == catalog_js(catalog)
 
 
 def test_the_first_script_is_under_sixty_kilobytes_on_the_wire() -> None:
-    assert len(gzip.compress(configurator_scripts(MODULES)["astragal.js"].encode(), 9)) < 60_000
+    assert len(gzip.compress(configurator_scripts(MODULES, ENGLISH)["astragal.js"].encode(), 9)) < 60_000

@@ -7,6 +7,7 @@ from playwright.sync_api import Browser
 from configurator.browser import kernel_js
 from configurator.kernel.lengths import say_span, write_length, written_length
 from configurator.kernel.say import say_both
+from configurator.kernel.tongue import ENGLISH
 from configurator.kernel.typeset import typeset
 from configurator.kernel.views.sheet import INCH_SCALES, METRIC_SCALES, scale_words
 from tests.tapes import REFUSED, WRITTEN
@@ -56,10 +57,11 @@ def test_lengths_and_words_are_the_same_on_both_sides(browser: Browser) -> None:
     pick = random.Random(5)
     sizes = [count * 25.4 / 64 for count in range(-500, 6500, 7)] + [pick.uniform(-2000, 20000) for _ in range(2000)]
     sizes += [tenths / 10 for tenths in range(-3000, 30000, 11)]
-    assert theirs("say_both", [[mm] for mm in sizes]) == [say_both(mm) for mm in sizes]
+    assert theirs("say_both", [[mm, ENGLISH] for mm in sizes]) == [say_both(mm, ENGLISH) for mm in sizes]
     for units in ("in", "mm"):
-        assert theirs("write_length", [[mm, units] for mm in sizes]) == [write_length(mm, units) for mm in sizes]
-        spans = [(low, low + 500.0, units) for low in sizes]
+        written = [write_length(mm, ENGLISH, units) for mm in sizes]
+        assert theirs("write_length", [[mm, ENGLISH, units] for mm in sizes]) == written
+        spans = [(low, low + 500.0, ENGLISH, units) for low in sizes]
         assert theirs("say_span", [list(span) for span in spans]) == [say_span(*span) for span in spans]
     scales = [(scale, "in") for scale in INCH_SCALES] + [(scale, "mm") for scale in METRIC_SCALES]
     assert theirs("scale_words", [list(scale) for scale in scales]) == [scale_words(*scale) for scale in scales]

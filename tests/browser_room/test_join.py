@@ -6,6 +6,7 @@ import pytest
 
 from configurator.browser import configurator_scripts
 from configurator.browser.page_module import PageProblem
+from configurator.kernel.tongue import ENGLISH
 
 PARTS = "export async function fetchPart(names) {\n  return Astragal.page;\n}\n"
 
@@ -14,7 +15,7 @@ def scripts(folder: Path, modules: dict[str, str]) -> dict[str, str]:
     """Write modules into a folder; return the scripts made of them."""
     for name, text in {"parts": PARTS, **modules}.items():
         (folder / f"{name}.js").write_text(text, encoding="utf-8")
-    return configurator_scripts(folder)
+    return configurator_scripts(folder, ENGLISH)
 
 
 def test_what_a_module_asks_for_later_is_a_script_of_its_own(tmp_path: Path) -> None:

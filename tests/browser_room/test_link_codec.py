@@ -19,7 +19,8 @@ from configurator.browser.link.shapes import Configuration, Opened, State, Stock
 from configurator.browser.link.spell import read_number, spell_number
 from configurator.catalog import Catalog
 from configurator.kernel.answer import ask
-from configurator.kernel.message import ENGLISH, is_said, say
+from configurator.kernel.message import is_said, say
+from configurator.kernel.tongue import ENGLISH
 from tests.corpus import entries, told
 from tests.links import faults, hurt_links, random_state, resealed
 

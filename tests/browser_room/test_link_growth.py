@@ -11,8 +11,9 @@ from configurator.browser.link.shapes import Difference, Opened, Stock
 from configurator.catalog import Catalog, load
 from configurator.kernel.mechanisms import MECHANISMS
 from configurator.kernel.mechanisms.common import COMMON_TAKES
-from configurator.kernel.message import ENGLISH, say
+from configurator.kernel.message import say
 from configurator.kernel.tape.table import DOOR_LIMITS
+from configurator.kernel.tongue import ENGLISH
 from configurator.places import CONTENT
 from tests.corpus import entries
 from tests.links import resealed

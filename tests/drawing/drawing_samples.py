@@ -5,6 +5,7 @@ from collections.abc import Callable
 from configurator.kernel.position import closed_position, open_position, position_at
 from configurator.kernel.resolve import resolve
 from configurator.kernel.shapes import Door, Drawing, Position
+from configurator.kernel.tongue import ENGLISH
 from configurator.kernel.views.detail import detail_handle_of, detail_head_of
 from configurator.kernel.views.draft import Draft, drafted
 from configurator.kernel.views.elevation import elevation_of
@@ -38,7 +39,7 @@ def place_of(covering: str, at: str) -> Position:
 def draft_of(door: Door, covering: str, at: str, units: str = "in") -> Draft:
     """Return what the drawings of an invented covering on a door are drawn from."""
     given = subject(door, family(covering), {}, place_of(covering, at), HOUSEHOLD)
-    return drafted(door, given, units)
+    return drafted(door, given, ENGLISH, units)
 
 
 def drawn(view: str, door: str, covering: str, at: str, units: str = "in") -> Drawing:

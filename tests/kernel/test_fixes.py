@@ -9,7 +9,7 @@ from hypothesis import strategies as st
 
 from configurator.catalog import load
 from configurator.kernel.answer import ask, ask_fit
-from configurator.kernel.message import ENGLISH, is_said, say, say_working
+from configurator.kernel.message import is_said, say, say_working
 from configurator.kernel.mount.hung import hung, hung_with
 from configurator.kernel.remedy.change import changed
 from configurator.kernel.remedy.fixes import best_fixes, fixes
@@ -17,6 +17,7 @@ from configurator.kernel.remedy.pairs import pair_changes
 from configurator.kernel.remedy.plight import plight_of, tried
 from configurator.kernel.remedy.singles import single_changes
 from configurator.kernel.shapes import Answer, Door, Family, Fix, Trial
+from configurator.kernel.tongue import ENGLISH
 from configurator.places import CONTENT
 from tests.cases import Case, seeded_case
 

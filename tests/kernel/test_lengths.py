@@ -7,6 +7,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from configurator.kernel.lengths import say_span, write_length, written_length
+from configurator.kernel.tongue import ENGLISH
 from tests.tapes import REFUSED, WRITTEN
 
 UNITS = st.sampled_from(["in", "mm"])
@@ -48,18 +49,18 @@ def test_a_length_knows_its_unit_and_how_finely_it_was_written(text: str, unit: 
 def test_every_sixty_fourth_is_read_back_from_a_field_as_it_was(units: str) -> None:
     for count in range(-2000, 8000):
         mm = float(Fraction(count, 64) * Fraction(254, 10))
-        assert abs(written_length(write_length(mm, units), units)["mm"] - mm) <= 1e-6
+        assert abs(written_length(write_length(mm, ENGLISH, units), units)["mm"] - mm) <= 1e-6
 
 
 @pytest.mark.parametrize("units", ["in", "mm"])
 def test_every_tenth_of_a_millimetre_is_read_back_from_a_field_as_it_was(units: str) -> None:
     for tenths in range(-5000, 31000):
-        assert abs(written_length(write_length(tenths / 10, units), units)["mm"] - tenths / 10) <= 1e-6
+        assert abs(written_length(write_length(tenths / 10, ENGLISH, units), units)["mm"] - tenths / 10) <= 1e-6
 
 
 @given(st.floats(-20000, 20000), UNITS)
 def test_a_field_never_moves_what_it_shows(mm: float, units: str) -> None:
-    assert abs(written_length(write_length(mm, units), units)["mm"] - mm) <= 1e-6
+    assert abs(written_length(write_length(mm, ENGLISH, units), units)["mm"] - mm) <= 1e-6
 
 
 @pytest.mark.parametrize(
@@ -81,10 +82,10 @@ def test_a_field_never_moves_what_it_shows(mm: float, units: str) -> None:
     ],
 )
 def test_a_field_shows_a_length_as_it_was_given(mm: float, units: str, text: str) -> None:
-    assert write_length(mm, units) == text
+    assert write_length(mm, ENGLISH, units) == text
 
 
 def test_limits_told_in_inches_lie_within_those_in_millimeters() -> None:
-    assert say_span(100, 1500, "mm") == "between 100 mm and 1500 mm"
-    assert say_span(100, 1500, "in") == "between 4 in and 59 in"
-    assert say_span(-3000, 1000, "in") == "between -118 in and 39 1/4 in"
+    assert say_span(100, 1500, ENGLISH, "mm") == "between 100 mm and 1500 mm"
+    assert say_span(100, 1500, ENGLISH, "in") == "between 4 in and 59 in"
+    assert say_span(-3000, 1000, ENGLISH, "in") == "between -118 in and 39 1/4 in"

@@ -14,6 +14,7 @@ from configurator.kernel.mount.hung import hung
 from configurator.kernel.scene import scene_at
 from configurator.kernel.shapes import Door
 from configurator.kernel.tape.table import DOOR_COUNTS, DOOR_LIMITS, DOOR_WORDS, HANDLE_LIMITS
+from configurator.kernel.tongue import ENGLISH
 from configurator.kernel.views.draft import drafted
 from configurator.kernel.views.sheet import sheet_of
 from configurator.kernel.views.subject import subject
@@ -52,5 +53,5 @@ def test_whatever_can_be_typed_has_an_answer_and_a_drawing(number: int) -> None:
     for piece in scene_at(hung(door, family, choices), answer["closed"])["covering"]:
         assert all(piece[axis + "0"] <= piece[axis + "1"] + 1e-9 for axis in "xyz"), piece["kind"]
     given = subject(door, family, choices, answer["open"], CATALOG.household)
-    drawn = sheet_of(drafted(door, given, "in"))
+    drawn = sheet_of(drafted(door, given, ENGLISH, "in"))
     assert all(math.isfinite(value) for mark in drawn["marks"] for value in mark["points"])

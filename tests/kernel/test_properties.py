@@ -17,13 +17,14 @@ from configurator.kernel.door.leaf import leaf_width
 from configurator.kernel.fit import pieces_at
 from configurator.kernel.glass_shares import glass_shares
 from configurator.kernel.mechanisms.roll import roll_diameter
-from configurator.kernel.message import ENGLISH, is_said, say, say_working
+from configurator.kernel.message import is_said, say, say_working
 from configurator.kernel.mount.hung import hung
 from configurator.kernel.pieces import mirrored
 from configurator.kernel.position import closed_position
 from configurator.kernel.scene import scene_at
 from configurator.kernel.shapes import Answer, Door, Fit, Piece
 from configurator.kernel.tape.table import DOOR_COUNTS, DOOR_LIMITS, HANDLE_LIMITS
+from configurator.kernel.tongue import ENGLISH
 from configurator.places import CONTENT
 from tests.cases import Case, random_case, seeded_case
 

@@ -6,9 +6,10 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from configurator.kernel.message import ENGLISH, say_working
+from configurator.kernel.message import say_working
 from configurator.kernel.say import say_length, say_value
 from configurator.kernel.shapes import Figure
+from configurator.kernel.tongue import ENGLISH
 
 
 @pytest.mark.parametrize(
@@ -36,19 +37,19 @@ from configurator.kernel.shapes import Figure
     ],
 )
 def test_lengths(mm: float, units: str, said: str) -> None:
-    assert say_length(mm, units) == said
+    assert say_length(mm, ENGLISH, units) == said
 
 
 @given(st.integers(min_value=0, max_value=16000))
 def test_what_a_tape_shows_is_said_exactly_in_lowest_terms(count: int) -> None:
-    said = say_length(count * 25.4 / 64, "in").removesuffix(" in")
+    said = say_length(count * 25.4 / 64, ENGLISH, "in").removesuffix(" in")
     assert sum(Fraction(part) for part in said.split()) == Fraction(count, 64)
     assert all(part == str(Fraction(part)) for part in said.split())
 
 
 @given(st.floats(min_value=0, max_value=5000))
 def test_a_length_is_never_off_by_more_than_half_its_last_place(mm: float) -> None:
-    said = say_length(mm, "in").removesuffix(" in").removeprefix("≈ ")
+    said = say_length(mm, ENGLISH, "in").removesuffix(" in").removeprefix("≈ ")
     assert abs(float(sum(Fraction(part) for part in said.split())) * 25.4 - mm) <= 25.4 / 16 + 1e-9
 
 
@@ -66,7 +67,7 @@ def test_a_length_is_never_off_by_more_than_half_its_last_place(mm: float) -> No
     ],
 )
 def test_cloth_and_its_mass(value: float, unit: str, units: str, said: str) -> None:
-    assert say_value(value, unit, units) == said
+    assert say_value(value, unit, ENGLISH, units) == said
 
 
 @pytest.mark.parametrize(
@@ -74,7 +75,7 @@ def test_cloth_and_its_mass(value: float, unit: str, units: str, said: str) -> N
     [(0.634, "share", "63.4 %"), (87.5, "deg", "87.5°"), (12.0, "count", "12"), (1.3, "kg", "1.3 kg")],
 )
 def test_other_units(value: float, unit: str, said: str) -> None:
-    assert say_value(value, unit, "mm") == said
+    assert say_value(value, unit, ENGLISH, "mm") == said
 
 
 def test_a_working_puts_every_term_in_and_ends_with_the_result() -> None:

@@ -8,7 +8,8 @@ from hypothesis import strategies as st
 
 from configurator.catalog import load
 from configurator.kernel.answer import ask
-from configurator.kernel.message import ENGLISH, say_working
+from configurator.kernel.message import say_working
+from configurator.kernel.tongue import ENGLISH
 from configurator.places import CONTENT
 from tests.cases import seeded_case
 from tests.workings import worked_out

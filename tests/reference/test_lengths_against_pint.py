@@ -12,6 +12,7 @@ from hypothesis import strategies as st
 
 from configurator.catalog.length_advice import read_length
 from configurator.kernel.say import say_length
+from configurator.kernel.tongue import ENGLISH
 
 UNITS = pint.UnitRegistry(non_int_type=Fraction)
 
@@ -58,4 +59,4 @@ def test_decimals_in_every_unit(number: object, unit: str) -> None:
 @given(st.integers(-8000, 8000))
 def test_sixty_fourths_said_in_words_are_read_back_the_same(count: int) -> None:
     mm = in_mm(Fraction(count, 64), "inch")
-    assert read_length(say_length(mm, "in")) == mm
+    assert read_length(say_length(mm, ENGLISH, "in")) == mm

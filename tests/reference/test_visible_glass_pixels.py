@@ -14,6 +14,7 @@ from configurator.kernel.answer import ask
 from configurator.kernel.mount.hung import hung
 from configurator.kernel.scene import scene_at
 from configurator.kernel.shapes import Door, Drawing, Position
+from configurator.kernel.tongue import ENGLISH
 from configurator.kernel.views.draft import drafted
 from configurator.kernel.views.elevation import elevation_of
 from configurator.kernel.views.subject import subject
@@ -54,7 +55,7 @@ def only_active(drawing: Drawing, door: Door, whole: bool) -> Drawing:
 def share_of_glass(door: Door, covering: str, place: Position) -> float:
     """Return the share of the glass that stays white when the covering is painted black over it."""
     given = subject(door, family(covering), {}, place, HOUSEHOLD)
-    drawing = elevation_of(drafted(door, given, "mm"))
+    drawing = elevation_of(drafted(door, given, ENGLISH, "mm"))
     drawing = only_active(drawing, door, given["answer"]["size"]["mount"] == "over-opening")
     bare = drawing | {"marks": [mark for mark in drawing["marks"] if mark["role"] == "sky"]}
     return white_area(drawing) / white_area(bare)  # type: ignore[arg-type]

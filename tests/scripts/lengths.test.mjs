@@ -26,7 +26,7 @@ test("what was typed stays as it was typed until something else changes the leng
   const typed = withTyped(fresh("in"), GLASS, "22.5");
   assert.equal(textOf(typed, GLASS.id), "22.5");
   const again = withPresetLength(catalog, typed, GLASS.id);
-  assert.equal(textOf(again, GLASS.id), kernel.write_length(presetValue(catalog, again, GLASS.id), "in"));
+  assert.equal(textOf(again, GLASS.id), kernel.write_length(presetValue(catalog, again, GLASS.id), catalog.words, "in"));
 });
 
 test("what is no length waits in its field, and the door keeps the last sound one", () => {

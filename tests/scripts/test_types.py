@@ -24,7 +24,7 @@ OPTIONS = {
 SLIPS = {
     "import { capitol } from './text.js';": "capitol",
     "Astragal.kernel.say_valeu(1, 'mm', 'in');": "say_valeu",
-    "Astragal.kernel.say_value('1', 'mm', 'in');": "not assignable to parameter of type 'number'",
+    "Astragal.kernel.say_value('1', 'mm', {}, 'in');": "not assignable to parameter of type 'number'",
     "Astragal.catalog.doors.one.glas_width;": "glas_width",
     "const half = (whole) => capitol(whole);": "implicitly has an 'any' type",
 }

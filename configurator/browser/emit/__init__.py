@@ -2,21 +2,32 @@
 
 import ast
 from collections.abc import Sequence
+from dataclasses import dataclass, field
 
 from configurator.browser.emit.expressions import Holders
 from configurator.browser.emit.helpers import helpers_for
 from configurator.browser.emit.statements import Statements
+from configurator.kernel.tongue import ENGLISH, Words
 
-__all__ = ["Holders", "Statements", "script_of"]
+__all__ = ["Holders", "Statements", "Telling", "script_of"]
 
 
-def script_of(statements: list[ast.stmt], holders: Holders, let_out: list[str], taken: Sequence[str] = ()) -> str:
+@dataclass(frozen=True)
+class Telling:
+    """What the writing hangs on beside the text: of expressions whether they are a ``list``, a ``dict`` or a
+    ``str``, as far as that matters, and the language in which words are put.
+    """
+
+    holders: Holders
+    words: Words = field(default_factory=lambda: ENGLISH)
+
+
+def script_of(statements: list[ast.stmt], told: Telling, let_out: list[str], taken: Sequence[str] = ()) -> str:
     """Return functions and constants as one script that sets ``Astragal.kernel`` to those let out.
 
-    One that has ``taken`` names from ``Astragal.kernel`` adds to it instead. ``holders`` tells of
-    expressions whether they are a ``list``, a ``dict`` or a ``str``, as far as that matters.
+    One that has ``taken`` names from ``Astragal.kernel`` adds to it instead.
     """
-    write = Statements(holders)
+    write = Statements(told.holders, told.words)
     body = "".join(top(write.text(statement)) for statement in statements)
     head = f"const {{{', '.join(taken)}}} = Astragal.kernel;\n" if len(taken) > 0 else ""
     inside = f'"use strict";\n{head}{helpers_for(body)}{body}return {{{", ".join(let_out)}}};'

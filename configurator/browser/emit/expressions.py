@@ -5,6 +5,8 @@ import json
 import re
 
 from configurator.browser.emit.spelling import CALLS, COPY, EACH, HAS, MATH, METHODS, OPERATORS
+from configurator.kernel.tongue import FORMS, Words, in_words
+from configurator.tongues.marks import marked_arguments, marked_as, written_out
 
 # What stays one thing beside any operator.
 WHOLE = (
@@ -21,8 +23,10 @@ Holders = dict[ast.AST, str]
 class Expressions(ast.NodeVisitor):
     """Writes expressions that keep to the dialect. Brackets are set freely: squeezing takes the needless ones away."""
 
-    def __init__(self, holders: Holders) -> None:
+    def __init__(self, holders: Holders, words: Words) -> None:
         self.holders = holders
+        self.words = words
+        self.said: dict[ast.Constant, str] = {}
 
     def generic_visit(self, node: ast.AST) -> None:
         """Refuse what no method writes; the dialect's check tells of it beforehand."""
@@ -45,10 +49,10 @@ class Expressions(ast.NodeVisitor):
         return self.held(EACH, node, self.operand(node))
 
     def visit_Constant(self, node: ast.Constant) -> str:
-        """Write a number, a text, a truth value or null."""
+        """Write a number, a text (in the page's language where it is words), a truth value or null."""
         if node.value is None or isinstance(node.value, bool):
             return WORDS[node.value]
-        return json.dumps(node.value, ensure_ascii=False)
+        return json.dumps(self.said.get(node, node.value), ensure_ascii=False)
 
     def visit_Name(self, node: ast.Name) -> str:
         """Write a name."""
@@ -116,6 +120,9 @@ class Expressions(ast.NodeVisitor):
         """Write a call of a function, a method, a built-in or an entry of a table."""
         arguments = [*node.args, *(keyword.value for keyword in node.keywords)]
         func = node.func
+        self.said.update(said_in_call(node, self.words))
+        if isinstance(func, ast.Name) and func.id == "wording":
+            return self.text(node.args[0])
         if isinstance(func, ast.Attribute) and not is_math(func):
             return self.spelled(METHODS[func.attr, len(arguments)], [func.value, *arguments])
         if isinstance(func, ast.Name) and (func.id, len(arguments)) in CALLS:
@@ -154,6 +161,15 @@ class Expressions(ast.NodeVisitor):
     def visit_FormattedValue(self, node: ast.FormattedValue) -> str:
         """Write a value in a text."""
         return f"${{{self.text(node.value)}}}"
+
+
+def said_in_call(call: ast.Call, words: Words) -> dict[ast.Constant, str]:
+    """Return what the words that a call tells are in a language."""
+    texts = [text for argument in marked_arguments(call) for text in written_out(argument)]
+    if marked_as(call.func) != "several":
+        return {text: in_words(str(text.value), words) for text in texts}
+    one, *others = in_words(FORMS.join(str(text.value) for text in texts), words).split(FORMS)
+    return {texts[0]: one, texts[1]: FORMS.join(others or [one])}
 
 
 def is_math(func: ast.Attribute) -> bool:

@@ -4,6 +4,7 @@ import ast
 
 from configurator.browser.emit.expressions import Expressions, Holders
 from configurator.browser.emit.spelling import WITHIN
+from configurator.kernel.tongue import Words
 
 
 class Statements(Expressions):
@@ -12,8 +13,8 @@ class Statements(Expressions):
     A function's names belong to the whole of it, as in Python: ``var`` says so wherever it first stands.
     """
 
-    def __init__(self, holders: Holders) -> None:
-        super().__init__(holders)
+    def __init__(self, holders: Holders, words: Words) -> None:
+        super().__init__(holders, words)
         self.undeclared: set[str] = set()
 
     def block(self, body: list[ast.stmt]) -> str:

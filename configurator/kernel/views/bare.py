@@ -5,6 +5,7 @@ from configurator.kernel.mount.blank import blank_size
 from configurator.kernel.position import position
 from configurator.kernel.scene import door_scene, leaf_spans
 from configurator.kernel.shapes import Answer, Door, Drawing, Scene
+from configurator.kernel.tongue import Words
 from configurator.kernel.views.draft import Draft, drafted
 
 
@@ -30,10 +31,10 @@ def bare_scene(door: Door) -> Scene:
     return {"door": door_scene(door), "covering": [], "leaf_x": leaf_spans(door), "legs": []}
 
 
-def bare_draft(door: Door, units: str) -> Draft:
+def bare_draft(door: Door, words: Words, units: str) -> Draft:
     """Return what the views of a door without a covering are drawn from."""
     names = {"family": "Door", "door": door["name"], "place": ""}
-    return drafted(door, {"scene": bare_scene(door), "answer": bare_answer(), "names": names}, units)
+    return drafted(door, {"scene": bare_scene(door), "answer": bare_answer(), "names": names}, words, units)
 
 
 def measured_drawing(name: str, door: Door, words: str) -> Drawing:

@@ -80,7 +80,7 @@ def head_bottom(draft: Draft, low: float) -> float:
 
 def head_notes(draft: Draft, low: float) -> list[Mark]:
     """Return the annotation of the head: projection, stack, and how it sits about the glass's edge."""
-    notes = blank_notes(draft["size"], draft["units"])
+    notes = blank_notes(draft["size"], draft["words"], draft["units"])
     side_projection(notes, draft, projection_level(draft))
     covering = covering_box(draft)
     high = covering["y1"]
@@ -187,7 +187,7 @@ def backset_across(notes: Notes, draft: Draft, back: float) -> None:
 
 def handle_notes(draft: Draft, region: Box, back: float) -> list[Mark]:
     """Return the annotation of the handle's detail; ``back`` is the rear of what is drawn."""
-    notes = blank_notes(draft["size"], draft["units"])
+    notes = blank_notes(draft["size"], draft["words"], draft["units"])
     handle_depths(notes, draft, "handle")
     covering_depth(notes, draft, region)
     backset_across(notes, draft, back)

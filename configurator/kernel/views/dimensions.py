@@ -4,6 +4,7 @@ from typing import TypedDict
 
 from configurator.kernel.say import say_length
 from configurator.kernel.shapes import Mark
+from configurator.kernel.tongue import Words
 from configurator.kernel.views.marks import letters, make_mark, stroke, text_width, upright_letters
 
 # All in parts of the letter size.
@@ -22,10 +23,11 @@ WORDS_ROOM = 6.2
 class Notes(TypedDict):
     """The annotation of one view, kept apart by kind so that equal lines can be drawn in one go.
 
-    ``size`` is that of its letters, mm in the model; lengths are told in ``units``.
+    ``size`` is that of its letters, mm in the model; lengths are told in ``words`` and ``units``.
     """
 
     size: float
+    words: Words
     units: str
     lines: list[Mark]
     ticks: list[Mark]
@@ -63,9 +65,9 @@ class Span(TypedDict):
     beside: int
 
 
-def blank_notes(size: float, units: str) -> Notes:
+def blank_notes(size: float, words: Words, units: str) -> Notes:
     """Return an empty annotation with letters of the given size and lengths in ``units``."""
-    return {"size": size, "units": units, "lines": [], "ticks": [], "texts": []}
+    return {"size": size, "words": words, "units": units, "lines": [], "ticks": [], "texts": []}
 
 
 def tier(at: float, origin: float) -> Tier:
@@ -75,12 +77,12 @@ def tier(at: float, origin: float) -> Tier:
 
 def said(notes: Notes, length: float, side: str, focus: str) -> Label:
     """Return the label that tells a length alone."""
-    return {"text": say_length(length, notes["units"]), "side": side, "focus": focus}
+    return {"text": say_length(length, notes["words"], notes["units"]), "side": side, "focus": focus}
 
 
 def named(notes: Notes, name: str, length: float, side: str, focus: str) -> Label:
     """Return the label that tells a length with its name."""
-    return {"text": name + " " + say_length(length, notes["units"]), "side": side, "focus": focus}
+    return {"text": name + " " + say_length(length, notes["words"], notes["units"]), "side": side, "focus": focus}
 
 
 def noted(notes: Notes) -> list[Mark]:

@@ -3,6 +3,7 @@
 from typing import TypedDict
 
 from configurator.kernel.shapes import Answer, Box, Door, Drawing, Scene
+from configurator.kernel.tongue import Words
 from configurator.kernel.views.crop import cropped_scene
 from configurator.kernel.views.layout import Layout, active_covering, extent, latch_is_right, layout, letter_size
 from configurator.kernel.views.subject import Subject
@@ -12,8 +13,8 @@ from configurator.kernel.views.words import desc_words, title_words
 class Draft(TypedDict):
     """A door with a covering at a position, ready to be drawn in any view.
 
-    ``names`` has words for ``family``, ``door`` and ``place``; ``units`` is ``in`` or ``mm``.
-    ``size`` is that of the letters, mm in the model; ``room`` what a sheet keeps free above and
+    ``names`` has words for ``family``, ``door`` and ``place``; ``words`` is the language, ``units``
+    is ``in`` or ``mm``. ``size`` is that of the letters, mm in the model; ``room`` what a sheet keeps free above and
     below the elevation for the marks of its section, 0 elsewhere.
     """
 
@@ -21,13 +22,14 @@ class Draft(TypedDict):
     door: Door
     answer: Answer
     names: dict[str, str]
+    words: Words
     units: str
     frame: Layout
     size: float
     room: float
 
 
-def drafted(door: Door, given: Subject, units: str) -> Draft:
+def drafted(door: Door, given: Subject, words: Words, units: str) -> Draft:
     """Return what all views of a subject are drawn from, lettered for a drawing by itself."""
     frame = layout(given["scene"], door, given["answer"])
     return {
@@ -35,6 +37,7 @@ def drafted(door: Door, given: Subject, units: str) -> Draft:
         "door": door,
         "answer": given["answer"],
         "names": given["names"],
+        "words": words,
         "units": units,
         "frame": frame,
         "size": letter_size(frame),
@@ -78,7 +81,7 @@ def blank_drawing(view: str, draft: Draft) -> Drawing:
     return {
         "id": view,
         "title": title_words(view, draft["names"]),
-        "desc": desc_words(view, draft["names"], draft["answer"], draft["units"]),
+        "desc": desc_words(view, draft["names"], draft["answer"], draft["words"], draft["units"]),
         "x": 0.0,
         "y": 0.0,
         "width": 0.0,

@@ -2,6 +2,7 @@
 
 from configurator.kernel.say import say_value
 from configurator.kernel.shapes import Answer, Mark
+from configurator.kernel.tongue import Words
 from configurator.kernel.views.dimensions import (
     FIRST_TIER,
     TIER,
@@ -115,15 +116,15 @@ def handle_cross(notes: Notes, draft: Draft) -> None:
     notes["lines"].append(stroke("axis-line", axis, y - reach, axis, y + reach))
 
 
-def visible_words(answer: Answer, units: str) -> str:
+def visible_words(answer: Answer, words: Words, units: str) -> str:
     """Return how much glass stays visible, open and closed; of a veil that stays, how much of the view."""
     figures = answer["figures"]
     if "visible_glass_open" not in figures:
         return ""
     if figures["visible_glass_open"]["value"] <= 0:
-        return "view through " + say_value(figures["view_open"]["value"], "share", units)
-    opened = say_value(figures["visible_glass_open"]["value"], "share", units)
-    shut = say_value(figures["visible_glass_closed"]["value"], "share", units)
+        return "view through " + say_value(figures["view_open"]["value"], "share", words, units)
+    opened = say_value(figures["visible_glass_open"]["value"], "share", words, units)
+    shut = say_value(figures["visible_glass_closed"]["value"], "share", words, units)
     return "visible glass: open " + opened + ", closed " + shut
 
 
@@ -138,13 +139,13 @@ def notes_base(draft: Draft) -> float:
 def elevation_notes(draft: Draft) -> list[Mark]:
     """Return the elevation's annotation."""
     frame = draft["frame"]
-    notes = blank_notes(draft["size"], draft["units"])
+    notes = blank_notes(draft["size"], draft["words"], draft["units"])
     base = notes_base(draft)
     handle_cross(notes, draft)
     heights_left(notes, draft)
     heights_right(notes, draft)
     widths_below(notes, draft, base)
-    words = visible_words(draft["answer"], draft["units"])
+    words = visible_words(draft["answer"], draft["words"], draft["units"])
     if words != "":
         middle = (frame["x0"] + frame["x1"]) / 2
         y = base + notes["size"] * (FIRST_TIER + TIER * 2 + 0.1)

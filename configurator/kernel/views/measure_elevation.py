@@ -3,6 +3,7 @@
 from configurator.kernel.door.leaf import lites_across, lites_up
 from configurator.kernel.say import say_length, say_value
 from configurator.kernel.shapes import Door, Drawing
+from configurator.kernel.tongue import Words
 from configurator.kernel.views.bare import bare_draft, measured_drawing
 from configurator.kernel.views.dimensions import (
     EDGE_ROOM,
@@ -116,7 +117,7 @@ def hinges_running(notes: Notes, door: Door, on: Tier) -> None:
         top = max(top, height)
         notes["lines"].append(stroke(role, on["origin"] + size * 0.35, -height, x + size * 0.35, -height))
         tick(notes, x, -height, "hinge_heights")
-        words = say_length(height, notes["units"])
+        words = say_length(height, notes["words"], notes["units"])
         at = [x - size * LETTERS_LIFT, -height - size * 0.5]
         notes["texts"].append(upright_letters(role_with("dim-text", "hinge_heights"), at, size, words, "start"))
     notes["lines"].append(stroke(role, x, 0.0, x, -top - size * 0.35))
@@ -130,8 +131,8 @@ def lite_counts(notes: Notes, draft: Draft) -> None:
     size = notes["size"]
     y = size * (FIRST_TIER + TIER * 2)
     middle = (glass["x0"] + glass["x1"]) / 2
-    across = "lites: " + say_value(float(door["muntin_columns"]), "count", notes["units"]) + " across,"
-    up = say_value(float(door["muntin_rows"]), "count", notes["units"]) + " up"
+    across = "lites: " + say_value(float(door["muntin_columns"]), "count", notes["words"], notes["units"]) + " across,"
+    up = say_value(float(door["muntin_rows"]), "count", notes["words"], notes["units"]) + " up"
     role = role_with("dim-text", "muntin_columns")
     notes["texts"].append(letters(role, [middle - size * 0.3, y], size, across, "end"))
     role = role_with("dim-text", "muntin_rows")
@@ -158,12 +159,12 @@ def measured_muntin(notes: Notes, draft: Draft) -> None:
         dim_upright(notes, [-rows[1][0], -rows[0][1]], tier(first - size * TIER, first), label)
 
 
-def measure_elevation(door: Door, units: str) -> Drawing:
+def measure_elevation(door: Door, words: Words, units: str) -> Drawing:
     """Return the elevation of the door with every width and height to measure."""
-    draft = bare_draft(door, units)
+    draft = bare_draft(door, words, units)
     frame = draft["frame"]
     size = draft["size"]
-    notes = blank_notes(size, units)
+    notes = blank_notes(size, words, units)
     measured_widths(notes, draft)
     measured_surround(notes, draft)
     measured_left(notes, draft)

@@ -2,6 +2,7 @@
 
 from configurator.kernel.say import say_length
 from configurator.kernel.shapes import Box, Door, Drawing, Mark
+from configurator.kernel.tongue import Words
 from configurator.kernel.views.bare import bare_draft, measured_drawing
 from configurator.kernel.views.detail import (
     backset_across,
@@ -61,7 +62,7 @@ def side_wall_note(notes: Notes, draft: Draft, z: float) -> None:
     hinge = hinge_edge(draft)
     step = step_inward(door)
     role = role_with("dim", "wall_gap")
-    words = "side wall at " + say_length(door["wall_gap"], notes["units"])
+    words = "side wall at " + say_length(door["wall_gap"], notes["words"], notes["units"])
     front = door["reveal"] + door["casing_projection"] + size * 0.4
     away = hinge - step * min(door["casing_width"] + size, door["wall_gap"])
     notes["lines"].append(stroke(role, hinge, front, hinge, z + size * 0.4))
@@ -77,12 +78,12 @@ def hinge_notes(draft: Draft) -> list[Mark]:
     door = draft["door"]
     hinge = hinge_edge(draft)
     size = draft["size"]
-    notes = blank_notes(size, draft["units"])
+    notes = blank_notes(size, draft["words"], draft["units"])
     out = door["hinge_pin_out"]
     pin = [hinge, out if door["swing"] == "in" else -door["leaf_thickness"] - out]
     z = door["handle"]["projection"] + size * 2.0
     shelf = [hinge + step_inward(door) * size * 1.6, z]
-    leader(notes, pin, shelf, "pin out " + say_length(out, draft["units"]), "hinge_pin_out")
+    leader(notes, pin, shelf, "pin out " + say_length(out, draft["words"], draft["units"]), "hinge_pin_out")
     side_wall_note(notes, draft, z + size * TIER)
     return noted(notes)
 
@@ -123,7 +124,7 @@ def latch_part(draft: Draft, region: Box) -> list[Mark]:
 def latch_notes(draft: Draft) -> list[Mark]:
     """Return the handle's depths and lengths, the backset and, on a pair, the meeting of the leaves."""
     door = draft["door"]
-    notes = blank_notes(draft["size"], draft["units"])
+    notes = blank_notes(draft["size"], draft["words"], draft["units"])
     backset_across(notes, draft, wall_back(door))
     handle_depths(notes, draft, "front")
     grip = door["handle"]["grip_length"]
@@ -177,9 +178,9 @@ def plan_depth(draft: Draft) -> float:
     return below
 
 
-def measure_plan(door: Door, units: str) -> Drawing:
+def measure_plan(door: Door, words: Words, units: str) -> Drawing:
     """Return the plan at the hinges and at the latch, enlarged, with every measure to take there."""
-    bare = bare_draft(door, units)
+    bare = bare_draft(door, words, units)
     region = handle_region(bare)
     draft = lettered_handle(bare, region)
     size = draft["size"]

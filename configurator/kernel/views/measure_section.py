@@ -1,6 +1,7 @@
 """The head of the door's section, enlarged, with every depth that a site visit takes, each marked with its field."""
 
 from configurator.kernel.shapes import Door, Drawing
+from configurator.kernel.tongue import Words
 from configurator.kernel.views.bare import bare_draft, measured_drawing
 from configurator.kernel.views.detail import head_region, lettered_head
 from configurator.kernel.views.dimensions import (
@@ -69,15 +70,15 @@ def measured_gaps(notes: Notes, draft: Draft, front: float) -> None:
         dim_upright(notes, [leaf, door["stop_lap"] + leaf], tier(x + notes["size"] * TIER, x), label)
 
 
-def measure_section(door: Door, units: str) -> Drawing:
+def measure_section(door: Door, words: Words, units: str) -> Drawing:
     """Return the head of the door's section, enlarged, with every depth to measure."""
-    draft = bare_draft(door, units)
+    draft = bare_draft(door, words, units)
     low = draft["frame"]["glass"]["y1"] - GLASS_BELOW
     head = lettered_head(draft, low)
     size = head["size"]
     front = max(door["bead_projection"], door["reveal"] + door["casing_projection"])
     part = cropped_draft(head, head_region(head, low))
-    notes = blank_notes(size, units)
+    notes = blank_notes(size, words, units)
     measured_depths(notes, door, low)
     measured_faces(notes, head)
     measured_gaps(notes, head, front)

@@ -2,6 +2,7 @@
 
 from configurator.kernel.say import say_length
 from configurator.kernel.shapes import Door, Drawing, Household, Mark
+from configurator.kernel.tongue import Words
 from configurator.kernel.views.bare import bare_draft
 from configurator.kernel.views.dimensions import (
     EDGE_ROOM,
@@ -112,7 +113,7 @@ def people_window(household: Household, draft: Draft, low: float, view: Drawing)
     reach = size * (FIRST_TIER + TIER * 2 + EDGE_ROOM)
     view["x"] = -household["outside_distance"] - household["outside_eye"] * BESIDE_BODY - reach
     there = household["person_distance"]
-    words = text_width(say_length(there, draft["units"]), size) + size
+    words = text_width(say_length(there, draft["words"], draft["units"]), size) + size
     view["width"] = there + max(household["person_height"] * BESIDE_BODY + reach, words) - view["x"]
     eye = household["outside_level"] + household["outside_eye"] / EYE_SHARE
     view["y"] = -max(draft["frame"]["top"] + size * 1.5, household["person_height"], eye) - size * EDGE_ROOM
@@ -124,7 +125,7 @@ def people_notes(household: Household, draft: Draft, low: float) -> list[Mark]:
     size = draft["size"]
     back = wall_back(draft["door"])
     y = -draft["frame"]["top"]
-    notes = blank_notes(size, draft["units"])
+    notes = blank_notes(size, draft["words"], draft["units"])
     inside_dims(notes, household, low)
     outside_dims(notes, household, low)
     marks = [
@@ -135,10 +136,10 @@ def people_notes(household: Household, draft: Draft, low: float) -> list[Mark]:
     return marks
 
 
-def measure_people(household: Household, door: Door, units: str) -> Drawing:
+def measure_people(household: Household, door: Door, words: Words, units: str) -> Drawing:
     """Return the door in section between the person inside and the one who looks in, with every measure of theirs."""
     size = (household["outside_distance"] + household["person_distance"]) * PEOPLE_LETTERS
-    draft = lettered(bare_draft(door, units), size, 0.0)
+    draft = lettered(bare_draft(door, words, units), size, 0.0)
     level = household["outside_level"]
     low = max(0.0, -level) + size * (FIRST_TIER + GROUND_DEPTH)
     view: Drawing = {

@@ -168,16 +168,17 @@ def handle_gap_note(notes: Notes, draft: Draft) -> None:
     """Add the gap behind the handle and what stays free of it, or of the air in front where the covering is there."""
     handle = draft["door"]["handle"]
     figures = draft["answer"]["figures"]
+    words = notes["words"]
     units = notes["units"]
     size = notes["size"]
     front = max(handle["projection"], draft["frame"]["front"])
-    free = "free " + say_length(figures["handle_gap"]["value"], units) if "handle_gap" in figures else ""
+    free = "free " + say_length(figures["handle_gap"]["value"], words, units) if "handle_gap" in figures else ""
     if free != "" and is_over_opening(draft["answer"]):
         z = max(front + size * 1.4, past_leaf(draft))
         handle_note(notes, draft, {"text": free, "focus": "", "rows": 1, "z": z, "lift": handle["projection"]})
         return
     z = max(front + size * 2.2, past_leaf(draft))
-    gap = "gap " + say_length(handle["gap"], units)
+    gap = "gap " + say_length(handle["gap"], words, units)
     behind: HandleNote = {"text": gap, "focus": "handle_gap", "rows": 2, "z": z, "lift": handle["gap"] / 2}
     shelf = handle_note(notes, draft, behind)
     if free != "":
@@ -187,7 +188,7 @@ def handle_gap_note(notes: Notes, draft: Draft) -> None:
 
 def plan_notes(draft: Draft) -> list[Mark]:
     """Return the plan's annotation."""
-    notes = blank_notes(draft["size"], draft["units"])
+    notes = blank_notes(draft["size"], draft["words"], draft["units"])
     handle_gap_note(notes, draft)
     return noted(notes)
 

@@ -155,7 +155,7 @@ def side_projection(notes: Notes, draft: Draft, level: float) -> None:
 def section_notes(draft: Draft, alone: bool) -> list[Mark]:
     """Return the section's annotation; heights are left to the elevation unless it stands ``alone``."""
     size = draft["size"]
-    notes = blank_notes(size, draft["units"])
+    notes = blank_notes(size, draft["words"], draft["units"])
     side_projection(notes, draft, wall_break(draft))
     front = room_front(draft)
     if alone and is_on_the_way(draft):

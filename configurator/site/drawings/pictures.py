@@ -12,6 +12,7 @@ from configurator.kernel.position import position_at
 from configurator.kernel.resolve import resolve
 from configurator.kernel.scene import scene_at
 from configurator.kernel.shapes import Door, Drawing, Family, Position
+from configurator.kernel.tongue import ENGLISH
 from configurator.kernel.views.bare import bare_draft
 from configurator.kernel.views.draft import Draft, blank_drawing, drafted
 from configurator.kernel.views.elevation import covering_front, door_front
@@ -32,7 +33,7 @@ def placed(house: House, door: Door, family: Family, place: Position) -> Draft:
     answer = house.answer(door, family)
     names = {"family": family["name"], "door": door["name"], "place": place_words(answer["legs"], place)}
     scene = scene_at(hung(door, family, {}), place)
-    return drafted(door, {"scene": scene, "answer": answer, "names": names}, house.units)
+    return drafted(door, {"scene": scene, "answer": answer, "names": names}, house.words, house.units)
 
 
 def unplaced(house: House, door: Door, family: Family, place: Position) -> Draft:
@@ -78,7 +79,7 @@ def sheet_svgs(house: House, door: Door, family: Family, places: list[Position])
 
 def door_frame(door: Door) -> Layout:
     """Return the layout of a door without a covering."""
-    return bare_draft(door, "mm")["frame"]
+    return bare_draft(door, ENGLISH, "mm")["frame"]
 
 
 def window_of(frame: Layout) -> Window:
@@ -118,7 +119,7 @@ def covered_window(house: House, door: Door, family: Family) -> Window:
 
 def bare_door(door: Door, window: Window) -> Drawing:
     """Return what stands still on a door: all but coverings, handles and notes."""
-    draft = bare_draft(door, "mm")
+    draft = bare_draft(door, ENGLISH, "mm")
     view = blank_drawing("elevation", draft)
     # The floor line ends with the opening here, because the page draws its own.
     view["marks"].extend(mark for mark in door_front(draft) if "floor" not in mark["role"])
@@ -193,7 +194,7 @@ def leaf_size(door: Door) -> tuple[float, float]:
 def whole_door(house: House, door: Door, window: Window) -> Drawing:
     """Return a door with its handle and without a covering."""
     view = bare_door(door, window)
-    view["marks"].extend(covering_front(bare_draft(door, "mm")))
+    view["marks"].extend(covering_front(bare_draft(door, ENGLISH, "mm")))
     view["title"] = door["name"]
     view["desc"] = house.catalog.door_notes[door["id"]].summary
     return view

@@ -1,16 +1,17 @@
 """Filters that templates use: shares and other values in the showroom's units."""
 
 import re
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from functools import lru_cache
 from typing import Any
 
 import jinja2
-from markupsafe import Markup
+from markupsafe import Markup, escape
 
-from configurator.kernel.message import ENGLISH, say, say_rule, say_sum
+from configurator.kernel.message import say, say_rule, say_sum
 from configurator.kernel.say import say_value
 from configurator.kernel.shapes import Figure, Message
+from configurator.kernel.tongue import FORMS, Words, in_form, in_words
 from configurator.kernel.typeset import typeset
 
 # Most words stand on many pages.
@@ -42,21 +43,36 @@ def raw(html: str) -> Markup:
     return Markup(html)
 
 
-def add_words(env: jinja2.Environment, units: str) -> None:
-    """Give a template environment the filters, in the showroom's units (``in`` or ``mm``)."""
+def fill(text: str, terms: Mapping[str, str]) -> Markup:
+    """Return a text with its ``{terms}`` put in: what is no HTML yet is escaped, as everywhere in a template."""
+    told = str(escape(typeset_words(text)))
+    for name, term in terms.items():
+        told = told.replace("{" + name + "}", escape(typeset_value(term)))
+    return Markup(told)
+
+
+def add_words(env: jinja2.Environment, words: Words, units: str) -> None:
+    """Give a template environment the filters, in a language and the showroom's units (``in`` or ``mm``)."""
 
     def said(figure: Figure) -> str:
-        return say_value(figure["value"], figure["unit"], units)
+        return say_value(figure["value"], figure["unit"], words, units)
 
     def working(figure: Figure) -> str:
-        return say_sum(figure, ENGLISH, units)
+        return say_sum(figure, words, units)
 
     def rule(figure: Figure) -> str:
-        return say_rule(figure, ENGLISH, units)
+        return say_rule(figure, words, units)
 
     def tell(told: Message) -> str:
-        return say(told, ENGLISH, units)
+        return say(told, words, units)
 
+    def tell_text(text: str, **terms: str) -> str:
+        return fill(in_words(text, words), terms)
+
+    def tell_several(one: str, many: str, count: int, **terms: str) -> str:
+        return fill(in_form(one + FORMS + many, count, words), {"count": str(count), **terms})
+
+    env.globals.update({"_": tell_text, "_several": tell_several})
     filters: dict[str, Callable[..., Any]] = {
         "dial": dial,
         "percent": percent,

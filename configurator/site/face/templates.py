@@ -4,10 +4,11 @@ from pathlib import Path
 
 import jinja2
 
+from configurator.kernel.tongue import Words
 from configurator.site.face.template_words import add_words
 
 
-def environment(folders: list[Path], units: str) -> jinja2.Environment:
+def environment(folders: list[Path], words: Words, units: str) -> jinja2.Environment:
     """Return the templates' manners: escaped, strict about names, without stray white space."""
     env = jinja2.Environment(
         loader=jinja2.FileSystemLoader(folders),
@@ -17,5 +18,5 @@ def environment(folders: list[Path], units: str) -> jinja2.Environment:
         lstrip_blocks=True,
         auto_reload=False,
     )
-    add_words(env, units)
+    add_words(env, words, units)
     return env

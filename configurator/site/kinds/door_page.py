@@ -97,7 +97,7 @@ def measures(house: House, door: Door) -> list[Reading]:
     return [
         {
             "name": field["name"],
-            "text": say_length(reading(door, field["id"]), house.units),
+            "text": say_length(reading(door, field["id"]), house.words, house.units),
             "assumed": "." not in field["id"] and field["path"] in assumed,
         }
         for group in tape_groups()
@@ -132,7 +132,7 @@ def door_page(house: House, door: Door) -> DoorPage:
         "words": WORDS,
         "groups": by_state(families),
         "columns": [{"id": ident, "name": name} for ident, name in COLUMNS],
-        "svg": screen_svg(trimmed(dimensioned(measure_elevation(door, house.units), SHOWN)), "measured-"),
+        "svg": screen_svg(trimmed(dimensioned(measure_elevation(door, house.words, house.units), SHOWN)), "measured-"),
         "measures": measures(house, door),
         "try_url": house.try_url(door, None),
     }

@@ -5,6 +5,7 @@ from typing import TypedDict
 from configurator.drawing.page_svg import screen_svg
 from configurator.kernel.say import say_length
 from configurator.kernel.shapes import Door
+from configurator.kernel.tongue import ENGLISH
 from configurator.site.drawings.pictures import Window, door_frame, leaf_size, whole_door, window_of
 from configurator.site.house import House
 
@@ -40,7 +41,7 @@ def centered(windows: list[Window], own: Window) -> Window:
 
 def by(width: float, height: float, units: str) -> str:
     """Return a width by a height with the unit, and the mark of a rounded value, named once."""
-    said = [say_length(side, units) for side in (width, height)]
+    said = [say_length(side, ENGLISH, units) for side in (width, height)]
     bare = " × ".join(side.removeprefix("≈ ").removesuffix(f" {units}") for side in said)
     return ("≈ " if any(side.startswith("≈") for side in said) else "") + f"{bare} {units}"
 

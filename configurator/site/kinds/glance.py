@@ -4,6 +4,7 @@ from collections.abc import Sequence
 from typing import TypedDict
 
 from configurator.kernel.say import say_length
+from configurator.kernel.tongue import ENGLISH
 from configurator.site.face.template_words import percent
 from configurator.site.kinds.compare import NamedLine, light_when_closed
 
@@ -48,8 +49,8 @@ def at_a_glance(lines: Sequence[NamedLine], units: str) -> list[Glance]:
         return []
     passing = [line for line in fitting if line["state"] == "clears"]
     clear = [line for line in fitting if percent(value(line, "visible_glass_open")) == ALL_CLEAR]
-    flat = say_length(min(value(line, "projection_most") for line in fitting), units)
-    flattest = [line for line in fitting if say_length(value(line, "projection_most"), units) == flat]
+    flat = say_length(min(value(line, "projection_most") for line in fitting), ENGLISH, units)
+    flattest = [line for line in fitting if say_length(value(line, "projection_most"), ENGLISH, units) == flat]
     dark = percent(min(light_when_closed(line) for line in fitting))
     darkest = [line for line in fitting if percent(light_when_closed(line)) == dark]
     return [

@@ -8,6 +8,7 @@ from configurator.drawing.page_svg import screen_svg
 from configurator.kernel.shapes import Door, Drawing, Mark
 from configurator.kernel.tape.field import Group
 from configurator.kernel.tape.table import TAPE_GROUPS, is_asked
+from configurator.kernel.tongue import ENGLISH, Words
 from configurator.kernel.views.measure_elevation import measure_elevation
 from configurator.kernel.views.measure_plan import measure_plan
 from configurator.kernel.views.measure_section import measure_section
@@ -43,7 +44,7 @@ class Plate(NamedTuple):
     """A drawing of a group: which view, by name and function, of the first door that is so."""
 
     name: str
-    view: Callable[[Door, str], Drawing]
+    view: Callable[[Door, Words, str], Drawing]
     suits: Callable[[Door], bool]
 
 
@@ -129,10 +130,10 @@ def numbered(drawing: Drawing, numbers: dict[str, int]) -> Drawing:
 
 
 def plate_svg(
-    view: Callable[[Door, str], Drawing], door: Door, units: str, numbers: dict[str, int], prefix: str
+    view: Callable[[Door, Words, str], Drawing], door: Door, units: str, numbers: dict[str, int], prefix: str
 ) -> str:
     """Return one numbered drawing for the page."""
-    return screen_svg(trimmed(numbered(view(door, units), numbers)), prefix)
+    return screen_svg(trimmed(numbered(view(door, ENGLISH, units), numbers)), prefix)
 
 
 def plates(house: House, group: Group, numbers: dict[str, int]) -> list[str]:

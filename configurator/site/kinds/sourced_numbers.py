@@ -5,6 +5,7 @@ from typing import TypedDict
 from configurator.catalog.measures import Measure
 from configurator.catalog.notes import FamilyNotes
 from configurator.kernel.say import decimals, say_length, say_value
+from configurator.kernel.tongue import ENGLISH
 from configurator.site.house import House
 
 # How the units of a content file other than lengths are said.
@@ -58,12 +59,12 @@ def line(measure: Measure, units: str) -> NumberLine:
 def said(measure: Measure, units: str) -> str:
     """Return a number with its unit; a length that no tape shows exactly in millimeters."""
     if measure.unit == "mass":
-        return f"{decimals(measure.value, 2)} kg/m²"
+        return f"{decimals(measure.value, 2, ENGLISH)} kg/m²"
     if measure.unit == "run-mass":
-        return f"{decimals(measure.value, 2)} kg/m"
+        return f"{decimals(measure.value, 2, ENGLISH)} kg/m"
     if measure.unit == "weight":
-        return f"{decimals(measure.value, 2)} kg"
+        return f"{decimals(measure.value, 2, ENGLISH)} kg"
     if measure.unit != "length":
-        return say_value(measure.value, SAID[measure.unit], units)
-    words = say_length(measure.value, units)
-    return f"{decimals(measure.value, 3)} mm" if words.startswith("≈") else words
+        return say_value(measure.value, SAID[measure.unit], ENGLISH, units)
+    words = say_length(measure.value, ENGLISH, units)
+    return f"{decimals(measure.value, 3, ENGLISH)} mm" if words.startswith("≈") else words

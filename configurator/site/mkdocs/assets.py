@@ -45,7 +45,7 @@ def page_scripts(house: House) -> dict[str, str]:
     """Return the configurator's scripts by file name."""
     scripts = SHARED / "js"
     stamps = [[path.name, path.stat().st_mtime_ns] for path in sorted(scripts.glob("*.js"))]
-    return house.once(partial(configurator_scripts, scripts), "scripts", stamps)
+    return house.once(partial(configurator_scripts, scripts, house.words), "scripts", stamps, house.words["language"])
 
 
 def icons(house: House) -> Files:

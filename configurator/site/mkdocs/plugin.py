@@ -154,7 +154,7 @@ class AstragalPlugin(BasePlugin[PluginOptions]):
 
     def on_env(self, env: jinja2.Environment, *, config: MkDocsConfig, files: Files) -> jinja2.Environment:
         """Add the one template that holds a page of ours, which is made in an environment of its own."""
-        self._env = environment(self.house.templates, self.house.units)
+        self._env = environment(self.house.templates, self.house.words, self.house.units)
         loaders = [jinja2.DictLoader({WHOLE: WHOLE_TEXT}), *([env.loader] if env.loader else [])]
         env.loader = jinja2.ChoiceLoader(loaders)
         return env

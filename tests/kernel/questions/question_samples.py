@@ -7,7 +7,7 @@ from configurator.kernel.contact import nearer, nearest_in
 from configurator.kernel.door.hardware import handle_pieces
 from configurator.kernel.glass_shares import glass_shares
 from configurator.kernel.mechanisms.legs import raised_legs
-from configurator.kernel.message import ENGLISH, say
+from configurator.kernel.message import say
 from configurator.kernel.mount.blank import blank_size
 from configurator.kernel.pieces import solid
 from configurator.kernel.shapes import (
@@ -25,6 +25,7 @@ from configurator.kernel.shapes import (
     Travel,
     Verdict,
 )
+from configurator.kernel.tongue import ENGLISH
 
 INCH = 25.4
 

@@ -6,6 +6,7 @@ from configurator.kernel.answer import ask_drawn, ask_fit
 from configurator.kernel.message import is_said
 from configurator.kernel.mount.hung import hung
 from configurator.kernel.scene import scene_at
+from configurator.kernel.tongue import ENGLISH
 from configurator.kernel.views.draft import drafted
 from configurator.kernel.views.elevation import elevation_of
 from configurator.kernel.views.plan import plan_of
@@ -25,7 +26,8 @@ def test_drawings_are_the_same_with_the_questions_they_show_and_with_all(catalog
                 assert outcome_text(drawn, "in") == outcome_text(whole, "in")
             scene = scene_at(fit, whole["open"])
             first, all_of_it = (
-                drafted(door, {"scene": scene, "answer": answer, "names": names}, "in") for answer in (drawn, whole)
+                drafted(door, {"scene": scene, "answer": answer, "names": names}, ENGLISH, "in")
+                for answer in (drawn, whole)
             )
             for view in (elevation_of, section_of, plan_of):
                 assert view(first) == view(all_of_it), (door["id"], family["id"])

@@ -1,10 +1,11 @@
 import pytest
 
 from configurator.kernel.glass_shares import glass_shares
-from configurator.kernel.message import ENGLISH, say_working
+from configurator.kernel.message import say_working
 from configurator.kernel.pieces import optics
 from configurator.kernel.questions.glass import glass_question
 from configurator.kernel.shapes import Door, Piece, Reply, Size
+from configurator.kernel.tongue import ENGLISH
 from tests.kernel.questions.question_samples import (
     DOOR,
     HOUSEHOLD,

@@ -6,11 +6,12 @@ from typing import Any
 import pytest
 
 from configurator.catalog import Catalog
-from configurator.kernel.message import ENGLISH, is_said, say
+from configurator.kernel.message import is_said, say
 from configurator.kernel.shapes import Door, Handle, Household
 from configurator.kernel.tape.impossible import door_denied, first_denied, out_of_limits
 from configurator.kernel.tape.new_parts import with_new_parts
 from configurator.kernel.tape.table import TAPE_GROUPS, asked_groups, field_called, field_key, fields_of
+from configurator.kernel.tongue import ENGLISH
 from configurator.kernel.views.focus import landmarks
 
 WORDS = {"id", "name", "kind", "layout", "swing", "hinge_side", "hinge_heights", "passive_handle", "handle"}

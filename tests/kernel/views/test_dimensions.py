@@ -6,6 +6,7 @@ from configurator.catalog import load
 from configurator.kernel.position import closed_position, open_position, position_at
 from configurator.kernel.resolve import resolve
 from configurator.kernel.shapes import Drawing
+from configurator.kernel.tongue import ENGLISH
 from configurator.kernel.views.draft import drafted
 from configurator.kernel.views.measure_elevation import measure_elevation
 from configurator.kernel.views.measure_plan import measure_plan
@@ -28,7 +29,7 @@ def drawings(door: str, family: str, units: str) -> list[Drawing]:
     numbers = resolve(covering, {})
     result: list[Drawing] = []
     for place in (open_position(numbers), position_at(numbers, 0.4), closed_position(numbers)):
-        draft = drafted(one, subject(one, covering, {}, place, CATALOG.household), units)
+        draft = drafted(one, subject(one, covering, {}, place, CATALOG.household), ENGLISH, units)
         result += [view(draft) for view in VIEWS.values()]
     return result
 
@@ -45,7 +46,7 @@ def test_every_dimension_of_a_covering_tells_the_length_that_is_drawn(door: str)
 @pytest.mark.parametrize("door", ALL_DOORS)
 @pytest.mark.parametrize("view", MEASURED)
 def test_every_dimension_to_measure_tells_the_length_that_is_drawn(view, door: str, units: str) -> None:
-    drawing = view(ALL_DOORS[door], units)
+    drawing = view(ALL_DOORS[door], ENGLISH, units)
     assert readings(drawing) != []
     assert untrue(drawing) == []
     assert unread(drawing) == 0
@@ -54,7 +55,7 @@ def test_every_dimension_to_measure_tells_the_length_that_is_drawn(view, door: s
 @pytest.mark.parametrize("units", ["in", "mm"])
 @pytest.mark.parametrize("level", [-300.0, 0.0, 150.0])
 def test_the_people_are_drawn_as_tall_and_as_far_apart_as_is_told(level: float, units: str) -> None:
-    drawing = measure_people({**HOUSEHOLD, "outside_level": level}, DOORS["single"], units)
+    drawing = measure_people({**HOUSEHOLD, "outside_level": level}, DOORS["single"], ENGLISH, units)
     assert len(readings(drawing)) == 6
     assert untrue(drawing) == []
     assert unread(drawing) == 0

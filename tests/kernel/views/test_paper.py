@@ -2,6 +2,7 @@
 
 import pytest
 
+from configurator.kernel.tongue import ENGLISH
 from configurator.kernel.views.measure_elevation import measure_elevation
 from configurator.kernel.views.measure_plan import measure_plan
 from configurator.kernel.views.measure_section import measure_section
@@ -25,7 +26,7 @@ def test_words_never_meet_a_line_or_each_other_and_nothing_leaves_the_paper(view
 @pytest.mark.parametrize("door", DOORS)
 @pytest.mark.parametrize("view", [measure_elevation, measure_section, measure_plan])
 def test_measured_drawings_are_legible(view, door: str, units: str) -> None:
-    drawing = view(DOORS[door], units)
+    drawing = view(DOORS[door], ENGLISH, units)
     assert clashes(drawing) == []
     assert outside(drawing) == []
 
@@ -34,6 +35,6 @@ def test_measured_drawings_are_legible(view, door: str, units: str) -> None:
 @pytest.mark.parametrize("level", [-300.0, -150.0, 0.0, 150.0])
 @pytest.mark.parametrize("door", DOORS)
 def test_the_people_stand_clear_of_their_measures(door: str, level: float, units: str) -> None:
-    drawing = measure_people({**HOUSEHOLD, "outside_level": level}, DOORS[door], units)
+    drawing = measure_people({**HOUSEHOLD, "outside_level": level}, DOORS[door], ENGLISH, units)
     assert clashes(drawing) == []
     assert outside(drawing) == []

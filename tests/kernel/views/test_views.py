@@ -8,6 +8,7 @@ import pytest
 from configurator.kernel.door.leaf import glass_box
 from configurator.kernel.questions.sight import sight_crossing
 from configurator.kernel.shapes import Drawing, Mark
+from configurator.kernel.tongue import ENGLISH
 from configurator.kernel.views.layers import door_marks, moving_marks
 from configurator.kernel.views.measure_elevation import measure_elevation
 from configurator.kernel.views.measure_plan import measure_plan
@@ -163,7 +164,7 @@ def test_a_sheet_says_what_on_which_door_and_where_it_stands() -> None:
 
 
 def test_the_lines_of_sight_meet_the_glass_where_the_figures_say() -> None:
-    lines = with_role(measure_people(HOUSEHOLD, DOORS["single"], "mm"), "axis-line")
+    lines = with_role(measure_people(HOUSEHOLD, DOORS["single"], ENGLISH, "mm"), "axis-line")
     heights = []
     for line in lines:
         x0, y0, x1, y1 = line["points"]
@@ -174,7 +175,7 @@ def test_the_lines_of_sight_meet_the_glass_where_the_figures_say() -> None:
 
 @pytest.mark.parametrize("fields", MEASURED)
 def test_every_field_to_measure_has_its_dimension(fields: str) -> None:
-    drawing = MEASURED[fields](door_like(muntin_columns=2), "in")
+    drawing = MEASURED[fields](door_like(muntin_columns=2), ENGLISH, "in")
     missing = [field for field in fields.split() if not with_role(drawing, f"focus-{field}")]
     assert missing == []
 

@@ -5,7 +5,7 @@ import { fits } from "./now.js";
 import { activeOf } from "./state.js";
 import { capital } from "./text.js";
 import { remembered } from "./views.js";
-import { ENGLISH, isKey, say, sayFigure, verdictNode } from "./words.js";
+import { _several, isKey, say, sayFigure, tongue, verdictNode } from "./words.js";
 
 const answers = remembered(80, (/** @type {App} */ app, /** @type {Astragal.Configuration} */ one) =>
   Astragal.kernel.ask_fit(app.ask.fit(one), app.state().household));
@@ -35,8 +35,8 @@ function verdictItem(verdict, units) {
  * @param {boolean} opened
  */
 function figureItem(figure, units, opened) {
-  const rule = capital(Astragal.kernel.say_rule(figure, ENGLISH, units));
-  const sum = Astragal.kernel.say_sum(figure, ENGLISH, units);
+  const rule = capital(Astragal.kernel.say_rule(figure, tongue(), units));
+  const sum = Astragal.kernel.say_sum(figure, tongue(), units);
   return element("details", { class: "figure", "data-figure": figure.id, open: opened },
     element("summary", {}, element("span", { class: "figure-name" }, capital(figure.name)), element("b", { class: "number" }, sayFigure(figure, units))),
     element("div", { class: "working" }, element("p", {}, rule), element("p", { class: "sum" }, sum)));
@@ -85,7 +85,7 @@ export function createFigures(app) {
       const others = figures.filter((one) => !isKey(one.id));
       setChildren(keyFigures, items(figures.filter((one) => isKey(one.id))));
       setChildren(restFigures, items(others));
-      setText(restWords, `${others.length} more figures`);
+      setText(restWords, _several("{count} more figure", "{count} more figures", { count: others.length }));
       cautionBlock.hidden = answer.cautions.length === 0;
       setChildren(cautions, answer.cautions.map((one) => cautionItem(one, state.units)));
     },

@@ -2,6 +2,7 @@
 
 import { activeOf, measured } from "./state.js";
 import { byView, VIEWS } from "./views.js";
+import { tongue } from "./words.js";
 
 /**
  * The marks to bring forward for a field: the drawings' own dimension where it shows, or else one made for it.
@@ -18,7 +19,7 @@ export function focusMarks(state, drawings, id, size, far) {
   if (!far && VIEWS.some((view) => own[view].length > 0)) return own;
   const { kernel } = Astragal;
   const field = kernel.field_called(id);
-  const notes = kernel.blank_notes(size, state.units);
+  const notes = kernel.blank_notes(size, tongue(), state.units);
   const marks = kernel.own_dimension(notes, activeOf(state).door, field, measured(state, id));
   return field.drawn ? { [field.drawn[0]]: marks } : {};
 }

@@ -3,7 +3,7 @@
 import { element, setText } from "./dom.js";
 import { presetValue, textOf } from "./measuring.js";
 import { measured } from "./state.js";
-import { say } from "./words.js";
+import { say, tongue } from "./words.js";
 
 /**
  * The unit shown beside a text: none where the text names its own.
@@ -19,7 +19,7 @@ function unitBeside(text, units) {
  * @param {string} units
  */
 function withUnit(mm, units) {
-  const text = Astragal.kernel.write_length(mm, units);
+  const text = Astragal.kernel.write_length(mm, tongue(), units);
   return `${text} ${unitBeside(text, units)}`.trimEnd();
 }
 

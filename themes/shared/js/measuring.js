@@ -2,7 +2,7 @@
 
 import { activeOf, measured, withDoor, withName } from "./state.js";
 import { capital } from "./text.js";
-import { say } from "./words.js";
+import { say, tongue } from "./words.js";
 
 /**
  * @param {Astragal.PageCatalog} catalog
@@ -107,7 +107,7 @@ export function textOf(state, id) {
   const mm = measured(state, id);
   const typed = state.typed[id];
   if (typed && typed.mm === mm && typed.units === state.units) return typed.text;
-  return Astragal.kernel.write_length(mm, state.units);
+  return Astragal.kernel.write_length(mm, tongue(), state.units);
 }
 
 /**

@@ -2,7 +2,7 @@
 
 import { closedPlace, legsOf, numbersOf, openPlace } from "./state.js";
 import { capital } from "./text.js";
-import { ENGLISH } from "./words.js";
+import { tongue } from "./words.js";
 
 /**
  * @param {Astragal.Leg} leg
@@ -42,7 +42,7 @@ export function percent(share) {
  * @param {Astragal.Position} place
  */
 export function sayPart(leg, place) {
-  return Astragal.kernel.say_phrase(Astragal.kernel.part_place(leg, place), ENGLISH, "mm");
+  return Astragal.kernel.say_phrase(Astragal.kernel.part_place(leg, place), tongue(), "mm");
 }
 
 /**

@@ -1,6 +1,7 @@
 // The kernel's answers and drawings, each asked for once while nothing that goes in has changed.
 
 import { endPlace, familyOf } from "./state.js";
+import { tongue } from "./words.js";
 
 /** @type {View[]} */
 export const VIEWS = ["elevation", "section", "plan"];
@@ -87,7 +88,7 @@ export function createAsker(catalog, household) {
    * @param {string} units
    */
   function draftOf(one, scene, place, units) {
-    return kernel.drafted(one.door, { scene, answer: drawn(one), names: namesOf(one, place) }, units);
+    return kernel.drafted(one.door, { scene, answer: drawn(one), names: namesOf(one, place) }, tongue(), units);
   }
 
   const movedDraft = (/** @type {Astragal.Configuration} */ one, /** @type {Astragal.Position} */ place, /** @type {string} */ units) =>

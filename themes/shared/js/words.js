@@ -23,7 +23,35 @@ const KEY_FIGURES = [
 
 export const isKey = (/** @type {string} */ id) => KEY_FIGURES.includes(id);
 
-export const ENGLISH = { language: "en", said: {} };
+/** The page's language; what its scripts say is put into it when they are made. */
+export const tongue = () => Astragal.catalog.words;
+
+/**
+ * Words of the page, with their {terms} put in. Scripts are made for a language, so the text is in it already.
+ * @param {string} text
+ * @param {Record<string, string | number>} terms
+ */
+export function _(text, terms = {}) {
+  return withTerms(text, terms);
+}
+
+/**
+ * @param {string} text
+ * @param {Record<string, string | number>} terms
+ */
+function withTerms(text, terms) {
+  return Object.entries(terms).reduce((told, [name, term]) => told.replaceAll(`{${name}}`, String(term)), text);
+}
+
+/**
+ * The same of as many things as the term `count` says.
+ * @param {string} one
+ * @param {string} many
+ * @param {{ count: number } & Record<string, string | number>} terms
+ */
+export function _several(one, many, terms) {
+  return withTerms(Astragal.kernel.in_form(`${one}\u0000${many}`, terms.count, tongue()), terms);
+}
 
 /**
  * What the kernel tells, as it reads; nothing where it is silent.
@@ -31,7 +59,7 @@ export const ENGLISH = { language: "en", said: {} };
  * @param {string} units
  */
 export function say(message, units) {
-  return Astragal.kernel.say(message, ENGLISH, units);
+  return Astragal.kernel.say(message, tongue(), units);
 }
 
 /**
@@ -39,7 +67,7 @@ export function say(message, units) {
  * @param {string} units
  */
 export function sayFigure(figure, units) {
-  return Astragal.kernel.say_value(figure.value, figure.unit, units);
+  return Astragal.kernel.say_value(figure.value, figure.unit, tongue(), units);
 }
 
 /**

@@ -1,0 +1,78 @@
+"""Languages as the kernel's words, from gettext catalogs: our own, and those that a showroom keeps."""
+
+from collections.abc import Sequence
+from gettext import c2py
+from pathlib import Path
+
+from babel.core import Locale, UnknownLocaleError
+from babel.messages.catalog import Catalog
+from babel.messages.pofile import read_po
+from babel.numbers import get_decimal_symbol
+
+from configurator.kernel.tongue import FORMS, Words
+
+FOLDER = Path(__file__).parent
+# How many numbers of things tell every language's plurals: from 100 on, the last two digits do.
+COUNTED = 200
+
+
+def locale_of(language: str) -> Locale:
+    """Return what is known of a language such as ``es`` or ``en-GB``.
+
+    :raises ValueError: where there is no such language
+    """
+    try:
+        return Locale.parse(language, sep="-")
+    except (UnknownLocaleError, ValueError, TypeError) as wrong:
+        raise ValueError(f"{language} is no language's code; such as en, es or en-GB is expected") from wrong
+
+
+def own_catalog(language: str) -> Path:
+    """Return where our own translations into a language stand, be there any or not."""
+    return FOLDER / f"{locale_of(language)}.po"
+
+
+def read_catalog(path: Path) -> Catalog:
+    """Return a gettext catalog; one without entries where there is no file."""
+    if not path.is_file():
+        return Catalog()
+    with path.open("rb") as file:
+        return read_po(file)
+
+
+def key_of(ident: str | Sequence[str]) -> str:
+    """Return a catalog's entry as the kernel looks it up: all its forms joined."""
+    return ident if isinstance(ident, str) else FORMS.join(ident)
+
+
+def said_in(catalog: Catalog) -> dict[str, str]:
+    """Return what a catalog translates; what is unfinished or marked as unsure is left out."""
+    found: dict[str, str] = {}
+    for entry in catalog:
+        forms = [entry.string] if isinstance(entry.string, str) else list(entry.string)
+        if entry.id and all(forms) and not entry.fuzzy:
+            found[key_of(entry.id)] = FORMS.join(forms)
+    return found
+
+
+def plural_places(locale: Locale) -> list[int]:
+    """Return which form goes with 0, 1, 2 … things, by the rule that gettext catalogs of a language have."""
+    rule = c2py(Catalog(locale=locale).plural_expr)
+    return [rule(number) for number in range(COUNTED)]
+
+
+def speech(language: str, *catalogs: Path) -> Words:
+    """Return a language with our own translations and those of further catalogs, the later ones first.
+
+    :raises ValueError: where there is no such language
+    """
+    locale = locale_of(language)
+    said: dict[str, str] = {}
+    for path in (own_catalog(language), *catalogs):
+        said.update(said_in(read_catalog(path)))
+    return {
+        "language": language,
+        "said": said,
+        "decimal": get_decimal_symbol(locale),
+        "plural": plural_places(locale),
+    }

@@ -1,0 +1,1 @@
+"""What there is to translate, and the catalogs that translators fill."""
