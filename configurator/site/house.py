@@ -115,9 +115,9 @@ class House:
         return self.answers.once(make, *self.stamped(inputs))
 
     def here(self, make: Callable[[], Kept], *inputs: object) -> Kept:
-        """Return what ``make`` gives, once for each inputs; it stays with this house, and is not sent to another process.
+        """Return what ``make`` gives, from memory that stays with this house and is sent to no other process.
 
-        What drawings are made from is larger than the drawings, and sooner worked out again than sent.
+        What drawings are made from is larger than they are, and sooner worked out again than sent.
         """
         key = digest(*self.stamped(inputs))
         if key not in self._here:
