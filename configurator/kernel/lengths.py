@@ -227,7 +227,7 @@ def unit_groups(words: list[str]) -> list[list[str]]:
 
 
 def written_length(text: str, units: str) -> Length:
-    """Return what a text says as a length; a bare number is in ``units``, ``in`` or ``mm``.
+    """Return what a text says as a length; a bare number is in ``units``, ``in`` or ``mm``, a bare fraction in inches.
 
     Takes inches (``22 1/2 in``, ``22.5"``, ``½``), feet and inches (``6'8"``, ``6 ft 8 1/2 in``) and metric
     (``571 mm``, ``57,1 cm``, ``2.1 m``), with a leading minus where one is wanted.
@@ -237,7 +237,9 @@ def written_length(text: str, units: str) -> Length:
     groups = unit_groups(words[1:] if minus else words)
     if len(groups) == 1:
         named = groups[0][0]
-        return measured_length(amount_of(groups[0][1:]), units if named == "" else named, named, minus)
+        # Only a tape in inches shows fractions.
+        bare = "in" if "/" in groups[0] else units
+        return measured_length(amount_of(groups[0][1:]), bare if named == "" else named, named, minus)
     if len(groups) != 2 or groups[0][0] != "ft" or (groups[1][0] != "in" and groups[1][0] != ""):
         return no_length("")
     # A hyphen may join the inches to their feet.
