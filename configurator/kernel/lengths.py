@@ -8,7 +8,7 @@ from typing import TypedDict
 
 from configurator.kernel.numbers import step_down, step_up
 from configurator.kernel.say import INCH, TAPE, decimals, in_fractions, on_step, say_length
-from configurator.kernel.tongue import Words
+from configurator.kernel.tongue import Words, wording
 
 # Signs that keyboards and papers have in place of the plain ones.
 PLAIN_SIGNS: dict[str, str] = {
@@ -187,7 +187,7 @@ def feet_and_inches(feet: Amount, rest: Amount) -> Amount:
     if feet["below"] == 0 or rest["below"] == 0:
         return no_amount(feet["fault"] + rest["fault"])
     if rest["above"] >= rest["below"] * 12:
-        return no_amount("inches after feet stay below 12")
+        return no_amount(wording("inches after feet stay below 12"))
     above = feet["above"] * 12 * rest["below"] + rest["above"] * feet["below"]
     return {"above": above, "below": feet["below"] * rest["below"], "fault": ""}
 

@@ -5,12 +5,13 @@ from configurator.kernel.fit import head_down
 from configurator.kernel.message import plain
 from configurator.kernel.numbers import step_down
 from configurator.kernel.shapes import Door, Fit
+from configurator.kernel.tongue import wording
 
 # The head's height and the drop depend on each other; three rounds settle both far below a step.
 ROUNDS = 3
 
-RAILS_ONLY = "Its rails alone are higher than the room that this door leaves for it."
-NO_CASSETTE = "The rolled-up cloth is thicker than the largest cassette takes; an open roll may serve."
+RAILS_ONLY = wording("Its rails alone are higher than the room that this door leaves for it.")
+NO_CASSETTE = wording("The rolled-up cloth is thicker than the largest cassette takes; an open roll may serve.")
 
 
 def limit_top(door: Door, numbers: dict[str, float]) -> float:
@@ -57,8 +58,8 @@ def set_upright(fit: Fit) -> None:
     top = size["y1"]
     size["exact_height"] = top - bottom
     size["y0"] = top - step_down(top - bottom, numbers["order_step"])
-    top_by = "wanted" if top < limit_top(door, numbers) else "top edge"
-    foot_by = "wanted" if bottom > limit_bottom(door, numbers) else "bottom edge"
+    top_by = "wanted" if top < limit_top(door, numbers) else wording("top edge")
+    foot_by = "wanted" if bottom > limit_bottom(door, numbers) else wording("bottom edge")
     size["limits"].append({"side": "top", "by": top_by, "overlap": top - glass_box(door)["y1"]})
     size["limits"].append({"side": "bottom", "by": foot_by, "overlap": glass_box(door)["y0"] - size["y0"]})
     if lacks_cassette(fit):

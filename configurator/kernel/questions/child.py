@@ -3,10 +3,11 @@
 from configurator.kernel.message import plain
 from configurator.kernel.shapes import Caution, Figure, Household, Reply, Travel, Verdict
 from configurator.kernel.telling import caution, figure, length, reply, verdict, working
+from configurator.kernel.tongue import wording
 
 # 87 FR 73144: an accessible operating cord longer than 8 in is held hazardous.
 CORD_MOST = 203.2
-CHILD_RULE = "87 FR 73144 (16 CFR part 1260, 28 Nov 2022; a court later set the rule aside: from memory)"
+CHILD_RULE = wording("87 FR 73144 (16 CFR part 1260, 28 Nov 2022; a court later set the rule aside: from memory)")
 
 
 def cord_figure(key: str, name: str, long: float) -> Figure:
@@ -26,17 +27,17 @@ def cord_figure(key: str, name: str, long: float) -> Figure:
 def child_why(numbers: dict[str, float]) -> str:
     """Return in words which cord or loop is left."""
     if numbers["loop_length"] > 0 and numbers["loop_retained"] > 0:
-        return "A loop is left. It is safe only while its tension device stays fixed to the door or wall."
+        return wording("A loop is left. It is safe only while its tension device stays fixed to the door or wall.")
     if numbers["loop_length"] > 0:
-        return "A free loop is left, in which a child can be caught."
+        return wording("A free loop is left, in which a child can be caught.")
     if numbers["cord_length"] > CORD_MOST:
-        return "A free cord longer than 8 in is left, in which a child can be caught."
-    return "A free cord of 8 in or less is left."
+        return wording("A free cord longer than 8 in is left, in which a child can be caught.")
+    return wording("A free cord of 8 in or less is left.")
 
 
 def child_verdict(numbers: dict[str, float]) -> Verdict:
     """Return ``clears`` where no cord or loop is left, ``blocked`` where a free one can catch a child."""
-    name = "child safety"
+    name = wording("child safety")
     if numbers["cord_length"] == 0 and numbers["loop_length"] == 0:
         return verdict("child_safety", name, "clears", plain("No cord and no loop is left within reach."))
     free_loop = numbers["loop_length"] > 0 and numbers["loop_retained"] == 0
@@ -57,9 +58,9 @@ def child_question(travel: Travel, household: Household) -> Reply:
     figures: list[Figure] = []
     cautions: list[Caution] = []
     if numbers["cord_length"] > 0:
-        figures.append(cord_figure("cord_length", "longest free cord", numbers["cord_length"]))
+        figures.append(cord_figure("cord_length", wording("longest free cord"), numbers["cord_length"]))
     if numbers["loop_length"] > 0:
-        figures.append(cord_figure("loop_length", "height of the loop", numbers["loop_length"]))
+        figures.append(cord_figure("loop_length", wording("height of the loop"), numbers["loop_length"]))
     if len(figures) > 0:
         cautions.append(child_caution(numbers))
     return reply(figures, [child_verdict(numbers)], cautions)

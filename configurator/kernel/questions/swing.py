@@ -20,8 +20,9 @@ from configurator.kernel.questions.turning import (
 )
 from configurator.kernel.shapes import Door, Household, Reply, Sample, Travel, Verdict
 from configurator.kernel.telling import reply, verdict
+from configurator.kernel.tongue import wording
 
-SWING_NAME = "opening the leaf"
+SWING_NAME = wording("opening the leaf")
 SAME_TURN = 0.05
 
 
@@ -35,17 +36,17 @@ def swing_verdict(own: Touch, both: Touch) -> Verdict:
     if both["angle"] >= own["angle"] - SAME_TURN:
         if own["angle"] >= HALF_TURN:
             return verdict("swing", SWING_NAME, "clears", plain("The covering takes nothing from the leaf's turn."))
-        why = "The covering takes nothing from the leaf's turn: as without it, {piece} meets {obstacle} first."
+        why = wording("The covering takes nothing from the leaf's turn: as without it, {piece} meets {obstacle} first.")
         terms = {"piece": [own["kind"], "kind"], "obstacle": [own["met"], "kind"]}
         return verdict("swing", SWING_NAME, "clears", message(why, terms))
     if both["way"] == "closed":
-        why = "The leaf cannot open: closed already, {piece} stands in {obstacle}."
+        why = wording("The leaf cannot open: closed already, {piece} stands in {obstacle}.")
         return verdict("swing", SWING_NAME, "blocked", message(why, terms))
     if both["angle"] >= RIGHT_ANGLE:
-        why = "The leaf opens to a right angle and past it, until {piece} meets {obstacle}."
+        why = wording("The leaf opens to a right angle and past it, until {piece} meets {obstacle}.")
         return verdict("swing", SWING_NAME, "clears", message(why, terms))
-    state = "blocked" if both["angle"] < LEAST_TURN else "guide by hand"
-    why = "Before the leaf stands at a right angle, {piece} meets {obstacle}."
+    state = "blocked" if both["angle"] < LEAST_TURN else wording("guide by hand")
+    why = wording("Before the leaf stands at a right angle, {piece} meets {obstacle}.")
     return verdict("swing", SWING_NAME, state, message(why, terms))
 
 
@@ -60,12 +61,12 @@ def out_swing_verdict(door: Door, outers: list[Outer]) -> Verdict:
     """Return whether a covering on an out-swing leaf passes the stops at the latch and at the head."""
     over = over_head(door, outers)
     if over != "":
-        why = "As the leaf turns outwards, {piece} strikes the stop at the head."
+        why = wording("As the leaf turns outwards, {piece} strikes the stop at the head.")
         return verdict("swing", SWING_NAME, "blocked", message(why, {"piece": [over, "kind"]}))
     if meets_stop(door, outers):
-        why = "As the leaf turns outwards, the covering's outer corner strikes the stop at the latch."
+        why = wording("As the leaf turns outwards, the covering's outer corner strikes the stop at the latch.")
         return verdict("swing", SWING_NAME, "blocked", plain(why))
-    why = "The leaf opens outwards and takes the covering along; nothing in the room is in its way."
+    why = wording("The leaf opens outwards and takes the covering along; nothing in the room is in its way.")
     return verdict("swing", SWING_NAME, "clears", plain(why))
 
 
@@ -75,8 +76,8 @@ def leaf_out_swing(door: Door, samples: list[Sample]) -> Reply:
     front = leaf_front(door)
     covered = front + deepest(outers)
     figures = [
-        width_figure(door, ["clear_width_bare", "clear width without the covering"], RIGHT_ANGLE, front),
-        width_figure(door, ["clear_width_covered", "clear width with the covering"], RIGHT_ANGLE, covered),
+        width_figure(door, ["clear_width_bare", wording("clear width without the covering")], RIGHT_ANGLE, front),
+        width_figure(door, ["clear_width_covered", wording("clear width with the covering")], RIGHT_ANGLE, covered),
     ]
     return reply(figures, [out_swing_verdict(door, outers)], [])
 

@@ -12,6 +12,7 @@ from configurator.kernel.questions.touch import HALF_TURN, Obstacle, Touch, earl
 from configurator.kernel.questions.turning import LEAST_TURN, RIGHT_ANGLE, latch_stop, leaf_front, own_turn
 from configurator.kernel.shapes import Door, Figure, Fit, Piece, Reply, Sample, Size, Travel, Verdict
 from configurator.kernel.telling import figure, length, reply, verdict, working
+from configurator.kernel.tongue import wording
 
 # A hundredth of a millimeter of a travel of two meters.
 SOLVED_SHARE = 5e-6
@@ -37,12 +38,12 @@ def met_on_wall(door: Door, profile: list[Outer], pieces: list[Piece], limit: fl
 
 def over_verdict(own: Touch, stack: Touch) -> Verdict:
     """Return whether an in-swing leaf opens while the covering is open."""
-    name = "opening the leaf"
+    name = wording("opening the leaf")
     if stack["angle"] >= min(own["angle"], RIGHT_ANGLE):
-        why = "While the covering is open, the leaf opens as far as without it, or at least to a right angle."
+        why = wording("While the covering is open, the leaf opens as far as without it, or at least to a right angle.")
         return verdict("swing", name, "clears", plain(why))
-    state = "blocked" if stack["angle"] < LEAST_TURN else "guide by hand"
-    why = "Even while the covering is open, {piece} meets {obstacle} as the leaf opens."
+    state = "blocked" if stack["angle"] < LEAST_TURN else wording("guide by hand")
+    why = wording("Even while the covering is open, {piece} meets {obstacle} as the leaf opens.")
     terms: dict[str, list[float | str]] = {"piece": [stack["kind"], "kind"], "obstacle": [stack["met"], "kind"]}
     return verdict("swing", name, state, message(why, terms))
 
@@ -78,13 +79,15 @@ def closed_from(travel: Travel) -> float:
 
 def closed_verdict(travel: Travel, stack: Touch) -> Verdict:
     """Return whether the leaf opens while a covering over the opening is closed; ``stack`` is what it meets open."""
-    name = "opening the leaf behind the closed covering"
+    name = wording("opening the leaf behind the closed covering")
     if travel["fit"]["door"]["swing"] == "out":
-        why = "The leaf opens outwards, away from the covering."
+        why = wording("The leaf opens outwards, away from the covering.")
         return verdict("opens_covered", name, "clears", plain(why))
-    why = "The leaf opens into the room, where the closed covering hangs: open the covering first."
+    why = wording("The leaf opens into the room, where the closed covering hangs: open the covering first.")
     if stack["angle"] < RIGHT_ANGLE:
-        why = "The leaf opens into the room, where the covering hangs, in its way wherever it is drawn or raised to."
+        why = wording(
+            "The leaf opens into the room, where the covering hangs, in its way wherever it is drawn or raised to."
+        )
     blocked = verdict("opens_covered", name, "blocked", plain(why))
     blocked["moves"] = "lower"
     blocked["start"] = 0.0 if stack["angle"] < RIGHT_ANGLE else closed_from(travel)
@@ -165,7 +168,9 @@ def over_out_swing(travel: Travel) -> Reply:
     samples = travel["samples"]
     span = doorway_left(door, samples[0]["pieces"])
     figures = [
-        width_figure(door, ["clear_width_bare", "clear width without the covering"], RIGHT_ANGLE, leaf_front(door)),
+        width_figure(
+            door, ["clear_width_bare", wording("clear width without the covering")], RIGHT_ANGLE, leaf_front(door)
+        ),
         figure(
             "clear_width_covered",
             "clear width with the covering open",
@@ -177,7 +182,7 @@ def over_out_swing(travel: Travel) -> Reply:
             ),
         ),
     ]
-    why = "The leaf opens outwards, away from the covering."
+    why = wording("The leaf opens outwards, away from the covering.")
     return reply(
         figures,
         [

@@ -11,6 +11,7 @@ import math
 from typing import TypedDict
 
 from configurator.kernel.questions.outline import Outer
+from configurator.kernel.tongue import wording
 
 HALF_TURN = 180.0
 NEVER = 1e9
@@ -139,9 +140,9 @@ def corner_meets_side(best: Touch, along: float, out: float, met: Obstacle) -> T
         if met["z0"] <= low and low <= met["z1"]:
             turn = math.acos(met["x0"] / reach)
             if met["x0"] > 0:
-                best = sooner(best, "far side", -turn - lift, [along, out, met["x0"], 0.0])
+                best = sooner(best, wording("far side"), -turn - lift, [along, out, met["x0"], 0.0])
             else:
-                best = sooner(best, "outer side", 2 * math.pi - turn - lift, [along, out, met["x0"], 0.0])
+                best = sooner(best, wording("outer side"), 2 * math.pi - turn - lift, [along, out, met["x0"], 0.0])
     return best
 
 

@@ -5,7 +5,7 @@ from configurator.kernel.mount.blank import blank_size
 from configurator.kernel.position import position
 from configurator.kernel.scene import door_scene, leaf_spans
 from configurator.kernel.shapes import Answer, Door, Drawing, Scene
-from configurator.kernel.tongue import Words
+from configurator.kernel.tongue import Words, wording
 from configurator.kernel.views.draft import Draft, drafted
 
 
@@ -33,7 +33,7 @@ def bare_scene(door: Door) -> Scene:
 
 def bare_draft(door: Door, words: Words, units: str) -> Draft:
     """Return what the views of a door without a covering are drawn from."""
-    names = {"family": "Door", "door": door["name"], "place": ""}
+    names = {"family": wording("Door"), "door": door["name"], "place": ""}
     return drafted(door, {"scene": bare_scene(door), "answer": bare_answer(), "names": names}, words, units)
 
 
@@ -42,7 +42,7 @@ def measured_drawing(name: str, door: Door, words: str) -> Drawing:
     return {
         "id": name,
         "title": "What to measure on " + door["name"] + ": " + words,
-        "desc": "The door without a covering, with a dimension for each measure to take.",
+        "desc": wording("The door without a covering, with a dimension for each measure to take."),
         "x": 0.0,
         "y": 0.0,
         "width": 0.0,

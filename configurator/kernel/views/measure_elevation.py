@@ -3,7 +3,7 @@
 from configurator.kernel.door.leaf import lites_across, lites_up
 from configurator.kernel.say import say_length, say_value
 from configurator.kernel.shapes import Door, Drawing
-from configurator.kernel.tongue import Words
+from configurator.kernel.tongue import Words, wording
 from configurator.kernel.views.bare import bare_draft, measured_drawing
 from configurator.kernel.views.dimensions import (
     EDGE_ROOM,
@@ -172,7 +172,7 @@ def measure_elevation(door: Door, words: Words, units: str) -> Drawing:
     lite_counts(notes, draft)
     measured_muntin(notes, draft)
     handle_cross(notes, draft)
-    view = measured_drawing("measure-elevation", door, "widths and heights")
+    view = measured_drawing("measure-elevation", door, wording("widths and heights"))
     view["marks"].extend(door_front(draft))
     view["marks"].extend(covering_front(draft))
     ceiling = -door["ceiling_height"]

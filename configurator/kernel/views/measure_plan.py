@@ -2,7 +2,7 @@
 
 from configurator.kernel.say import say_length
 from configurator.kernel.shapes import Box, Door, Drawing, Mark
-from configurator.kernel.tongue import Words
+from configurator.kernel.tongue import Words, wording
 from configurator.kernel.views.bare import bare_draft, measured_drawing
 from configurator.kernel.views.detail import (
     backset_across,
@@ -151,7 +151,7 @@ def meeting_notes(notes: Notes, draft: Draft) -> None:
     edge = latch_edge(draft)
     gap = step_inward(door) * door["meeting_gap"]
     back = wall_back(door)
-    label = named(notes, "between the leaves", door["meeting_gap"], side, "meeting_gap")
+    label = named(notes, wording("between the leaves"), door["meeting_gap"], side, "meeting_gap")
     dim_across(notes, [edge, edge + gap], tier(back - reach, back), label)
     if door["astragal_width"] > 0:
         middle = edge + gap / 2
@@ -188,7 +188,7 @@ def measure_plan(door: Door, words: Words, units: str) -> Drawing:
     hinges = hinge_region(draft)
     gap = size * 2.0
     dx = region["x0"] - gap - hinges["x1"] if right else region["x1"] + gap - hinges["x0"]
-    view = measured_drawing("measure-plan", door, "hinges, latch edge and handle, in plan")
+    view = measured_drawing("measure-plan", door, wording("hinges, latch edge and handle, in plan"))
     view["marks"].extend(latch_part(draft, region))
     view["marks"].extend(shifted(hinge_part(draft), dx, 0.0))
     wall = wall_reach(draft)

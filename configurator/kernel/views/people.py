@@ -2,7 +2,7 @@
 
 from configurator.kernel.say import say_length
 from configurator.kernel.shapes import Door, Drawing, Household, Mark
-from configurator.kernel.tongue import Words
+from configurator.kernel.tongue import Words, wording
 from configurator.kernel.views.bare import bare_draft
 from configurator.kernel.views.dimensions import (
     EDGE_ROOM,
@@ -144,8 +144,10 @@ def measure_people(household: Household, door: Door, words: Words, units: str) -
     low = max(0.0, -level) + size * (FIRST_TIER + GROUND_DEPTH)
     view: Drawing = {
         "id": "measure-people",
-        "title": "Who lives behind the door and who looks in",
-        "desc": "From the side: someone outside, the door in section and someone in the room, with the lines of sight.",
+        "title": wording("Who lives behind the door and who looks in"),
+        "desc": wording(
+            "From the side: someone outside, the door in section and someone in the room, with the lines of sight."
+        ),
         "x": 0.0,
         "y": 0.0,
         "width": 0.0,
