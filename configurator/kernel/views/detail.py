@@ -156,7 +156,7 @@ def handle_depths(notes: Notes, draft: Draft, name: str) -> None:
     side = 1.0 if latch_is_right(draft["door"]) else -1.0
     edge = handle_edge(draft)
     x = edge + side * size * FIRST_TIER
-    label = named(notes, "gap", handle["gap"], "above", "handle_gap")
+    label = named(notes, "gap {length}", handle["gap"], "above", "handle_gap")
     dim_upright(notes, [0.0, handle["gap"]], tier(x, edge), label)
     x = x + side * size * TIER
     label = named(notes, name, handle["projection"], "below", "handle_projection")
@@ -173,7 +173,7 @@ def covering_depth(notes: Notes, draft: Draft, region: Box) -> None:
     edge = region["x0"] if right else region["x1"]
     reach = notes["size"] * FIRST_TIER
     x = edge - reach if right else edge + reach
-    dim_upright(notes, [0.0, front], tier(x, edge), named(notes, "covering", front, "below", ""))
+    dim_upright(notes, [0.0, front], tier(x, edge), named(notes, "covering {length}", front, "below", ""))
 
 
 def backset_across(notes: Notes, draft: Draft, back: float) -> None:
