@@ -6,11 +6,11 @@ from configurator.kernel.fit import lowest_edge
 from configurator.kernel.message import message, plain
 from configurator.kernel.mount.over_opening import OVER_LEAF
 from configurator.kernel.questions.around import piece_obstacle
-from configurator.kernel.questions.outline import Outer, own_outline
+from configurator.kernel.questions.outline import own_outline
 from configurator.kernel.questions.swing_figures import in_swing_figures, width_figure
-from configurator.kernel.questions.touch import HALF_TURN, Obstacle, Touch, earlier, first_touch, from_pin, no_touch
-from configurator.kernel.questions.turning import LEAST_TURN, RIGHT_ANGLE, latch_stop, leaf_front, own_turn
-from configurator.kernel.shapes import Door, Figure, Fit, Piece, Reply, Sample, Size, Travel, Verdict
+from configurator.kernel.questions.touch import HALF_TURN, Obstacle, earlier, first_touch, from_pin, no_touch
+from configurator.kernel.questions.turning import LEAST_TURN, RIGHT_ANGLE, latch_stop, leaf_front
+from configurator.kernel.shapes import Door, Figure, Fit, Outer, Piece, Reply, Sample, Size, Touch, Travel, Verdict
 from configurator.kernel.telling import figure, length, reply, verdict, working
 
 # A hundredth of a millimeter of a travel of two meters.
@@ -134,8 +134,8 @@ def over_in_swing(travel: Travel) -> Reply:
     door = travel["fit"]["door"]
     size = travel["fit"]["size"]
     samples = travel["samples"]
-    own = own_turn(door, HALF_TURN)
-    stack = met_on_wall(door, turning_profile(door), samples[0]["pieces"], HALF_TURN)
+    own = travel["turn"]["own"]
+    stack = travel["turn"]["covering"]
     figures = in_swing_figures(door, own, earlier(own, stack))
     if hangs_above(door, samples[0]["pieces"]):
         figures.append(head_figure(size, samples[0]["pieces"]))

@@ -10,7 +10,7 @@ same seen from the leaf.
 import math
 from typing import TypedDict
 
-from configurator.kernel.questions.outline import Outer
+from configurator.kernel.shapes import Outer, Touch
 
 HALF_TURN = 180.0
 NEVER = 1e9
@@ -33,23 +33,6 @@ class Obstacle(TypedDict):
     z1: float
     near: float
     start: float
-
-
-class Touch(TypedDict):
-    """The angle at which a turning leaf first meets something: no kind for never.
-
-    ``kind`` is what turns, ``met`` what it meets. ``way`` names the face that a corner comes upon, as in
-    ``TURN_TEMPLATES``. From the pin, ``along`` and ``out`` are what turns, ``across`` and ``ahead`` what it meets.
-    """
-
-    angle: float
-    kind: str
-    met: str
-    way: str
-    along: float
-    out: float
-    across: float
-    ahead: float
 
 
 def no_touch(limit: float) -> Touch:

@@ -7,12 +7,11 @@ from configurator.kernel.message import is_said
 from configurator.kernel.mount.hung import dresses_both, other_leaf
 from configurator.kernel.mount.sideways import PASSING_AIR
 from configurator.kernel.numbers import step_down, step_up
-from configurator.kernel.questions.outline import covering_outline
 from configurator.kernel.questions.pair import pair_width
 from configurator.kernel.questions.turning import meets_stop
 from configurator.kernel.remedy.change import HANDLE_GAP, setting
 from configurator.kernel.say import INCH, on_step
-from configurator.kernel.shapes import Change, Fit, Piece, Plight, Travel
+from configurator.kernel.shapes import Change, Fit, Outer, Piece, Plight, Travel
 from configurator.kernel.travel import travelled
 
 # No handle with a deeper gap is suggested: common practice, no source.
@@ -44,7 +43,7 @@ def width_off_stop(travel: Travel) -> float:
     """Return the greatest width at which no outer corner strikes the stop as an out-swing leaf turns; 0 for none."""
     fit = travel["fit"]
     step = fit["numbers"]["order_step"]
-    outers = covering_outline(travel["samples"])
+    outers: list[Outer] = [{**outer} for outer in travel["outline"]]
     if fit["door"]["swing"] != "out" or not meets_stop(fit["door"], outers):
         return 0.0
     right = fit["size"]["x1"]
