@@ -53,7 +53,7 @@ def leaf_is_met(door: Door, profile: list[Outer], sample: Sample) -> bool:
 
 
 def closed_between(fit: Fit, profile: list[Outer], free: float, met: float) -> float:
-    """Return where, between a share of the way that leaves the leaf free and one that does not, it begins to be met."""
+    """Return where, between a share of the way that leaves the profile free and one that does not, it begins to be met."""
     while met - free > SOLVED_SHARE:
         middle = (free + met) / 2
         if leaf_is_met(fit["door"], profile, sample_at(fit, 0, middle)):
@@ -70,8 +70,10 @@ def closed_from(travel: Travel) -> float:
     free = 0.0
     for sample in travel["samples"]:
         if sample["leg"] == 0:
-            if leaf_is_met(fit["door"], profile, sample):
-                return closed_between(fit, profile, free, sample["at"])
+            # What of the leaf meets nothing here meets nothing of what is drawn less far either.
+            stopped = [outer for outer in profile if leaf_is_met(fit["door"], [outer], sample)]
+            if len(stopped) > 0:
+                return closed_between(fit, stopped, free, sample["at"])
             free = sample["at"]
     return 1.0
 
