@@ -34,7 +34,7 @@ class Between(TypedDict):
     axis: str
 
 
-class Group(TypedDict):
+class Cluster(TypedDict):
     """Fixed parts, and the box that bounds them all: what does not come near it comes near none of them."""
 
     hull: Piece
@@ -86,7 +86,7 @@ def even_samples(fit: Fit) -> list[Sample]:
     return samples
 
 
-def grouped(parts: list[Piece]) -> Group:
+def clustered(parts: list[Piece]) -> Cluster:
     """Return parts, of which there must be one, with the box that bounds them all."""
     hull: Piece = {
         **parts[0],
@@ -110,13 +110,13 @@ def is_nearer(piece: Piece, part: Piece, air: float) -> bool:
     return part["x0"] - piece["x1"] < air and piece["x0"] - part["x1"] < air
 
 
-def nearest_of(sample: Sample, group: Group) -> Meeting:
-    """Return what comes nearest to a group of parts at one place of the travel."""
+def nearest_of(sample: Sample, cluster: Cluster) -> Meeting:
+    """Return what comes nearest to a cluster of parts at one place of the travel."""
     pieces = sample["pieces"]
-    parts = group["parts"]
+    parts = cluster["parts"]
     best: Meeting = {"air": FAR, "leg": sample["leg"], "at": sample["at"], "piece": pieces[0], "part": parts[0]}
     for piece in pieces:
-        if is_nearer(piece, group["hull"], best["air"]):
+        if is_nearer(piece, cluster["hull"], best["air"]):
             for part in parts:
                 if is_nearer(piece, part, best["air"]):
                     best["air"] = air_between(piece, part)
@@ -127,7 +127,7 @@ def nearest_of(sample: Sample, group: Group) -> Meeting:
 
 def nearest_in(sample: Sample, parts: list[Piece]) -> Meeting:
     """Return what comes nearest at one place of the travel; ``parts`` must not be empty."""
-    return nearest_of(sample, grouped(parts))
+    return nearest_of(sample, clustered(parts))
 
 
 def nearer(one: Meeting, other: Meeting) -> Meeting:
@@ -220,7 +220,7 @@ def same_pieces(one: Sample, other: Sample) -> bool:
     return True
 
 
-def level_samples(fit: Fit, low: Sample, high: Sample, group: Group, air: float) -> list[Sample]:
+def level_samples(fit: Fit, low: Sample, high: Sample, cluster: Cluster, air: float) -> list[Sample]:
     """Return the places between two samples at which a piece comes level with a part and may be nearer than ``air``."""
     found: list[Sample] = []
     if not same_pieces(low, high):
@@ -229,8 +229,8 @@ def level_samples(fit: Fit, low: Sample, high: Sample, group: Group, air: float)
         one = low["pieces"][index]
         other = high["pieces"][index]
         for axis in moves_along(one, other):
-            if may_be_nearer(one, other, group["hull"], axis, air):
-                for part in group["parts"]:
+            if may_be_nearer(one, other, cluster["hull"], axis, air):
+                for part in cluster["parts"]:
                     if may_be_nearer(one, other, part, axis, air):
                         between: Between = {"low": low, "high": high, "index": index, "part": part, "axis": axis}
                         for what in range(3):
@@ -243,15 +243,15 @@ def tightest(fit: Fit, samples: list[Sample], parts: list[Piece]) -> Meeting:
 
     ``parts`` must not be empty.
     """
-    group = grouped(parts)
-    best = nearest_of(samples[0], group)
+    cluster = clustered(parts)
+    best = nearest_of(samples[0], cluster)
     for sample in samples:
-        best = nearer(best, nearest_of(sample, group))
+        best = nearer(best, nearest_of(sample, cluster))
     solved: list[Sample] = []
     for i in range(1, len(samples)):
-        for found in level_samples(fit, samples[i - 1], samples[i], group, best["air"]):
+        for found in level_samples(fit, samples[i - 1], samples[i], cluster, best["air"]):
             solved.append(found)
-            best = nearer(best, nearest_of(found, group))
+            best = nearer(best, nearest_of(found, cluster))
     samples.extend(solved)
     return best
 
@@ -262,10 +262,10 @@ def comes_within(fit: Fit, samples: list[Sample], part: Piece, air: float) -> bo
         for piece in sample["pieces"]:
             if is_nearer(piece, part, air):
                 return True
-    group = grouped([part])
+    cluster = clustered([part])
     for i in range(1, len(samples)):
-        for found in level_samples(fit, samples[i - 1], samples[i], group, air):
-            if nearest_of(found, group)["air"] < air:
+        for found in level_samples(fit, samples[i - 1], samples[i], cluster, air):
+            if nearest_of(found, cluster)["air"] < air:
                 return True
     return False
 
@@ -279,13 +279,13 @@ def edge_of_trouble(fit: Fit, parts: list[Piece], ends: list[Sample], limit: flo
     """Return the share of the leg at which the air falls below ``limit``, between a free sample and a tight one."""
     free = ends[0]["at"]
     tight = ends[1]["at"]
-    group = grouped(parts)
-    over = nearest_of(ends[0], group)["air"] - limit
-    under = nearest_of(ends[1], group)["air"] - limit
+    cluster = clustered(parts)
+    over = nearest_of(ends[0], cluster)["air"] - limit
+    under = nearest_of(ends[1], cluster)["air"] - limit
     for turn in range(EDGE_ROUNDS):
         # By the slope, and every third time by halves, so that a bend cannot hold it up.
         at = blend(free, tight, 0.5 if turn % 3 == 2 else over / (over - under))
-        air = nearest_of(sample_at(fit, ends[0]["leg"], at), group)["air"] - limit
+        air = nearest_of(sample_at(fit, ends[0]["leg"], at), cluster)["air"] - limit
         if abs(air) < SOLVED:
             return at
         if air > 0:

@@ -53,7 +53,7 @@ def leaf_is_met(door: Door, profile: list[Outer], sample: Sample) -> bool:
 
 
 def closed_between(fit: Fit, profile: list[Outer], free: float, met: float) -> float:
-    """Return where, between a share of the way that leaves the profile free and one that does not, it begins to be met."""
+    """Return where, between a share of the way that leaves a profile free and one that does not, it is first met."""
     while met - free > SOLVED_SHARE:
         middle = (free + met) / 2
         if leaf_is_met(fit["door"], profile, sample_at(fit, 0, middle)):
