@@ -533,6 +533,20 @@ class Answer(TypedDict):
     closed: Position
 
 
+class Asking(TypedDict):
+    """An answer on its way, question by question.
+
+    ``travel`` is empty until it has been worked out, and stays so where the covering cannot go on its door; ``asked``
+    is how many questions have been asked.
+    """
+
+    fit: Fit
+    household: Household
+    travel: list[Travel]
+    asked: int
+    answer: Answer
+
+
 class Change(TypedDict):
     """What may be changed to mend something: picks (option by choice), and numbers set by hand, in mm.
 
@@ -570,12 +584,33 @@ class Fix(TypedDict):
 
 
 class Plight(TypedDict):
-    """A fit with what was told of it for a household, and the ids of what does not clear."""
+    """A fit with what was told of it for a household, and the ids of what does not clear.
+
+    ``travel`` holds the fit over its travel; it is empty where the covering cannot go on its door.
+    """
 
     fit: Fit
     household: Household
+    travel: list[Travel]
     answer: Answer
     troubles: list[str]
+
+
+class Search(TypedDict):
+    """A search for fixes, as far as it has come.
+
+    ``asking`` is what is being asked: first the fit itself, of which the ``plight`` is then told (none before), then
+    one change after the other. Of the ``changes`` so many have ``begun``; those that were answered are the ``trials``.
+    ``paired`` says whether the pairs are among the changes already, ``done`` whether all has been tried.
+    """
+
+    asking: Asking
+    plight: list[Plight]
+    changes: list[Change]
+    begun: int
+    trials: list[Trial]
+    paired: bool
+    done: bool
 
 
 class Mark(TypedDict):

@@ -3,8 +3,6 @@
 from configurator.kernel.contact import SOLVED, air_between
 from configurator.kernel.door.leaf import glass_box
 from configurator.kernel.fit import over_opening
-from configurator.kernel.message import is_said
-from configurator.kernel.mount.hung import dresses_both, other_leaf
 from configurator.kernel.mount.sideways import PASSING_AIR
 from configurator.kernel.numbers import step_down, step_up
 from configurator.kernel.questions.pair import pair_width
@@ -12,7 +10,6 @@ from configurator.kernel.questions.turning import meets_stop
 from configurator.kernel.remedy.change import HANDLE_GAP, setting
 from configurator.kernel.say import INCH, on_step
 from configurator.kernel.shapes import Change, Fit, Outer, Piece, Plight, Travel
-from configurator.kernel.travel import travelled
 
 # No handle with a deeper gap is suggested: common practice, no source.
 GAP_MOST = 63.5
@@ -64,8 +61,8 @@ def widths_to_try(travel: Travel) -> list[float]:
         if len(in_the_way(travel, part)) > 0:
             beside = min(beside, part["x0"] - PASSING_AIR)
     found = [covering_width(fit, beside), width_off_stop(travel)]
-    if dresses_both(fit):
-        found.append(min(pair_width(fit["size"]), pair_width(other_leaf(fit)["size"])))
+    for other in travel["leaves"][1:]:
+        found.append(min(pair_width(fit["size"]), pair_width(other["size"])))
     return found
 
 
@@ -110,9 +107,9 @@ def above(values: list[float], least: float) -> list[float]:
 def measured_changes(plight: Plight) -> list[Change]:
     """Return the widths, spacers and handle gaps to be tried on a leaf."""
     fit = plight["fit"]
-    if is_said(fit["size"]["refusal"]) or over_opening(fit):
+    if len(plight["travel"]) == 0 or over_opening(fit):
         return []
-    travel = travelled(fit)
+    travel = plight["travel"][0]
     width = fit["size"]["x1"] - fit["size"]["x0"]
     found = [setting("width_wanted", wide) for wide in above(widths_to_try(travel), 0.0) if wide <= width]
     found.extend([setting("spacer_wanted", deep) for deep in above(spacers_to_try(travel), fit["size"]["spacer"])])
