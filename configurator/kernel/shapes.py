@@ -601,7 +601,8 @@ class Search(TypedDict):
 
     ``asking`` is what is being asked: first the fit itself, of which the ``plight`` is then told (none before), then
     one change after the other. Of the ``changes`` so many have ``begun``; those that were answered are the ``trials``.
-    ``paired`` says whether the pairs are among the changes already, ``done`` whether all has been tried.
+    ``found`` is how many kinds of change have been looked for (picks, numbers set by hand, pairs), ``done`` whether all
+    has been tried.
     """
 
     asking: Asking
@@ -609,7 +610,7 @@ class Search(TypedDict):
     changes: list[Change]
     begun: int
     trials: list[Trial]
-    paired: bool
+    found: int
     done: bool
 
 

@@ -1,6 +1,6 @@
 """The widths, spacers and handle gaps that may mend something, from what is in the way over the whole travel."""
 
-from configurator.kernel.contact import SOLVED, air_between
+from configurator.kernel.contact import SOLVED, is_nearer
 from configurator.kernel.door.leaf import glass_box
 from configurator.kernel.fit import over_opening
 from configurator.kernel.mount.sideways import PASSING_AIR
@@ -21,9 +21,11 @@ GAP_STEP_INCH = INCH / 16
 def in_the_way(travel: Travel, part: Piece) -> list[Piece]:
     """Return the pieces, as they stand over the whole travel, that pass a part of the handle with too little air."""
     found: list[Piece] = []
+    if travel["handle"]["air"] >= PASSING_AIR - SOLVED:
+        return found
     for sample in travel["samples"]:
         for piece in sample["pieces"]:
-            if air_between(piece, part) < PASSING_AIR - SOLVED:
+            if is_nearer(piece, part, PASSING_AIR - SOLVED):
                 found.append(piece)
     return found
 
@@ -105,9 +107,9 @@ def above(values: list[float], least: float) -> list[float]:
 
 
 def measured_changes(plight: Plight) -> list[Change]:
-    """Return the widths, spacers and handle gaps to be tried on a leaf."""
+    """Return the widths, spacers and handle gaps to be tried on a leaf; none where all clears."""
     fit = plight["fit"]
-    if len(plight["travel"]) == 0 or over_opening(fit):
+    if len(plight["troubles"]) == 0 or len(plight["travel"]) == 0 or over_opening(fit):
         return []
     travel = plight["travel"][0]
     width = fit["size"]["x1"] - fit["size"]["x0"]

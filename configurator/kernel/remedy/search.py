@@ -3,10 +3,14 @@
 from configurator.kernel.answer import ask_on, asking, is_answered
 from configurator.kernel.questions import QUESTIONS
 from configurator.kernel.remedy.change import changed
+from configurator.kernel.remedy.measured import measured_changes
 from configurator.kernel.remedy.pairs import pair_changes
 from configurator.kernel.remedy.plight import plight_told
-from configurator.kernel.remedy.singles import single_changes
+from configurator.kernel.remedy.singles import picked_changes
 from configurator.kernel.shapes import Fit, Household, Plight, Search
+
+# Picks, numbers set by hand, pairs.
+KINDS_OF_CHANGE = 3
 
 
 def search_for(fit: Fit, household: Household) -> Search:
@@ -17,7 +21,7 @@ def search_for(fit: Fit, household: Household) -> Search:
         "changes": [],
         "begun": 0,
         "trials": [],
-        "paired": False,
+        "found": 0,
         "done": False,
     }
 
@@ -35,17 +39,15 @@ def end_trial(search: Search) -> None:
     search["trials"].append({"change": change, "answer": search["asking"]["answer"]})
 
 
-def find_changes(search: Search) -> None:
-    """Tell the plight of the fit that was asked, and find the single changes that may mend it."""
-    plight = plight_told(search["asking"])
-    search["plight"].append(plight)
-    search["changes"].extend(single_changes(plight))
-
-
-def find_pairs(search: Search, plight: Plight) -> None:
-    """Find the pairs that may mend what no single change did."""
-    search["changes"].extend(pair_changes(plight, search["trials"]))
-    search["paired"] = True
+def find_more(search: Search, plight: Plight) -> None:
+    """Find more changes to be tried: other picks, then numbers set by hand, then pairs for what none of these mends."""
+    if search["found"] == 0:
+        search["changes"].extend(picked_changes(plight))
+    elif search["found"] == 1:
+        search["changes"].extend(measured_changes(plight))
+    else:
+        search["changes"].extend(pair_changes(plight, search["trials"]))
+    search["found"] += 1
 
 
 def search_on(search: Search) -> None:
@@ -53,12 +55,12 @@ def search_on(search: Search) -> None:
     if not is_answered(QUESTIONS, search["asking"]):
         ask_on(QUESTIONS, search["asking"])
     elif len(search["plight"]) == 0:
-        find_changes(search)
+        search["plight"].append(plight_told(search["asking"]))
     elif search["begun"] > len(search["trials"]):
         end_trial(search)
     elif search["begun"] < len(search["changes"]):
         begin_trial(search, search["plight"][0])
-    elif not search["paired"]:
-        find_pairs(search, search["plight"][0])
+    elif search["found"] < KINDS_OF_CHANGE:
+        find_more(search, search["plight"][0])
     else:
         search["done"] = True
