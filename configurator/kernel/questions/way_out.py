@@ -8,10 +8,9 @@ from typing import TypedDict
 
 from configurator.kernel.fit import lowest_edge, over_opening
 from configurator.kernel.message import message, plain
-from configurator.kernel.questions.outline import covering_outline
-from configurator.kernel.questions.swing_over import doorway_left, hangs_above, met_on_wall, turning_profile
+from configurator.kernel.questions.swing_over import doorway_left, hangs_above
 from configurator.kernel.questions.touch import earlier
-from configurator.kernel.questions.turning import RIGHT_ANGLE, clear_width, covered_turn, leaf_front, own_turn
+from configurator.kernel.questions.turning import RIGHT_ANGLE, clear_width, leaf_front
 from configurator.kernel.shapes import Caution, Door, Figure, Household, Piece, Reply, Sample, Travel
 from configurator.kernel.telling import caution_with, figure, length, reply, working
 from configurator.kernel.tongue import wording
@@ -214,11 +213,8 @@ def widths_left(travel: Travel) -> list[float]:
         bare = clear_width(door, RIGHT_ANGLE, front)
         span = doorway_left(door, pieces) if over_opening(travel["fit"]) else [0.0, bare]
         return [bare, max(0.0, span[1] - span[0])]
-    own = own_turn(door, RIGHT_ANGLE)
-    if over_opening(travel["fit"]):
-        both = earlier(own, met_on_wall(door, turning_profile(door), pieces, RIGHT_ANGLE))
-    else:
-        both = earlier(own, covered_turn(door, covering_outline(travel["samples"]), RIGHT_ANGLE))
+    own = travel["turn"]["own"]
+    both = earlier(own, travel["turn"]["covering"])
     return [clear_width(door, own["angle"], front), clear_width(door, both["angle"], front)]
 
 

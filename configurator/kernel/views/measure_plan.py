@@ -126,7 +126,7 @@ def latch_notes(draft: Draft) -> list[Mark]:
     door = draft["door"]
     notes = blank_notes(draft["size"], draft["words"], draft["units"])
     backset_across(notes, draft, wall_back(door))
-    handle_depths(notes, draft, "front")
+    handle_depths(notes, draft, wording("front {length}"))
     grip = door["handle"]["grip_length"]
     front = door["handle"]["projection"]
     axis = handle_axis_x(draft)

@@ -9,7 +9,7 @@ import { unionOf } from "./stage.js";
 import { activeOf, familyOf } from "./state.js";
 import { capital, LETTERS } from "./text.js";
 import { percent, placeAtShare, sayShare, shareOf } from "./travel.js";
-import { choicesInWords, doorName, isKey, say, sayFigure, verdictNode } from "./words.js";
+import { choicesInWords, doorName, isKey, say, sayFigure, tongue, verdictNode } from "./words.js";
 
 /** @typedef {{ name: string, cells: string[], draw: (cell: string) => Child, key: boolean, differs: boolean }} Row */
 
@@ -149,7 +149,7 @@ function comparisonPages(app, state) {
     element("p", {}, element("b", {}, `${LETTERS[i]} · ${familyOf(app.catalog, state.configurations[i]).name}`))));
   return [element("article", { class: "sheet-page comparison-page" },
     element("h2", {}, "Side by side"),
-    element("p", {}, `All ${sayShare(shareOf(app.catalog, activeOf(state)))}. Scale ${Astragal.kernel.scale_words(scale, state.units)}.`),
+    element("p", {}, `All ${sayShare(shareOf(app.catalog, activeOf(state)))}. Scale ${Astragal.kernel.scale_words(scale, tongue(), state.units)}.`),
     element("div", { class: "sheet-columns" }, columns),
     comparisonTables(app, state, true),
     ruler(state.units))];

@@ -10,7 +10,7 @@ import { familyOf } from "./state.js";
 import { capital, LETTERS } from "./text.js";
 import { sayPlace } from "./travel.js";
 import { VIEWS } from "./views.js";
-import { choicesInWords, doorName, say, sayFigure, verdictNode } from "./words.js";
+import { choicesInWords, doorName, say, sayFigure, tongue, verdictNode } from "./words.js";
 
 const PAPER = { width: 126, height: 164 };
 
@@ -66,7 +66,7 @@ function sheetDrawing(app, configuration, units) {
   });
   const scale = scaleFor(whole, units, PAPER.width, PAPER.height);
   const svg = toScale(shape("svg", { class: "drawing-sheet", role: "img", "aria-label": drawings.elevation.title }, groups), whole, scale);
-  return { svg, words: Astragal.kernel.scale_words(scale, units) };
+  return { svg, words: Astragal.kernel.scale_words(scale, tongue(), units) };
 }
 
 /**
