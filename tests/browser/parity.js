@@ -55,7 +55,7 @@ function asked(one) {
     told.ruled_out = kernel.ruled_out(door, family, choices);
     told.pieces = kernel.asked_scene(fit, place);
     const { elevation_of, section_of, plan_of, sheet_of, subject } = kernel;
-    const draft = kernel.drafted(door, subject(hung(door, family, choices), place, household, ENGLISH), ENGLISH, units);
+    const draft = kernel.drafted(door, subject(kernel.hung(door, family, choices), place, household, ENGLISH), ENGLISH, units);
     told.drawn = [elevation_of, section_of, plan_of, sheet_of].map((draw) => draw(draft));
   }
   return told;

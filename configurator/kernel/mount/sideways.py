@@ -5,7 +5,6 @@ from configurator.kernel.door.leaf import KNUCKLE, glass_box, leaf_width
 from configurator.kernel.door.opening import has_passive
 from configurator.kernel.numbers import step_down
 from configurator.kernel.shapes import Door, Fit
-from configurator.kernel.tongue import wording
 
 # Common practice: with less air than this a rail does not pass by itself but is guided by hand.
 PASSING_AIR = 6.0
@@ -77,7 +76,7 @@ def set_sideways(fit: Fit) -> None:
     right = min(glass["x1"] + wanted, edge)
     by = "wanted" if right < edge else held_by(door, "stile")
     if has_passive(door) and by != "wanted":
-        by = wording("other leaf")
+        by = "other leaf"
     stop = beside_handle(fit, right)
     if stop < right:
         right = stop
@@ -92,7 +91,7 @@ def set_sideways(fit: Fit) -> None:
     if numbers["width_wanted"] > 0 and numbers["width_wanted"] < width:
         exact = numbers["width_wanted"]
         right = left + step_down(exact, numbers["order_step"])
-        by = wording("width set by hand")
+        by = "width set by hand"
     size["exact_width"] = exact
     size["x0"] = left
     size["x1"] = right

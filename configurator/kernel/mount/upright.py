@@ -58,8 +58,8 @@ def set_upright(fit: Fit) -> None:
     top = size["y1"]
     size["exact_height"] = top - bottom
     size["y0"] = top - step_down(top - bottom, numbers["order_step"])
-    top_by = "wanted" if top < limit_top(door, numbers) else wording("top edge")
-    foot_by = "wanted" if bottom > limit_bottom(door, numbers) else wording("bottom edge")
+    top_by = "wanted" if top < limit_top(door, numbers) else "top edge"
+    foot_by = "wanted" if bottom > limit_bottom(door, numbers) else "bottom edge"
     size["limits"].append({"side": "top", "by": top_by, "overlap": top - glass_box(door)["y1"]})
     size["limits"].append({"side": "bottom", "by": foot_by, "overlap": glass_box(door)["y0"] - size["y0"]})
     if lacks_cassette(fit):

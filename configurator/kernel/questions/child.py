@@ -7,6 +7,7 @@ from configurator.kernel.tongue import wording
 
 # 87 FR 73144: an accessible operating cord longer than 8 in is held hazardous.
 CORD_MOST = 203.2
+CORD_TERMS: dict[str, list[float | str]] = {"most": [CORD_MOST, "mm"]}
 CHILD_RULE = wording("87 FR 73144 (16 CFR part 1260, 28 Nov 2022; a court later set the rule aside: from memory)")
 
 
@@ -17,7 +18,7 @@ def cord_figure(key: str, name: str, long: float) -> Figure:
         name,
         length(long),
         working(
-            "as the chosen lift has it; an accessible cord longer than 8 in is held hazardous",
+            "as the chosen lift has it; an accessible cord longer than {most} is held hazardous",
             "{length}, against {most}",
             {"length": [long, "mm"], "most": [CORD_MOST, "mm"]},
         ),
@@ -31,8 +32,8 @@ def child_why(numbers: dict[str, float]) -> Message:
     if numbers["loop_length"] > 0:
         return plain("A free loop is left, in which a child can be caught.")
     if numbers["cord_length"] > CORD_MOST:
-        return plain("A free cord longer than 8 in is left, in which a child can be caught.")
-    return plain("A free cord of 8 in or less is left.")
+        return message("A free cord longer than {most} is left, in which a child can be caught.", CORD_TERMS)
+    return message("A free cord of {most} or less is left.", CORD_TERMS)
 
 
 def child_verdict(numbers: dict[str, float]) -> Verdict:
@@ -50,7 +51,7 @@ def child_caution(numbers: dict[str, float]) -> Caution:
     text = message(
         "{left} Children of 8 years and younger have been strangled by cords and loops. Choose a cordless lift where "
         "children live or visit; fit and keep every safety device. Local law decides.",
-        {"left": [child_why(numbers)["text"], "text"]},
+        {"left": [child_why(numbers)["text"], "text"], **CORD_TERMS},
     )
     return caution_with("child_safety", text, CHILD_RULE)
 

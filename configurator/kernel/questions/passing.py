@@ -126,7 +126,7 @@ def passing_state(travel: Travel) -> str:
         return "clears"
     if air < SOLVED or fit["numbers"]["hand_away"] > 0:
         return "blocked"
-    return wording("guide by hand")
+    return "guide by hand"
 
 
 def passing_why(travel: Travel, state: str) -> Message:

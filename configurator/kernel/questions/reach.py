@@ -1,15 +1,16 @@
 """Who can work it? The height of the hand at open, half and closed."""
 
 from configurator.kernel.fit import lowest_edge, moves_aside, only_turns
-from configurator.kernel.message import plain
+from configurator.kernel.message import message, plain
 from configurator.kernel.numbers import clamp
-from configurator.kernel.shapes import Caution, Figure, Fit, Household, Piece, Reply, Travel, Verdict
-from configurator.kernel.telling import caution, figure, length, reply, verdict, working
+from configurator.kernel.shapes import Caution, Figure, Fit, Household, Message, Piece, Reply, Travel, Verdict
+from configurator.kernel.telling import caution_with, figure, length, reply, verdict, working
 from configurator.kernel.tongue import wording
 
 # 2010 ADA Standards 308.2.1, 308.3.1: 15 to 48 in above the floor, unobstructed.
 REACH_LOW = 381.0
 REACH_HIGH = 1219.2
+REACH_TERMS: dict[str, list[float | str]] = {"low": [REACH_LOW, "mm"], "high": [REACH_HIGH, "mm"]}
 REACH_RULE = wording("2010 ADA Standards 308.2.1, 308.3.1")
 # A raised hand grips about 0.38 of the body's height above the shoulder: common practice, no source.
 ARM_SHARE = 0.38
@@ -63,26 +64,30 @@ def overhead(household: Household) -> float:
     return household["shoulder_height"] + household["person_height"] * ARM_SHARE
 
 
-def reach_why(low: float, high: float, household: Household) -> str:
+def reach_why(low: float, high: float, household: Household) -> Message:
     """Return in words between which bounds the hand moves."""
     if high > household["shoulder_height"]:
         if low < REACH_LOW:
-            return wording("At its highest the hand is above the shoulder, at its lowest it is below 15 in.")
-        return wording("At its highest the hand is above the shoulder.")
+            return message(
+                "At its highest the hand is above the shoulder, at its lowest it is below {low}.", REACH_TERMS
+            )
+        return plain("At its highest the hand is above the shoulder.")
     if low < REACH_LOW:
-        return wording("The hand never has to go above the shoulder, at its lowest it is below 15 in.")
-    return wording("The hand never has to go above the shoulder.")
+        return message("The hand never has to go above the shoulder, at its lowest it is below {low}.", REACH_TERMS)
+    return plain("The hand never has to go above the shoulder.")
 
 
 def reach_verdict(low: float, high: float, household: Household) -> Verdict:
     """Return who can work it: ``clears`` within 15 to 48 in, ``blocked`` beyond a raised arm, else ``caution``."""
     name = wording("reaching the covering")
     if low >= REACH_LOW and high <= REACH_HIGH:
-        return verdict("reach", name, "clears", plain("The hand stays between 15 and 48 in above the floor."))
+        return verdict(
+            "reach", name, "clears", message("The hand stays between {low} and {high} above the floor.", REACH_TERMS)
+        )
     if high > overhead(household):
         why = wording("Raised, it is higher than a standing person of this household can reach.")
         return verdict("reach", name, "blocked", plain(why))
-    return verdict("reach", name, "caution", plain(reach_why(low, high, household)))
+    return verdict("reach", name, "caution", reach_why(low, high, household))
 
 
 def reach_cautions(low: float, high: float) -> list[Caution]:
@@ -90,11 +95,11 @@ def reach_cautions(low: float, high: float) -> list[Caution]:
     if low >= REACH_LOW and high <= REACH_HIGH:
         return []
     text = wording(
-        "The hand must go outside 15 to 48 in above the floor, which not everyone can, "
+        "The hand must go outside {low} to {high} above the floor, which not everyone can, "
         "seated for instance. Where it must "
         "be within reach, local code decides."
     )
-    return [caution("reach", text, REACH_RULE)]
+    return [caution_with("reach", message(text, REACH_TERMS), REACH_RULE)]
 
 
 def upper_figure(pieces: list[Piece], top: float) -> Figure:

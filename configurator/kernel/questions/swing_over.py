@@ -42,7 +42,7 @@ def over_verdict(own: Touch, stack: Touch) -> Verdict:
     if stack["angle"] >= min(own["angle"], RIGHT_ANGLE):
         why = wording("While the covering is open, the leaf opens as far as without it, or at least to a right angle.")
         return verdict("swing", name, "clears", plain(why))
-    state = "blocked" if stack["angle"] < LEAST_TURN else wording("guide by hand")
+    state = "blocked" if stack["angle"] < LEAST_TURN else "guide by hand"
     why = wording("Even while the covering is open, {piece} meets {obstacle} as the leaf opens.")
     terms: dict[str, list[float | str]] = {"piece": [stack["kind"], "kind"], "obstacle": [stack["met"], "kind"]}
     return verdict("swing", name, state, message(why, terms))

@@ -148,13 +148,13 @@ def out_swing_way(samples: list[Sample], bare: float) -> Reply:
     mid = band_between(samples, LOW_UP_TO, MID_UP_TO, bare)
     high = band_between(samples, MID_UP_TO, NO_END, bare)
     figures = [
-        into_figure("projection_low", wording("into the doorway, below 34 in"), low),
-        into_figure("projection_mid", wording("into the doorway, between 34 and 80 in"), mid),
-        left_figure("clear_low", wording("clear width below 34 in, with the covering"), low),
-        left_figure("clear_mid", wording("clear width between 34 and 80 in, with the covering"), mid),
+        into_figure("projection_low", wording("into the doorway, in the lowest band"), low),
+        into_figure("projection_mid", wording("into the doorway, in the middle band"), mid),
+        left_figure("clear_low", wording("clear width in the lowest band, with the covering"), low),
+        left_figure("clear_mid", wording("clear width in the middle band, with the covering"), mid),
     ]
     if high["most"] > 0:
-        figures.append(into_figure("projection_high", wording("into the doorway, above 80 in"), high))
+        figures.append(into_figure("projection_high", wording("into the doorway, above the bands"), high))
     cautions = width_cautions(bare, bare)
     cautions.extend(low_cautions(low))
     cautions.extend(mid_cautions(mid))
