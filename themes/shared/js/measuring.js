@@ -2,7 +2,7 @@
 
 import { activeOf, measured, withDoor, withName } from "./state.js";
 import { capital } from "./text.js";
-import { say, tongue } from "./words.js";
+import { _, say, tongue } from "./words.js";
 
 /**
  * @param {Astragal.PageCatalog} catalog
@@ -48,7 +48,7 @@ function withLength(state, id, mm) {
  * @param {string} key
  */
 function withoutKey(record, key) {
-  const { [key]: _, ...rest } = record;
+  const { [key]: gone, ...rest } = record;
   return rest;
 }
 
@@ -64,9 +64,9 @@ function objection(state, field, { sound, fault, mm }) {
     return fault === "" ? advice : `${capital(fault)}. ${advice}`;
   }
   const { kernel } = Astragal;
-  const why = say(kernel.out_of_limits(field, mm, state.units), state.units)
+  const reason = say(kernel.out_of_limits(field, mm, state.units), state.units)
     || say(kernel.first_denied(activeOf(withLength(state, field.id, mm)).door), state.units);
-  return why === "" ? "" : `${why} The drawing keeps the last sound measurement.`;
+  return reason === "" ? "" : _("{reason} The drawing keeps the last sound measurement.", { reason });
 }
 
 /**
