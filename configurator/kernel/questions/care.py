@@ -20,8 +20,11 @@ def care_cautions(fit: Fit, weight: float) -> list[Caution]:
     cautions: list[Caution] = []
     over = over_opening(fit)
     if over:
-        text = wording("It hangs over a doorway: fix it into framing that carries its mass and the pull of a hand. ")
-        cautions.append(caution("weight", text + "Have a licensed tradesperson judge the wall.", practice))
+        text = wording(
+            "It hangs over a doorway: fix it into framing that carries its mass and the pull of a hand. "
+            "Have a licensed tradesperson judge the wall."
+        )
+        cautions.append(caution("weight", text, practice))
     if not over and weight >= HEAVY_LEAF:
         text = wording(
             "It hangs on the leaf and pulls at its hinges. Have whoever hangs doors judge the hinges and their screws."
@@ -30,11 +33,15 @@ def care_cautions(fit: Fit, weight: float) -> list[Caution]:
     if not over and numbers["cloth_light"] <= DARK_LIGHT:
         text = wording(
             "A dark or light-tight covering close to the glass lets the sun heat the pane, which can crack it. "
+            "Ask the glazier about this glass before ordering."
         )
-        cautions.append(caution("hot_glass", text + "Ask the glazier about this glass before ordering.", practice))
+        cautions.append(caution("hot_glass", text, practice))
     if not over and numbers["wired"] > 0:
-        text = wording("The motor's lead crosses the hinge and moves with the leaf: it must be made to flex. ")
-        cautions.append(caution("wired_leaf", text + "A licensed electrician connects it, to local code.", practice))
+        text = wording(
+            "The motor's lead crosses the hinge and moves with the leaf: it must be made to flex. "
+            "A licensed electrician connects it, to local code."
+        )
+        cautions.append(caution("wired_leaf", text, practice))
     if not over and door["swing"] == "out":
         text = wording("The leaf carries the covering out into sun, rain and wind whenever it stands open.")
         cautions.append(caution("weather", text, practice))

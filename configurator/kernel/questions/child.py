@@ -1,8 +1,8 @@
 """Is a child safe? What cords and loops the chosen lift leaves."""
 
-from configurator.kernel.message import plain
-from configurator.kernel.shapes import Caution, Figure, Household, Reply, Travel, Verdict
-from configurator.kernel.telling import caution, figure, length, reply, verdict, working
+from configurator.kernel.message import message, plain
+from configurator.kernel.shapes import Caution, Figure, Household, Message, Reply, Travel, Verdict
+from configurator.kernel.telling import caution_with, figure, length, reply, verdict, working
 from configurator.kernel.tongue import wording
 
 # 87 FR 73144: an accessible operating cord longer than 8 in is held hazardous.
@@ -24,15 +24,15 @@ def cord_figure(key: str, name: str, long: float) -> Figure:
     )
 
 
-def child_why(numbers: dict[str, float]) -> str:
+def child_why(numbers: dict[str, float]) -> Message:
     """Return in words which cord or loop is left."""
     if numbers["loop_length"] > 0 and numbers["loop_retained"] > 0:
-        return wording("A loop is left. It is safe only while its tension device stays fixed to the door or wall.")
+        return plain("A loop is left. It is safe only while its tension device stays fixed to the door or wall.")
     if numbers["loop_length"] > 0:
-        return wording("A free loop is left, in which a child can be caught.")
+        return plain("A free loop is left, in which a child can be caught.")
     if numbers["cord_length"] > CORD_MOST:
-        return wording("A free cord longer than 8 in is left, in which a child can be caught.")
-    return wording("A free cord of 8 in or less is left.")
+        return plain("A free cord longer than 8 in is left, in which a child can be caught.")
+    return plain("A free cord of 8 in or less is left.")
 
 
 def child_verdict(numbers: dict[str, float]) -> Verdict:
@@ -42,14 +42,17 @@ def child_verdict(numbers: dict[str, float]) -> Verdict:
         return verdict("child_safety", name, "clears", plain("No cord and no loop is left within reach."))
     free_loop = numbers["loop_length"] > 0 and numbers["loop_retained"] == 0
     state = "blocked" if free_loop or numbers["cord_length"] > CORD_MOST else "caution"
-    return verdict("child_safety", name, state, plain(child_why(numbers)))
+    return verdict("child_safety", name, state, child_why(numbers))
 
 
 def child_caution(numbers: dict[str, float]) -> Caution:
     """Return the caution that goes with any cord or loop."""
-    text = child_why(numbers) + " Children of 8 years and younger have been strangled by cords and loops."
-    text = text + " Choose a cordless lift where children live or visit; fit and keep every safety device."
-    return caution("child_safety", text + " Local law decides.", CHILD_RULE)
+    text = message(
+        "{left} Children of 8 years and younger have been strangled by cords and loops. Choose a cordless lift where "
+        "children live or visit; fit and keep every safety device. Local law decides.",
+        {"left": [child_why(numbers)["text"], "text"]},
+    )
+    return caution_with("child_safety", text, CHILD_RULE)
 
 
 def child_question(travel: Travel, household: Household) -> Reply:

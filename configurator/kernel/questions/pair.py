@@ -28,13 +28,21 @@ def pair_why(active: Size, passive: Size) -> Message:
         if level(active, passive):
             return plain("Both leaves take one size, their rails level.")
         return plain("Both leaves take one width, but their heights differ.")
-    why = wording(
-        "Each leaf is sized by its own handle, and their widths differ by {loss}. Ordered to the narrower, {common}, "
+    if level(active, passive):
+        return message(
+            "Each leaf is sized by its own handle, and their widths differ by {loss}. "
+            "Ordered to the narrower, {common}, "
+            "both match, and the wider gives up as much of its overlap.",
+            terms,
+        )
+    return message(
+        "Each leaf is sized by its own handle, and their widths differ by {loss}. Ordered "
+        "to the narrower, {common}, both "
+        "match, and the wider gives up as much of its overlap. Their heights differ too: "
+        "order both to the lower top and "
+        "the higher bottom edge.",
+        terms,
     )
-    why = why + "both match, and the wider gives up as much of its overlap."
-    if not level(active, passive):
-        why = why + " Their heights differ too: order both to the lower top and the higher bottom edge."
-    return message(why, terms)
 
 
 def pair_verdict(active: Size, passive: Size) -> Verdict:

@@ -66,12 +66,12 @@ def overhead(household: Household) -> float:
 def reach_why(low: float, high: float, household: Household) -> str:
     """Return in words between which bounds the hand moves."""
     if high > household["shoulder_height"]:
-        text = wording("At its highest the hand is above the shoulder")
-    else:
-        text = wording("The hand never has to go above the shoulder")
+        if low < REACH_LOW:
+            return wording("At its highest the hand is above the shoulder, at its lowest it is below 15 in.")
+        return wording("At its highest the hand is above the shoulder.")
     if low < REACH_LOW:
-        return text + ", at its lowest it is below 15 in."
-    return text + "."
+        return wording("The hand never has to go above the shoulder, at its lowest it is below 15 in.")
+    return wording("The hand never has to go above the shoulder.")
 
 
 def reach_verdict(low: float, high: float, household: Household) -> Verdict:
@@ -89,8 +89,12 @@ def reach_cautions(low: float, high: float) -> list[Caution]:
     """Return the caution that goes with a hand outside 15 to 48 in."""
     if low >= REACH_LOW and high <= REACH_HIGH:
         return []
-    text = wording("The hand must go outside 15 to 48 in above the floor, which not everyone can, seated for instance.")
-    return [caution("reach", text + " Where it must be within reach, local code decides.", REACH_RULE)]
+    text = wording(
+        "The hand must go outside 15 to 48 in above the floor, which not everyone can, "
+        "seated for instance. Where it must "
+        "be within reach, local code decides."
+    )
+    return [caution("reach", text, REACH_RULE)]
 
 
 def upper_figure(pieces: list[Piece], top: float) -> Figure:

@@ -5,20 +5,18 @@ The room side alone is asked: what stands outside an out-swing door is not measu
 
 from configurator.kernel.fit import over_opening
 from configurator.kernel.message import message, plain
-from configurator.kernel.questions.outline import Outer, covering_outline, deepest
+from configurator.kernel.questions.outline import deepest
 from configurator.kernel.questions.swing_figures import in_swing_figures, width_figure
 from configurator.kernel.questions.swing_over import over_in_swing, over_out_swing
-from configurator.kernel.questions.touch import HALF_TURN, Touch, earlier
+from configurator.kernel.questions.touch import HALF_TURN, earlier
 from configurator.kernel.questions.turning import (
     LEAST_TURN,
     RIGHT_ANGLE,
-    covered_turn,
     leaf_front,
     meets_stop,
     over_head,
-    own_turn,
 )
-from configurator.kernel.shapes import Door, Household, Reply, Sample, Travel, Verdict
+from configurator.kernel.shapes import Door, Household, Outer, Reply, Touch, Travel, Verdict
 from configurator.kernel.telling import reply, verdict
 from configurator.kernel.tongue import wording
 
@@ -50,11 +48,11 @@ def swing_verdict(own: Touch, both: Touch) -> Verdict:
     return verdict("swing", SWING_NAME, state, message(why, terms))
 
 
-def leaf_in_swing(door: Door, samples: list[Sample]) -> Reply:
+def leaf_in_swing(travel: Travel) -> Reply:
     """Answer for a covering on an in-swing leaf: it turns with the leaf, out of the reveal and towards the walls."""
-    own = own_turn(door, HALF_TURN)
-    both = earlier(own, covered_turn(door, covering_outline(samples), HALF_TURN))
-    return reply(in_swing_figures(door, own, both), [swing_verdict(own, both)], [])
+    own = travel["turn"]["own"]
+    both = earlier(own, travel["turn"]["covering"])
+    return reply(in_swing_figures(travel["fit"]["door"], own, both), [swing_verdict(own, both)], [])
 
 
 def out_swing_verdict(door: Door, outers: list[Outer]) -> Verdict:
@@ -70,9 +68,10 @@ def out_swing_verdict(door: Door, outers: list[Outer]) -> Verdict:
     return verdict("swing", SWING_NAME, "clears", plain(why))
 
 
-def leaf_out_swing(door: Door, samples: list[Sample]) -> Reply:
+def leaf_out_swing(travel: Travel) -> Reply:
     """Answer for a covering on an out-swing leaf: at 90 degrees it stands in the doorway, in front of the leaf."""
-    outers = covering_outline(samples)
+    door = travel["fit"]["door"]
+    outers = travel["outline"]
     front = leaf_front(door)
     covered = front + deepest(outers)
     figures = [
@@ -90,7 +89,6 @@ def swing_question(travel: Travel, household: Household) -> Reply:
     """
     fit = travel["fit"]
     door = fit["door"]
-    samples = travel["samples"]
     if over_opening(fit):
         return over_in_swing(travel) if door["swing"] == "in" else over_out_swing(travel)
-    return leaf_in_swing(door, samples) if door["swing"] == "in" else leaf_out_swing(door, samples)
+    return leaf_in_swing(travel) if door["swing"] == "in" else leaf_out_swing(travel)

@@ -2,9 +2,8 @@
 
 from configurator.kernel.door.leaf import leaf_width
 from configurator.kernel.door.opening import CASING_BACK, has_passive
-from configurator.kernel.questions.touch import Touch
 from configurator.kernel.questions.turning import RIGHT_ANGLE, clear_width, latch_stop, leaf_front
-from configurator.kernel.shapes import Door, Figure, Working
+from configurator.kernel.shapes import Door, Figure, Touch, Working
 from configurator.kernel.telling import angle, figure, length, working
 from configurator.kernel.tongue import wording
 

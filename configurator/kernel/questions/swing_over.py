@@ -6,11 +6,11 @@ from configurator.kernel.fit import lowest_edge
 from configurator.kernel.message import message, plain
 from configurator.kernel.mount.over_opening import OVER_LEAF
 from configurator.kernel.questions.around import piece_obstacle
-from configurator.kernel.questions.outline import Outer, own_outline
+from configurator.kernel.questions.outline import own_outline
 from configurator.kernel.questions.swing_figures import in_swing_figures, width_figure
-from configurator.kernel.questions.touch import HALF_TURN, Obstacle, Touch, earlier, first_touch, from_pin, no_touch
-from configurator.kernel.questions.turning import LEAST_TURN, RIGHT_ANGLE, latch_stop, leaf_front, own_turn
-from configurator.kernel.shapes import Door, Figure, Fit, Piece, Reply, Sample, Size, Travel, Verdict
+from configurator.kernel.questions.touch import HALF_TURN, Obstacle, earlier, first_touch, from_pin, no_touch
+from configurator.kernel.questions.turning import LEAST_TURN, RIGHT_ANGLE, latch_stop, leaf_front
+from configurator.kernel.shapes import Door, Figure, Fit, Outer, Piece, Reply, Sample, Size, Touch, Travel, Verdict
 from configurator.kernel.telling import figure, length, reply, verdict, working
 from configurator.kernel.tongue import wording
 
@@ -54,7 +54,7 @@ def leaf_is_met(door: Door, profile: list[Outer], sample: Sample) -> bool:
 
 
 def closed_between(fit: Fit, profile: list[Outer], free: float, met: float) -> float:
-    """Return where, between a share of the way that leaves the leaf free and one that does not, it begins to be met."""
+    """Return where, between a share of the way that leaves a profile free and one that does not, it is first met."""
     while met - free > SOLVED_SHARE:
         middle = (free + met) / 2
         if leaf_is_met(fit["door"], profile, sample_at(fit, 0, middle)):
@@ -71,8 +71,10 @@ def closed_from(travel: Travel) -> float:
     free = 0.0
     for sample in travel["samples"]:
         if sample["leg"] == 0:
-            if leaf_is_met(fit["door"], profile, sample):
-                return closed_between(fit, profile, free, sample["at"])
+            # What of the leaf meets nothing here meets nothing of what is drawn less far either.
+            stopped = [outer for outer in profile if leaf_is_met(fit["door"], [outer], sample)]
+            if len(stopped) > 0:
+                return closed_between(fit, stopped, free, sample["at"])
             free = sample["at"]
     return 1.0
 
@@ -137,8 +139,8 @@ def over_in_swing(travel: Travel) -> Reply:
     door = travel["fit"]["door"]
     size = travel["fit"]["size"]
     samples = travel["samples"]
-    own = own_turn(door, HALF_TURN)
-    stack = met_on_wall(door, turning_profile(door), samples[0]["pieces"], HALF_TURN)
+    own = travel["turn"]["own"]
+    stack = travel["turn"]["covering"]
     figures = in_swing_figures(door, own, earlier(own, stack))
     if hangs_above(door, samples[0]["pieces"]):
         figures.append(head_figure(size, samples[0]["pieces"]))

@@ -8,10 +8,9 @@ from typing import TypedDict
 
 from configurator.kernel.fit import lowest_edge, over_opening
 from configurator.kernel.message import message, plain
-from configurator.kernel.questions.outline import covering_outline
-from configurator.kernel.questions.swing_over import doorway_left, hangs_above, met_on_wall, turning_profile
+from configurator.kernel.questions.swing_over import doorway_left, hangs_above
 from configurator.kernel.questions.touch import earlier
-from configurator.kernel.questions.turning import RIGHT_ANGLE, clear_width, covered_turn, leaf_front, own_turn
+from configurator.kernel.questions.turning import RIGHT_ANGLE, clear_width, leaf_front
 from configurator.kernel.shapes import Caution, Door, Figure, Household, Piece, Reply, Sample, Travel
 from configurator.kernel.telling import caution_with, figure, length, reply, working
 from configurator.kernel.tongue import wording
@@ -65,8 +64,8 @@ def into_figure(key: str, name: str, band: Band) -> Figure:
     """Return how far a covering stands into the doorway within a band."""
     rule = wording(
         "the open leaf turns its room face into the doorway; the deepest that stands on it between these heights, "
+        "over the covering's whole travel ({open} while it is open)"
     )
-    rule = rule + "over the covering's whole travel ({open} while it is open)"
     terms: dict[str, list[float | str]] = {"most": [band["most"], "mm"], "open": [band["open"], "mm"]}
     return figure(key, name, length(band["most"]), working(rule, "{most}", terms))
 
@@ -82,12 +81,18 @@ def left_figure(key: str, name: str, band: Band) -> Figure:
 
 def width_cautions(bare: float, covered: float) -> list[Caution]:
     """Return what to say where less than 32 in stay clear."""
-    text = wording("With this covering only {clear} of the doorway stay clear, less than {least}.")
+    text = wording(
+        "With this covering only {clear} of the doorway stay clear, less than {least}. Local code decides; ask before "
+        "ordering where this door is a way out."
+    )
     if bare < CLEAR_WIDTH_LEAST:
-        text = wording("Even without a covering this leaf, open, leaves only {clear} clear, less than {least}.")
+        text = wording(
+            "Even without a covering this leaf, open, leaves only {clear} clear, less "
+            "than {least}. Local code decides; "
+            "ask before ordering where this door is a way out."
+        )
     elif covered >= CLEAR_WIDTH_LEAST:
         return []
-    text = text + " Local code decides; ask before ordering where this door is a way out."
     clear = bare if bare < CLEAR_WIDTH_LEAST else covered
     terms: dict[str, list[float | str]] = {"clear": [clear, "mm"], "least": [CLEAR_WIDTH_LEAST, "mm"]}
     return [caution_with("clear_width", message(text, terms), WIDTH_RULE)]
@@ -158,12 +163,17 @@ def out_swing_way(samples: list[Sample], bare: float) -> Reply:
 
 def across_caution(door: Door) -> Caution:
     """Return what to say of a covering that hangs across the doorway while it is closed."""
-    text = wording("While it is down or drawn, the covering hangs across the doorway.")
+    text = wording(
+        "While it is down or drawn, the covering hangs across the doorway. Local code "
+        "decides; ask before ordering where "
+        "this door is a way out."
+    )
     if door["swing"] == "in":
         text = wording(
-            "While it is down or drawn, the covering hangs across the doorway and the leaf cannot be opened."
+            "While it is down or drawn, the covering hangs across the doorway and the "
+            "leaf cannot be opened. Local code "
+            "decides; ask before ordering where this door is a way out."
         )
-    text = text + " Local code decides; ask before ordering where this door is a way out."
     return caution_with("way_out_covered", plain(text), HEIGHT_RULE)
 
 
@@ -203,11 +213,8 @@ def widths_left(travel: Travel) -> list[float]:
         bare = clear_width(door, RIGHT_ANGLE, front)
         span = doorway_left(door, pieces) if over_opening(travel["fit"]) else [0.0, bare]
         return [bare, max(0.0, span[1] - span[0])]
-    own = own_turn(door, RIGHT_ANGLE)
-    if over_opening(travel["fit"]):
-        both = earlier(own, met_on_wall(door, turning_profile(door), pieces, RIGHT_ANGLE))
-    else:
-        both = earlier(own, covered_turn(door, covering_outline(travel["samples"]), RIGHT_ANGLE))
+    own = travel["turn"]["own"]
+    both = earlier(own, travel["turn"]["covering"])
     return [clear_width(door, own["angle"], front), clear_width(door, both["angle"], front)]
 
 

@@ -31,7 +31,7 @@ Window = tuple[float, float, float, float]
 def placed(house: House, door: Door, family: Family, place: Position) -> Draft:
     """Return what a door with a covering at a position is drawn from."""
     answer = house.answer(door, family)
-    names = {"family": family["name"], "door": door["name"], "place": place_words(answer["legs"], place)}
+    names = {"family": family["name"], "door": door["name"], "place": place_words(answer["legs"], place, house.words)}
     scene = scene_at(hung(door, family, {}), place)
     return drafted(door, {"scene": scene, "answer": answer, "names": names}, house.words, house.units)
 

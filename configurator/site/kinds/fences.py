@@ -85,7 +85,7 @@ def figure(asked: dict[str, str], number: int, house: House) -> str:
         raise Slip(f"{family['name']} does not go on {door['name']}: {house.say(answer['refusal'])}")
     at = place(family, asked["at"])
     svg = finished_svg(house, view, Shown(door, family, at), f"g{number}-")
-    words = escape(f"{family['name']} on {house.door_name(door)}: {place_words(answer['legs'], at)}.")
+    words = escape(f"{family['name']} on {house.door_name(door)}: {place_words(answer['legs'], at, house.words)}.")
     link = f'<a href="../{fitted_url(door, family)}">All its figures</a>'
     return f'<figure class="drawing">{svg}<figcaption>{words} {link}</figcaption></figure>'
 

@@ -85,7 +85,7 @@ def plates(house: House, door: Door, family: Family, answer: Answer) -> list[She
         {
             "svg": svg,
             "width": f"{width:.1f}",
-            "words": f"{family['name']} on {house.door_name(door)}: {place_words(answer['legs'], place)}.",
+            "words": f"{family['name']} on {house.door_name(door)}: {place_words(answer['legs'], place, house.words)}.",
         }
         for (svg, width), place in zip(sheet_svgs(house, door, family, places), places, strict=True)
     ]

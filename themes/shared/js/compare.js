@@ -9,7 +9,7 @@ import { unionOf } from "./stage.js";
 import { activeOf, familyOf } from "./state.js";
 import { capital, LETTERS } from "./text.js";
 import { percent, placeAtShare, sayShare, shareOf } from "./travel.js";
-import { _, _several, choicesInWords, doorName, isKey, say, sayFigure, verdictNode } from "./words.js";
+import { _, _several, choicesInWords, doorName, isKey, say, sayFigure, tongue, verdictNode } from "./words.js";
 
 /** @typedef {{ name: string, cells: string[], draw: (at: number) => Child, key: boolean, differs: boolean }} Row */
 
@@ -152,7 +152,7 @@ function comparisonPages(app, state) {
     element("h2", {}, _("Side by side")),
     element("p", {}, _("All at the same position: {place}. Scale {scale}.", {
       place: sayShare(shareOf(app.catalog, activeOf(state))),
-      scale: Astragal.kernel.scale_words(scale, state.units),
+      scale: Astragal.kernel.scale_words(scale, tongue(), state.units),
     })),
     element("div", { class: "sheet-columns" }, columns),
     comparisonTables(app, state, true),

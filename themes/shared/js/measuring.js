@@ -60,8 +60,9 @@ function withoutKey(record, key) {
  */
 function objection(state, field, { sound, fault, mm }) {
   if (!sound) {
-    const advice = `Write a length such as ${state.units === "mm" ? "571 or 22 1/2 in" : "22 1/2, 22.5 or 571 mm"}.`;
-    return fault === "" ? advice : `${capital(fault)}. ${advice}`;
+    const advice = state.units === "mm" ? _("Write a length such as 571 or 22 1/2 in.") : _("Write a length such as 22 1/2, 22.5 or 571 mm.");
+    const slip = say(fault, state.units);
+    return slip === "" ? advice : _("{fault}. {advice}", { fault: slip, advice });
   }
   const { kernel } = Astragal;
   const reason = say(kernel.out_of_limits(field, mm, state.units), state.units)

@@ -66,7 +66,7 @@ function sheetDrawing(app, configuration, units) {
   });
   const scale = scaleFor(whole, units, PAPER.width, PAPER.height);
   const svg = toScale(shape("svg", { class: "drawing-sheet", role: "img", "aria-label": drawings.elevation.title }, groups), whole, scale);
-  return { svg, words: Astragal.kernel.scale_words(scale, units) };
+  return { svg, words: Astragal.kernel.scale_words(scale, tongue(), units) };
 }
 
 /**

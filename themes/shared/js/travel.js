@@ -51,7 +51,7 @@ export function sayPart(leg, place) {
  * @param {Astragal.Configuration} configuration
  */
 export function sayPlace(catalog, configuration) {
-  return capital(Astragal.kernel.place_words(legsOf(catalog, configuration), configuration.place));
+  return capital(Astragal.kernel.place_words(legsOf(catalog, configuration), configuration.place, tongue()));
 }
 
 /**

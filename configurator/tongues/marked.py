@@ -16,6 +16,7 @@ MARKS: dict[str, tuple[int, ...]] = {
     "several": (0, 1),
     "working": (0, 1),
     "measured": (1, 2),
+    "named": (1,),
     "moving_kind": (0,),
     "fixed_kind": (0,),
     "figure": (1,),
