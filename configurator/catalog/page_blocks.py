@@ -24,7 +24,7 @@ LINE_END = "  \n"
 
 @dataclass(frozen=True)
 class Block:
-    """Lines of a page, from 0: ``before`` and ``after`` stand round the ``text``, which is empty where there is none."""
+    """Lines of a page, from ``line`` on (from 0): ``before`` and ``after`` stand round ``text``, which may be empty."""
 
     line: int
     source: str

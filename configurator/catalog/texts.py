@@ -1,7 +1,7 @@
 """The texts of a content file: found by their markers in its schema, wherever they stand, and told in a language."""
 
 from dataclasses import dataclass
-from typing import Any, TypeVar, cast, get_args
+from typing import Any, TypeVar, get_args
 
 from pydantic import BaseModel
 
@@ -26,7 +26,7 @@ def told(model: Model, tell: Tell, path: KeyPath = ()) -> Model:
         name: told_value(getattr(model, name), [*field.metadata, field.annotation], tell, (*path, name))
         for name, field in type(model).model_fields.items()
     }
-    return cast(Model, type(model).model_construct(_fields_set=model.model_fields_set, **entries))
+    return type(model).model_construct(_fields_set=model.model_fields_set, **entries)
 
 
 def told_value(value: Any, marks: list[Any], tell: Tell, path: KeyPath) -> Any:
