@@ -1,7 +1,8 @@
 """Where each number comes from: the file's own mark, or one written beside the number."""
 
 import re
-from dataclasses import dataclass
+from collections.abc import Callable
+from dataclasses import dataclass, replace
 
 from configurator.catalog.located import ContentFile, KeyPath, dotted
 from configurator.catalog.suggest import what_to_write
@@ -15,6 +16,10 @@ class Source:
 
     mark: str
     where: str = ""
+
+    def told(self, tell: Callable[[str, KeyPath], str], path: KeyPath) -> "Source":
+        """Return the source with the publication's name told anew; ``path`` is where it stands."""
+        return replace(self, where=tell(self.where, path)) if self.where else self
 
     def __str__(self) -> str:
         return f"{self.mark} — {self.where}" if self.where else self.mark
