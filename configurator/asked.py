@@ -9,6 +9,7 @@ from typing import NamedTuple, TypeVar
 import click
 
 from configurator.catalog import Catalog, ContentProblems, load
+from configurator.catalog.fields import Code
 from configurator.catalog.suggest import what_to_write
 from configurator.kernel.position import closed_position, open_position, position_at
 from configurator.kernel.resolve import full_choices, resolve
@@ -44,6 +45,17 @@ def catalog(content: Path) -> Catalog:
     """Return the catalog of a content folder, or end with its problems."""
     with plain_errors():
         return load(content)
+
+
+def language(written: str) -> str:
+    """Return a language's code.
+
+    :raises click.BadParameter: where there is no such language
+    """
+    try:
+        return Code().read(written)
+    except ValueError as wrong:
+        raise click.BadParameter(f"'{written}' is not known; {wrong}", param_hint="LANGUAGE") from None
 
 
 def known(hint: str, written: str, things: dict[str, Thing]) -> Thing:

@@ -46,9 +46,13 @@ def check(content: Path) -> None:
 
     Example: astragal check my-showroom
     """
+    from configurator.translating import untranslated
+
     found = asked.catalog(content)
     counts = f"{len(found.doors)} doors, {len(found.handles)} handles, {len(found.families)} families"
     click.echo(f"{content}: {counts}, {len(found.pages)} pages: no problem found.")
+    for note in untranslated.notes(found):
+        click.echo(note)
 
 
 @main.command()
@@ -166,3 +170,17 @@ def new(folder: Path) -> None:
     with asked.plain_errors():
         copy_starter(folder)
     click.echo(f"Started {folder}. Change its YAML files, then: astragal serve {folder}")
+
+
+@main.command()
+@click.argument("language")
+@click.argument("content", type=PRESENT, default=CONTENT)
+def words(language: str, content: Path) -> None:
+    """Write what CONTENT [the starter content] says into its gettext catalog of LANGUAGE, to be translated there.
+
+    Example: astragal words es my-showroom
+    """
+    from configurator.translating import untranslated
+
+    with asked.plain_errors():
+        click.echo(untranslated.renewed(asked.catalog(content), asked.language(language)))

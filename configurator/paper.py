@@ -9,6 +9,7 @@ from configurator.catalog import Catalog
 from configurator.drawing.svg import to_svg
 from configurator.kernel.answer import ask
 from configurator.kernel.message import is_said, say
+from configurator.kernel.mount.hung import hung
 from configurator.kernel.shapes import Drawing
 from configurator.kernel.tongue import ENGLISH
 from configurator.kernel.views.draft import drafted
@@ -30,7 +31,7 @@ def drawn(catalog: Catalog, asked: Configuration, view: str, at: str, units: str
     refusal = ask(*asked, catalog.household)["refusal"]
     if is_said(refusal):
         raise click.ClickException(say(refusal, ENGLISH, units))
-    given = subject(*asked, place(asked, at), catalog.household)
+    given = subject(hung(*asked), place(asked, at), catalog.household, ENGLISH)
     return DRAW[view](drafted(asked.door, given, ENGLISH, units))
 
 

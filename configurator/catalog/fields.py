@@ -6,6 +6,7 @@ sentence that goes on after the value's path: ``is 0 mm; a glass width … is ex
 
 import re
 from abc import ABC, abstractmethod
+from collections.abc import Callable
 from dataclasses import dataclass
 from typing import Any
 
@@ -14,10 +15,15 @@ from pydantic_core import core_schema
 
 from configurator.catalog.contrast import read_color
 from configurator.catalog.length_advice import units_of
+from configurator.catalog.located import KeyPath
 from configurator.catalog.suggest import one_of, what_to_write
 from configurator.catalog.units import EXPECTED, READERS, SPELLED
 from configurator.kernel.lengths import say_span
 from configurator.kernel.tongue import ENGLISH
+from configurator.tongues.speech import code_of, locale_of
+
+# Gives what stands in place of a text that stands at a path.
+Tell = Callable[[str, KeyPath], str]
 
 
 def kind_of(written: object) -> str:
@@ -50,6 +56,10 @@ class Field(ABC):
             return self.read(written)
         except ValueError as slip:
             raise ValueError(f"is {kind_of(written)}; {slip}") from slip
+
+    def told(self, value: Any, path: KeyPath, tell: Tell) -> Any:
+        """Return a value with its texts told anew; one that holds no text is the same in every language."""
+        return value
 
     def __get_pydantic_core_schema__(self, source: Any, handler: GetCoreSchemaHandler) -> core_schema.CoreSchema:
         return core_schema.no_info_plain_validator_function(self.checked)
@@ -101,7 +111,7 @@ class Whole(Field):
 
 @dataclass(frozen=True)
 class Text(Field):
-    """A line of text."""
+    """A line of text, which a language may tell otherwise."""
 
     what: str
 
@@ -111,6 +121,34 @@ class Text(Field):
 
     def read(self, text: str) -> str:
         return " ".join(text.split())
+
+    def told(self, value: str, path: KeyPath, tell: Tell) -> str:
+        return tell(value, path)
+
+
+class Fixed(Text):
+    """A line that is the same in every language: an id, a file's name, a telephone number."""
+
+    def told(self, value: str, path: KeyPath, tell: Tell) -> str:
+        return value
+
+
+@dataclass(frozen=True)
+class Code(Field):
+    """A language's code."""
+
+    @property
+    def expected(self) -> str:
+        return "a language's code such as en, es or en-GB is expected"
+
+    def read(self, text: str) -> str:
+        try:
+            code = code_of(locale_of(text.replace("_", "-")))
+        except ValueError:
+            raise ValueError(self.expected) from None
+        if code != text:
+            raise ValueError(f"{self.expected}; did you mean '{code}'?")
+        return text
 
 
 @dataclass(frozen=True)
@@ -148,6 +186,9 @@ class Paragraphs(Field):
         if isinstance(written, list) and all(isinstance(item, str) for item in written):
             return [" ".join(item.split()) for item in written]
         return super().checked(written)
+
+    def told(self, value: list[str], path: KeyPath, tell: Tell) -> list[str]:
+        return [tell(part, (*path, index)) for index, part in enumerate(value)]
 
 
 @dataclass(frozen=True)

@@ -1,6 +1,8 @@
 """Lengths in content: the kernel's reader, with advice for whoever writes YAML."""
 
 from configurator.kernel.lengths import plain_length, written_length
+from configurator.kernel.message import say_phrase
+from configurator.kernel.tongue import ENGLISH
 
 EXPECTED = "a length such as 22 1/2 in, 6'8\" or 571 mm is expected"
 
@@ -12,7 +14,8 @@ def read_length(text: str) -> float:
     """
     length = written_length(text, "in")
     if not length["sound"]:
-        raise ValueError(f"{length['fault']}; {EXPECTED}" if length["fault"] else EXPECTED)
+        fault = say_phrase(length["fault"], ENGLISH, "in")
+        raise ValueError(f"{fault}; {EXPECTED}" if fault else EXPECTED)
     if length["unit"] == "":
         plain = plain_length(text)
         raise ValueError(f"a length needs its unit: write {plain} in or {plain} mm")

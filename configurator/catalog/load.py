@@ -18,6 +18,7 @@ from configurator.catalog.kernel_handle import kernel_handle
 from configurator.catalog.located import ContentFile, KeyPath, read_content
 from configurator.catalog.measures import measures
 from configurator.catalog.notes import DoorNotes, FamilyNotes, HandleNotes
+from configurator.catalog.own_language import OwnLanguage, check_languages
 from configurator.catalog.problem import ContentProblems, Problem
 from configurator.catalog.schema.door import DoorFile, DoorWords
 from configurator.catalog.schema.family import FamilyFile
@@ -26,9 +27,11 @@ from configurator.catalog.schema.handle import HandleFile
 from configurator.catalog.schema.showroom import Showroom, ShowroomFile
 from configurator.catalog.schema_check import check
 from configurator.catalog.sources import Source, lift_sources
+from configurator.catalog.texts import ContentText
 from configurator.catalog.theme import check_theme
+from configurator.catalog.translations import Translations, read_translations
 from configurator.kernel.shapes import Door, Family, Handle, Household
-from configurator.kernel.tongue import ENGLISH, Words
+from configurator.kernel.tongue import Words
 
 Model = TypeVar("Model", bound=BaseModel)
 Sources = dict[KeyPath, Source]
@@ -38,8 +41,9 @@ Sources = dict[KeyPath, Source]
 class Catalog:
     """Everything a showroom's content says, keyed by file name; kernel shapes beside the words for pages.
 
-    ``words`` is the language that the content is read in. ``formerly`` gives today's id by what had another, as links
-    look it up.
+    ``words`` is the language that the content is read in, ``translations`` what the content itself translates into it.
+    ``texts`` are all that the content says, as it stands there. ``formerly`` gives today's id by what had another, as
+    links look it up.
     """
 
     folder: Path
@@ -53,14 +57,20 @@ class Catalog:
     family_notes: dict[str, FamilyNotes]
     pages: list[Path]
     words: Words
+    translations: Translations
+    texts: list[ContentText]
     formerly: FormerIds
 
 
-def load(folder: Path) -> Catalog:
-    """Read a content folder; raises ContentProblems with every problem of every file."""
+def load(folder: Path, language: str | None = None) -> Catalog:
+    """Read a content folder in a language, or in the first of its own.
+
+    :raises ContentProblems: with every problem of every file
+    :raises ValueError: where there is no such language
+    """
     if not folder.is_dir():
         raise ContentProblems([Problem(shown(folder), 0, 0, "there is no such folder")])
-    loading = _Loading(folder)
+    loading = _Loading(folder, language)
     catalog = loading.catalog()
     if catalog is None or loading.problems:
         raise ContentProblems(loading.problems)
@@ -70,9 +80,10 @@ def load(folder: Path) -> Catalog:
 class _Loading:
     """One run over a folder, gathering problems as it goes."""
 
-    def __init__(self, folder: Path) -> None:
+    def __init__(self, folder: Path, language: str | None) -> None:
         self.folder = folder
         self.problems: list[Problem] = []
+        self.language = OwnLanguage(folder, language, read_translations(folder, self.problems))
         self.formerly: FormerIds = {}
 
     def catalog(self) -> Catalog | None:
@@ -81,6 +92,8 @@ class _Loading:
         doors, door_notes = self.doors(handles)
         families, notes = self.families({"order_step": showroom.order_step} if showroom else {})
         pages = page_files(self.folder, self.problems)
+        for page in pages:
+            self.language.take_page(page)
         if showroom is None:
             return None
         return Catalog(
@@ -94,16 +107,23 @@ class _Loading:
             door_notes=door_notes,
             family_notes=notes,
             pages=pages,
-            words=ENGLISH,
+            words=self.language.words,
+            translations=self.language.translations,
+            texts=self.language.texts,
             formerly=self.formerly,
         )
 
     def read(self, path: Path, schema: type[Model]) -> tuple[ContentFile, Model | None, Sources]:
+        """Return a file as it was checked, and told in the language."""
         file = read_content(path, shown(path))
         if file.problems and not file.data:
             return file, None, {}
         sources = lift_sources(file)
-        return file, check(file, schema), sources
+        found = check(file, schema)
+        if isinstance(found, Showroom):
+            check_languages(file, found)
+            self.language.choose(found.tongues[0])
+        return file, self.language.told(file, found) if found else None, self.language.told_sources(file, sources)
 
     def showroom(self) -> Showroom | None:
         file, showroom, _ = self.read(self.folder / "showroom.yaml", ShowroomFile)

@@ -4,6 +4,7 @@ Scalars stay the text that was written: the schema says what each one means, so 
 be the id of an option and ``6'8"`` a length, without YAML's own guesses in between.
 """
 
+from collections.abc import Mapping
 from dataclasses import dataclass, field
 from pathlib import Path
 from typing import cast
@@ -43,10 +44,7 @@ class ContentFile:
         self._note(self.keys, path, message)
 
     def _note(self, spots: dict[KeyPath, Spot], path: KeyPath, message: str) -> None:
-        around = path
-        while around and around not in spots:
-            around = around[:-1]
-        line, column = spots.get(around, (1, 1))
+        line, column = nearest_spot(spots, path)
         self.problems.append(Problem(self.name, line, column, message))
 
     def written(self, path: KeyPath) -> str:
@@ -58,6 +56,13 @@ class ContentFile:
             elif isinstance(here, list) and isinstance(step, int):
                 here = here[step]
         return here if isinstance(here, str) else ""
+
+
+def nearest_spot(spots: Mapping[KeyPath, Spot], path: KeyPath) -> Spot:
+    """Return where a path's value or key stands, or the nearest around it."""
+    while path and path not in spots:
+        path = path[:-1]
+    return spots.get(path, (1, 1))
 
 
 def dotted(path: KeyPath) -> str:

@@ -1,11 +1,14 @@
 """Where each number comes from: the file's own mark, or one written beside the number."""
 
 import re
-from dataclasses import dataclass
+from collections.abc import Callable
+from dataclasses import dataclass, replace
 
 from configurator.catalog.located import ContentFile, KeyPath, dotted
 from configurator.catalog.suggest import what_to_write
+from configurator.kernel.tongue import wording
 
+MARKS = (wording("invented"), wording("common practice"))
 EXPECTED = "invented, common practice or 'published — <where>' is expected"
 
 
@@ -16,22 +19,26 @@ class Source:
     mark: str
     where: str = ""
 
+    def told(self, tell: Callable[[str, KeyPath], str], path: KeyPath) -> "Source":
+        """Return the source with the publication's name told anew; ``path`` is where it stands."""
+        return replace(self, where=tell(self.where, path)) if self.where else self
+
     def __str__(self) -> str:
         return f"{self.mark} — {self.where}" if self.where else self.mark
 
 
 # What a number is when nobody measured it and the schema's own preset stands in.
-PRESET = Source("common practice")
+PRESET = Source(wording("common practice"))
 
 
 def read_source(text: str) -> Source:
     """Return a written source; raises ValueError with what is expected."""
-    if text in ("invented", "common practice"):
+    if text in MARKS:
         return Source(text)
     published = re.fullmatch(r"published\s*(?:—|–|-|:)\s*(\S.*)", text, re.DOTALL)
     if not published:
         raise ValueError(EXPECTED)
-    return Source("published", published[1])
+    return Source(wording("published"), published[1])
 
 
 def lift_sources(file: ContentFile) -> dict[KeyPath, Source]:

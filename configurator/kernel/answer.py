@@ -10,16 +10,14 @@ from configurator.kernel.questions.drawn import DRAWN_QUESTIONS
 from configurator.kernel.resolve import resolve, same_build
 from configurator.kernel.shapes import (
     Answer,
-    Caution,
+    Asking,
     Door,
     Family,
-    Figure,
     Fit,
     Household,
     Message,
     Reply,
     Travel,
-    Verdict,
 )
 from configurator.kernel.travel import travelled
 
@@ -39,33 +37,60 @@ def ask_drawn(fit: Fit, household: Household) -> Answer:
     return answer_to(DRAWN_QUESTIONS, fit, household)
 
 
+def asking(fit: Fit, household: Household) -> Asking:
+    """Return the answer of a covering that is hung before anything has been asked."""
+    return {
+        "fit": fit,
+        "household": household,
+        "travel": [],
+        "asked": 0,
+        "answer": {
+            "door": fit["door"]["id"],
+            "family": fit["family"]["id"],
+            "choices": fit["choices"],
+            "refusal": fit["size"]["refusal"],
+            "size": fit["size"],
+            "figures": {},
+            "verdicts": {},
+            "cautions": [],
+            "legs": fit["legs"],
+            "open": open_position(fit["numbers"]),
+            "closed": closed_position(fit["numbers"]),
+        },
+    }
+
+
+def is_answered(questions: list[Callable[[Travel, Household], Reply]], begun: Asking) -> bool:
+    """Return whether all the questions have been asked, or there is nothing to ask as the covering cannot go there."""
+    return is_said(begun["fit"]["size"]["refusal"]) or begun["asked"] == len(questions)
+
+
+def ask_on(questions: list[Callable[[Travel, Household], Reply]], begun: Asking) -> None:
+    """Take an answer a step further: work out the travel, or ask the next question."""
+    if len(begun["travel"]) == 0:
+        begun["travel"].append(travelled(begun["fit"]))
+        return
+    part = questions[begun["asked"]](begun["travel"][0], begun["household"])
+    begun["asked"] += 1
+    answer = begun["answer"]
+    for figure in part["figures"]:
+        answer["figures"][figure["id"]] = figure
+    for verdict in part["verdicts"]:
+        answer["verdicts"][verdict["id"]] = verdict
+    answer["cautions"].extend(part["cautions"])
+
+
 def answer_to(questions: list[Callable[[Travel, Household], Reply]], fit: Fit, household: Household) -> Answer:
     """Return the answer of a covering that is hung to some of the questions."""
-    figures: dict[str, Figure] = {}
-    verdicts: dict[str, Verdict] = {}
-    cautions: list[Caution] = []
-    if not is_said(fit["size"]["refusal"]):
-        travel = travelled(fit)
-        for question in questions:
-            part = question(travel, household)
-            for figure in part["figures"]:
-                figures[figure["id"]] = figure
-            for verdict in part["verdicts"]:
-                verdicts[verdict["id"]] = verdict
-            cautions.extend(part["cautions"])
-    return {
-        "door": fit["door"]["id"],
-        "family": fit["family"]["id"],
-        "choices": fit["choices"],
-        "refusal": fit["size"]["refusal"],
-        "size": fit["size"],
-        "figures": figures,
-        "verdicts": verdicts,
-        "cautions": cautions,
-        "legs": fit["legs"],
-        "open": open_position(fit["numbers"]),
-        "closed": closed_position(fit["numbers"]),
-    }
+    return asked_to(questions, fit, household)["answer"]
+
+
+def asked_to(questions: list[Callable[[Travel, Household], Reply]], fit: Fit, household: Household) -> Asking:
+    """Return the answer to some of the questions with the travel of which they were asked."""
+    begun = asking(fit, household)
+    while not is_answered(questions, begun):
+        ask_on(questions, begun)
+    return begun
 
 
 def with_option(choices: dict[str, str], choice: str, option: str) -> dict[str, str]:

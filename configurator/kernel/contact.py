@@ -34,6 +34,13 @@ class Between(TypedDict):
     axis: str
 
 
+class Cluster(TypedDict):
+    """Fixed parts, and the box that bounds them all: what does not come near it comes near none of them."""
+
+    hull: Piece
+    parts: list[Piece]
+
+
 def air_across(piece: Piece, part: Piece) -> float:
     """Return the air between two boxes along x (negative: they overlap along it)."""
     return max(part["x0"] - piece["x1"], piece["x0"] - part["x1"])
@@ -79,29 +86,48 @@ def even_samples(fit: Fit) -> list[Sample]:
     return samples
 
 
+def clustered(parts: list[Piece]) -> Cluster:
+    """Return parts, of which there must be one, with the box that bounds them all."""
+    hull: Piece = {
+        **parts[0],
+        "x0": min([part["x0"] for part in parts]),
+        "x1": max([part["x1"] for part in parts]),
+        "y0": min([part["y0"] for part in parts]),
+        "y1": max([part["y1"] for part in parts]),
+        "z0": min([part["z0"] for part in parts]),
+        "z1": max([part["z1"] for part in parts]),
+    }
+    return {"hull": hull, "parts": parts}
+
+
+def is_nearer(piece: Piece, part: Piece, air: float) -> bool:
+    """Return whether the air between two boxes is less than ``air``."""
+    # Written out rather than called: this runs for every piece at every step of the travel.
+    if part["z0"] - piece["z1"] >= air or piece["z0"] - part["z1"] >= air:
+        return False
+    if part["y0"] - piece["y1"] >= air or piece["y0"] - part["y1"] >= air:
+        return False
+    return part["x0"] - piece["x1"] < air and piece["x0"] - part["x1"] < air
+
+
+def nearest_of(sample: Sample, cluster: Cluster) -> Meeting:
+    """Return what comes nearest to a cluster of parts at one place of the travel."""
+    pieces = sample["pieces"]
+    parts = cluster["parts"]
+    best: Meeting = {"air": FAR, "leg": sample["leg"], "at": sample["at"], "piece": pieces[0], "part": parts[0]}
+    for piece in pieces:
+        if is_nearer(piece, cluster["hull"], best["air"]):
+            for part in parts:
+                if is_nearer(piece, part, best["air"]):
+                    best["air"] = air_between(piece, part)
+                    best["piece"] = piece
+                    best["part"] = part
+    return best
+
+
 def nearest_in(sample: Sample, parts: list[Piece]) -> Meeting:
     """Return what comes nearest at one place of the travel; ``parts`` must not be empty."""
-    pieces = sample["pieces"]
-    best: Meeting = {"air": FAR, "leg": sample["leg"], "at": sample["at"], "piece": pieces[0], "part": parts[0]}
-    least = FAR
-    for piece in pieces:
-        low = piece["y0"]
-        high = piece["y1"]
-        back = piece["z0"]
-        front = piece["z1"]
-        for part in parts:
-            # Written out rather than called: this runs for every piece at every step of the travel.
-            if part["y0"] - high >= least or low - part["y1"] >= least:
-                continue
-            if part["z0"] - front >= least or back - part["z1"] >= least:
-                continue
-            if part["x0"] - piece["x1"] >= least or piece["x0"] - part["x1"] >= least:
-                continue
-            least = air_between(piece, part)
-            best["piece"] = piece
-            best["part"] = part
-    best["air"] = least
-    return best
+    return nearest_of(sample, clustered(parts))
 
 
 def nearer(one: Meeting, other: Meeting) -> Meeting:
@@ -194,7 +220,7 @@ def same_pieces(one: Sample, other: Sample) -> bool:
     return True
 
 
-def level_samples(fit: Fit, low: Sample, high: Sample, parts: list[Piece], air: float) -> list[Sample]:
+def level_samples(fit: Fit, low: Sample, high: Sample, cluster: Cluster, air: float) -> list[Sample]:
     """Return the places between two samples at which a piece comes level with a part and may be nearer than ``air``."""
     found: list[Sample] = []
     if not same_pieces(low, high):
@@ -203,11 +229,12 @@ def level_samples(fit: Fit, low: Sample, high: Sample, parts: list[Piece], air: 
         one = low["pieces"][index]
         other = high["pieces"][index]
         for axis in moves_along(one, other):
-            for part in parts:
-                if may_be_nearer(one, other, part, axis, air):
-                    between: Between = {"low": low, "high": high, "index": index, "part": part, "axis": axis}
-                    for what in range(3):
-                        found.extend(solved_between(fit, between, what))
+            if may_be_nearer(one, other, cluster["hull"], axis, air):
+                for part in cluster["parts"]:
+                    if may_be_nearer(one, other, part, axis, air):
+                        between: Between = {"low": low, "high": high, "index": index, "part": part, "axis": axis}
+                        for what in range(3):
+                            found.extend(solved_between(fit, between, what))
     return found
 
 
@@ -216,27 +243,29 @@ def tightest(fit: Fit, samples: list[Sample], parts: list[Piece]) -> Meeting:
 
     ``parts`` must not be empty.
     """
-    best = nearest_in(samples[0], parts)
+    cluster = clustered(parts)
+    best = nearest_of(samples[0], cluster)
     for sample in samples:
-        best = nearer(best, nearest_in(sample, parts))
+        best = nearer(best, nearest_of(sample, cluster))
     solved: list[Sample] = []
     for i in range(1, len(samples)):
-        for found in level_samples(fit, samples[i - 1], samples[i], parts, best["air"]):
+        for found in level_samples(fit, samples[i - 1], samples[i], cluster, best["air"]):
             solved.append(found)
-            best = nearer(best, nearest_in(found, parts))
+            best = nearer(best, nearest_of(found, cluster))
     samples.extend(solved)
     return best
 
 
 def comes_within(fit: Fit, samples: list[Sample], part: Piece, air: float) -> bool:
     """Return whether anything of the covering comes nearer to a part than ``air`` anywhere on its travel."""
-    parts = [part]
     for sample in samples:
-        if nearest_in(sample, parts)["air"] < air:
-            return True
+        for piece in sample["pieces"]:
+            if is_nearer(piece, part, air):
+                return True
+    cluster = clustered([part])
     for i in range(1, len(samples)):
-        for found in level_samples(fit, samples[i - 1], samples[i], parts, air):
-            if nearest_in(found, parts)["air"] < air:
+        for found in level_samples(fit, samples[i - 1], samples[i], cluster, air):
+            if nearest_of(found, cluster)["air"] < air:
                 return True
     return False
 
@@ -250,12 +279,13 @@ def edge_of_trouble(fit: Fit, parts: list[Piece], ends: list[Sample], limit: flo
     """Return the share of the leg at which the air falls below ``limit``, between a free sample and a tight one."""
     free = ends[0]["at"]
     tight = ends[1]["at"]
-    over = nearest_in(ends[0], parts)["air"] - limit
-    under = nearest_in(ends[1], parts)["air"] - limit
+    cluster = clustered(parts)
+    over = nearest_of(ends[0], cluster)["air"] - limit
+    under = nearest_of(ends[1], cluster)["air"] - limit
     for turn in range(EDGE_ROUNDS):
         # By the slope, and every third time by halves, so that a bend cannot hold it up.
         at = blend(free, tight, 0.5 if turn % 3 == 2 else over / (over - under))
-        air = nearest_in(sample_at(fit, ends[0]["leg"], at), parts)["air"] - limit
+        air = nearest_of(sample_at(fit, ends[0]["leg"], at), cluster)["air"] - limit
         if abs(air) < SOLVED:
             return at
         if air > 0:

@@ -46,15 +46,18 @@ def strip_shares(pieces: list[Piece], rows: list[list[float]]) -> list[float]:
     bottom = rows[0][0]
     top = rows[len(rows) - 1][1]
     if len(pieces) == 0:
-        bare = length_within(rows, bottom, top)
-        return [bare, bare, bare]
+        clear = length_within(rows, bottom, top)
+        return [clear, clear, clear]
     edges = level_edges(pieces, bottom, top)
     following = 0
     present: list[Piece] = []
-    sums = [0.0, 0.0, 0.0]
+    bare = 0.0
+    seen = 0.0
+    lit = 0.0
     for i in range(len(edges) - 1):
         low = edges[i]
-        present = [piece for piece in present if piece["y1"] > low]
+        if len(present) > 0:
+            present = [piece for piece in present if piece["y1"] > low]
         while following < len(pieces) and pieces[following]["y0"] <= low:
             if pieces[following]["y1"] > low:
                 present.append(pieces[following])
@@ -63,14 +66,14 @@ def strip_shares(pieces: list[Piece], rows: list[list[float]]) -> list[float]:
         view = edges[i + 1] - low if len(rows) == 1 else length_within(rows, low, edges[i + 1])
         light = view
         if len(present) == 0:
-            sums[0] += view
+            bare += view
         for piece in present:
             through = piece["optics"]
             view = view * through["view"]
             light = light * through["light"]
-        sums[1] += view
-        sums[2] += light
-    return sums
+        seen += view
+        lit += light
+    return [bare, seen, lit]
 
 
 def shares_within(spans: list[list[float]], rows: list[list[float]], pieces: list[Piece]) -> Shares:

@@ -6,8 +6,10 @@ numbers until a single division, so that nothing that a tape shows is read off i
 
 from typing import TypedDict
 
+from configurator.kernel.message import is_said, message, plain, say_phrase, silence
 from configurator.kernel.numbers import step_down, step_up
-from configurator.kernel.say import INCH, TAPE, decimals, in_fractions, on_step, say_length
+from configurator.kernel.say import INCH, TAPE, decimals, in_fractions, on_step
+from configurator.kernel.shapes import Message
 from configurator.kernel.tongue import Words
 
 # Signs that keyboards and papers have in place of the plain ones.
@@ -86,7 +88,7 @@ class Length(TypedDict):
     mm: float
     step: float
     unit: str
-    fault: str
+    fault: Message
 
 
 class Amount(TypedDict):
@@ -94,23 +96,23 @@ class Amount(TypedDict):
 
     above: float
     below: float
-    fault: str
+    fault: Message
 
 
-def no_amount(fault: str) -> Amount:
+def no_amount(fault: Message) -> Amount:
     """Return what stands for a number that cannot be read."""
     return {"above": 0.0, "below": 0.0, "fault": fault}
 
 
-def no_length(fault: str) -> Length:
+def no_length(fault: Message) -> Length:
     """Return what stands for a text that is no length."""
     return {"sound": False, "mm": 0.0, "step": 0.0, "unit": "", "fault": fault}
 
 
 def plain_length(text: str) -> str:
     """Return a text in small letters, with typographic signs, fractions and spaces made plain."""
-    plain = "".join([PLAIN_SIGNS.get(sign, sign) for sign in text.lower()])
-    return " ".join([part for part in plain.replace("''", '"').split(" ") if part != ""])
+    smoothed = "".join([PLAIN_SIGNS.get(sign, sign) for sign in text.lower()])
+    return " ".join([part for part in smoothed.replace("''", '"').split(" ") if part != ""])
 
 
 def length_sign(sign: str) -> str:
@@ -120,11 +122,11 @@ def length_sign(sign: str) -> str:
     return "letter" if sign >= "a" and sign <= "z" else sign
 
 
-def length_words(plain: str) -> list[str]:
+def length_words(smoothed: str) -> list[str]:
     """Return the numbers, words and signs of a plain text in their order; spaces only part them."""
     words: list[str] = []
     last = ""
-    for sign in plain:
+    for sign in smoothed:
         sort = length_sign(sign)
         # The dot of an abbreviated unit says nothing more.
         if sign == "." and last == "letter":
@@ -151,10 +153,10 @@ def decimal_amount(word: str) -> Amount:
             digits += 1
             below = below * 10 if points > 0 else below
         else:
-            return no_amount("")
+            return no_amount(silence())
     if digits == 0 or digits > MOST_DIGITS or points > 1:
-        return no_amount("")
-    return {"above": above, "below": below, "fault": ""}
+        return no_amount(silence())
+    return {"above": above, "below": below, "fault": silence()}
 
 
 def fraction_amount(before: str, above: str, below: str) -> Amount:
@@ -163,10 +165,12 @@ def fraction_amount(before: str, above: str, below: str) -> Amount:
     top = decimal_amount(above)
     bottom = decimal_amount(below)
     if first["below"] != 1 or top["below"] != 1 or bottom["below"] != 1:
-        return no_amount("")
+        return no_amount(silence())
     if bottom["above"] == 0 or (first["above"] > 0 and top["above"] >= bottom["above"]):
-        return no_amount(above + "/" + below + " is no fraction that a tape shows")
-    return {"above": first["above"] * bottom["above"] + top["above"], "below": bottom["above"], "fault": ""}
+        return no_amount(
+            message("{fraction} is no fraction that a tape shows", {"fraction": [above + "/" + below, "text"]})
+        )
+    return {"above": first["above"] * bottom["above"] + top["above"], "below": bottom["above"], "fault": silence()}
 
 
 def amount_of(words: list[str]) -> Amount:
@@ -179,17 +183,17 @@ def amount_of(words: list[str]) -> Amount:
             return fraction_amount("0", words[0], words[2])
         if count == 4 or words[1] == "-":
             return fraction_amount(words[0], words[count - 3], words[count - 1])
-    return no_amount("")
+    return no_amount(silence())
 
 
 def feet_and_inches(feet: Amount, rest: Amount) -> Amount:
     """Return feet and inches as a number of inches."""
     if feet["below"] == 0 or rest["below"] == 0:
-        return no_amount(feet["fault"] + rest["fault"])
+        return no_amount(feet["fault"] if is_said(feet["fault"]) else rest["fault"])
     if rest["above"] >= rest["below"] * 12:
-        return no_amount("inches after feet stay below 12")
+        return no_amount(plain("inches after feet stay below 12"))
     above = feet["above"] * 12 * rest["below"] + rest["above"] * feet["below"]
-    return {"above": above, "below": feet["below"] * rest["below"], "fault": ""}
+    return {"above": above, "below": feet["below"] * rest["below"], "fault": silence()}
 
 
 def measured_length(amount: Amount, unit: str, named: str, minus: bool) -> Length:
@@ -203,7 +207,7 @@ def measured_length(amount: Amount, unit: str, named: str, minus: bool) -> Lengt
         "mm": -mm if minus and mm > 0 else mm,
         "step": MM_ABOVE[unit] / below,
         "unit": "in" if named == "ft" else named,
-        "fault": "",
+        "fault": silence(),
     }
 
 
@@ -227,7 +231,7 @@ def unit_groups(words: list[str]) -> list[list[str]]:
 
 
 def written_length(text: str, units: str) -> Length:
-    """Return what a text says as a length; a bare number is in ``units``, ``in`` or ``mm``.
+    """Return what a text says as a length; a bare number is in ``units``, ``in`` or ``mm``, a bare fraction in inches.
 
     Takes inches (``22 1/2 in``, ``22.5"``, ``½``), feet and inches (``6'8"``, ``6 ft 8 1/2 in``) and metric
     (``571 mm``, ``57,1 cm``, ``2.1 m``), with a leading minus where one is wanted.
@@ -237,9 +241,11 @@ def written_length(text: str, units: str) -> Length:
     groups = unit_groups(words[1:] if minus else words)
     if len(groups) == 1:
         named = groups[0][0]
-        return measured_length(amount_of(groups[0][1:]), units if named == "" else named, named, minus)
+        # Only a tape in inches shows fractions.
+        bare = "in" if "/" in groups[0] else units
+        return measured_length(amount_of(groups[0][1:]), bare if named == "" else named, named, minus)
     if len(groups) != 2 or groups[0][0] != "ft" or (groups[1][0] != "in" and groups[1][0] != ""):
-        return no_length("")
+        return no_length(silence())
     # A hyphen may join the inches to their feet.
     joined = len(groups[1]) > 1 and groups[1][1] == "-"
     rest = groups[1][2:] if joined else groups[1][1:]
@@ -273,4 +279,5 @@ def drawn_in(limits: list[float], units: str) -> list[float]:
 def say_span(low: float, high: float, words: Words, units: str) -> str:
     """Return ``between 100 mm and 1500 mm``, drawn in as :func:`drawn_in` does."""
     limits = drawn_in([low, high], units)
-    return "between " + say_length(limits[0], words, units) + " and " + say_length(limits[1], words, units)
+    terms: dict[str, list[float | str]] = {"least": [limits[0], "mm"], "most": [limits[1], "mm"]}
+    return say_phrase(message("between {least} and {most}", terms), words, units)

@@ -6,6 +6,7 @@ from configurator.kernel.questions.glass import LIGHT_RULE, VIEW_RULE, VISIBLE_R
 from configurator.kernel.questions.projection import furthest, projection_figure
 from configurator.kernel.shapes import Figure, Fit, Position
 from configurator.kernel.telling import figure, length, working
+from configurator.kernel.tongue import wording
 
 
 def moment(fit: Fit, place: Position) -> list[Figure]:
@@ -21,7 +22,7 @@ def moment(fit: Fit, place: Position) -> list[Figure]:
     low = lowest_edge(pieces)
     edge = working("the lowest piece of the covering", "{low}", {"low": [low, "mm"]})
     return [
-        share_figure("visible_glass_at", "visible glass", VISIBLE_RULE, shares["visible"], area),
+        share_figure("visible_glass_at", wording("visible glass"), VISIBLE_RULE, shares["visible"], area),
         share_figure("view_at", "view", VIEW_RULE, shares["view"], area),
         share_figure("light_at", "light", LIGHT_RULE, shares["light"], area),
         projection_figure("projection_at", "projection", furthest(pieces)),

@@ -398,11 +398,51 @@ class Cuts(TypedDict):
     bars: list[Bar]
 
 
+class Outer(TypedDict):
+    """The box that bounds all pieces of one kind over the travel, in the leaf's space."""
+
+    kind: str
+    x0: float
+    x1: float
+    y0: float
+    y1: float
+    z0: float
+    z1: float
+
+
+class Touch(TypedDict):
+    """The angle at which a turning leaf first meets something: no kind for never.
+
+    ``kind`` is what turns, ``met`` what it meets. ``way`` names the face that a corner comes upon, as in
+    ``TURN_TEMPLATES``. From the pin, ``along`` and ``out`` are what turns, ``across`` and ``ahead`` what it meets.
+    """
+
+    angle: float
+    kind: str
+    met: str
+    way: str
+    along: float
+    out: float
+    across: float
+    ahead: float
+
+
+class Turn(TypedDict):
+    """What stops an in-swing leaf by itself, and what its covering meets: on the leaf, or open on the wall before it.
+
+    Neither is looked for further than half a turn, nor at all for a leaf that swings out.
+    """
+
+    own: Touch
+    covering: Touch
+
+
 class Travel(TypedDict):
     """A fit over its whole travel: what all questions share, worked out once.
 
     ``samples`` holds every step and every place where something comes level with something, open first.
-    ``handle`` is where it comes nearest to the handle.
+    ``handle`` is where it comes nearest to the handle, ``outline`` its reach, kind by kind of piece, and ``turn`` how
+    far the leaf turns.
     ``raised`` and ``down`` are the covering open and closed in full detail, ``half`` half-way (coarse);
     ``raised_shares`` and ``down_shares`` what of the glass they leave. ``leaves`` holds the fit itself and, where a
     second leaf is dressed too, that leaf's own; ``cuts`` what is cut for each of them that can be hung.
@@ -411,6 +451,8 @@ class Travel(TypedDict):
     fit: Fit
     samples: list[Sample]
     handle: Meeting
+    outline: list[Outer]
+    turn: Turn
     raised: list[Piece]
     half: list[Piece]
     down: list[Piece]
@@ -491,6 +533,20 @@ class Answer(TypedDict):
     closed: Position
 
 
+class Asking(TypedDict):
+    """An answer on its way, question by question.
+
+    ``travel`` is empty until it has been worked out, and stays so where the covering cannot go on its door; ``asked``
+    is how many questions have been asked.
+    """
+
+    fit: Fit
+    household: Household
+    travel: list[Travel]
+    asked: int
+    answer: Answer
+
+
 class Change(TypedDict):
     """What may be changed to mend something: picks (option by choice), and numbers set by hand, in mm.
 
@@ -528,12 +584,34 @@ class Fix(TypedDict):
 
 
 class Plight(TypedDict):
-    """A fit with what was told of it for a household, and the ids of what does not clear."""
+    """A fit with what was told of it for a household, and the ids of what does not clear.
+
+    ``travel`` holds the fit over its travel; it is empty where the covering cannot go on its door.
+    """
 
     fit: Fit
     household: Household
+    travel: list[Travel]
     answer: Answer
     troubles: list[str]
+
+
+class Search(TypedDict):
+    """A search for fixes, as far as it has come.
+
+    ``asking`` is what is being asked: first the fit itself, of which the ``plight`` is then told (none before), then
+    one change after the other. Of the ``changes`` so many have ``begun``; those that were answered are the ``trials``.
+    ``found`` is how many kinds of change have been looked for (picks, numbers set by hand, pairs), ``done`` whether all
+    has been tried.
+    """
+
+    asking: Asking
+    plight: list[Plight]
+    changes: list[Change]
+    begun: int
+    trials: list[Trial]
+    found: int
+    done: bool
 
 
 class Mark(TypedDict):

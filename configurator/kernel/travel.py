@@ -7,6 +7,8 @@ from configurator.kernel.mechanisms import MECHANISMS
 from configurator.kernel.message import is_said
 from configurator.kernel.mount.hung import dressed_leaves
 from configurator.kernel.position import closed_position, coarse, open_position, position_at
+from configurator.kernel.questions.outline import covering_outline
+from configurator.kernel.questions.turn import turn_of
 from configurator.kernel.shapes import Cuts, Fit, Travel
 
 
@@ -20,13 +22,17 @@ def travelled(fit: Fit) -> Travel:
     numbers = fit["numbers"]
     raised = pieces_at(fit, open_position(numbers))
     down = pieces_at(fit, closed_position(numbers))
-    samples = even_samples(fit)
-    handle = tightest(fit, samples, fit["handle"])
+    even = even_samples(fit)
+    handle = tightest(fit, even, fit["handle"])
+    samples = in_order(even)
+    outline = covering_outline(samples)
     leaves = dressed_leaves(fit)
     return {
         "fit": fit,
-        "samples": in_order(samples),
+        "samples": samples,
         "handle": handle,
+        "outline": outline,
+        "turn": turn_of(fit, samples, outline),
         "raised": raised,
         "half": pieces_at(fit, coarse(position_at(numbers, 0.5))),
         "down": down,

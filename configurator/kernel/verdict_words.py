@@ -3,24 +3,34 @@
 A new question names its words here; a state without any is called by its own name.
 """
 
+from configurator.kernel.tongue import wording
+
 VERDICT_WORDS: dict[str, dict[str, str]] = {
     "pass_through": {
-        "clears": "clears",
-        "guide by hand": "guide by hand",
-        "caution": "little room",
-        "blocked": "blocked",
+        "clears": wording("clears"),
+        "guide by hand": wording("guide by hand"),
+        "caution": wording("little room"),
+        "blocked": wording("blocked"),
     },
-    "handle_works": {"clears": "works freely", "caution": "works, with little room", "blocked": "hindered"},
+    "handle_works": {
+        "clears": wording("works freely"),
+        "caution": wording("works, with little room"),
+        "blocked": wording("hindered"),
+    },
     "swing": {
-        "clears": "opens freely",
-        "guide by hand": "opens part of the way",
-        "blocked": "does not open far enough",
+        "clears": wording("opens freely"),
+        "guide by hand": wording("opens part of the way"),
+        "blocked": wording("does not open far enough"),
     },
-    "opens_covered": {"clears": "opens", "blocked": "open the covering first"},
-    "reach": {"clears": "within reach", "caution": "not within everyone's reach", "blocked": "out of reach"},
-    "child_safety": {"clears": "safe", "caution": "with care", "blocked": "unsafe"},
-    "sight": {"clears": "hidden", "caution": "partly seen"},
-    "pair": {"clears": "matches", "caution": "differs", "blocked": "cannot match"},
+    "opens_covered": {"clears": wording("opens"), "blocked": wording("open the covering first")},
+    "reach": {
+        "clears": wording("within reach"),
+        "caution": wording("not within everyone's reach"),
+        "blocked": wording("out of reach"),
+    },
+    "child_safety": {"clears": wording("safe"), "caution": wording("with care"), "blocked": wording("unsafe")},
+    "sight": {"clears": wording("hidden"), "caution": "partly seen"},
+    "pair": {"clears": wording("matches"), "caution": wording("differs"), "blocked": wording("cannot match")},
 }
 
 

@@ -3,7 +3,7 @@
 from configurator.kernel.message import message, plain, say_phrase
 from configurator.kernel.position import share_along
 from configurator.kernel.shapes import Leg, Message, Position
-from configurator.kernel.tongue import ENGLISH, Words
+from configurator.kernel.tongue import Words
 
 # A tilt nearer to level than this, in degrees, is level to the eye; a part nearer to its end, in shares, is there.
 LEVEL = 0.5
@@ -36,11 +36,6 @@ def place_messages(legs: list[Leg], place: Position) -> list[Message]:
     return told if len(told) > 0 else [plain("in place")]
 
 
-def say_place(legs: list[Leg], place: Position, words: Words) -> str:
+def place_words(legs: list[Leg], place: Position, words: Words) -> str:
     """Return a position in words of a language, in one phrase in the middle of a sentence."""
     return ", ".join([say_phrase(told, words, "mm") for told in place_messages(legs, place)])
-
-
-def place_words(legs: list[Leg], place: Position) -> str:
-    """Return a position in English words."""
-    return say_place(legs, place, ENGLISH)

@@ -11,14 +11,15 @@ from configurator.browser.link.shapes import Stock
 from configurator.browser.link.state import fresh_configuration, fresh_state
 from configurator.catalog import Catalog
 from configurator.catalog.schema.showroom import Showroom
+from configurator.catalog.sources import Source
 from configurator.drawing import room
 from configurator.drawing.photo import widths_of
 from configurator.kernel.answer import ask_fit, ruled_out
-from configurator.kernel.message import say
+from configurator.kernel.message import message, say, say_phrase
 from configurator.kernel.mount.hung import hung
 from configurator.kernel.remedy.fixes import fixes
 from configurator.kernel.shapes import Answer, Door, Family, Fit, Fix, Message
-from configurator.kernel.tongue import Words
+from configurator.kernel.tongue import Words, in_words
 from configurator.site.answers import Answers, Kept, digest
 from configurator.site.face.photos import Photo, logo_markup, photographs
 from configurator.site.face.themes import template_folders, theme_opens_with
@@ -111,7 +112,11 @@ class House:
         return template_folders(self.showroom.theme.name)
 
     def once(self, make: Callable[[], Kept], *inputs: object) -> Kept:
-        """Return what ``make`` gives, from memory when the same inputs came before."""
+        """Return what ``make`` gives in this language, from memory when the same inputs came before."""
+        return self.unspoken(make, self.words["language"], *inputs)
+
+    def unspoken(self, make: Callable[[], Kept], *inputs: object) -> Kept:
+        """Return what ``make`` gives in whichever language, from memory when the same inputs came before."""
         return self.answers.once(make, *self.stamped(inputs))
 
     def here(self, make: Callable[[], Kept], *inputs: object) -> Kept:
@@ -138,7 +143,7 @@ class House:
         files = [path for folder in self.templates for path in sorted(folder.rglob("*.html"))]
         stamps = [[str(path), path.stat().st_mtime_ns] for path in files]
         names = [[thing["id"], thing["name"]] for thing in [*self.doors, *self.families]]
-        return digest(repr(self.showroom), names, stamps, self.logo_markup)
+        return digest(repr(self.showroom), self.words["language"], names, stamps, self.logo_markup)
 
     def hung(self, door: Door, family: Family) -> Fit:
         """Return a family with its preset choices, hung on a door."""
@@ -147,24 +152,46 @@ class House:
     def answer(self, door: Door, family: Family) -> Answer:
         """Return the answer for a family with its preset choices on a door."""
         household = self.catalog.household
-        return self.once(lambda: ask_fit(self.hung(door, family), household), "ask", door, family, household)
+        return self.unspoken(lambda: ask_fit(self.hung(door, family), household), "ask", door, family, household)
 
     def say(self, told: Message) -> str:
         """Return what the kernel tells as it reads on this showroom's pages; nothing where it is silent."""
         return say(told, self.words, self.units)
 
+    def on_door(self, door: Door, family: Family) -> str:
+        """Return a family on a door, by name."""
+        terms: dict[str, list[float | str]] = {
+            "covering": [family["name"], "text"],
+            "door": [self.door_name(door), "text"],
+        }
+        return self.phrase(message("{covering} on {door}", terms))
+
+    def phrase(self, told: Message) -> str:
+        """Return what is told as it reads within a sentence."""
+        return say_phrase(told, self.words, self.units)
+
+    def source(self, source: Source) -> str:
+        """Return where a number comes from, in words."""
+        mark = self.named(source.mark)
+        return f"{mark} — {source.where}" if source.where else mark
+
+    def named(self, text: str) -> str:
+        """Return what words of the kernel's or a table's are in the language of the pages."""
+        return in_words(text, self.words)
+
     def ruled_out(self, door: Door, family: Family) -> dict[str, dict[str, Message]]:
         """Return the options that the door rules out, with the reason: choice id to option id to reason."""
-        return self.once(lambda: ruled_out(door, family, {}), "ruled out", door, family)
+        return self.unspoken(lambda: ruled_out(door, family, {}), "ruled out", door, family)
 
     def fixes(self, door: Door, family: Family) -> list[Fix]:
         """Return what mends what does not clear of a family with its preset choices on a door."""
         household = self.catalog.household
-        return self.once(lambda: fixes(self.hung(door, family), household), "fixes", door, family, household)
+        return self.unspoken(lambda: fixes(self.hung(door, family), household), "fixes", door, family, household)
 
     def door_name(self, door: Door) -> str:
         """Return a door's name as it stands in the middle of a sentence."""
-        return f"the {door['name'][0].lower()}{door['name'][1:]}"
+        name = door["name"][:1].lower() + door["name"][1:]
+        return self.phrase(message("the {door}", {"door": [name, "text"]}))
 
     def try_url(self, door: Door, family: Family | None) -> str:
         """Return the address of the configurator with a door, and with a family closed on it."""

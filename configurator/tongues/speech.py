@@ -27,9 +27,19 @@ def locale_of(language: str) -> Locale:
         raise ValueError(f"{language} is no language's code; such as en, es or en-GB is expected") from wrong
 
 
+def code_of(locale: Locale) -> str:
+    """Return a language's code as a showroom writes it and a page tells it: ``es``, ``en-GB``."""
+    return str(locale).replace("_", "-")
+
+
+def catalog_name(locale: Locale) -> str:
+    """Return the name of a language's catalog as a file: ``es.po``, ``en_GB.po``."""
+    return f"{locale}.po"
+
+
 def own_catalog(language: str) -> Path:
     """Return where our own translations into a language stand, be there any or not."""
-    return FOLDER / f"{locale_of(language)}.po"
+    return FOLDER / catalog_name(locale_of(language))
 
 
 def read_catalog(path: Path) -> Catalog:

@@ -11,7 +11,7 @@ from jinja2.ext import babel_extract
 from configurator.browser.script_words import script_texts
 from configurator.kernel.tongue import FORMS
 from configurator.places import THEMES
-from configurator.tongues.marks import marked_arguments, marked_as, written_out
+from configurator.tongues.marked import marked_arguments, marked_as, written_out
 
 PACKAGE = Path(__file__).parent.parent
 # What templates call to say something, as gettext tools want it told: ``_several`` has two forms.

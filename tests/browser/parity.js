@@ -39,7 +39,7 @@ function asked(one) {
   const answer = kernel.ask(door, family, choices, household);
   const fit = kernel.hung(door, family, choices);
   const scene = kernel.scene_at(fit, place);
-  const names = { family: family.name, door: door.name, place: kernel.place_words(answer.legs, place) };
+  const names = { family: family.name, door: door.name, place: kernel.place_words(answer.legs, place, ENGLISH) };
   const state = { units, active: 0, household, configurations: [{ door, family: family.id, choices, place, measured: [] }] };
   const link = kernel.encode(state, catalog);
   const told = {
@@ -55,7 +55,7 @@ function asked(one) {
     told.ruled_out = kernel.ruled_out(door, family, choices);
     told.pieces = kernel.asked_scene(fit, place);
     const { elevation_of, section_of, plan_of, sheet_of, subject } = kernel;
-    const draft = kernel.drafted(door, subject(door, family, choices, place, household), ENGLISH, units);
+    const draft = kernel.drafted(door, subject(kernel.hung(door, family, choices), place, household, ENGLISH), ENGLISH, units);
     told.drawn = [elevation_of, section_of, plan_of, sheet_of].map((draw) => draw(draft));
   }
   return told;

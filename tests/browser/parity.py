@@ -62,7 +62,7 @@ def asked(case: Case, stock: Stock, views: list[str], thorough: bool) -> dict[st
     answer = ask(door, family, choices, household)
     fit = hung(door, family, choices)
     view = scene_at(fit, place)
-    names = {"family": family["name"], "door": door["name"], "place": place_words(answer["legs"], place)}
+    names = {"family": family["name"], "door": door["name"], "place": place_words(answer["legs"], place, ENGLISH)}
     draft = drafted(door, {"scene": view, "answer": answer, "names": names}, ENGLISH, units)
     link = encode(state_of(case), stock)
     told: dict[str, Any] = {
@@ -77,7 +77,7 @@ def asked(case: Case, stock: Stock, views: list[str], thorough: bool) -> dict[st
     if thorough:
         told["ruled_out"] = ruled_out(door, family, choices)
         told["pieces"] = asked_scene(fit, place)
-        whole = drafted(door, subject(door, family, choices, place, household), ENGLISH, units)
+        whole = drafted(door, subject(hung(door, family, choices), place, household, ENGLISH), ENGLISH, units)
         told["drawn"] = [draw(whole) for draw in DRAWN]
     return told
 

@@ -63,7 +63,7 @@ def test_lengths_and_words_are_the_same_on_both_sides(browser: Browser) -> None:
         assert theirs("write_length", [[mm, ENGLISH, units] for mm in sizes]) == written
         spans = [(low, low + 500.0, ENGLISH, units) for low in sizes]
         assert theirs("say_span", [list(span) for span in spans]) == [say_span(*span) for span in spans]
-    scales = [(scale, "in") for scale in INCH_SCALES] + [(scale, "mm") for scale in METRIC_SCALES]
+    scales = [(scale, ENGLISH, "in") for scale in INCH_SCALES] + [(scale, ENGLISH, "mm") for scale in METRIC_SCALES]
     assert theirs("scale_words", [list(scale) for scale in scales]) == [scale_words(*scale) for scale in scales]
     assert theirs("typeset", [[words] for words in SET]) == [typeset(words) for words in SET]
     page.close()

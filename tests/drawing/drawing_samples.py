@@ -2,6 +2,7 @@
 
 from collections.abc import Callable
 
+from configurator.kernel.mount.hung import hung
 from configurator.kernel.position import closed_position, open_position, position_at
 from configurator.kernel.resolve import resolve
 from configurator.kernel.shapes import Door, Drawing, Position
@@ -38,7 +39,7 @@ def place_of(covering: str, at: str) -> Position:
 
 def draft_of(door: Door, covering: str, at: str, units: str = "in") -> Draft:
     """Return what the drawings of an invented covering on a door are drawn from."""
-    given = subject(door, family(covering), {}, place_of(covering, at), HOUSEHOLD)
+    given = subject(hung(door, family(covering), {}), place_of(covering, at), HOUSEHOLD, ENGLISH)
     return drafted(door, given, ENGLISH, units)
 
 

@@ -90,11 +90,12 @@ def test_it_turns_just_so_far_that_it_touches(along: float, wide: float, low: fl
     bar = box(0.0, -HALF, LENGTH, HALF)
     turn = free_turn(lever(), piece)
 
-    def meets(angle: float) -> bool:
+    def meets(angle: float, least: float = 1e-6) -> bool:
         both = [affinity.rotate(bar, side * angle, origin=(0.0, 0.0)) for side in (1.0, -1.0)]
-        return any(one.intersection(shape).area > 1e-6 for one in both)
+        return any(one.intersection(shape).area > least for one in both)
 
     for step in range(20):
         assert not meets((turn - 0.01) * step / 20) or turn == 0.0
     if turn < FULL_TURN - 0.5:
-        assert meets(turn + 0.5)
+        # The tip may but graze a corner and be past it before half a degree is turned.
+        assert any(meets(turn + step / 100, 0.0) for step in range(1, 51))

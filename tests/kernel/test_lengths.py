@@ -7,6 +7,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from configurator.kernel.lengths import say_span, write_length, written_length
+from configurator.kernel.message import is_said, say_phrase
 from configurator.kernel.tongue import ENGLISH
 from tests.tapes import REFUSED, WRITTEN
 
@@ -16,14 +17,14 @@ UNITS = st.sampled_from(["in", "mm"])
 @pytest.mark.parametrize(("written", "mm"), WRITTEN.items())
 def test_a_written_length_is_read(written: tuple[str, str], mm: float) -> None:
     found = written_length(*written)
-    assert (found["sound"], found["mm"], found["fault"]) == (True, mm, "")
+    assert (found["sound"], found["mm"], is_said(found["fault"])) == (True, mm, False)
 
 
 @pytest.mark.parametrize("units", ["in", "mm"])
 @pytest.mark.parametrize(("text", "fault"), REFUSED.items())
 def test_what_is_no_length_is_refused(text: str, fault: str, units: str) -> None:
     found = written_length(text, units)
-    assert (found["sound"], found["fault"]) == (False, fault)
+    assert (found["sound"], say_phrase(found["fault"], ENGLISH, units)) == (False, fault)
 
 
 @pytest.mark.parametrize(

@@ -52,6 +52,6 @@ def test_whatever_can_be_typed_has_an_answer_and_a_drawing(number: int) -> None:
         assert figure["unit"] != "share" or figure["value"] <= 1 + 1e-9, name
     for piece in scene_at(hung(door, family, choices), answer["closed"])["covering"]:
         assert all(piece[axis + "0"] <= piece[axis + "1"] + 1e-9 for axis in "xyz"), piece["kind"]
-    given = subject(door, family, choices, answer["open"], CATALOG.household)
+    given = subject(hung(door, family, choices), answer["open"], CATALOG.household, ENGLISH)
     drawn = sheet_of(drafted(door, given, ENGLISH, "in"))
     assert all(math.isfinite(value) for mark in drawn["marks"] for value in mark["points"])

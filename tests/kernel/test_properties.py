@@ -154,8 +154,9 @@ def test_cloth_is_conserved_as_it_rolls(number: int) -> None:
 
 
 def rank_of(answer: Answer) -> int:
-    """Return how badly a covering passes the handle; 3 where it cannot go on the door at all."""
-    return 3 if is_said(answer["refusal"]) else RANK[answer["verdicts"]["pass_through"]["state"]]
+    """Return how badly a covering passes the handle; one that cannot go on the door "
+    "passes it no more than a blocked one."""
+    return RANK["blocked"] if is_said(answer["refusal"]) else RANK[answer["verdicts"]["pass_through"]["state"]]
 
 
 @given(NUMBERS, st.floats(0.0, 60.0))

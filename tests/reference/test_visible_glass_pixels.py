@@ -54,7 +54,7 @@ def only_active(drawing: Drawing, door: Door, whole: bool) -> Drawing:
 
 def share_of_glass(door: Door, covering: str, place: Position) -> float:
     """Return the share of the glass that stays white when the covering is painted black over it."""
-    given = subject(door, family(covering), {}, place, HOUSEHOLD)
+    given = subject(hung(door, family(covering), {}), place, HOUSEHOLD, ENGLISH)
     drawing = elevation_of(drafted(door, given, ENGLISH, "mm"))
     drawing = only_active(drawing, door, given["answer"]["size"]["mount"] == "over-opening")
     bare = drawing | {"marks": [mark for mark in drawing["marks"] if mark["role"] == "sky"]}

@@ -14,7 +14,7 @@ const LEVEL = kernel.field_called("household.outside_level");
 test("a length is taken in the page's units or in its own", () => {
   for (const [units, text, mm] of [
     ["in", "22 1/2", 571.5], ["in", "571 mm", 571], ["in", "22,5", 571.5], ["in", "22½", 571.5],
-    ["mm", "571", 571], ["mm", "22 1/2 in", 571.5], ["mm", "57,1 cm", 571],
+    ["mm", "571", 571], ["mm", "22 1/2 in", 571.5], ["mm", "22 1/2", 571.5], ["mm", "57,1 cm", 571],
   ]) {
     const state = withTyped(fresh(units), GLASS, text);
     assert.ok(Math.abs(measured(state, GLASS.id) - mm) < 1e-9, `${text}: ${measured(state, GLASS.id)}`);

@@ -6,7 +6,7 @@ import re
 
 from configurator.browser.emit.spelling import CALLS, COPY, EACH, HAS, MATH, METHODS, OPERATORS
 from configurator.kernel.tongue import FORMS, Words, in_words
-from configurator.tongues.marks import marked_arguments, marked_as, written_out
+from configurator.tongues.marked import marked_arguments, marked_as, written_out
 
 # What stays one thing beside any operator.
 WHOLE = (

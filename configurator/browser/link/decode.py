@@ -10,6 +10,7 @@ from configurator.browser.link.state import fresh_state
 from configurator.kernel.answer import ask
 from configurator.kernel.message import message, plain
 from configurator.kernel.tape.table import HOUSEHOLD_LIMITS
+from configurator.kernel.tongue import wording
 
 # Some programs that pass links on write these letters as escapes.
 LINK_ESCAPES = {"%2C": ",", "%2F": "/", "%3A": ":", "%3B": ";", "%3D": "=", "%40": "@"}
@@ -17,9 +18,11 @@ CONFIGURATIONS_MOST = 4
 CHECK_LENGTH = 5
 # Version 1 has three more letters, which are read over; see the package.
 CHECK_LENGTH_THEN = 8
-NOT_A_LINK = "This address holds no configuration that can be read; a fresh one is shown."
-NEWER = "This link was made by a newer version of this page; a fresh configuration is shown."
-CUT_SHORT = "This link has been cut short or changed on its way, so its numbers are not shown; ask for it again."
+NOT_A_LINK = wording("This address holds no configuration that can be read; a fresh one is shown.")
+NEWER = wording("This link was made by a newer version of this page; a fresh configuration is shown.")
+CUT_SHORT = wording(
+    "This link has been cut short or changed on its way, so its numbers are not shown; ask for it again."
+)
 
 
 def decode(text: str, stock: Stock) -> Opened:
@@ -104,7 +107,7 @@ def read_group(part: str, opened: Opened, stock: Stock) -> None:
     pieces = part.split(":")
     for covering in pieces[1:]:
         if len(opened["state"]["configurations"]) >= CONFIGURATIONS_MOST:
-            told = "More than four configurations are in the link; the first four are shown."
+            told = wording("More than four configurations are in the link; the first four are shown.")
             opened["problems"].append(plain(told))
             return
         read_covering(covering, read_door(pieces[0], stock, opened["problems"]), opened, stock)

@@ -10,6 +10,7 @@ from configurator.browser.link.spell import pointed, read_number, spell_sixty_fo
 from configurator.kernel.message import is_said, message, plain
 from configurator.kernel.numbers import nearest
 from configurator.kernel.shapes import Answer, Figure, Message
+from configurator.kernel.tongue import wording
 from configurator.kernel.verdict_words import VERDICT_WORDS, verdict_word
 
 # A letter, once given, stays with its figure for ever; one that is not known is read over.
@@ -60,7 +61,7 @@ def changes_of(noted: str, answer: Answer, configuration: int) -> list[Differenc
         if noted == NOT_HUNG and is_said(now):
             return []
         then = plain("It could not be hung." if noted == NOT_HUNG else "It could be hung.")
-        name = "On this door"
+        name = wording("On this door")
         told = now if is_said(now) else plain("It can be hung.")
         return [{"configuration": configuration, "id": "refusal", "name": name, "then": then, "now": told}]
     changes: list[Difference] = []

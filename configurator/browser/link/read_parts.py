@@ -14,6 +14,7 @@ from configurator.kernel.resolve import find_option
 from configurator.kernel.shapes import Choice, Door, Family, Message, Position
 from configurator.kernel.tape.leaf_fields import HINGE_LIMITS, HINGES_MOST
 from configurator.kernel.tape.table import DOOR_COUNTS, DOOR_LIMITS, DOOR_WORDS, HANDLE_LIMITS
+from configurator.kernel.tongue import wording
 
 TILT_MOST = 180.0
 
@@ -30,13 +31,13 @@ def put_number(shape: Any, pair: str, limits: dict[str, list[float]], notes: lis
     words = pair.split("=")
     name = words[0]
     if len(words) != 2 or name not in limits:
-        told = "The measurement {name} is not known and is left out."
+        told = wording("The measurement {name} is not known and is left out.")
         notes.append(message(told, {"name": [name, "text"]}))
         return False
     reading = read_number(words[1])
     whole = name not in DOOR_COUNTS or reading["value"] == math.floor(reading["value"])
     if not reading["good"] or not whole or not within(reading["value"], limits[name]):
-        told = "The value {value} of {name} cannot be; the preset's is shown."
+        told = wording("The value {value} of {name} cannot be; the preset's is shown.")
         notes.append(message(told, {"value": [words[1], "text"], "name": [name, "text"]}))
         return False
     shape[name] = int(reading["value"]) if name in DOOR_COUNTS else reading["value"]
@@ -53,7 +54,7 @@ def read_door(part: str, stock: Stock, notes: list[Message]) -> MeasuredDoor:
     pairs = part.split(";")
     ident = door_now(pairs[0], stock)
     if ident not in stock["doors"]:
-        told = "The door {door} is not in this showroom's list; another stands in for it."
+        told = wording("The door {door} is not in this showroom's list; another stands in for it.")
         notes.append(message(told, {"door": [ident, "text"]}))
         ident = stock["opening"][0]
     read: MeasuredDoor = {"door": preset_door(stock, ident), "names": []}
@@ -71,7 +72,7 @@ def put_handle(door: Door, ident: str, stock: Stock, notes: list[Message]) -> No
     if ident in stock["handles"]:
         door["handle"] = stock["handles"][ident].copy()
     else:
-        told = "The handle {handle} is not in this showroom's list; the preset's is shown."
+        told = wording("The handle {handle} is not in this showroom's list; the preset's is shown.")
         notes.append(message(told, {"handle": [ident, "text"]}))
 
 
@@ -94,7 +95,7 @@ def put_pair(door: Door, pair: str, notes: list[Message]) -> bool:
 def put_word(shape: Any, name: str, word: str, notes: list[Message]) -> bool:
     """Set one of a door's words and return true, or note why it is left as it is."""
     if word not in DOOR_WORDS[name]["options"]:
-        told = "The word {word} of {name} is not known; the preset's is shown."
+        told = wording("The word {word} of {name} is not known; the preset's is shown.")
         notes.append(message(told, {"word": [word, "text"], "name": [name, "text"]}))
         return False
     shape[name] = word
@@ -109,7 +110,7 @@ def put_hinges(door: Door, text: str, notes: list[Message]) -> bool:
         if reading["good"] and within(reading["value"], HINGE_LIMITS):
             heights.append(reading["value"])
     if len(heights) != len(text.split(",")) or len(heights) > HINGES_MOST:
-        told = "The hinge heights {heights} cannot be; the preset's are shown."
+        told = wording("The hinge heights {heights} cannot be; the preset's are shown.")
         notes.append(message(told, {"heights": [text, "text"]}))
         return False
     door["hinge_heights"] = heights
@@ -129,13 +130,15 @@ def read_covering(part: str, measured: MeasuredDoor, opened: Opened, stock: Stoc
     opened["state"]["configurations"].append(read)
     opened["noted"].append(halves[2] if known and len(halves) > 2 else "")
     if not known:
-        told = "The covering {covering} is not in this showroom's list; {other} stands in for it on the same door."
+        told = wording(
+            "The covering {covering} is not in this showroom's list; {other} stands in for it on the same door."
+        )
         other = stock["families"][stock["opening"][1]]["name"]
         notes.append(message(told, {"covering": [ident, "text"], "other": [other, "text"]}))
         return
     family = stock["families"][ident]
     if family["retired"]:
-        told = "{covering} is no longer offered; it is shown as it was."
+        told = wording("{covering} is no longer offered; it is shown as it was.")
         notes.append(message(told, {"covering": [family["name"], "text"]}))
     for pair in pairs[1:]:
         put_pick(read["choices"], family, pair, opened, stock)
@@ -151,7 +154,7 @@ def put_pick(picks: dict[str, str], family: Family, pair: str, opened: Opened, s
         if choice["id"] == ident and len(words) == 2:
             put_option(picks, choice, option_now(words[1], choice, family, stock), opened["problems"])
             return
-    told = "The choice {choice} is not known and is left out."
+    told = wording("The choice {choice} is not known and is left out.")
     opened["problems"].append(message(told, {"choice": [pair, "text"]}))
 
 
@@ -160,10 +163,10 @@ def put_option(picks: dict[str, str], choice: Choice, ident: str, notes: list[Me
     option = find_option(choice, ident)
     picks[choice["id"]] = option["id"]
     if option["id"] != ident:
-        told = "The option {option} of {choice} is not known; the preset is shown."
+        told = wording("The option {option} of {choice} is not known; the preset is shown.")
         notes.append(message(told, {"option": [ident, "text"], "choice": [choice["name"], "text"]}))
     elif option["retired"]:
-        told = "{option} is no longer offered; it is shown as it was."
+        told = wording("{option} is no longer offered; it is shown as it was.")
         notes.append(message(told, {"option": [option["name"], "text"]}))
 
 
@@ -176,6 +179,6 @@ def read_place(text: str, notes: list[Message]) -> Position:
         if reading["good"]:
             place[i] = reading["value"]
         else:
-            told = "The position {place} cannot be read and is left out."
+            told = wording("The position {place} cannot be read and is left out.")
             notes.append(message(told, {"place": [words[i], "text"]}))
     return position(clamp(place[0], 0.0, 1.0), clamp(place[1], 0.0, 1.0), clamp(place[2], -TILT_MOST, TILT_MOST))

@@ -8,10 +8,11 @@ assumed, so that no page shows a preset as if it were a measurement.
 from typing import Annotated
 
 from configurator.catalog.fields import Number
-from configurator.catalog.schema.base import Former, Line, Name, OneOf, Prose, Section, SourceMark, YesNo
+from configurator.catalog.schema.base import Former, Ident, Line, Name, OneOf, Prose, Section, SourceMark, YesNo
 from configurator.catalog.schema.from_table import with_numbers
 from configurator.kernel.tape.leaf_fields import HINGE_LIMITS
 from configurator.kernel.tape.table import DOOR_WORDS
+from configurator.kernel.tongue import wording
 
 Layout = Annotated[str, OneOf(tuple(DOOR_WORDS["layout"]["options"]))]
 Swing = Annotated[str, OneOf(tuple(DOOR_WORDS["swing"]["options"]))]
@@ -29,7 +30,7 @@ class Leaf(Section):
 class Glass(Section):
     """The glass that shows between the beads."""
 
-    type: Line = "clear double glazing"
+    type: Line = wording("clear double glazing")
 
 
 class Hinges(Section):
@@ -49,7 +50,7 @@ class DoorHandle(Section):
     ``passive`` says whether a pair's other leaf has the handle too.
     """
 
-    preset: Name
+    preset: Ident
     passive: YesNo = False
 
 

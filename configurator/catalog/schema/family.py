@@ -10,7 +10,7 @@ them lead to it.
 from typing import Annotated
 
 from configurator.catalog.fields import Hex, Number
-from configurator.catalog.schema.base import Former, Line, Name, OneOf, Prose, Section, SourceMark, YesNo
+from configurator.catalog.schema.base import Former, Ident, Line, Name, OneOf, Prose, Section, SourceMark, YesNo
 
 
 class CassetteFile(Section):
@@ -50,7 +50,7 @@ class FamilyFile(Section):
     formerly: Former = []
     summary: Line
     source: SourceMark
-    mechanism: Name
+    mechanism: Ident
     material: Annotated[str, OneOf(("cloth", "wood", "metal"))] = "cloth"
     retired: YesNo = False
     description: Prose

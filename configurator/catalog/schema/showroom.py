@@ -5,7 +5,7 @@ from typing import Annotated
 import pydantic
 
 from configurator.catalog.fields import Hex, Like, Number
-from configurator.catalog.schema.base import Line, Name, OneOf, Section, SourceMark
+from configurator.catalog.schema.base import Constant, Language, Line, Name, OneOf, Section, SourceMark
 from configurator.catalog.schema.from_table import with_numbers
 from configurator.places import THEMES
 
@@ -35,9 +35,9 @@ class Hours(Section):
 class Contact(Section):
     """How to reach the showroom; ``address`` is a list of lines."""
 
-    telephone: Line
+    telephone: Constant
     mail: Annotated[str, Like(r"[^\s@]+@[^\s@]+", "a mail address", "hello@showroom.example")]
-    address: list[Line]
+    address: list[Constant]
     hours: list[Hours]
 
 
@@ -71,7 +71,7 @@ class Theme(Section):
     dark: Colors
     typefaces: Typefaces = Typefaces()
     corner_radius: Annotated[float, Number("radius", 0, 40, "a corner radius")] = 0.0
-    logo: Line = ""
+    logo: Constant = ""
 
 
 def usual_order_step(read: dict[str, object]) -> float:
@@ -81,6 +81,9 @@ def usual_order_step(read: dict[str, object]) -> float:
 
 class Showroom(Section):
     """All but the household's numbers. ``public_address`` is where the site will stand, when that is known.
+
+    ``language`` is the one language of the site; ``languages`` are its languages where there are several, first the one
+    that stands at its root. :attr:`tongues` reads either.
 
     ``order_step`` is the step in which sizes are ordered, of every family that does not give its own.
     """
@@ -96,6 +99,13 @@ class Showroom(Section):
     )
     household: Home
     theme: Theme
+    language: Language = "en"
+    languages: list[Language] = []
+
+    @property
+    def tongues(self) -> list[str]:
+        """The codes of the site's languages; the first is that of its root."""
+        return self.languages or [self.language]
 
 
 # The whole file.

@@ -23,7 +23,7 @@ from configurator.kernel.door.opening import (
     opening_pieces,
 )
 from configurator.kernel.pieces import OPAQUE, box
-from configurator.kernel.shapes import Door, Piece
+from configurator.kernel.shapes import Box, Door, Piece
 
 # Further than any covering reaches.
 BEYOND = 10000.0
@@ -73,14 +73,26 @@ def wall_piece(kind: str, across: list[float], up: list[float], out: list[float]
     return box("wall", kind, [across, up, out], OPAQUE)
 
 
+def casing_inside(door: Door, opening: Box) -> list[float]:
+    """Return the span along x between the inner edges of the casing's uprights."""
+    back = door["head_gap"] + CASING_BACK
+    return [opening["x0"] - back, opening["x1"] + back]
+
+
+def has_casing(door: Door) -> bool:
+    """Return whether a casing stands on the wall round the opening."""
+    return door["casing_width"] > 0 and door["casing_projection"] > 0
+
+
 def casing_pieces(door: Door) -> list[Piece]:
     """Return the casing round the opening, on the wall: both uprights, and the head between them."""
-    width = door["casing_width"]
-    if width <= 0 or door["casing_projection"] <= 0:
+    if not has_casing(door):
         return []
+    width = door["casing_width"]
     opening = opening_box(door)
-    left = opening["x0"] - door["head_gap"] - CASING_BACK
-    right = opening["x1"] + door["head_gap"] + CASING_BACK
+    inside = casing_inside(door, opening)
+    left = inside[0]
+    right = inside[1]
     head = opening["y1"] + CASING_BACK
     out = [door["reveal"], door["reveal"] + door["casing_projection"]]
     up = [opening["y0"], head + width]
@@ -167,8 +179,8 @@ def over_joint(door: Door) -> list[Piece]:
 
 def wall_face(door: Door, across: list[float]) -> float:
     """Return the z of what a covering beside the opening stands against over a span along x: casing or wall."""
-    front = door["reveal"]
-    for part in casing_pieces(door):
-        if part["x0"] < across[1] and part["x1"] > across[0]:
-            front = max(front, part["z1"])
-    return front
+    if not has_casing(door):
+        return door["reveal"]
+    inside = casing_inside(door, opening_box(door))
+    beside = across[1] <= inside[0] - door["casing_width"] or across[0] >= inside[1] + door["casing_width"]
+    return door["reveal"] + (0.0 if beside else door["casing_projection"])

@@ -15,12 +15,13 @@ from configurator.kernel.mechanisms.gather import CLOTH_TAKES
 from configurator.kernel.numbers import about, blend, step_up
 from configurator.kernel.pieces import cloth_optics, pushed, veil
 from configurator.kernel.shapes import Cuts, Fit, Measured, Piece, Position
+from configurator.kernel.tongue import wording
 
 ACCORDION_TAKES: dict[str, list[str | float | None]] = {
-    "pitch": ["size", None, "height of one cell or pleat when fully drawn out"],
-    "closed_thickness": ["length", None, "height of one cell or pleat when stacked"],
-    "cell_depth": ["length", None, "depth of a cell or pleat when fully drawn out"],
-    "layers": ["count", 1.0, "layers of cloth: 1 for pleats, 2 for cells"],
+    "pitch": ["size", None, wording("height of one cell or pleat when fully drawn out")],
+    "closed_thickness": ["length", None, wording("height of one cell or pleat when stacked")],
+    "cell_depth": ["length", None, wording("depth of a cell or pleat when fully drawn out")],
+    "layers": ["count", 1.0, wording("layers of cloth: 1 for pleats, 2 for cells")],
     **CLOTH_TAKES,
 }
 
@@ -90,7 +91,7 @@ def accordion_length(fit: Fit) -> Measured:
     value = numbers["layers"] * folds * 2 * fold_panel(numbers) + numbers["heading"] + numbers["hem"]
     return measured(
         value,
-        "two panels of cloth to each fold and layer, each from crease to edge, and what the rails hold",
+        wording("two panels of cloth to each fold and layer, each from crease to edge, and what the rails hold"),
         "{layers} x {folds} x sqrt({pitch} x {pitch} + {deep} x {deep}) + {heading} + {hem}",
         {
             "layers": [numbers["layers"], "count"],

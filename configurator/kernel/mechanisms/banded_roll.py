@@ -16,14 +16,19 @@ from configurator.kernel.mechanisms.roll_cuts import loop_length, roll_cuts
 from configurator.kernel.numbers import clamp
 from configurator.kernel.pieces import cloth_optics, optics, veil
 from configurator.kernel.shapes import Cuts, Fit, Leg, Piece, Position
+from configurator.kernel.tongue import wording
 
 BANDED_ROLL_TAKES: dict[str, list[str | float | None]] = {
     **ROLL_TAKES,
-    "band_clear": ["size", None, "height of a clear band"],
-    "band_solid": ["size", None, "height of a solid band; at least that of a clear one, or the bands never close"],
-    "band_view": ["share", None, "how much of the view comes through one layer of a solid band"],
-    "band_light": ["share", None, "how much of the light comes through one layer of a solid band"],
-    "layer_gap": ["length", None, "from the front of the back layer to the back of the front layer"],
+    "band_clear": ["size", None, wording("height of a clear band")],
+    "band_solid": [
+        "size",
+        None,
+        wording("height of a solid band; at least that of a clear one, or the bands never close"),
+    ],
+    "band_view": ["share", None, wording("how much of the view comes through one layer of a solid band")],
+    "band_light": ["share", None, wording("how much of the light comes through one layer of a solid band")],
+    "layer_gap": ["length", None, wording("from the front of the back layer to the back of the front layer")],
 }
 
 

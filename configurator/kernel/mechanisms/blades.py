@@ -48,7 +48,9 @@ def blade_reach(blade: Blade, across: bool) -> float:
     thick = abs(math.cos(turn) if across else math.sin(turn)) * blade["thickness"] / 2
     most = 0.0
     for corner in blade["corners"]:
-        most = max(most, abs(corner[0]) * wide + abs(corner[1]) * thick)
+        # A cut is alike in all four quarters, so one of them shows its reach.
+        if corner[0] >= 0 and corner[1] >= 0:
+            most = max(most, corner[0] * wide + corner[1] * thick)
     return most * 2
 
 

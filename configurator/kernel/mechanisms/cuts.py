@@ -5,6 +5,7 @@ A length comes with its working, whose template is arithmetic alone: the questio
 
 from configurator.kernel.shapes import Bar, Cloth, Cuts, Fit, Measured
 from configurator.kernel.telling import working
+from configurator.kernel.tongue import wording
 
 
 def measured(value: float, rule: str, template: str, terms: dict[str, list[float | str]]) -> Measured:
@@ -20,7 +21,7 @@ def no_cuts(fit: Fit) -> Cuts:
 def order_width(fit: Fit) -> Measured:
     """Return the whole ordered width."""
     width = fit["size"]["x1"] - fit["size"]["x0"]
-    return measured(width, "as wide as ordered", "{width}", {"width": [width, "mm"]})
+    return measured(width, wording("as wide as ordered"), "{width}", {"width": [width, "mm"]})
 
 
 def shorter_than_order(fit: Fit, less: float, rule: str) -> Measured:
@@ -35,7 +36,7 @@ def hemmed_width(fit: Fit) -> Measured:
     width = fit["size"]["x1"] - fit["size"]["x0"]
     hem = fit["numbers"]["side_hem"]
     terms: dict[str, list[float | str]] = {"width": [width, "mm"], "side": [hem, "mm"]}
-    return measured(width + 2 * hem, "the ordered width and a hem at each side", "{width} + 2 x {side}", terms)
+    return measured(width + 2 * hem, wording("the ordered width and a hem at each side"), "{width} + 2 x {side}", terms)
 
 
 def flat_cloth(fit: Fit, width: Measured, length: Measured) -> Cloth:

@@ -14,26 +14,31 @@ from configurator.kernel.mechanisms.legs import DRAWN_WORDS, blade_peaks, lower_
 from configurator.kernel.numbers import about, blend, step_up
 from configurator.kernel.pieces import cloth_optics, mirrored, pushed, solid, veil
 from configurator.kernel.shapes import Fit, Leg, Piece, Position
+from configurator.kernel.tongue import wording
 
 DRAW_TAKES: dict[str, list[str | float | None]] = {
-    "split": ["switch", 0.0, "1 when half draws to each side, 0 when all draws to the hinge side"],
-    "unit_pitch": ["size", 100.0, "greatest width that one pleat or vane covers when drawn across"],
-    "unit_stacked": ["length", 20.0, "width that a pleat's carrier, a vane or a panel adds to the stack"],
-    "cloth_layer": ["length", 15.0, "width that each layer of gathered cloth takes in the stack, its air included"],
-    "lining_layer": ["length", 5.0, "width that a lining adds to each layer in the stack"],
-    "meeting_lap": ["length", 0.0, "how far the two halves of gathered cloth lap where they meet"],
-    "depth_drawn": ["length", 50.0, "depth of the pleats when drawn across"],
-    "depth_stacked": ["size", 120.0, "depth of the pleats when stacked"],
-    "returns": ["switch", 0.0, "1 when the cloth turns back from its outer edge to the wall"],
-    "vane_width": ["length", 0.0, "width of an upright vane; 0 for pleated cloth"],
-    "vane_thickness": ["length", 1.0, "thickness of an upright vane"],
-    "panel_count": ["count", 0.0, "flat panels to each side; 0 for pleated cloth or vanes"],
-    "panel_overlap": ["length", 50.0, "overlap of two flat panels when drawn across"],
-    "panel_thickness": ["length", 2.0, "thickness of a flat panel"],
+    "split": ["switch", 0.0, wording("1 when half draws to each side, 0 when all draws to the hinge side")],
+    "unit_pitch": ["size", 100.0, wording("greatest width that one pleat or vane covers when drawn across")],
+    "unit_stacked": ["length", 20.0, wording("width that a pleat's carrier, a vane or a panel adds to the stack")],
+    "cloth_layer": [
+        "length",
+        15.0,
+        wording("width that each layer of gathered cloth takes in the stack, its air included"),
+    ],
+    "lining_layer": ["length", 5.0, wording("width that a lining adds to each layer in the stack")],
+    "meeting_lap": ["length", 0.0, wording("how far the two halves of gathered cloth lap where they meet")],
+    "depth_drawn": ["length", 50.0, wording("depth of the pleats when drawn across")],
+    "depth_stacked": ["size", 120.0, wording("depth of the pleats when stacked")],
+    "returns": ["switch", 0.0, wording("1 when the cloth turns back from its outer edge to the wall")],
+    "vane_width": ["length", 0.0, wording("width of an upright vane; 0 for pleated cloth")],
+    "vane_thickness": ["length", 1.0, wording("thickness of an upright vane")],
+    "panel_count": ["count", 0.0, wording("flat panels to each side; 0 for pleated cloth or vanes")],
+    "panel_overlap": ["length", 50.0, wording("overlap of two flat panels when drawn across")],
+    "panel_thickness": ["length", 2.0, wording("thickness of a flat panel")],
     **GATHER_TAKES,
     "draws_aside": ["switch", 1.0, COMMON_TAKES["draws_aside"][2]],
     "over_opening": ["switch", 1.0, COMMON_TAKES["over_opening"][2]],
-    "layer_depth": ["length", 15.0, "distance between the tracks of two flat panels"],
+    "layer_depth": ["length", 15.0, wording("distance between the tracks of two flat panels")],
 }
 
 # The strip of cloth drawn in a plan: thick enough to be seen, thin against a pleat.

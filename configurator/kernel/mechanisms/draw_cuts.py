@@ -4,6 +4,7 @@ from configurator.kernel.mechanisms.cuts import bars_of, flat_cloth, measured, o
 from configurator.kernel.mechanisms.draw import draw_count, flat_width, pleat_stack, stack_layer
 from configurator.kernel.shapes import Bar, Cloth, Cuts, Figure, Fit, Measured
 from configurator.kernel.telling import count, figure, length, working
+from configurator.kernel.tongue import wording
 
 
 def draw_parts(numbers: dict[str, float]) -> float:
@@ -29,7 +30,10 @@ def drapery_width(fit: Fit) -> Measured:
     lap = numbers["meeting_lap"] / 2 if numbers["split"] > 0 else 0.0
     return measured(
         (part_width(fit) + lap) * numbers["fullness"] + 2 * numbers["side_hem"] + return_depth(fit),
-        "what it covers and its share of the lap, times its fullness, a hem at each side, and the return to the wall",
+        wording(
+            "what it covers and its share of the lap, times its fullness, a hem at each "
+            "side, and the return to the wall"
+        ),
         "({width} + {lap}) x {fullness} + 2 x {side} + {back}",
         {
             "width": [part_width(fit), "mm"],
@@ -52,7 +56,7 @@ def panel_width(fit: Fit) -> Measured:
     }
     return measured(
         flat_width(numbers, part_width(fit)) + 2 * numbers["side_hem"],
-        "the width that they cover and their laps, shared out, and a hem at each side",
+        wording("the width that they cover and their laps, shared out, and a hem at each side"),
         "({width} + ({panels} - 1) x {lap}) / {panels} + 2 x {side}",
         terms,
     )
@@ -61,7 +65,7 @@ def panel_width(fit: Fit) -> Measured:
 def vane_strip(fit: Fit) -> Measured:
     """Return the width of a vane."""
     wide = fit["numbers"]["vane_width"]
-    return measured(wide, "as wide as a vane", "{vane}", {"vane": [wide, "mm"]})
+    return measured(wide, wording("as wide as a vane"), "{vane}", {"vane": [wide, "mm"]})
 
 
 def draw_length(fit: Fit) -> Measured:
@@ -70,7 +74,7 @@ def draw_length(fit: Fit) -> Measured:
     height = fit["size"]["y1"] - numbers["headrail_height"] - fit["size"]["y0"]
     return measured(
         height + numbers["heading"] + numbers["hem"],
-        "what hangs under the track, its heading and its hem",
+        wording("what hangs under the track, its heading and its hem"),
         "{height} + {heading} + {hem}",
         {"height": [height, "mm"], "heading": [numbers["heading"], "mm"], "hem": [numbers["hem"], "mm"]},
     )
@@ -103,7 +107,7 @@ def draw_cuts(fit: Fit) -> Cuts:
         cloth["panels"] = numbers["panel_count"] * draw_parts(numbers)
         if numbers["rail_height"] > 0:
             wide = flat_width(numbers, part_width(fit))
-            bar = measured(wide, "as wide as a panel", "{wide}", {"wide": [wide, "mm"]})
+            bar = measured(wide, wording("as wide as a panel"), "{wide}", {"wide": [wide, "mm"]})
             bars.append(bars_of("bottom_rail", cloth["panels"], bar, numbers["rail_mass"]))
         return {"cloths": with_lining(fit, cloth), "bars": bars}
     if numbers["vane_width"] > 0:

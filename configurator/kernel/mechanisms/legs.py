@@ -7,26 +7,27 @@ import math
 
 from configurator.kernel.position import position
 from configurator.kernel.shapes import Leg, LegWords
+from configurator.kernel.tongue import wording
 
 RAISED_WORDS: LegWords = {
-    "part": "bottom rail",
-    "start": "raised",
-    "end": "lowered",
-    "between": "{share} down",
+    "part": wording("bottom rail"),
+    "start": wording("raised"),
+    "end": wording("lowered"),
+    "between": wording("{share} down"),
     "level": "",
 }
 UPPER_WORDS: LegWords = {
-    "part": "upper rail",
-    "start": "top up",
-    "end": "top down on the bottom rail",
-    "between": "top {share} down",
+    "part": wording("upper rail"),
+    "start": wording("top up"),
+    "end": wording("top down on the bottom rail"),
+    "between": wording("top {share} down"),
     "level": "",
 }
 DRAWN_WORDS: LegWords = {
-    "part": "leading edge",
-    "start": "drawn back",
-    "end": "drawn across",
-    "between": "{share} drawn across",
+    "part": wording("leading edge"),
+    "start": wording("drawn back"),
+    "end": wording("drawn across"),
+    "between": wording("{share} drawn across"),
     "level": "",
 }
 
@@ -35,10 +36,10 @@ def turning_words(part: str) -> LegWords:
     """Return the words for parts that turn; ``part`` names them, such as ``louvers``."""
     return {
         "part": part,
-        "start": "closed",
-        "end": "closed the other way",
-        "between": "tilted {tilt}",
-        "level": "level",
+        "start": wording("closed"),
+        "end": wording("closed the other way"),
+        "between": wording("tilted {tilt}"),
+        "level": wording("level"),
     }
 
 

@@ -19,17 +19,22 @@ from configurator.kernel.mechanisms.legs import turning_leg
 from configurator.kernel.numbers import about
 from configurator.kernel.pieces import cloth_optics, solid, veil
 from configurator.kernel.shapes import Box, Fit, Leg, Piece, Position
+from configurator.kernel.tongue import wording
 
 LOUVER_PANEL_TAKES: dict[str, list[str | float | None]] = {
-    "louver_width": ["size", None, "width of a louver"],
-    "louver_pitch": ["size", None, "greatest distance between louvers; less than their width, so that they close"],
-    "louver_thickness": ["length", None, "thickness of a louver at its middle"],
-    "panel_depth": ["length", None, "thickness of the panel's stiles and rails"],
-    "panel_stile": ["length", None, "width of the panel's stiles"],
-    "frame_width": ["length", 0.0, "width of the mounting frame round the panel; 0 for none"],
-    "divider_height": ["length", 0.0, "height of a divider rail half-way up; 0 for none"],
+    "louver_width": ["size", None, wording("width of a louver")],
+    "louver_pitch": [
+        "size",
+        None,
+        wording("greatest distance between louvers; less than their width, so that they close"),
+    ],
+    "louver_thickness": ["length", None, wording("thickness of a louver at its middle")],
+    "panel_depth": ["length", None, wording("thickness of the panel's stiles and rails")],
+    "panel_stile": ["length", None, wording("width of the panel's stiles")],
+    "frame_width": ["length", 0.0, wording("width of the mounting frame round the panel; 0 for none")],
+    "divider_height": ["length", 0.0, wording("height of a divider rail half-way up; 0 for none")],
     "fixing_plate": ["length", 12.7, COMMON_TAKES["fixing_plate"][2]],
-    "notch_frame": ["length", 19.0, "width of the small frame round a cut-out"],
+    "notch_frame": ["length", 19.0, wording("width of the small frame round a cut-out")],
 }
 
 

@@ -13,10 +13,11 @@ from configurator.kernel.mechanisms.gather import CLOTH_TAKES, LINING_TAKES
 from configurator.kernel.numbers import step_up
 from configurator.kernel.pieces import cloth_optics, layered, veil
 from configurator.kernel.shapes import Cuts, Fit, Measured, Piece, Position
+from configurator.kernel.tongue import wording
 
 NESTED_FOLD_TAKES: dict[str, list[str | float | None]] = {
-    "fold_height": ["size", None, "height of one fold, and so of the stack of folds"],
-    "layer_thickness": ["length", None, "depth that each tucked fold adds to the stack"],
+    "fold_height": ["size", None, wording("height of one fold, and so of the stack of folds")],
+    "layer_thickness": ["length", None, wording("depth that each tucked fold adds to the stack")],
     **CLOTH_TAKES,
     **LINING_TAKES,
 }
@@ -72,7 +73,7 @@ def nested_length(fit: Fit) -> Measured:
     drop = hanging_drop(fit) + numbers["rail_height"]
     return measured(
         drop + numbers["heading"] + numbers["hem"],
-        "from under the headrail to the lower edge, what the headrail holds, and the pocket of the bar",
+        wording("from under the headrail to the lower edge, what the headrail holds, and the pocket of the bar"),
         "{drop} + {heading} + {hem}",
         {"drop": [drop, "mm"], "heading": [numbers["heading"], "mm"], "hem": [numbers["hem"], "mm"]},
     )

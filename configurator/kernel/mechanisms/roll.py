@@ -10,15 +10,16 @@ from configurator.kernel.mechanisms.holds import bracket_at, brackets_along
 from configurator.kernel.numbers import about
 from configurator.kernel.pieces import solid
 from configurator.kernel.shapes import Fit, Foothold, Piece, Position
+from configurator.kernel.tongue import wording
 
 ROLL_TAKES: dict[str, list[str | float | None]] = {
-    "tube": ["size", None, "outer diameter of the tube"],
-    "cloth_thickness": ["length", None, "thickness of the cloth as it rolls, all layers together"],
-    "wraps_spare": ["length", 200.0, "cloth that stays on the tube when the covering is down"],
-    "roll_clear": ["length", 4.0, "air between the full roll and what is behind it"],
-    "bracket_gap": ["length", 15.0, "how much narrower the cloth is than the headrail, each side"],
-    "end_cap": ["length", 3.0, "thickness of each end cap of the cassette"],
-    "tube_mass": ["run-mass", 0.5, "mass of the tube by its length, kg/m"],
+    "tube": ["size", None, wording("outer diameter of the tube")],
+    "cloth_thickness": ["length", None, wording("thickness of the cloth as it rolls, all layers together")],
+    "wraps_spare": ["length", 200.0, wording("cloth that stays on the tube when the covering is down")],
+    "roll_clear": ["length", 4.0, wording("air between the full roll and what is behind it")],
+    "bracket_gap": ["length", 15.0, wording("how much narrower the cloth is than the headrail, each side")],
+    "end_cap": ["length", 3.0, wording("thickness of each end cap of the cassette")],
+    "tube_mass": ["run-mass", 0.5, wording("mass of the tube by its length, kg/m")],
     **CLOTH_TAKES,
 }
 

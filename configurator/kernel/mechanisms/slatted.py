@@ -25,11 +25,12 @@ from configurator.kernel.mechanisms.legs import blade_peaks, raised_legs, turnin
 from configurator.kernel.numbers import about
 from configurator.kernel.pieces import cloth_optics, pushed, veil
 from configurator.kernel.shapes import Fit, Leg, Piece, Position
+from configurator.kernel.tongue import wording
 
 SLATTED_TAKES: dict[str, list[str | float | None]] = {
-    "slat_width": ["size", None, "width of a slat"],
-    "slat_pitch": ["size", None, "greatest distance between slats; less than their width, so that they close"],
-    "slat_thickness": ["length", None, "height that one slat takes in the stack, its crown included"],
+    "slat_width": ["size", None, wording("width of a slat")],
+    "slat_pitch": ["size", None, wording("greatest distance between slats; less than their width, so that they close")],
+    "slat_thickness": ["length", None, wording("height that one slat takes in the stack, its crown included")],
 }
 
 

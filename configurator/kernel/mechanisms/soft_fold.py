@@ -15,14 +15,19 @@ from configurator.kernel.mechanisms.gather import CLOTH_TAKES, LINING_TAKES
 from configurator.kernel.numbers import step_up
 from configurator.kernel.pieces import cloth_optics, pushed, veil
 from configurator.kernel.shapes import Fit, Piece, Position
+from configurator.kernel.tongue import wording
 
 SOFT_FOLD_TAKES: dict[str, list[str | float | None]] = {
-    "fold_drop": ["size", None, "height of one fold when down"],
-    "fold_thickness": ["length", None, "height of one fold when stacked"],
-    "proud_depth": ["length", None, "how far a fold stands proud of the flat cloth when down (0 for flat folds)"],
-    "gathered_depth": ["length", None, "how far a stacked fold stands proud of the flat cloth"],
-    "cloth_thickness": ["length", 1.5, "thickness of the flat cloth"],
-    "last_fold": ["length", None, "height of the lowest fold, which hangs below the stack"],
+    "fold_drop": ["size", None, wording("height of one fold when down")],
+    "fold_thickness": ["length", None, wording("height of one fold when stacked")],
+    "proud_depth": [
+        "length",
+        None,
+        wording("how far a fold stands proud of the flat cloth when down (0 for flat folds)"),
+    ],
+    "gathered_depth": ["length", None, wording("how far a stacked fold stands proud of the flat cloth")],
+    "cloth_thickness": ["length", 1.5, wording("thickness of the flat cloth")],
+    "last_fold": ["length", None, wording("height of the lowest fold, which hangs below the stack")],
     **CLOTH_TAKES,
     **LINING_TAKES,
 }

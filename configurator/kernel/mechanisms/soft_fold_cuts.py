@@ -7,6 +7,7 @@ from configurator.kernel.mechanisms.cuts import flat_cloth, hemmed_width, measur
 from configurator.kernel.mechanisms.soft_fold import fold_outline, soft_count
 from configurator.kernel.shapes import Cuts, Figure, Fit, Measured
 from configurator.kernel.telling import count, figure, length, working
+from configurator.kernel.tongue import wording
 
 
 def fold_spacing(fit: Fit) -> float:
@@ -34,7 +35,7 @@ def soft_fold_length(fit: Fit) -> Measured:
     rails = numbers["headrail_height"] + numbers["rail_height"]
     return measured(
         folds * each + last + rails + numbers["heading"] + numbers["hem"],
-        "round every fold and the last one, the faces of head and bar, what turns over the head, and the hem",
+        wording("round every fold and the last one, the faces of head and bar, what turns over the head, and the hem"),
         "{folds} x {each} + {last} + {head} + {bar} + {heading} + {hem}",
         {
             "folds": [folds, "count"],

@@ -7,20 +7,25 @@ from configurator.kernel.mechanisms.gather import CLOTH_TAKES, GATHER_TAKES, LIN
 from configurator.kernel.numbers import about
 from configurator.kernel.pieces import cloth_optics, solid, veil
 from configurator.kernel.shapes import Fit, Foothold, Piece, Position
+from configurator.kernel.tongue import wording
 
 STRETCHED_TAKES: dict[str, list[str | float | None]] = {
     **CLOTH_TAKES,
     **LINING_TAKES,
     "side_hem": GATHER_TAKES["side_hem"],
-    "pocket_turn": ["length", 12.7, "cloth turned under along the edge of a rod pocket"],
-    "pocket_ease": ["length", 15.9, "how much wider a rod pocket is than its rod"],
-    "rod_holder": ["length", 0.0, "how much shorter the rods are than the order width, each end, for their holders"],
-    "rod_mass": ["run-mass", 0.3, "mass of a rod by its length, kg/m"],
-    "rod_diameter": ["length", None, "diameter of each rod"],
-    "rod_stand_off": ["length", None, "from the mounting plane to the rod's center"],
+    "pocket_turn": ["length", 12.7, wording("cloth turned under along the edge of a rod pocket")],
+    "pocket_ease": ["length", 15.9, wording("how much wider a rod pocket is than its rod")],
+    "rod_holder": [
+        "length",
+        0.0,
+        wording("how much shorter the rods are than the order width, each end, for their holders"),
+    ],
+    "rod_mass": ["run-mass", 0.3, wording("mass of a rod by its length, kg/m")],
+    "rod_diameter": ["length", None, wording("diameter of each rod")],
+    "rod_stand_off": ["length", None, wording("from the mounting plane to the rod's center")],
     "fullness": ["count", None, GATHER_TAKES["fullness"][2]],
-    "gather_depth": ["length", None, "depth of the gathered cloth between the rods"],
-    "ruffle": ["length", 0.0, "height of the gathered header above the top rod; 0 for none"],
+    "gather_depth": ["length", None, wording("depth of the gathered cloth between the rods")],
+    "ruffle": ["length", 0.0, wording("height of the gathered header above the top rod; 0 for none")],
 }
 
 

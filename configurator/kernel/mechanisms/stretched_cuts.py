@@ -3,6 +3,7 @@
 from configurator.kernel.mechanisms.cuts import bars_of, flat_cloth, measured, shorter_than_order, with_lining
 from configurator.kernel.shapes import Cuts, Figure, Fit, Measured
 from configurator.kernel.telling import figure, length, working
+from configurator.kernel.tongue import wording
 
 
 def rod_pocket(numbers: dict[str, float]) -> float:
@@ -16,7 +17,7 @@ def gathered_width(fit: Fit) -> Measured:
     width = fit["size"]["x1"] - fit["size"]["x0"]
     return measured(
         width * numbers["fullness"] + 2 * numbers["side_hem"],
-        "the ordered width times its fullness, and a hem at each side",
+        wording("the ordered width times its fullness, and a hem at each side"),
         "{width} x {fullness} + 2 x {side}",
         {
             "width": [width, "mm"],
@@ -32,7 +33,9 @@ def stretched_length(fit: Fit) -> Measured:
     height = fit["size"]["y1"] - fit["size"]["y0"]
     return measured(
         height + 2 * rod_pocket(numbers) + numbers["ruffle"],
-        "from the top of the header to the foot of the lower rod, two rod pockets, and the header's second layer",
+        wording(
+            "from the top of the header to the foot of the lower rod, two rod pockets, and the header's second layer"
+        ),
         "{height} + 2 x ({rod} + {ease} + {turn}) + {header}",
         {
             "height": [height, "mm"],
@@ -49,7 +52,7 @@ def stretched_cuts(fit: Fit) -> Cuts:
     numbers = fit["numbers"]
     cloth = flat_cloth(fit, gathered_width(fit), stretched_length(fit))
     cloth["fullness"] = numbers["fullness"]
-    rods = shorter_than_order(fit, numbers["rod_holder"], "the ordered width less the holders at both ends")
+    rods = shorter_than_order(fit, numbers["rod_holder"], wording("the ordered width less the holders at both ends"))
     return {"cloths": with_lining(fit, cloth), "bars": [bars_of("rod", 2.0, rods, numbers["rod_mass"])]}
 
 

@@ -16,15 +16,16 @@ from configurator.kernel.mechanisms.roll import ROLL_TAKES, bottom_bar, cloth_sp
 from configurator.kernel.mechanisms.roll_cuts import roll_cuts, single_length
 from configurator.kernel.pieces import cloth_optics, optics, veil
 from configurator.kernel.shapes import Cuts, Fit, Leg, Piece, Position
+from configurator.kernel.tongue import wording
 
 VANE_ROLL_TAKES: dict[str, list[str | float | None]] = {
     **ROLL_TAKES,
-    "vane_width": ["length", None, "width of a vane from sheer to sheer"],
-    "vane_pitch": ["size", None, "distance between vanes; less than their width, so that they close"],
-    "vane_thickness": ["length", 1.0, "thickness of a vane"],
-    "sheer_thickness": ["length", 0.4, "thickness of each sheer"],
-    "sheer_view": ["share", None, "how much of the view comes through one sheer"],
-    "sheer_light": ["share", None, "how much of the light comes through one sheer"],
+    "vane_width": ["length", None, wording("width of a vane from sheer to sheer")],
+    "vane_pitch": ["size", None, wording("distance between vanes; less than their width, so that they close")],
+    "vane_thickness": ["length", 1.0, wording("thickness of a vane")],
+    "sheer_thickness": ["length", 0.4, wording("thickness of each sheer")],
+    "sheer_view": ["share", None, wording("how much of the view comes through one sheer")],
+    "sheer_light": ["share", None, wording("how much of the light comes through one sheer")],
 }
 
 

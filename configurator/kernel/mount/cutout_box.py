@@ -6,6 +6,7 @@ from configurator.kernel.message import message, silence
 from configurator.kernel.mount.blank import no_box
 from configurator.kernel.position import closed_position, coarse
 from configurator.kernel.shapes import Box, Fit, Message, Piece
+from configurator.kernel.tongue import wording
 
 # Room for the hand round a grip, wherever it is worked to (common practice, no source).
 HAND_ROOM = 40.0
@@ -93,7 +94,7 @@ def cutout_refusal(fit: Fit) -> Message:
     if room["x1"] <= room["x0"]:
         return silence()
     if hole["y0"] < room["y0"] or hole["y1"] > room["y1"]:
-        text = (
+        text = wording(
             "The cut-out round the handle would run through a corner of the panel: it takes {low} to {high} above the "
             "floor, and the panel can give {start} to {end}, half of either rail kept."
         )
@@ -107,7 +108,7 @@ def cutout_refusal(fit: Fit) -> Message:
             },
         )
     if hole["x0"] <= room["x0"]:
-        text = (
+        text = wording(
             "The cut-out round the handle would leave no stile on the hinge side: it takes {wide} of the panel, and "
             "there are {least} to that stile."
         )

@@ -9,6 +9,7 @@ from configurator.kernel.mount.ground import Ground, ground_for, leaf_thread, sc
 from configurator.kernel.numbers import about, clamp
 from configurator.kernel.pieces import OPAQUE, box
 from configurator.kernel.shapes import Box, Fit, Fixing, Foothold, Message
+from configurator.kernel.tongue import wording
 
 # How far a screw keeps off the leaf's far face, and the least thread that holds at all (common practice, no source).
 FAR_FACE = 6.0
@@ -123,17 +124,17 @@ def no_ground(fit: Fit, hold: Foothold) -> Message:
     """Return the reason why a foothold cannot be fixed."""
     held: list[float | str] = [hold["held"], "kind"]
     if fit["size"]["mount"] == "over-opening":
-        text = "There is neither casing nor wall behind {held} for its screws: the opening lies there."
+        text = wording("There is neither casing nor wall behind {held} for its screws: the opening lies there.")
         return message(text, {"held": held})
     needed = screw_clear(fit)
     reach = reach_past(hold, glass_box(fit["door"]))
     if reach < needed - GROUND_SLACK:
-        text = (
+        text = wording(
             "There is no wood behind {held} for its screws: they must stand {needed} past the glass to be clear of it "
             "and of its bead, and can be set {reach} past it."
         )
         return message(text, {"held": held, "needed": [needed, "mm"], "reach": [reach, "mm"]})
-    text = "There is no wood for the screws of {held} between the bead, the lock and the leaf's own edge."
+    text = wording("There is no wood for the screws of {held} between the bead, the lock and the leaf's own edge.")
     return message(text, {"held": held})
 
 
@@ -146,7 +147,9 @@ def set_fixings(fit: Fit) -> None:
         fit["fixings"].extend([in_ceiling(fit, hold) for hold in holds])
         return
     if not over and thread_of(fit, "leaf") < min(THREAD_LEAST, fit["numbers"]["screw_thread"]):
-        text = "The leaf is too thin for its screws: {found} is left for their thread, and {needed} is the least."
+        text = wording(
+            "The leaf is too thin for its screws: {found} is left for their thread, and {needed} is the least."
+        )
         terms: dict[str, list[float | str]] = {
             "found": [thread_of(fit, "leaf"), "mm"],
             "needed": [THREAD_LEAST, "mm"],

@@ -11,6 +11,7 @@ from configurator.kernel.mount.ground import leaf_ground
 from configurator.kernel.numbers import step_up
 from configurator.kernel.position import closed_position, coarse
 from configurator.kernel.shapes import Fit, Fixing, Foothold, Message, Piece
+from configurator.kernel.tongue import wording
 
 
 def held_rails(fit: Fit) -> list[Piece]:
@@ -71,7 +72,9 @@ def set_hold_downs(fit: Fit) -> None:
     if fit["numbers"]["hold_down"] == 0:
         return
     if fit["size"]["mount"] == "over-opening":
-        text = "Over the opening there is nothing for hold-downs to be fixed to; it can hang there without them."
+        text = wording(
+            "Over the opening there is nothing for hold-downs to be fixed to; it can hang there without them."
+        )
         fit["size"]["refusal"] = plain(text)
         return
     rails = held_rails(fit)
@@ -88,11 +91,11 @@ def catch_refusal(fit: Fit, rail: Piece, found: list[Fixing]) -> Message:
     most = fit["numbers"]["spacer_most"]
     spacer = catch_spacer(fit, rail)
     if spacer > most:
-        text = (
+        text = wording(
             "The bottom rail hangs too far out for hold-downs: they need spacers of {needed}, against {made} at most."
         )
         return message(text, {"needed": [spacer, "mm"], "made": [most, "mm"]})
     if len(found) < 2:
-        text = "There is no wood for the hold-downs under the bottom rail, {low} above the floor."
+        text = wording("There is no wood for the hold-downs under the bottom rail, {low} above the floor.")
         return message(text, {"low": [rail["y0"], "mm"]})
     return silence()

@@ -2,6 +2,7 @@
 
 from configurator.kernel.message import message, silence
 from configurator.kernel.shapes import Fit, Message
+from configurator.kernel.tongue import wording
 
 
 def size_refusal(text: str, needed: float, made: float) -> Message:
@@ -15,12 +16,12 @@ def making_refusal(fit: Fit) -> Message:
     width = fit["size"]["x1"] - fit["size"]["x0"]
     height = fit["size"]["y1"] - fit["size"]["y0"]
     if width < numbers["width_least"]:
-        text = "It is not made as narrow as this glass needs: {needed}, against {made} at the least."
+        text = wording("It is not made as narrow as this glass needs: {needed}, against {made} at the least.")
         return size_refusal(text, width, numbers["width_least"])
     if width > numbers["width_most"]:
-        text = "It is not made as wide as this opening needs: {needed}, against {made} at the most."
+        text = wording("It is not made as wide as this opening needs: {needed}, against {made} at the most.")
         return size_refusal(text, width, numbers["width_most"])
     if height > numbers["height_most"]:
-        text = "It is not made as high as this opening needs: {needed}, against {made} at the most."
+        text = wording("It is not made as high as this opening needs: {needed}, against {made} at the most.")
         return size_refusal(text, height, numbers["height_most"])
     return silence()

@@ -13,6 +13,7 @@ from configurator.kernel.mount.spacer import backmost, push_needed, push_out, sp
 from configurator.kernel.mount.upright import limit_bottom, set_upright
 from configurator.kernel.numbers import step_up
 from configurator.kernel.shapes import Fit, Piece
+from configurator.kernel.tongue import wording
 
 
 def set_wanted(fit: Fit) -> None:
@@ -42,7 +43,7 @@ def set_stand_off(fit: Fit, need: float) -> None:
     size["spacer"] = spacer_thickness(fit["numbers"], max(need, spacer_by_hand(fit["numbers"])))
     size["z0"] = size["spacer"]
     if size["spacer"] > fit["numbers"]["spacer_most"]:
-        text = "The beads, muntins or its own sweep push it further off the leaf than its spacers reach."
+        text = wording("The beads, muntins or its own sweep push it further off the leaf than its spacers reach.")
         size["refusal"] = plain(text)
 
 

@@ -37,13 +37,14 @@ def handle_limit(fit: Fit, right: float) -> float:
     Asked of the covering as wide as wanted. A part is in the way where it has not air enough behind it (or in front,
     above or below) for all that passes, at every place of the travel.
     """
+    clear = fit["numbers"]["handle_clear"]
+    parts = [part for part in fit["handle"] if part["x0"] - clear < right]
+    if len(parts) == 0:
+        return right
     samples = even_samples(fit)
-    for part in sorted(fit["handle"], key=lambda part: part["x0"]):
-        limit = part["x0"] - fit["numbers"]["handle_clear"]
-        if limit >= right:
-            return right
+    for part in sorted(parts, key=lambda part: part["x0"]):
         if comes_within(fit, samples, part, PASSING_AIR):
-            return limit
+            return part["x0"] - clear
     return right
 
 

@@ -9,6 +9,7 @@ from configurator.kernel.message import message, silence
 from configurator.kernel.piece_kinds import kind_of
 from configurator.kernel.position import closed_position, coarse
 from configurator.kernel.shapes import Fit, Message, Piece
+from configurator.kernel.tongue import wording
 
 # Two bodies that lie within each other by less than this only touch.
 TOUCHES = 0.05
@@ -24,7 +25,9 @@ def inside_message(piece: Piece, part: Piece) -> Message:
     """Return the refusal of a piece that would stand within a part, with the measures of what both share."""
     across = max(-air_across(piece, part), 0.0)
     up = max(-air_up(piece, part), 0.0)
-    text = "{piece} would stand in {part}, by {wide} across it and {deep} in depth, and there is no room to clear it."
+    text = wording(
+        "{piece} would stand in {part}, by {wide} across it and {deep} in depth, and there is no room to clear it."
+    )
     return message(
         text,
         {

@@ -3,7 +3,7 @@
 Asked of the pieces over the whole travel: a piece must stand in front of whatever it comes before.
 """
 
-from configurator.kernel.contact import SOLVED, air_across, air_up, level_samples, same_pieces
+from configurator.kernel.contact import SOLVED, air_across, air_up, clustered, level_samples, same_pieces
 from configurator.kernel.numbers import step_down, step_up
 from configurator.kernel.piece_kinds import kind_of
 from configurator.kernel.shapes import Fit, Piece, Sample
@@ -80,7 +80,7 @@ def push_between(fit: Fit, low: Sample, high: Sample, parts: list[Piece]) -> flo
             most = max(most, most_push(swept_box(low["pieces"][i], high["pieces"][i]), parts))
     # Somewhere between, a piece may come before a part while it stands further back than at either end.
     if most > need + SOLVED:
-        for found in level_samples(fit, low, high, parts, MOVING_AIR):
+        for found in level_samples(fit, low, high, clustered(parts), MOVING_AIR):
             need = max(need, push_in(found, parts))
     return need
 

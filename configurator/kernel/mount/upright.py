@@ -5,12 +5,13 @@ from configurator.kernel.fit import head_down
 from configurator.kernel.message import plain
 from configurator.kernel.numbers import step_down
 from configurator.kernel.shapes import Door, Fit
+from configurator.kernel.tongue import wording
 
 # The head's height and the drop depend on each other; three rounds settle both far below a step.
 ROUNDS = 3
 
-RAILS_ONLY = "Its rails alone are higher than the room that this door leaves for it."
-NO_CASSETTE = "The rolled-up cloth is thicker than the largest cassette takes; an open roll may serve."
+RAILS_ONLY = wording("Its rails alone are higher than the room that this door leaves for it.")
+NO_CASSETTE = wording("The rolled-up cloth is thicker than the largest cassette takes; an open roll may serve.")
 
 
 def limit_top(door: Door, numbers: dict[str, float]) -> float:

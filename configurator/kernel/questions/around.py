@@ -6,9 +6,8 @@ Boxes in plan, from the hinge pin, hinges on the left; see :mod:`configurator.ke
 from configurator.kernel.door.hardware import handle_pieces
 from configurator.kernel.door.leaf import leaf_box, leaf_width
 from configurator.kernel.door.opening import CASING_BACK, across_pair, frame_edge, has_passive
-from configurator.kernel.questions.outline import Outer
 from configurator.kernel.questions.touch import Obstacle, obstacle
-from configurator.kernel.shapes import Door, Piece
+from configurator.kernel.shapes import Door, Outer, Piece
 
 BEYOND_ALL = 1e6
 

@@ -2,19 +2,23 @@
 
 from configurator.kernel.shapes import Bar, Cuts, Figure, Household, Reply, Travel
 from configurator.kernel.telling import figure, length, reply
+from configurator.kernel.tongue import wording
 
 # Lengths closer than this are one length on any saw.
 SAME_CUT = 0.5
 
 # What the cut of each kind of bar is called, on this leaf and on the other.
 BAR_NAMES: dict[str, list[str]] = {
-    "rod": ["cut length of each rod", "cut length of each rod on the other leaf"],
-    "tube": ["cut length of the tube", "cut length of the tube on the other leaf"],
-    "cassette": ["cut length of the cassette", "cut length of the cassette on the other leaf"],
-    "headrail": ["cut length of the headrail", "cut length of the headrail on the other leaf"],
-    "track": ["cut length of the track", "cut length of the track on the other leaf"],
-    "upper_rail": ["cut length of the upper rail", "cut length of the upper rail on the other leaf"],
-    "bottom_rail": ["cut length of each bottom rail", "cut length of each bottom rail on the other leaf"],
+    "rod": [wording("cut length of each rod"), wording("cut length of each rod on the other leaf")],
+    "tube": [wording("cut length of the tube"), wording("cut length of the tube on the other leaf")],
+    "cassette": [wording("cut length of the cassette"), wording("cut length of the cassette on the other leaf")],
+    "headrail": [wording("cut length of the headrail"), wording("cut length of the headrail on the other leaf")],
+    "track": [wording("cut length of the track"), wording("cut length of the track on the other leaf")],
+    "upper_rail": [wording("cut length of the upper rail"), wording("cut length of the upper rail on the other leaf")],
+    "bottom_rail": [
+        wording("cut length of each bottom rail"),
+        wording("cut length of each bottom rail on the other leaf"),
+    ],
 }
 
 

@@ -9,34 +9,35 @@ examples stand in the reference tests.
 from configurator.kernel.numbers import step_down, step_up
 from configurator.kernel.shapes import Cloth, Cuts, Figure, Household, Measured, Reply, Travel, Working
 from configurator.kernel.telling import count, figure, length, reply, run, working
+from configurator.kernel.tongue import wording
 
 # What each figure is called, by what is cut.
 CLOTH_NAMES: dict[str, dict[str, str]] = {
     "cloth": {
-        "flat": "flat width of each panel of cloth",
-        "widths": "widths of cloth on a leaf",
-        "cut": "cut length of each width of cloth",
-        "sideways": "cut length of each panel, the cloth run sideways",
-        "seams": "seams in each panel of cloth",
-        "seam_lead": "first seam from the leading edge, in the finished panel",
-        "seam": "first seam from the left edge, in the finished panel",
-        "apart": "distance from seam to seam, in the finished panel",
-        "leaf": "cloth for this leaf",
-        "other": "cloth for the other leaf",
-        "total": "cloth in all",
+        "flat": wording("flat width of each panel of cloth"),
+        "widths": wording("widths of cloth on a leaf"),
+        "cut": wording("cut length of each width of cloth"),
+        "sideways": wording("cut length of each panel, the cloth run sideways"),
+        "seams": wording("seams in each panel of cloth"),
+        "seam_lead": wording("first seam from the leading edge, in the finished panel"),
+        "seam": wording("first seam from the left edge, in the finished panel"),
+        "apart": wording("distance from seam to seam, in the finished panel"),
+        "leaf": wording("cloth for this leaf"),
+        "other": wording("cloth for the other leaf"),
+        "total": wording("cloth in all"),
     },
     "lining": {
-        "flat": "flat width of each panel of lining",
-        "widths": "widths of lining on a leaf",
-        "cut": "cut length of each width of lining",
-        "sideways": "cut length of each panel, the lining run sideways",
-        "seams": "seams in each panel of lining",
-        "seam_lead": "lining's first seam from the leading edge, in the finished panel",
-        "seam": "lining's first seam from the left edge, in the finished panel",
-        "apart": "distance from seam to seam of the lining, in the finished panel",
-        "leaf": "lining for this leaf",
-        "other": "lining for the other leaf",
-        "total": "lining in all",
+        "flat": wording("flat width of each panel of lining"),
+        "widths": wording("widths of lining on a leaf"),
+        "cut": wording("cut length of each width of lining"),
+        "sideways": wording("cut length of each panel, the lining run sideways"),
+        "seams": wording("seams in each panel of lining"),
+        "seam_lead": wording("lining's first seam from the leading edge, in the finished panel"),
+        "seam": wording("lining's first seam from the left edge, in the finished panel"),
+        "apart": wording("distance from seam to seam of the lining, in the finished panel"),
+        "leaf": wording("lining for this leaf"),
+        "other": wording("lining for the other leaf"),
+        "total": wording("lining in all"),
     },
 }
 
@@ -89,14 +90,16 @@ def widths_figure(cloth: Cloth) -> Figure:
     """Return how many widths of cloth are cut for a leaf."""
     how = cloth["width"]["how"]
     panels = cloth["panels"]
-    rule = "the flat width of all panels by the bolt, up to whole widths"
+    rule = wording("the flat width of all panels by the bolt, up to whole widths")
     if panels <= 2:
         made = worked_into(how, rule, "ceil({count} x (", ") / {bolt})")
     elif cloth["width"]["value"] <= cloth["bolt"]:
-        rule = "as many panels side by side as the bolt holds"
+        rule = wording("as many panels side by side as the bolt holds")
         made = worked_into(how, rule, "ceil({count} / floor({bolt} / (", ")))")
     else:
-        made = worked_into(how, "each panel by the bolt, up to whole widths", "{count} x ceil((", ") / {bolt})")
+        made = worked_into(
+            how, wording("each panel by the bolt, up to whole widths"), "{count} x ceil((", ") / {bolt})"
+        )
     made["terms"]["count"] = [panels, "count"]
     made["terms"]["bolt"] = [cloth["bolt"], "mm"]
     value = cloth_widths(cloth["width"]["value"], panels, cloth["bolt"])
@@ -111,7 +114,7 @@ def cut_figure(cloth: Cloth) -> Figure:
     if cloth["repeat"] > 0:
         how = worked_into(
             how,
-            "the flat length with all that it holds, up to whole pattern repeats",
+            wording("the flat length with all that it holds, up to whole pattern repeats"),
             "{repeat} x ceil((",
             ") / {repeat})",
         )
@@ -134,7 +137,7 @@ def seams_from_edge(cloth: Cloth, widths: float) -> list[Figure]:
     names = CLOTH_NAMES[cloth["key"]]
     terms = seam_terms(cloth)
     many = working("one less than the widths in a panel", "ceil({flat} / {bolt}) - 1", terms)
-    rule = "the first width starts at the leading edge, less its hem, as it is gathered"
+    rule = wording("the first width starts at the leading edge, less its hem, as it is gathered")
     where = working(rule, "({bolt} - {side}) / {fullness}", terms)
     first = (cloth["bolt"] - cloth["hem"]) / cloth["fullness"]
     return [
@@ -178,9 +181,9 @@ def run_figure(cloth: Cloth, key: str) -> Figure:
     """Return the length of cloth that one leaf takes from the bolt, as the figure with this key."""
     cut = cloth_cut(cut_measure(cloth)["value"], cloth["repeat"])
     terms: dict[str, list[float | str]] = {"count": [lengths_cut(cloth), "count"], "cut": [cut, "mm"]}
-    rule = "every width at its cut length"
+    rule = wording("every width at its cut length")
     if run_sideways(cloth):
-        rule = "every panel at its cut length, the cloth run sideways"
+        rule = wording("every panel at its cut length, the cloth run sideways")
     name = CLOTH_NAMES[cloth["key"]][key]
     return figure(cloth["key"] + "_" + key, name, run(cloth_run(cloth)), working(rule, "{count} x {cut}", terms))
 
@@ -197,7 +200,7 @@ def total_figures(cloth: Cloth, others: list[Cloth]) -> list[Figure]:
     own = cloth_run(cloth)
     other = cloth_run(others[0])
     terms: dict[str, list[float | str]] = {"leaf": [own, "run"], "other": [other, "run"]}
-    rule = "the cloth of both leaves, each by its own size"
+    rule = wording("the cloth of both leaves, each by its own size")
     name = CLOTH_NAMES[cloth["key"]]["total"]
     total = figure(cloth["key"] + "_total", name, run(own + other), working(rule, "{leaf} + {other}", terms))
     return [run_figure(cloth, "leaf"), run_figure(others[0], "other"), total]

@@ -7,8 +7,9 @@ from configurator.kernel.mount.hung import without_cutout
 from configurator.kernel.position import closed_position, open_position
 from configurator.kernel.shapes import Box, Caution, Figure, Fit, Household, Position, Reply, Shares, Travel
 from configurator.kernel.telling import caution, figure, length, reply, share, working
+from configurator.kernel.tongue import wording
 
-CUTOUT_RULE = (
+CUTOUT_RULE = wording(
     "every part of the handle, a lever turned up or down too, the clearance round it and a hand's room round its grip; "
     "open to the latch side"
 )
@@ -37,7 +38,7 @@ def rail_cautions(fit: Fit) -> list[Caution]:
     """Return the plain word on a rail of the panel that the cut-out runs into."""
     if len(cut_rails(fit)) == 0:
         return []
-    text = (
+    text = wording(
         "The cut-out round the handle runs into a rail of the panel, which must be made wider or stiffened there. "
         "Have the workroom confirm it before ordering."
     )
@@ -55,19 +56,19 @@ def cutout_question(travel: Travel, household: Household) -> Reply:
     opened = uncut_shares(fit, open_position(numbers))["view"]
     closed = uncut_shares(fit, closed_position(numbers))["visible"]
     figures = [
-        edge_figure("cutout_width", "cut-out width", [hole["x0"], hole["x1"]], clear),
-        edge_figure("cutout_height", "cut-out height", [hole["y0"], hole["y1"]], clear),
+        edge_figure("cutout_width", wording("cut-out width"), [hole["x0"], hole["x1"]], clear),
+        edge_figure("cutout_height", wording("cut-out height"), [hole["y0"], hole["y1"]], clear),
         cost_figure(
             "cutout_glass",
-            "cost of the cut-out in view",
-            "the view that its frame takes when open",
+            wording("cost of the cut-out in view"),
+            wording("the view that its frame takes when open"),
             opened,
             travel["raised_shares"]["view"],
         ),
         cost_figure(
             "cutout_privacy",
-            "cost of the cut-out in privacy",
-            "the glass that it leaves bare when closed",
+            wording("cost of the cut-out in privacy"),
+            wording("the glass that it leaves bare when closed"),
             travel["down_shares"]["visible"],
             closed,
         ),

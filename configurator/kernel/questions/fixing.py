@@ -4,15 +4,18 @@ from configurator.kernel.fit import over_opening
 from configurator.kernel.mount.fixing_spots import FAR_FACE
 from configurator.kernel.shapes import Caution, Figure, Fit, Fixing, Household, Piece, Reply, Travel
 from configurator.kernel.telling import caution, count, figure, length, reply, working
+from configurator.kernel.tongue import wording
 
 # Screw lines that lie nearer to each other than this, mm, are one line on any tape.
 SAME_LINE = 0.5
 
-END_RULE = "from the covering's end to the middle of the fixing nearest to it, slid along to where there is wood"
+END_RULE = wording(
+    "from the covering's end to the middle of the fixing nearest to it, slid along to where there is wood"
+)
 COUNT_NAMES = {
     "bracket": "brackets",
-    "rod-holder": "rod holders",
-    "screw": "screws in the frame",
+    "rod-holder": wording("rod holders"),
+    "screw": wording("screws in the frame"),
 }
 
 
@@ -40,7 +43,7 @@ def last_figure(width: float, place: float) -> Figure:
 
 def line_figure(key: str, name: str, top: float, y: float) -> Figure:
     """Return the height of a line of screws above the floor, told from the covering's top edge too."""
-    rule = "the screws' middle, from the covering's top edge"
+    rule = wording("the screws' middle, from the covering's top edge")
     away = abs(top - y)
     terms: dict[str, list[float | str]] = {"top": [top, "mm"], "away": [away, "mm"]}
     template = "{top} + {away}" if y > top else "{top} - {away}"
@@ -53,9 +56,9 @@ def line_figures(fit: Fit, places: list[Fixing]) -> list[Figure]:
     heights = [(fixing["piece"]["y0"] + fixing["piece"]["y1"]) / 2 for fixing in places]
     low = min(heights)
     high = max(heights)
-    figures = [line_figure("fixing_height", "upper screws above the floor", top, high)]
+    figures = [line_figure("fixing_height", wording("upper screws above the floor"), top, high)]
     if high - low > SAME_LINE:
-        figures.append(line_figure("fixing_low", "lowest screws above the floor", top, low))
+        figures.append(line_figure("fixing_low", wording("lowest screws above the floor"), top, low))
     return figures
 
 
@@ -71,11 +74,11 @@ def ceiling_figure(fit: Fit, first: Fixing) -> Figure:
 
 def screw_figure(key: str, name: str, fit: Fit, fixing: Fixing) -> Figure:
     """Return the length of screw that a fixing needs."""
-    rule = (
+    rule = wording(
         "what lies under the screw's head, the spacer behind it, and the usual thread in the wood, or less where the "
         "leaf is too thin to keep the point off its far face"
     )
-    template = "{plate} + {spacer} + {thread}, the leaf {leaf} thick and {keep} kept off its far face"
+    template = wording("{plate} + {spacer} + {thread}, the leaf {leaf} thick and {keep} kept off its far face")
     terms: dict[str, list[float | str]] = {
         "plate": [fit["numbers"]["fixing_plate"], "mm"],
         "spacer": [fixing["spacer"], "mm"],
@@ -84,7 +87,7 @@ def screw_figure(key: str, name: str, fit: Fit, fixing: Fixing) -> Figure:
         "keep": [FAR_FACE, "mm"],
     }
     if fixing["plane"] != "leaf":
-        rule = "what lies under the screw's head and the thread, in solid wood behind casing, wall or ceiling"
+        rule = wording("what lies under the screw's head and the thread, in solid wood behind casing, wall or ceiling")
         template = "{plate} + {spacer} + {thread}"
     return figure(key, name, length(fixing["screw"]), working(rule, template, terms))
 
@@ -93,17 +96,17 @@ def count_figure(fit: Fit, places: list[Fixing]) -> Figure:
     """Return how many fixings there are."""
     kind = places[0]["piece"]["kind"]
     numbers = fit["numbers"]
-    rule = "one near each end, and more between so that none is further from the next than the spacing"
+    rule = wording("one near each end, and more between so that none is further from the next than the spacing")
     spacing = numbers["screw_spacing"] if kind == "screw" else numbers["bracket_spacing"]
     terms: dict[str, list[float | str]] = {
         "number": [len(places), "count"],
         "screws": [len(places[0]["spots"]), "count"],
         "spacing": [spacing, "mm"],
     }
-    template = "{number}, with screws in each: {screws}, at most {spacing} apart"
+    template = wording("{number}, with screws in each: {screws}, at most {spacing} apart")
     if kind == "rod-holder":
-        rule = "one at each end of every rod"
-        template = "{number}, with screws in each: {screws}"
+        rule = wording("one at each end of every rod")
+        template = wording("{number}, with screws in each: {screws}")
     name = COUNT_NAMES.get(kind, "fixings")
     return figure("fixing_count", name, count(len(places)), working(rule, template, terms))
 
@@ -125,7 +128,7 @@ def own_figures(fit: Fit) -> list[Figure]:
         figures.append(ceiling_figure(fit, places[0]))
     else:
         figures.extend(line_figures(fit, places))
-    figures.append(screw_figure("screw_length", "screw length", fit, places[0]))
+    figures.append(screw_figure("screw_length", wording("screw length"), fit, places[0]))
     return figures
 
 
@@ -159,16 +162,20 @@ def hold_down_figures(travel: Travel) -> list[Figure]:
     )
     return [
         figure("hold_down_height", "hold-downs above the floor", length(rail - half), height),
-        catch_end("hold_down_hinge", "hold-down from the bottom rail's hinge-side end", [ends[0], middle_of(first)]),
-        catch_end("hold_down_latch", "hold-down from the bottom rail's latch-side end", [middle_of(last), ends[1]]),
+        catch_end(
+            "hold_down_hinge", wording("hold-down from the bottom rail's hinge-side end"), [ends[0], middle_of(first)]
+        ),
+        catch_end(
+            "hold_down_latch", wording("hold-down from the bottom rail's latch-side end"), [middle_of(last), ends[1]]
+        ),
         figure("hold_down_spacer", "spacer behind each hold-down", length(places[0]["spacer"]), spacer),
-        screw_figure("hold_down_screw", "screw length of the hold-downs", fit, places[0]),
+        screw_figure("hold_down_screw", wording("screw length of the hold-downs"), fit, places[0]),
     ]
 
 
 def catch_end(key: str, name: str, span: list[float]) -> Figure:
     """Return how far a hold-down's middle lies in from its end of the rail; the span has both, in order."""
-    rule = "from the rail's own end to the catch's middle"
+    rule = wording("from the rail's own end to the catch's middle")
     terms: dict[str, list[float | str]] = {"low": [span[0], "mm"], "high": [span[1], "mm"]}
     return figure(key, name, length(span[1] - span[0]), working(rule, "{high} - {low}", terms))
 
@@ -176,13 +183,15 @@ def catch_end(key: str, name: str, span: list[float]) -> Figure:
 def fixing_cautions(fit: Fit) -> list[Caution]:
     """Return what an installer must see to before the first hole is drilled."""
     if over_opening(fit):
-        text = (
+        text = wording(
             "Over the opening its screws need a stud, a header or blocking, or anchors made for that wall or ceiling; "
             "plaster alone does not hold it above a doorway."
         )
         return [caution("fixing_wall", text, "common practice")]
     if fit["fixings"][0]["thread"] < fit["numbers"]["screw_thread"]:
-        text = "The leaf is too thin for the usual thread of its screws: fix it with more of them, or have it blocked."
+        text = wording(
+            "The leaf is too thin for the usual thread of its screws: fix it with more of them, or have it blocked."
+        )
         return [caution("fixing_thread", text, "common practice")]
     return []
 

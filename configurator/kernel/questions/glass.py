@@ -3,11 +3,14 @@
 from configurator.kernel.glass_shares import bare_sidelights
 from configurator.kernel.shapes import Figure, Household, Quantity, Reply, Shares, Travel
 from configurator.kernel.telling import figure, reply, share, working
+from configurator.kernel.tongue import wording
 
-VISIBLE_RULE = "the glass with no piece of the covering in front of it"
-VIEW_RULE = "the glass, each part by what of the view comes through all that lies behind each other there"
-LIGHT_RULE = "the glass, each part by what of the light comes through all that lies behind each other there"
-OPENING_RULE = "the leaf's glass by what comes through the closed covering, and the sidelights' glass, which stays bare"
+VISIBLE_RULE = wording("the glass with no piece of the covering in front of it")
+VIEW_RULE = wording("the glass, each part by what of the view comes through all that lies behind each other there")
+LIGHT_RULE = wording("the glass, each part by what of the light comes through all that lies behind each other there")
+OPENING_RULE = wording(
+    "the leaf's glass by what comes through the closed covering, and the sidelights' glass, which stays bare"
+)
 
 
 def share_figure(key: str, name: str, rule: str, part: float, area: float) -> Figure:
@@ -17,8 +20,8 @@ def share_figure(key: str, name: str, rule: str, part: float, area: float) -> Fi
     return figure(key, name, quantity, how)
 
 
-OPEN_NAMES = ["visible glass, open", "view, open", "light, open"]
-CLOSED_NAMES = ["visible glass, closed", "view, closed", "light, closed"]
+OPEN_NAMES = [wording("visible glass, open"), "view, open", "light, open"]
+CLOSED_NAMES = [wording("visible glass, closed"), "view, closed", "light, closed"]
 
 
 def state_figures(state: str, names: list[str], shares: Shares) -> list[Figure]:
@@ -46,10 +49,14 @@ def opening_figures(shares: Shares, bare: float) -> list[Figure]:
     if bare <= 0:
         return []
     view = opening_figure(
-        "view_closed_opening", "view, closed, with the bare sidelights", shares["view"], shares["area"], bare
+        "view_closed_opening", wording("view, closed, with the bare sidelights"), shares["view"], shares["area"], bare
     )
     light = opening_figure(
-        "light_closed_opening", "light, closed, with the bare sidelights", shares["light"], shares["area"], bare
+        "light_closed_opening",
+        wording("light, closed, with the bare sidelights"),
+        shares["light"],
+        shares["area"],
+        bare,
     )
     return [view, light]
 

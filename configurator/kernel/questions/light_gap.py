@@ -5,14 +5,15 @@ from configurator.kernel.fit import over_opening
 from configurator.kernel.piece_kinds import is_cloth
 from configurator.kernel.shapes import Figure, Household, Piece, Reply, Travel
 from configurator.kernel.telling import figure, length, reply, working
+from configurator.kernel.tongue import wording
 
 # Cloth that ends nearer than this to the covering's edge, mm, is as wide as the covering.
 SAME_SPAN = 0.01
 
 
 GAP_NAMES: dict[str, str] = {
-    "hinge": "light gap on the hinge side",
-    "latch": "light gap on the latch side",
+    "hinge": wording("light gap on the hinge side"),
+    "latch": wording("light gap on the latch side"),
 }
 
 

@@ -7,36 +7,37 @@ from configurator.kernel.mount.spacer import spacer_by_hand
 from configurator.kernel.numbers import step_down
 from configurator.kernel.shapes import Box, Figure, Fit, Household, Reply, Size, Travel, Working
 from configurator.kernel.telling import figure, length, reply, working
+from configurator.kernel.tongue import wording
 
 # Edges that differ by less than this are in line on any tape.
 SAME_EDGE = 0.01
 
 # What held one side of a covering, in words; as :class:`configurator.kernel.shapes.Limit` names it.
 LIMIT_WORDS: dict[str, str] = {
-    "wanted": "as wanted",
-    "hinge": "held by the hinge",
-    "stop": "held by the stop",
-    "stile": "held by the stile",
-    "other leaf": "held by the other leaf",
-    "handle": "held by the handle",
-    "wall": "held by the wall",
-    "ceiling": "held by the ceiling",
-    "top edge": "held by the top edge",
-    "bottom edge": "held by the bottom edge",
-    "width set by hand": "held by the width set by hand",
+    "wanted": wording("as wanted"),
+    "hinge": wording("held by the hinge"),
+    "stop": wording("held by the stop"),
+    "stile": wording("held by the stile"),
+    "other leaf": wording("held by the other leaf"),
+    "handle": wording("held by the handle"),
+    "wall": wording("held by the wall"),
+    "ceiling": wording("held by the ceiling"),
+    "top edge": wording("held by the top edge"),
+    "bottom edge": wording("held by the bottom edge"),
+    "width set by hand": wording("held by the width set by hand"),
 }
 
 # By side: what reaches past the glass, and what of the glass is left bare; then the same against the opening.
 OVER_GLASS: dict[str, list[str]] = {
-    "hinge": ["overlap on the hinge side", "glass left bare at the hinge side"],
-    "latch": ["overlap on the latch side", "glass left bare at the latch side"],
-    "top": ["height above the glass", "glass left bare at the top"],
-    "bottom": ["reach below the glass", "glass left bare at the bottom"],
+    "hinge": [wording("overlap on the hinge side"), wording("glass left bare at the hinge side")],
+    "latch": [wording("overlap on the latch side"), wording("glass left bare at the latch side")],
+    "top": [wording("height above the glass"), wording("glass left bare at the top")],
+    "bottom": [wording("reach below the glass"), wording("glass left bare at the bottom")],
 }
 OVER_OPENING: dict[str, list[str]] = {
-    "hinge": ["overlap on the hinge side", "opening left bare at the hinge side"],
-    "latch": ["overlap on the latch side", "opening left bare at the latch side"],
-    "top": ["height above the opening", "opening left bare at the top"],
+    "hinge": [wording("overlap on the hinge side"), wording("opening left bare at the hinge side")],
+    "latch": [wording("overlap on the latch side"), wording("opening left bare at the latch side")],
+    "top": [wording("height above the opening"), wording("opening left bare at the top")],
 }
 
 
@@ -51,16 +52,16 @@ def limit_words(size: Size, side: str) -> str:
 def width_figure_ordered(fit: Fit) -> Figure:
     """Return the ordered width and what held it on either side."""
     size = fit["size"]
-    rule = "the glass and the overlap on either side, down to the order step"
+    rule = wording("the glass and the overlap on either side, down to the order step")
     if over_opening(fit):
-        rule = "the opening and the overlap on either side, down to the order step"
+        rule = wording("the opening and the overlap on either side, down to the order step")
     terms: dict[str, list[float | str]] = {
         "exact": [size["exact_width"], "mm"],
         "step": [fit["numbers"]["order_step"], "mm"],
         "hinge": [limit_words(size, "hinge"), "text"],
         "latch": [limit_words(size, "latch"), "text"],
     }
-    template = "floor({exact} / {step}) x {step}, hinge side {hinge}, latch side {latch}"
+    template = wording("floor({exact} / {step}) x {step}, hinge side {hinge}, latch side {latch}")
     return figure("order_width", "order width", length(size["x1"] - size["x0"]), working(rule, template, terms))
 
 
@@ -76,10 +77,12 @@ def height_figure_ordered(fit: Fit) -> Figure:
         "top": [limit_words(size, "top"), "text"],
         "more": [more, "mm"],
     }
-    rule = "from the top edge to the lower edge when down, down to the order step"
-    template = "floor({exact} / {step}) x {step}, top {top}"
+    rule = wording("from the top edge to the lower edge when down, down to the order step")
+    template = wording("floor({exact} / {step}) x {step}, top {top}")
     if more > SAME_EDGE:
-        template = "floor({exact} / {step}) x {step} + {more}, top {top}; the rest covers the foot of the glass"
+        template = wording(
+            "floor({exact} / {step}) x {step} + {more}, top {top}; the rest covers the foot of the glass"
+        )
     return figure("order_height", "order height", length(height), working(rule, template, terms))
 
 
@@ -91,7 +94,9 @@ def overlap_figure(fit: Fit, side: str, edges: list[float]) -> Figure:
     over = over_opening(fit)
     names = OVER_OPENING[side] if over else OVER_GLASS[side]
     rule = (
-        "the covering's edge against that of the opening" if over else "the covering's edge against that of the glass"
+        wording("the covering's edge against that of the opening")
+        if over
+        else wording("the covering's edge against that of the glass")
     )
     terms: dict[str, list[float | str]] = {"edge": [edges[0], "mm"], "other": [edges[1], "mm"]}
     past = edges[0] - edges[1]
@@ -157,15 +162,15 @@ def spacer_working(fit: Fit) -> Working:
         "by_hand": [by_hand, "mm"],
     }
     if by_hand > size["exact_spacer"]:
-        rule = "the stand-off that is set by hand, more than the leaf asks for, in stock steps"
+        rule = wording("the stand-off that is set by hand, more than the leaf asks for, in stock steps")
         return working(rule, "ceil({by_hand} / {step}) x {step}, {need} being needed", terms)
-    rule = "enough for raised beads, muntins and the covering's own sweep, in stock steps"
-    template = (
+    rule = wording("enough for raised beads, muntins and the covering's own sweep, in stock steps")
+    template = wording(
         "ceil({need} / {step}) x {step}, for beads {bead} and muntins {muntin} proud of the leaf and what reaches back "
         "behind the fixings"
     )
     if size["cutout"]["x1"] > size["cutout"]["x0"]:
-        template = (
+        template = wording(
             "ceil({need} / {step}) x {step}, for beads {bead} and muntins {muntin} proud of the leaf and what reaches "
             "back behind the fixings; the handle adds nothing, a cut-out goes round it"
         )

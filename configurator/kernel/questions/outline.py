@@ -1,23 +1,9 @@
 """The reach of a turning leaf, of its hardware and of its covering, by kind of piece."""
 
-from typing import TypedDict
-
 from configurator.kernel.door.hardware import handle_pieces
 from configurator.kernel.door.leaf import bead_box, leaf_box
 from configurator.kernel.door.opening import astragal_piece, has_passive
-from configurator.kernel.shapes import Door, Piece, Sample
-
-
-class Outer(TypedDict):
-    """The box that bounds all pieces of one kind over the travel, in the leaf's space."""
-
-    kind: str
-    x0: float
-    x1: float
-    y0: float
-    y1: float
-    z0: float
-    z1: float
+from configurator.kernel.shapes import Door, Outer, Piece, Sample
 
 
 def outer_of(piece: Piece) -> Outer:

@@ -3,6 +3,7 @@
 from configurator.kernel.message import is_said, message, plain
 from configurator.kernel.shapes import Household, Message, Reply, Size, Travel, Verdict
 from configurator.kernel.telling import figure, length, reply, verdict, working
+from configurator.kernel.tongue import wording
 
 # Sizes closer than this are the same size on any tape.
 SAME_SIZE = 0.5
@@ -27,16 +28,26 @@ def pair_why(active: Size, passive: Size) -> Message:
         if level(active, passive):
             return plain("Both leaves take one size, their rails level.")
         return plain("Both leaves take one width, but their heights differ.")
-    why = "Each leaf is sized by its own handle, and their widths differ by {loss}. Ordered to the narrower, {common}, "
-    why = why + "both match, and the wider gives up as much of its overlap."
-    if not level(active, passive):
-        why = why + " Their heights differ too: order both to the lower top and the higher bottom edge."
-    return message(why, terms)
+    if level(active, passive):
+        return message(
+            "Each leaf is sized by its own handle, and their widths differ by {loss}. "
+            "Ordered to the narrower, {common}, "
+            "both match, and the wider gives up as much of its overlap.",
+            terms,
+        )
+    return message(
+        "Each leaf is sized by its own handle, and their widths differ by {loss}. Ordered "
+        "to the narrower, {common}, both "
+        "match, and the wider gives up as much of its overlap. Their heights differ too: "
+        "order both to the lower top and "
+        "the higher bottom edge.",
+        terms,
+    )
 
 
 def pair_verdict(active: Size, passive: Size) -> Verdict:
     """Return ``clears`` where both leaves match as ordered, ``caution`` where something is given up for it."""
-    name = "the pair as one"
+    name = wording("the pair as one")
     if is_said(active["refusal"]) or is_said(passive["refusal"]):
         return verdict("pair", name, "blocked", plain("It cannot go on both leaves, so the pair will not match."))
     alike = abs(pair_width(active) - pair_width(passive)) < SAME_SIZE and level(active, passive)
@@ -52,7 +63,7 @@ def pair_question(travel: Travel, household: Household) -> Reply:
     wide = pair_width(active)
     other = pair_width(passive)
     terms: dict[str, list[float | str]] = {"active": [wide, "mm"], "other": [other, "mm"]}
-    alone = "as ordered for this leaf alone, beside its own handle"
+    alone = wording("as ordered for this leaf alone, beside its own handle")
     narrower = working("the narrower of the two", "min({active}, {other})", terms)
     loss = working("the wider less the narrower", "max({active}, {other}) - min({active}, {other})", terms)
     figures = [

@@ -15,8 +15,9 @@ from configurator.kernel.message import message
 from configurator.kernel.mount.sideways import PASSING_AIR
 from configurator.kernel.shapes import Figure, Fit, Household, Meeting, Message, Reply, Sample, Travel, Verdict
 from configurator.kernel.telling import figure, length, reply, verdict, working
+from configurator.kernel.tongue import wording
 
-PASSING_NAME = "passing the handle"
+PASSING_NAME = wording("passing the handle")
 
 
 def way_past(place: Meeting) -> str:
@@ -27,10 +28,10 @@ def way_past(place: Meeting) -> str:
     up = air_up(piece, part)
     out = air_out(piece, part)
     if across >= up and across >= out:
-        return "beside"
+        return wording("beside")
     if up >= out:
-        return "above or below"
-    return "behind" if part["z0"] - piece["z1"] >= piece["z0"] - part["z1"] else "in front of"
+        return wording("above or below")
+    return wording("behind") if part["z0"] - piece["z1"] >= piece["z0"] - part["z1"] else wording("in front of")
 
 
 def meeting_terms(place: Meeting) -> dict[str, list[float | str]]:
@@ -137,7 +138,7 @@ def passing_why(travel: Travel, state: str) -> Message:
     if place["air"] < SOLVED:
         return message("{piece} touches {part}: there is no air between them.", terms)
     if state == "caution":
-        text = "It is fixed; {piece} stands {way} {part} and leaves a hand only {air} to work it."
+        text = wording("It is fixed; {piece} stands {way} {part} and leaves a hand only {air} to work it.")
         return message(text, meeting_terms(hand_place(travel)))
     if stays_put(travel["fit"]):
         return message("It is fixed; {piece} stands {way} {part} with {air} between them.", terms)
@@ -165,8 +166,10 @@ def passing_verdict(travel: Travel) -> Verdict:
 def gap_figures(place: Meeting) -> list[Figure]:
     """Return the free gap at the tightest place, and how far the covering is in the way there."""
     terms = meeting_terms(place)
-    gap_rule = "the least air between the covering and any part of the handle over the whole travel"
-    overlap_rule = "how far the covering and the handle lie within each other where there is no air; else nothing"
+    gap_rule = wording("the least air between the covering and any part of the handle over the whole travel")
+    overlap_rule = wording(
+        "how far the covering and the handle lie within each other where there is no air; else nothing"
+    )
     gap = working(gap_rule, "max(0, {air}), {piece} {way} {part}", terms)
     inside = working(overlap_rule, "max(0, -({air})), {piece} {way} {part}", terms)
     return [

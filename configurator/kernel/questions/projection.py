@@ -2,8 +2,9 @@
 
 from configurator.kernel.shapes import Figure, Household, Piece, Reply, Travel
 from configurator.kernel.telling import figure, length, reply, working
+from configurator.kernel.tongue import wording
 
-PROJECTION_RULE = "from the leaf's face to the front of what stands out furthest"
+PROJECTION_RULE = wording("from the leaf's face to the front of what stands out furthest")
 
 
 def furthest(pieces: list[Piece]) -> Piece:
@@ -38,8 +39,8 @@ def furthest_ever(travel: Travel) -> Piece:
 def projection_question(travel: Travel, household: Household) -> Reply:
     """Answer how far it projects open, closed and at most over the whole travel."""
     figures = [
-        projection_figure("projection_open", "projection when open", furthest(travel["raised"])),
-        projection_figure("projection_closed", "projection when closed", furthest(travel["down"])),
-        projection_figure("projection_most", "greatest projection on the way", furthest_ever(travel)),
+        projection_figure("projection_open", wording("projection when open"), furthest(travel["raised"])),
+        projection_figure("projection_closed", wording("projection when closed"), furthest(travel["down"])),
+        projection_figure("projection_most", wording("greatest projection on the way"), furthest_ever(travel)),
     ]
     return reply(figures, [], [])

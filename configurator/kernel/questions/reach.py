@@ -1,15 +1,17 @@
 """Who can work it? The height of the hand at open, half and closed."""
 
 from configurator.kernel.fit import lowest_edge, moves_aside, only_turns
-from configurator.kernel.message import plain
+from configurator.kernel.message import message, plain
 from configurator.kernel.numbers import clamp
-from configurator.kernel.shapes import Caution, Figure, Fit, Household, Piece, Reply, Travel, Verdict
-from configurator.kernel.telling import caution, figure, length, reply, verdict, working
+from configurator.kernel.shapes import Caution, Figure, Fit, Household, Message, Piece, Reply, Travel, Verdict
+from configurator.kernel.telling import caution_with, figure, length, reply, verdict, working
+from configurator.kernel.tongue import wording
 
 # 2010 ADA Standards 308.2.1, 308.3.1: 15 to 48 in above the floor, unobstructed.
 REACH_LOW = 381.0
 REACH_HIGH = 1219.2
-REACH_RULE = "2010 ADA Standards 308.2.1, 308.3.1"
+REACH_TERMS: dict[str, list[float | str]] = {"low": [REACH_LOW, "mm"], "high": [REACH_HIGH, "mm"]}
+REACH_RULE = wording("2010 ADA Standards 308.2.1, 308.3.1")
 # A raised hand grips about 0.38 of the body's height above the shoulder: common practice, no source.
 ARM_SHARE = 0.38
 
@@ -46,10 +48,10 @@ def hand_height(fit: Fit, pieces: list[Piece]) -> float:
 def hand_rule(fit: Fit) -> str:
     """Return in words where the hand takes the covering."""
     if fit["numbers"]["hand_drop"] > 0:
-        return "the lower end of the wand or loop, as high above the floor at every position"
+        return wording("the lower end of the wand or loop, as high above the floor at every position")
     if taken_anywhere(fit):
-        return "it may be taken anywhere along its height; here at the height of the door's handle"
-    return "the middle of the bottom rail, or the lower hem, above the floor"
+        return wording("it may be taken anywhere along its height; here at the height of the door's handle")
+    return wording("the middle of the bottom rail, or the lower hem, above the floor")
 
 
 def hand_figure(fit: Fit, key: str, name: str, height: float) -> Figure:
@@ -62,34 +64,42 @@ def overhead(household: Household) -> float:
     return household["shoulder_height"] + household["person_height"] * ARM_SHARE
 
 
-def reach_why(low: float, high: float, household: Household) -> str:
+def reach_why(low: float, high: float, household: Household) -> Message:
     """Return in words between which bounds the hand moves."""
     if high > household["shoulder_height"]:
-        text = "At its highest the hand is above the shoulder"
-    else:
-        text = "The hand never has to go above the shoulder"
+        if low < REACH_LOW:
+            return message(
+                "At its highest the hand is above the shoulder, at its lowest it is below {low}.", REACH_TERMS
+            )
+        return plain("At its highest the hand is above the shoulder.")
     if low < REACH_LOW:
-        return text + ", at its lowest it is below 15 in."
-    return text + "."
+        return message("The hand never has to go above the shoulder, at its lowest it is below {low}.", REACH_TERMS)
+    return plain("The hand never has to go above the shoulder.")
 
 
 def reach_verdict(low: float, high: float, household: Household) -> Verdict:
     """Return who can work it: ``clears`` within 15 to 48 in, ``blocked`` beyond a raised arm, else ``caution``."""
-    name = "reaching the covering"
+    name = wording("reaching the covering")
     if low >= REACH_LOW and high <= REACH_HIGH:
-        return verdict("reach", name, "clears", plain("The hand stays between 15 and 48 in above the floor."))
+        return verdict(
+            "reach", name, "clears", message("The hand stays between {low} and {high} above the floor.", REACH_TERMS)
+        )
     if high > overhead(household):
-        why = "Raised, it is higher than a standing person of this household can reach."
+        why = wording("Raised, it is higher than a standing person of this household can reach.")
         return verdict("reach", name, "blocked", plain(why))
-    return verdict("reach", name, "caution", plain(reach_why(low, high, household)))
+    return verdict("reach", name, "caution", reach_why(low, high, household))
 
 
 def reach_cautions(low: float, high: float) -> list[Caution]:
     """Return the caution that goes with a hand outside 15 to 48 in."""
     if low >= REACH_LOW and high <= REACH_HIGH:
         return []
-    text = "The hand must go outside 15 to 48 in above the floor, which not everyone can, seated for instance."
-    return [caution("reach", text + " Where it must be within reach, local code decides.", REACH_RULE)]
+    text = wording(
+        "The hand must go outside {low} to {high} above the floor, which not everyone can, "
+        "seated for instance. Where it must "
+        "be within reach, local code decides."
+    )
+    return [caution_with("reach", message(text, REACH_TERMS), REACH_RULE)]
 
 
 def upper_figure(pieces: list[Piece], top: float) -> Figure:
@@ -113,17 +123,17 @@ def reach_question(travel: Travel, household: Household) -> Reply:
     No figure where nothing moves or the hand is elsewhere, on a remote control or a switch.
     """
     fit = travel["fit"]
-    name = "reaching the covering"
+    name = wording("reaching the covering")
     if len(fit["legs"]) == 0:
         return reply([], [verdict("reach", name, "clears", plain("Nothing on it is worked by hand."))], [])
     if fit["numbers"]["hand_away"] > 0:
-        why = "It is worked from a remote control or a switch, to be placed within reach."
+        why = wording("It is worked from a remote control or a switch, to be placed within reach.")
         return reply([], [verdict("reach", name, "clears", plain(why))], [])
     heights = [hand_height(fit, pieces) for pieces in [travel["raised"], travel["half"], travel["down"]]]
     figures = [
-        hand_figure(fit, "hand_open", "height of the hand when open", heights[0]),
-        hand_figure(fit, "hand_half", "height of the hand half way", heights[1]),
-        hand_figure(fit, "hand_closed", "height of the hand when closed", heights[2]),
+        hand_figure(fit, "hand_open", wording("height of the hand when open"), heights[0]),
+        hand_figure(fit, "hand_half", wording("height of the hand half way"), heights[1]),
+        hand_figure(fit, "hand_closed", wording("height of the hand when closed"), heights[2]),
     ]
     low = min(heights)
     high = max(heights)

@@ -8,18 +8,21 @@ from configurator.kernel.numbers import clamp
 from configurator.kernel.position import coarse, position
 from configurator.kernel.shapes import Door, Figure, Household, Piece, Reply, Travel, Verdict, Working
 from configurator.kernel.telling import figure, length, reply, share, verdict, working
+from configurator.kernel.tongue import wording
 
-SIGHT_NAME = "hiding from a view outside"
+SIGHT_NAME = wording("hiding from a view outside")
 # Less of the view than this shows nobody; no source.
 HIDES = 0.02
-HIDDEN = "Closed, or as far down as given, the covering hides the person from this observer."
-SEEN = "Even closed, the covering lets some of the view through, most of all at night with the light on inside."
-BESIDE = (
+HIDDEN = wording("Closed, or as far down as given, the covering hides the person from this observer.")
+SEEN = wording(
+    "Even closed, the covering lets some of the view through, most of all at night with the light on inside."
+)
+BESIDE = wording(
     "Closed, or as far down as given, the covering hides a person behind the leaf from this observer, but not one "
     "behind the sidelights, which stay bare. They can be dressed on their own, or a covering above the opening spans "
     "them."
 )
-SEEN_BESIDE = (
+SEEN_BESIDE = wording(
     "Even closed, the covering lets some of the view through, most of all at night with the light on inside. The "
     "sidelights stay bare: they can be dressed on their own, or a covering above the opening spans them."
 )
@@ -146,13 +149,15 @@ def sight_question(travel: Travel, household: Household) -> Reply:
     start = lowest_edge(raised)
     end = lowest_edge(down)
     if seen and start - end > 1.0:
-        figures.append(rail_share_figure("sight_lower", "to hide that band: bottom rail at", start, end, band[0]))
+        figures.append(
+            rail_share_figure("sight_lower", wording("to hide that band: bottom rail at"), start, end, band[0])
+        )
     top = upper_edge(down, 0.0)
     foot = upper_edge(let_down(travel), 0.0)
     if seen and top - foot > 1.0:
-        figures.append(rail_share_figure("sight_upper", "or from below: upper rail at", top, foot, band[1]))
+        figures.append(rail_share_figure("sight_upper", wording("or from below: upper rail at"), top, foot, band[1]))
     if not seen:
-        why = "From there the lines of sight miss the glass; nothing need be covered."
+        why = wording("From there the lines of sight miss the glass; nothing need be covered.")
         return reply(figures, [verdict("sight", SIGHT_NAME, "clears", plain(why))], [])
     view = band_view(door, band, down)
     figures.append(view_figure(view))

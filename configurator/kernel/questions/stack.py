@@ -5,6 +5,7 @@ from configurator.kernel.fit import lowest_edge, moves_aside, only_turns
 from configurator.kernel.piece_kinds import kind_of
 from configurator.kernel.shapes import Figure, Fit, Household, Piece, Reply, Travel
 from configurator.kernel.telling import figure, length, reply, working
+from configurator.kernel.tongue import wording
 
 # Two halves that meet to less than this meet.
 HALVES_MEET = 0.01
@@ -13,12 +14,12 @@ HALVES_MEET = 0.01
 def stack_rule(fit: Fit) -> str:
     """Return the rule for this kind of stack in words."""
     if moves_aside(fit):
-        return "it draws to the side and leaves no stack at the top"
+        return wording("it draws to the side and leaves no stack at the top")
     if only_turns(fit):
-        return "nothing stacks: the louvers turn edge-on"
+        return wording("nothing stacks: the louvers turn edge-on")
     if len(fit["legs"]) == 0:
-        return "nothing moves: the whole panel stays in front of the glass"
-    return "from the top edge of the covering to its lowest edge when raised"
+        return wording("nothing moves: the whole panel stays in front of the glass")
+    return wording("from the top edge of the covering to its lowest edge when raised")
 
 
 def side_stack(pieces: list[Piece], halves: int) -> list[float]:

@@ -5,23 +5,22 @@ The room side alone is asked: what stands outside an out-swing door is not measu
 
 from configurator.kernel.fit import over_opening
 from configurator.kernel.message import message, plain
-from configurator.kernel.questions.outline import Outer, covering_outline, deepest
+from configurator.kernel.questions.outline import deepest
 from configurator.kernel.questions.swing_figures import in_swing_figures, width_figure
 from configurator.kernel.questions.swing_over import over_in_swing, over_out_swing
-from configurator.kernel.questions.touch import HALF_TURN, Touch, earlier
+from configurator.kernel.questions.touch import HALF_TURN, earlier
 from configurator.kernel.questions.turning import (
     LEAST_TURN,
     RIGHT_ANGLE,
-    covered_turn,
     leaf_front,
     meets_stop,
     over_head,
-    own_turn,
 )
-from configurator.kernel.shapes import Door, Household, Reply, Sample, Travel, Verdict
+from configurator.kernel.shapes import Door, Household, Outer, Reply, Touch, Travel, Verdict
 from configurator.kernel.telling import reply, verdict
+from configurator.kernel.tongue import wording
 
-SWING_NAME = "opening the leaf"
+SWING_NAME = wording("opening the leaf")
 SAME_TURN = 0.05
 
 
@@ -35,48 +34,49 @@ def swing_verdict(own: Touch, both: Touch) -> Verdict:
     if both["angle"] >= own["angle"] - SAME_TURN:
         if own["angle"] >= HALF_TURN:
             return verdict("swing", SWING_NAME, "clears", plain("The covering takes nothing from the leaf's turn."))
-        why = "The covering takes nothing from the leaf's turn: as without it, {piece} meets {obstacle} first."
+        why = wording("The covering takes nothing from the leaf's turn: as without it, {piece} meets {obstacle} first.")
         terms = {"piece": [own["kind"], "kind"], "obstacle": [own["met"], "kind"]}
         return verdict("swing", SWING_NAME, "clears", message(why, terms))
     if both["way"] == "closed":
-        why = "The leaf cannot open: closed already, {piece} stands in {obstacle}."
+        why = wording("The leaf cannot open: closed already, {piece} stands in {obstacle}.")
         return verdict("swing", SWING_NAME, "blocked", message(why, terms))
     if both["angle"] >= RIGHT_ANGLE:
-        why = "The leaf opens to a right angle and past it, until {piece} meets {obstacle}."
+        why = wording("The leaf opens to a right angle and past it, until {piece} meets {obstacle}.")
         return verdict("swing", SWING_NAME, "clears", message(why, terms))
-    state = "blocked" if both["angle"] < LEAST_TURN else "guide by hand"
-    why = "Before the leaf stands at a right angle, {piece} meets {obstacle}."
+    state = "blocked" if both["angle"] < LEAST_TURN else wording("guide by hand")
+    why = wording("Before the leaf stands at a right angle, {piece} meets {obstacle}.")
     return verdict("swing", SWING_NAME, state, message(why, terms))
 
 
-def leaf_in_swing(door: Door, samples: list[Sample]) -> Reply:
+def leaf_in_swing(travel: Travel) -> Reply:
     """Answer for a covering on an in-swing leaf: it turns with the leaf, out of the reveal and towards the walls."""
-    own = own_turn(door, HALF_TURN)
-    both = earlier(own, covered_turn(door, covering_outline(samples), HALF_TURN))
-    return reply(in_swing_figures(door, own, both), [swing_verdict(own, both)], [])
+    own = travel["turn"]["own"]
+    both = earlier(own, travel["turn"]["covering"])
+    return reply(in_swing_figures(travel["fit"]["door"], own, both), [swing_verdict(own, both)], [])
 
 
 def out_swing_verdict(door: Door, outers: list[Outer]) -> Verdict:
     """Return whether a covering on an out-swing leaf passes the stops at the latch and at the head."""
     over = over_head(door, outers)
     if over != "":
-        why = "As the leaf turns outwards, {piece} strikes the stop at the head."
+        why = wording("As the leaf turns outwards, {piece} strikes the stop at the head.")
         return verdict("swing", SWING_NAME, "blocked", message(why, {"piece": [over, "kind"]}))
     if meets_stop(door, outers):
-        why = "As the leaf turns outwards, the covering's outer corner strikes the stop at the latch."
+        why = wording("As the leaf turns outwards, the covering's outer corner strikes the stop at the latch.")
         return verdict("swing", SWING_NAME, "blocked", plain(why))
-    why = "The leaf opens outwards and takes the covering along; nothing in the room is in its way."
+    why = wording("The leaf opens outwards and takes the covering along; nothing in the room is in its way.")
     return verdict("swing", SWING_NAME, "clears", plain(why))
 
 
-def leaf_out_swing(door: Door, samples: list[Sample]) -> Reply:
+def leaf_out_swing(travel: Travel) -> Reply:
     """Answer for a covering on an out-swing leaf: at 90 degrees it stands in the doorway, in front of the leaf."""
-    outers = covering_outline(samples)
+    door = travel["fit"]["door"]
+    outers = travel["outline"]
     front = leaf_front(door)
     covered = front + deepest(outers)
     figures = [
-        width_figure(door, ["clear_width_bare", "clear width without the covering"], RIGHT_ANGLE, front),
-        width_figure(door, ["clear_width_covered", "clear width with the covering"], RIGHT_ANGLE, covered),
+        width_figure(door, ["clear_width_bare", wording("clear width without the covering")], RIGHT_ANGLE, front),
+        width_figure(door, ["clear_width_covered", wording("clear width with the covering")], RIGHT_ANGLE, covered),
     ]
     return reply(figures, [out_swing_verdict(door, outers)], [])
 
@@ -89,7 +89,6 @@ def swing_question(travel: Travel, household: Household) -> Reply:
     """
     fit = travel["fit"]
     door = fit["door"]
-    samples = travel["samples"]
     if over_opening(fit):
         return over_in_swing(travel) if door["swing"] == "in" else over_out_swing(travel)
-    return leaf_in_swing(door, samples) if door["swing"] == "in" else leaf_out_swing(door, samples)
+    return leaf_in_swing(travel) if door["swing"] == "in" else leaf_out_swing(travel)

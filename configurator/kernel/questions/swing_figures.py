@@ -2,10 +2,10 @@
 
 from configurator.kernel.door.leaf import leaf_width
 from configurator.kernel.door.opening import CASING_BACK, has_passive
-from configurator.kernel.questions.touch import Touch
 from configurator.kernel.questions.turning import RIGHT_ANGLE, clear_width, latch_stop, leaf_front
-from configurator.kernel.shapes import Door, Figure, Working
+from configurator.kernel.shapes import Door, Figure, Touch, Working
 from configurator.kernel.telling import angle, figure, length, working
+from configurator.kernel.tongue import wording
 
 # The working of each way in which one corner comes upon a face; see ``Touch``.
 TURN_TEMPLATES: dict[str, str] = {
@@ -35,14 +35,14 @@ TURN_TEMPLATES: dict[str, str] = {
     "+ acos({along} / sqrt({across} x {across} + {ahead} x {ahead}))",
 }
 
-NEVER_RULE = "nothing stands in the leaf's way, and it lies back against its own wall"
-CLOSED_RULE = "{piece} is in {obstacle} while the leaf is still closed"
-TURN_RULE = (
+NEVER_RULE = wording("nothing stands in the leaf's way, and it lies back against its own wall")
+CLOSED_RULE = wording("{piece} is in {obstacle} while the leaf is still closed")
+TURN_RULE = wording(
     "turning about the hinge pin, from which all lengths are taken along the closed leaf and out of it, "
     "{piece} first meets {obstacle}"
 )
 # The frame's own edge is not measured, so what is taken for it is told with the figure that hangs on it.
-FRAME_RULE = (
+FRAME_RULE = wording(
     "turning about the hinge pin, from which all lengths are taken along the closed leaf and out of it, "
     "{piece} first meets {obstacle}; the frame is taken to stand {gap} beside the leaf, as at the head, "
     "and its casing {back} behind its edge"
@@ -88,9 +88,13 @@ def width_figure(door: Door, names: list[str], turn: float, front: float) -> Fig
         "stop": [latch_stop(door), "mm"],
         "front": [front, "mm"],
     }
-    rule = "the leaf's width less the stop's lap and less what the open leaf, with all that hangs on it, takes of it"
+    rule = wording(
+        "the leaf's width less the stop's lap and less what the open leaf, with all that hangs on it, takes of it"
+    )
     if has_passive(door):
-        rule = "the active leaf's width less the stop's lap and less what it takes when open, with all that hangs on it"
+        rule = wording(
+            "the active leaf's width less the stop's lap and less what it takes when open, with all that hangs on it"
+        )
     template = "max(0, {leaf} - {stop} - {front})"
     if turn < RIGHT_ANGLE:
         template = "max(0, {leaf} - {stop} - ({leaf} x cos({angle}) + {front} x sin({angle})))"
@@ -101,11 +105,11 @@ def width_figure(door: Door, names: list[str], turn: float, front: float) -> Fig
 def in_swing_figures(door: Door, own: Touch, both: Touch) -> list[Figure]:
     """Return the angles and clear widths of an in-swing leaf, by itself and with the covering."""
     front = leaf_front(door)
-    bare = ["clear_width_bare", "clear width without the covering"]
-    covered = ["clear_width_covered", "clear width with the covering"]
+    bare = ["clear_width_bare", wording("clear width without the covering")]
+    covered = ["clear_width_covered", wording("clear width with the covering")]
     return [
-        turn_figure(door, "swing_bare", "leaf opens, without the covering", own),
-        turn_figure(door, "swing_covered", "leaf opens, with the covering", both),
+        turn_figure(door, "swing_bare", wording("leaf opens, without the covering"), own),
+        turn_figure(door, "swing_covered", wording("leaf opens, with the covering"), both),
         width_figure(door, bare, own["angle"], front),
         width_figure(door, covered, both["angle"], front),
     ]

@@ -6,12 +6,13 @@ from configurator.kernel.fit import lowest_edge
 from configurator.kernel.message import message, plain
 from configurator.kernel.mount.over_opening import OVER_LEAF
 from configurator.kernel.questions.around import piece_obstacle
-from configurator.kernel.questions.outline import Outer, own_outline
+from configurator.kernel.questions.outline import own_outline
 from configurator.kernel.questions.swing_figures import in_swing_figures, width_figure
-from configurator.kernel.questions.touch import HALF_TURN, Obstacle, Touch, earlier, first_touch, from_pin, no_touch
-from configurator.kernel.questions.turning import LEAST_TURN, RIGHT_ANGLE, latch_stop, leaf_front, own_turn
-from configurator.kernel.shapes import Door, Figure, Fit, Piece, Reply, Sample, Size, Travel, Verdict
+from configurator.kernel.questions.touch import HALF_TURN, Obstacle, earlier, first_touch, from_pin, no_touch
+from configurator.kernel.questions.turning import LEAST_TURN, RIGHT_ANGLE, latch_stop, leaf_front
+from configurator.kernel.shapes import Door, Figure, Fit, Outer, Piece, Reply, Sample, Size, Touch, Travel, Verdict
 from configurator.kernel.telling import figure, length, reply, verdict, working
+from configurator.kernel.tongue import wording
 
 # A hundredth of a millimeter of a travel of two meters.
 SOLVED_SHARE = 5e-6
@@ -37,12 +38,12 @@ def met_on_wall(door: Door, profile: list[Outer], pieces: list[Piece], limit: fl
 
 def over_verdict(own: Touch, stack: Touch) -> Verdict:
     """Return whether an in-swing leaf opens while the covering is open."""
-    name = "opening the leaf"
+    name = wording("opening the leaf")
     if stack["angle"] >= min(own["angle"], RIGHT_ANGLE):
-        why = "While the covering is open, the leaf opens as far as without it, or at least to a right angle."
+        why = wording("While the covering is open, the leaf opens as far as without it, or at least to a right angle.")
         return verdict("swing", name, "clears", plain(why))
     state = "blocked" if stack["angle"] < LEAST_TURN else "guide by hand"
-    why = "Even while the covering is open, {piece} meets {obstacle} as the leaf opens."
+    why = wording("Even while the covering is open, {piece} meets {obstacle} as the leaf opens.")
     terms: dict[str, list[float | str]] = {"piece": [stack["kind"], "kind"], "obstacle": [stack["met"], "kind"]}
     return verdict("swing", name, state, message(why, terms))
 
@@ -53,7 +54,7 @@ def leaf_is_met(door: Door, profile: list[Outer], sample: Sample) -> bool:
 
 
 def closed_between(fit: Fit, profile: list[Outer], free: float, met: float) -> float:
-    """Return where, between a share of the way that leaves the leaf free and one that does not, it begins to be met."""
+    """Return where, between a share of the way that leaves a profile free and one that does not, it is first met."""
     while met - free > SOLVED_SHARE:
         middle = (free + met) / 2
         if leaf_is_met(fit["door"], profile, sample_at(fit, 0, middle)):
@@ -70,21 +71,25 @@ def closed_from(travel: Travel) -> float:
     free = 0.0
     for sample in travel["samples"]:
         if sample["leg"] == 0:
-            if leaf_is_met(fit["door"], profile, sample):
-                return closed_between(fit, profile, free, sample["at"])
+            # What of the leaf meets nothing here meets nothing of what is drawn less far either.
+            stopped = [outer for outer in profile if leaf_is_met(fit["door"], [outer], sample)]
+            if len(stopped) > 0:
+                return closed_between(fit, stopped, free, sample["at"])
             free = sample["at"]
     return 1.0
 
 
 def closed_verdict(travel: Travel, stack: Touch) -> Verdict:
     """Return whether the leaf opens while a covering over the opening is closed; ``stack`` is what it meets open."""
-    name = "opening the leaf behind the closed covering"
+    name = wording("opening the leaf behind the closed covering")
     if travel["fit"]["door"]["swing"] == "out":
-        why = "The leaf opens outwards, away from the covering."
+        why = wording("The leaf opens outwards, away from the covering.")
         return verdict("opens_covered", name, "clears", plain(why))
-    why = "The leaf opens into the room, where the closed covering hangs: open the covering first."
+    why = wording("The leaf opens into the room, where the closed covering hangs: open the covering first.")
     if stack["angle"] < RIGHT_ANGLE:
-        why = "The leaf opens into the room, where the covering hangs, in its way wherever it is drawn or raised to."
+        why = wording(
+            "The leaf opens into the room, where the covering hangs, in its way wherever it is drawn or raised to."
+        )
     blocked = verdict("opens_covered", name, "blocked", plain(why))
     blocked["moves"] = "lower"
     blocked["start"] = 0.0 if stack["angle"] < RIGHT_ANGLE else closed_from(travel)
@@ -134,8 +139,8 @@ def over_in_swing(travel: Travel) -> Reply:
     door = travel["fit"]["door"]
     size = travel["fit"]["size"]
     samples = travel["samples"]
-    own = own_turn(door, HALF_TURN)
-    stack = met_on_wall(door, turning_profile(door), samples[0]["pieces"], HALF_TURN)
+    own = travel["turn"]["own"]
+    stack = travel["turn"]["covering"]
     figures = in_swing_figures(door, own, earlier(own, stack))
     if hangs_above(door, samples[0]["pieces"]):
         figures.append(head_figure(size, samples[0]["pieces"]))
@@ -165,7 +170,9 @@ def over_out_swing(travel: Travel) -> Reply:
     samples = travel["samples"]
     span = doorway_left(door, samples[0]["pieces"])
     figures = [
-        width_figure(door, ["clear_width_bare", "clear width without the covering"], RIGHT_ANGLE, leaf_front(door)),
+        width_figure(
+            door, ["clear_width_bare", wording("clear width without the covering")], RIGHT_ANGLE, leaf_front(door)
+        ),
         figure(
             "clear_width_covered",
             "clear width with the covering open",
@@ -177,7 +184,7 @@ def over_out_swing(travel: Travel) -> Reply:
             ),
         ),
     ]
-    why = "The leaf opens outwards, away from the covering."
+    why = wording("The leaf opens outwards, away from the covering.")
     return reply(
         figures,
         [

@@ -10,7 +10,7 @@ same seen from the leaf.
 import math
 from typing import TypedDict
 
-from configurator.kernel.questions.outline import Outer
+from configurator.kernel.shapes import Outer, Touch
 
 HALF_TURN = 180.0
 NEVER = 1e9
@@ -33,23 +33,6 @@ class Obstacle(TypedDict):
     z1: float
     near: float
     start: float
-
-
-class Touch(TypedDict):
-    """The angle at which a turning leaf first meets something: no kind for never.
-
-    ``kind`` is what turns, ``met`` what it meets. ``way`` names the face that a corner comes upon, as in
-    ``TURN_TEMPLATES``. From the pin, ``along`` and ``out`` are what turns, ``across`` and ``ahead`` what it meets.
-    """
-
-    angle: float
-    kind: str
-    met: str
-    way: str
-    along: float
-    out: float
-    across: float
-    ahead: float
 
 
 def no_touch(limit: float) -> Touch:
@@ -128,15 +111,15 @@ def corner_meets_side(best: Touch, along: float, out: float, met: Obstacle) -> T
     """Return the touch of a turning corner with an obstacle's side, if it comes before ``best``."""
     square = along * along + out * out
     reach = math.sqrt(square)
-    lift = math.asin(out / reach)
     if abs(met["x1"]) < reach:
         high = math.sqrt(square - met["x1"] * met["x1"])
         if met["z0"] <= high and high <= met["z1"]:
-            turn = math.acos(met["x1"] / reach) - lift
+            turn = math.acos(met["x1"] / reach) - math.asin(out / reach)
             best = sooner(best, "side", turn, [along, out, met["x1"], 0.0])
     if abs(met["x0"]) < reach:
         low = -math.sqrt(square - met["x0"] * met["x0"])
         if met["z0"] <= low and low <= met["z1"]:
+            lift = math.asin(out / reach)
             turn = math.acos(met["x0"] / reach)
             if met["x0"] > 0:
                 best = sooner(best, "far side", -turn - lift, [along, out, met["x0"], 0.0])
@@ -149,16 +132,15 @@ def corner_meets_face(best: Touch, along: float, out: float, met: Obstacle) -> T
     """Return the touch of a turning corner with an obstacle's face or back, if it comes before ``best``."""
     square = along * along + out * out
     reach = math.sqrt(square)
-    lift = math.asin(out / reach)
     if abs(met["z1"]) < reach:
         left = -math.sqrt(square - met["z1"] * met["z1"])
         if met["x0"] <= left and left <= met["x1"]:
-            turn = math.pi - math.asin(met["z1"] / reach) - lift
+            turn = math.pi - math.asin(met["z1"] / reach) - math.asin(out / reach)
             best = sooner(best, "face", turn, [along, out, 0.0, met["z1"]])
     if abs(met["z0"]) < reach:
         right = math.sqrt(square - met["z0"] * met["z0"])
         if met["x0"] <= right and right <= met["x1"]:
-            turn = math.asin(met["z0"] / reach) - lift
+            turn = math.asin(met["z0"] / reach) - math.asin(out / reach)
             best = sooner(best, "back", turn, [along, out, 0.0, met["z0"]])
     return best
 
@@ -167,22 +149,21 @@ def standing_meets(best: Touch, outer: Outer, across: float, ahead: float) -> To
     """Return the touch of a turning box's face with a corner that stands still, if it comes before ``best``."""
     square = across * across + ahead * ahead
     reach = math.sqrt(square)
-    stands = standing_at(across, ahead)
     beyond = "" if across > 0 else " beyond"
     if abs(outer["z1"]) < reach:
         along = math.sqrt(square - outer["z1"] * outer["z1"])
         if outer["x0"] <= along and along <= outer["x1"]:
-            turn = stands - math.asin(outer["z1"] / reach)
+            turn = standing_at(across, ahead) - math.asin(outer["z1"] / reach)
             best = sooner(best, "front" + beyond, turn, [0.0, outer["z1"], across, ahead])
     if abs(outer["x0"]) < reach:
         out = math.sqrt(square - outer["x0"] * outer["x0"])
         if outer["z0"] <= out and out <= outer["z1"]:
-            turn = stands - math.acos(outer["x0"] / reach)
+            turn = standing_at(across, ahead) - math.acos(outer["x0"] / reach)
             best = sooner(best, "hinge edge" + beyond, turn, [outer["x0"], 0.0, across, ahead])
     if abs(outer["x1"]) < reach:
         under = -math.sqrt(square - outer["x1"] * outer["x1"])
         if outer["z0"] <= under and under <= outer["z1"]:
-            turn = stands + math.acos(outer["x1"] / reach)
+            turn = standing_at(across, ahead) + math.acos(outer["x1"] / reach)
             best = sooner(best, "latch edge" + beyond, turn, [outer["x1"], 0.0, across, ahead])
     return best
 

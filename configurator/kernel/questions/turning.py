@@ -8,9 +8,9 @@ import math
 from configurator.kernel.door.leaf import leaf_box, leaf_width
 from configurator.kernel.door.opening import has_passive
 from configurator.kernel.questions.around import BEYOND_ALL, other_leaf_around, walls_around
-from configurator.kernel.questions.outline import Outer, handle_outline, own_outline
-from configurator.kernel.questions.touch import HALF_TURN, Touch, closed_touch, earlier, first_touch, from_pin
-from configurator.kernel.shapes import Door
+from configurator.kernel.questions.outline import handle_outline, own_outline
+from configurator.kernel.questions.touch import HALF_TURN, closed_touch, earlier, first_touch, from_pin
+from configurator.kernel.shapes import Door, Outer, Touch
 
 RIGHT_ANGLE = 90.0
 # The stop of an in-swing leaf laps its other face, where nobody measures: common practice, no source.
@@ -19,27 +19,27 @@ UNSEEN_STOP = 12.7
 LEAST_TURN = 45.0
 
 
-def own_turn(door: Door, limit: float) -> Touch:
-    """Return what stops an in-swing leaf and its handle before an angle, without any covering.
+def own_turn(door: Door) -> Touch:
+    """Return what stops an in-swing leaf and its handle before half a turn, without any covering.
 
     The leaf's own edge is taken to pass the other leaf's: it is bevelled for that.
     """
     pin = door["hinge_pin_out"]
-    walls = first_touch(from_pin(own_outline(door), pin), walls_around(door), limit)
+    walls = first_touch(from_pin(own_outline(door), pin), walls_around(door), HALF_TURN)
     if not has_passive(door):
         return walls
-    return earlier(walls, first_touch(from_pin(handle_outline(door), pin), other_leaf_around(door, []), limit))
+    return earlier(walls, first_touch(from_pin(handle_outline(door), pin), other_leaf_around(door, []), HALF_TURN))
 
 
-def covered_turn(door: Door, covering: list[Outer], limit: float) -> Touch:
-    """Return what stops the covering on an in-swing leaf before an angle, the other leaf of a pair dressed alike."""
+def covered_turn(door: Door, covering: list[Outer]) -> Touch:
+    """Return what stops the covering on an in-swing leaf before half a turn, a pair's other leaf dressed alike."""
     over = over_head(door, covering)
     if over != "":
         return closed_touch(over, "head")
     turning = from_pin(covering, door["hinge_pin_out"])
     obstacles = walls_around(door)
     obstacles.extend(other_leaf_around(door, covering))
-    return first_touch(turning, obstacles, limit)
+    return first_touch(turning, obstacles, HALF_TURN)
 
 
 def over_head(door: Door, outers: list[Outer]) -> str:

@@ -8,21 +8,21 @@ from typing import TypedDict
 
 from configurator.kernel.fit import lowest_edge, over_opening
 from configurator.kernel.message import message, plain
-from configurator.kernel.questions.outline import covering_outline
-from configurator.kernel.questions.swing_over import doorway_left, hangs_above, met_on_wall, turning_profile
+from configurator.kernel.questions.swing_over import doorway_left, hangs_above
 from configurator.kernel.questions.touch import earlier
-from configurator.kernel.questions.turning import RIGHT_ANGLE, clear_width, covered_turn, leaf_front, own_turn
+from configurator.kernel.questions.turning import RIGHT_ANGLE, clear_width, leaf_front
 from configurator.kernel.shapes import Caution, Door, Figure, Household, Piece, Reply, Sample, Travel
 from configurator.kernel.telling import caution_with, figure, length, reply, working
+from configurator.kernel.tongue import wording
 
 CLEAR_WIDTH_LEAST = 812.8
 CLEAR_HEIGHT_LEAST = 1981.2
 LOW_UP_TO = 863.6
 MID_UP_TO = 2032.0
 MID_MOST = 101.6
-WIDTH_RULE = "2010 ADA Standards 404.2.3; IRC R311.2"
-BAND_RULE = "2010 ADA Standards 404.2.3"
-HEIGHT_RULE = "IRC R311.2"
+WIDTH_RULE = wording("2010 ADA Standards 404.2.3; IRC R311.2")
+BAND_RULE = wording("2010 ADA Standards 404.2.3")
+HEIGHT_RULE = wording("IRC R311.2")
 NO_END = 1e9
 
 
@@ -62,27 +62,37 @@ def band_left(band: Band) -> float:
 
 def into_figure(key: str, name: str, band: Band) -> Figure:
     """Return how far a covering stands into the doorway within a band."""
-    rule = "the open leaf turns its room face into the doorway; the deepest that stands on it between these heights, "
-    rule = rule + "over the covering's whole travel ({open} while it is open)"
+    rule = wording(
+        "the open leaf turns its room face into the doorway; the deepest that stands on it between these heights, "
+        "over the covering's whole travel ({open} while it is open)"
+    )
     terms: dict[str, list[float | str]] = {"most": [band["most"], "mm"], "open": [band["open"], "mm"]}
     return figure(key, name, length(band["most"]), working(rule, "{most}", terms))
 
 
 def left_figure(key: str, name: str, band: Band) -> Figure:
     """Return what clear width a covering leaves within a band."""
-    rule = "the clear width without the covering less what stands into it between these heights, over the whole travel"
+    rule = wording(
+        "the clear width without the covering less what stands into it between these heights, over the whole travel"
+    )
     terms: dict[str, list[float | str]] = {"bare": [band["bare"], "mm"], "most": [band["most"], "mm"]}
     return figure(key, name, length(band_left(band)), working(rule, "max(0, {bare} - {most})", terms))
 
 
 def width_cautions(bare: float, covered: float) -> list[Caution]:
     """Return what to say where less than 32 in stay clear."""
-    text = "With this covering only {clear} of the doorway stay clear, less than {least}."
+    text = wording(
+        "With this covering only {clear} of the doorway stay clear, less than {least}. Local code decides; ask before "
+        "ordering where this door is a way out."
+    )
     if bare < CLEAR_WIDTH_LEAST:
-        text = "Even without a covering this leaf, open, leaves only {clear} clear, less than {least}."
+        text = wording(
+            "Even without a covering this leaf, open, leaves only {clear} clear, less "
+            "than {least}. Local code decides; "
+            "ask before ordering where this door is a way out."
+        )
     elif covered >= CLEAR_WIDTH_LEAST:
         return []
-    text = text + " Local code decides; ask before ordering where this door is a way out."
     clear = bare if bare < CLEAR_WIDTH_LEAST else covered
     terms: dict[str, list[float | str]] = {"clear": [clear, "mm"], "least": [CLEAR_WIDTH_LEAST, "mm"]}
     return [caution_with("clear_width", message(text, terms), WIDTH_RULE)]
@@ -92,12 +102,12 @@ def low_cautions(band: Band) -> list[Caution]:
     """Return what to say of the band next to the floor, where nothing may stand in the required width."""
     if band["most"] == 0 or band_left(band) >= CLEAR_WIDTH_LEAST:
         return []
-    text = (
+    text = wording(
         "Below {height} above the floor nothing may stand in the {least} that must stay clear; on the open leaf this "
         "covering leaves {clear} there. Local code decides; ask before ordering where this door is a way out."
     )
     if band["open"] == 0 or band["bare"] - band["open"] >= CLEAR_WIDTH_LEAST:
-        text = (
+        text = wording(
             "Below {height} above the floor nothing may stand in the {least} that must stay clear; on the open leaf "
             "this covering leaves {clear} there, but takes none of it while it is open. Local code decides; ask "
             "before ordering where this door is a way out."
@@ -117,7 +127,7 @@ def mid_cautions(band: Band) -> list[Caution]:
     """
     if band["most"] <= MID_MOST or band_left(band) >= CLEAR_WIDTH_LEAST:
         return []
-    text = (
+    text = wording(
         "Between {low} and {high} above the floor no more than {most} may stand in the doorway; on the open leaf this "
         "covering stands {deep} into it and leaves {clear}. Local code decides; ask before ordering where this door "
         "is a way out."
@@ -138,13 +148,13 @@ def out_swing_way(samples: list[Sample], bare: float) -> Reply:
     mid = band_between(samples, LOW_UP_TO, MID_UP_TO, bare)
     high = band_between(samples, MID_UP_TO, NO_END, bare)
     figures = [
-        into_figure("projection_low", "into the doorway, below 34 in", low),
-        into_figure("projection_mid", "into the doorway, between 34 and 80 in", mid),
-        left_figure("clear_low", "clear width below 34 in, with the covering", low),
-        left_figure("clear_mid", "clear width between 34 and 80 in, with the covering", mid),
+        into_figure("projection_low", wording("into the doorway, in the lowest band"), low),
+        into_figure("projection_mid", wording("into the doorway, in the middle band"), mid),
+        left_figure("clear_low", wording("clear width in the lowest band, with the covering"), low),
+        left_figure("clear_mid", wording("clear width in the middle band, with the covering"), mid),
     ]
     if high["most"] > 0:
-        figures.append(into_figure("projection_high", "into the doorway, above 80 in", high))
+        figures.append(into_figure("projection_high", wording("into the doorway, above the bands"), high))
     cautions = width_cautions(bare, bare)
     cautions.extend(low_cautions(low))
     cautions.extend(mid_cautions(mid))
@@ -153,16 +163,23 @@ def out_swing_way(samples: list[Sample], bare: float) -> Reply:
 
 def across_caution(door: Door) -> Caution:
     """Return what to say of a covering that hangs across the doorway while it is closed."""
-    text = "While it is down or drawn, the covering hangs across the doorway."
+    text = wording(
+        "While it is down or drawn, the covering hangs across the doorway. Local code "
+        "decides; ask before ordering where "
+        "this door is a way out."
+    )
     if door["swing"] == "in":
-        text = "While it is down or drawn, the covering hangs across the doorway and the leaf cannot be opened."
-    text = text + " Local code decides; ask before ordering where this door is a way out."
+        text = wording(
+            "While it is down or drawn, the covering hangs across the doorway and the "
+            "leaf cannot be opened. Local code "
+            "decides; ask before ordering where this door is a way out."
+        )
     return caution_with("way_out_covered", plain(text), HEIGHT_RULE)
 
 
 def headroom_figure(headroom: float) -> Figure:
     """Return the height that stays free under the open covering."""
-    rule = "the lowest edge of the open covering above the floor"
+    rule = wording("the lowest edge of the open covering above the floor")
     how = working(rule, "{low}", {"low": [headroom, "mm"]})
     return figure("headroom_open", "height under the open covering", length(headroom), how)
 
@@ -175,7 +192,7 @@ def over_way(door: Door, samples: list[Sample], bare: float, covered: float) -> 
         return reply([], [], cautions)
     headroom = lowest_edge(samples[0]["pieces"])
     if headroom < CLEAR_HEIGHT_LEAST:
-        text = (
+        text = wording(
             "Even when open, the covering hangs {low} above the floor, lower than {least}. Local code decides; ask "
             "before ordering where this door is a way out."
         )
@@ -196,11 +213,8 @@ def widths_left(travel: Travel) -> list[float]:
         bare = clear_width(door, RIGHT_ANGLE, front)
         span = doorway_left(door, pieces) if over_opening(travel["fit"]) else [0.0, bare]
         return [bare, max(0.0, span[1] - span[0])]
-    own = own_turn(door, RIGHT_ANGLE)
-    if over_opening(travel["fit"]):
-        both = earlier(own, met_on_wall(door, turning_profile(door), pieces, RIGHT_ANGLE))
-    else:
-        both = earlier(own, covered_turn(door, covering_outline(travel["samples"]), RIGHT_ANGLE))
+    own = travel["turn"]["own"]
+    both = earlier(own, travel["turn"]["covering"])
     return [clear_width(door, own["angle"], front), clear_width(door, both["angle"], front)]
 
 

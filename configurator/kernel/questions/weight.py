@@ -2,20 +2,21 @@
 
 from configurator.kernel.shapes import Bar, Cloth, Cuts, Figure, Fit
 from configurator.kernel.telling import figure, mass, working
+from configurator.kernel.tongue import wording
 
 # Square millimeters in a square meter, and millimeters in a meter.
 SQUARE_METER = 1000000.0
 METER = 1000.0
 
-CLOTH_WEIGHTS = {"cloth": "mass of the cloth", "lining": "mass of the lining"}
+CLOTH_WEIGHTS = {"cloth": wording("mass of the cloth"), "lining": wording("mass of the lining")}
 BAR_WEIGHTS = {
-    "rod": "mass of the rods",
-    "tube": "mass of the tube",
-    "cassette": "mass of the cassette",
-    "headrail": "mass of the headrail",
-    "track": "mass of the track",
-    "upper_rail": "mass of the upper rail",
-    "bottom_rail": "mass of the bottom rail",
+    "rod": wording("mass of the rods"),
+    "tube": wording("mass of the tube"),
+    "cassette": wording("mass of the cassette"),
+    "headrail": wording("mass of the headrail"),
+    "track": wording("mass of the track"),
+    "upper_rail": wording("mass of the upper rail"),
+    "bottom_rail": wording("mass of the bottom rail"),
 }
 
 

@@ -7,8 +7,9 @@ from configurator.kernel.door.grips import FINGER_ROOM, FULL_TURN, TURN_SLACK, G
 from configurator.kernel.message import message, plain
 from configurator.kernel.shapes import Figure, Household, Message, Piece, Reply, Sample, Travel, Verdict
 from configurator.kernel.telling import angle, figure, length, reply, verdict, working
+from configurator.kernel.tongue import wording
 
-HANDLE_NAME = "working the handle"
+HANDLE_NAME = wording("working the handle")
 
 
 class Hindrance(TypedDict):
@@ -107,7 +108,7 @@ def handle_why(worked: Worked) -> Message:
     turn = hindrance_terms(worked["turn"], "deg", FULL_TURN)
     room = hindrance_terms(worked["room"], "mm", FINGER_ROOM)
     if len(worked["hidden"]) > 0:
-        text = "Even while the covering is open, {piece} hangs in front of {part}: no hand comes to it."
+        text = wording("Even while the covering is open, {piece} hangs in front of {part}: no hand comes to it.")
         return message(text, hindrance_terms(worked["hidden"][0], "mm", FINGER_ROOM))
     if worked["turn"]["left"] < TURN_SLACK:
         return message("The lever cannot be turned at all: {piece} stands in its way.", turn)
@@ -122,14 +123,16 @@ def handle_why(worked: Worked) -> Message:
 
 def room_figure(found: Hindrance) -> Figure:
     """Return the least room for fingers, as far as they need any."""
-    rule = "the least air round what a hand takes, wherever the covering stands; counted up to what fingers take"
+    rule = wording(
+        "the least air round what a hand takes, wherever the covering stands; counted up to what fingers take"
+    )
     told = working(rule, "max(0, {left}), {piece} at {part}", hindrance_terms(found, "mm", FINGER_ROOM))
     return figure("hand_room", "room for a hand at the handle", length(max(0.0, found["left"])), told)
 
 
 def lever_turn_figure(found: Hindrance) -> Figure:
     """Return how far the lever turns."""
-    rule = "the least that the lever turns, up or down, before it meets a piece, wherever the covering stands"
+    rule = wording("the least that the lever turns, up or down, before it meets a piece, wherever the covering stands")
     told = working(rule, "{left}, of {needed}", hindrance_terms(found, "deg", FULL_TURN))
     return figure("lever_turn", "turn left to the lever", angle(found["left"]), told)
 

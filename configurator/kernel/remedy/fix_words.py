@@ -4,41 +4,42 @@ from configurator.kernel.message import message
 from configurator.kernel.remedy.change import HANDLE_GAP
 from configurator.kernel.resolve import find_option
 from configurator.kernel.shapes import Change, Family, Message
+from configurator.kernel.tongue import wording
 
 BETWEEN_STATE = "caution"
 FIX_SENTENCES: dict[str, dict[str, str]] = {
     "pick": {
-        "clears": "Change {choice} to {option}: it clears.",
-        "guide by hand": "Change {choice} to {option}: it is then guided by hand.",
-        "caution": "Change {choice} to {option}: a caution remains.",
+        "clears": wording("Change {choice} to {option}: it clears."),
+        "guide by hand": wording("Change {choice} to {option}: it is then guided by hand."),
+        "caution": wording("Change {choice} to {option}: a caution remains."),
     },
     "pair": {
-        "clears": "Change {choice} to {option} and {second_choice} to {second_option}: it clears.",
+        "clears": wording("Change {choice} to {option} and {second_choice} to {second_option}: it clears."),
         "guide by hand": (
-            "Change {choice} to {option} and {second_choice} to {second_option}: it is then guided by hand."
+            wording("Change {choice} to {option} and {second_choice} to {second_option}: it is then guided by hand.")
         ),
-        "caution": "Change {choice} to {option} and {second_choice} to {second_option}: a caution remains.",
+        "caution": wording("Change {choice} to {option} and {second_choice} to {second_option}: a caution remains."),
     },
     "width_wanted": {
-        "clears": "Order it {length} wide: it clears.",
-        "guide by hand": "Order it {length} wide: it is then guided by hand.",
-        "caution": "Order it {length} wide: a caution remains.",
+        "clears": wording("Order it {length} wide: it clears."),
+        "guide by hand": wording("Order it {length} wide: it is then guided by hand."),
+        "caution": wording("Order it {length} wide: a caution remains."),
     },
     "spacer_wanted": {
-        "clears": "Put spacers of {length} behind its fixings: it clears.",
-        "guide by hand": "Put spacers of {length} behind its fixings: it is then guided by hand.",
-        "caution": "Put spacers of {length} behind its fixings: a caution remains.",
+        "clears": wording("Put spacers of {length} behind its fixings: it clears."),
+        "guide by hand": wording("Put spacers of {length} behind its fixings: it is then guided by hand."),
+        "caution": wording("Put spacers of {length} behind its fixings: a caution remains."),
     },
     HANDLE_GAP: {
-        "clears": "Fit a handle that leaves {length} free behind its grip: it clears.",
-        "guide by hand": "Fit a handle that leaves {length} free behind its grip: it is then guided by hand.",
-        "caution": "Fit a handle that leaves {length} free behind its grip: a caution remains.",
+        "clears": wording("Fit a handle that leaves {length} free behind its grip: it clears."),
+        "guide by hand": wording("Fit a handle that leaves {length} free behind its grip: it is then guided by hand."),
+        "caution": wording("Fit a handle that leaves {length} free behind its grip: a caution remains."),
     },
 }
 COST_SENTENCES = [
-    "Visible glass when open: {after} instead of {before}.",
-    "Height of the stack: {after} instead of {before}.",
-    "Greatest projection: {after} instead of {before}.",
+    wording("Visible glass when open: {after} instead of {before}."),
+    wording("Height of the stack: {after} instead of {before}."),
+    wording("Greatest projection: {after} instead of {before}."),
 ]
 COST_UNITS = ["share", "mm", "mm"]
 # Less than this is no change to a reader: a tenth of a per cent of the glass, or a tenth of a millimeter.

@@ -2,10 +2,9 @@
 
 from configurator.kernel.remedy.change import HANDLE_GAP
 from configurator.kernel.remedy.fix_words import cost_messages, fix_message
-from configurator.kernel.remedy.pairs import pair_changes
-from configurator.kernel.remedy.plight import REFUSAL, mends, plight_of, state_rank, state_reached, tried
-from configurator.kernel.remedy.singles import single_changes
-from configurator.kernel.shapes import Answer, Fit, Fix, Household, Plight, Trial
+from configurator.kernel.remedy.plight import REFUSAL, mends, state_rank, state_reached
+from configurator.kernel.remedy.search import search_for, search_on
+from configurator.kernel.shapes import Answer, Fit, Fix, Household, Plight, Search, Trial
 
 FIXES_TOLD = 3
 # A better state outweighs any cost, and so does a handle that may stay.
@@ -76,9 +75,17 @@ def best_fixes(plight: Plight, trials: list[Trial]) -> list[Fix]:
     return told
 
 
+def fixes_found(search: Search) -> list[Fix]:
+    """Return, verdict by verdict, the best three fixes that a search has found so far."""
+    found: list[Fix] = []
+    for plight in search["plight"]:
+        found.extend(best_fixes(plight, search["trials"]))
+    return found
+
+
 def fixes(fit: Fit, household: Household) -> list[Fix]:
     """Return what mends what does not clear: at most three fixes a verdict, each made and asked again; none perhaps."""
-    plight = plight_of(fit, household)
-    trials = [tried(plight, change) for change in single_changes(plight)]
-    trials.extend([tried(plight, change) for change in pair_changes(plight, trials)])
-    return best_fixes(plight, trials)
+    search = search_for(fit, household)
+    while not search["done"]:
+        search_on(search)
+    return fixes_found(search)

@@ -1,19 +1,15 @@
 """The widths, spacers and handle gaps that may mend something, from what is in the way over the whole travel."""
 
-from configurator.kernel.contact import SOLVED, air_between
+from configurator.kernel.contact import SOLVED, is_nearer
 from configurator.kernel.door.leaf import glass_box
 from configurator.kernel.fit import over_opening
-from configurator.kernel.message import is_said
-from configurator.kernel.mount.hung import dresses_both, other_leaf
 from configurator.kernel.mount.sideways import PASSING_AIR
 from configurator.kernel.numbers import step_down, step_up
-from configurator.kernel.questions.outline import covering_outline
 from configurator.kernel.questions.pair import pair_width
 from configurator.kernel.questions.turning import meets_stop
 from configurator.kernel.remedy.change import HANDLE_GAP, setting
 from configurator.kernel.say import INCH, on_step
-from configurator.kernel.shapes import Change, Fit, Piece, Plight, Travel
-from configurator.kernel.travel import travelled
+from configurator.kernel.shapes import Change, Fit, Outer, Piece, Plight, Travel
 
 # No handle with a deeper gap is suggested: common practice, no source.
 GAP_MOST = 63.5
@@ -25,9 +21,11 @@ GAP_STEP_INCH = INCH / 16
 def in_the_way(travel: Travel, part: Piece) -> list[Piece]:
     """Return the pieces, as they stand over the whole travel, that pass a part of the handle with too little air."""
     found: list[Piece] = []
+    if travel["handle"]["air"] >= PASSING_AIR - SOLVED:
+        return found
     for sample in travel["samples"]:
         for piece in sample["pieces"]:
-            if air_between(piece, part) < PASSING_AIR - SOLVED:
+            if is_nearer(piece, part, PASSING_AIR - SOLVED):
                 found.append(piece)
     return found
 
@@ -44,7 +42,7 @@ def width_off_stop(travel: Travel) -> float:
     """Return the greatest width at which no outer corner strikes the stop as an out-swing leaf turns; 0 for none."""
     fit = travel["fit"]
     step = fit["numbers"]["order_step"]
-    outers = covering_outline(travel["samples"])
+    outers: list[Outer] = [{**outer} for outer in travel["outline"]]
     if fit["door"]["swing"] != "out" or not meets_stop(fit["door"], outers):
         return 0.0
     right = fit["size"]["x1"]
@@ -65,8 +63,8 @@ def widths_to_try(travel: Travel) -> list[float]:
         if len(in_the_way(travel, part)) > 0:
             beside = min(beside, part["x0"] - PASSING_AIR)
     found = [covering_width(fit, beside), width_off_stop(travel)]
-    if dresses_both(fit):
-        found.append(min(pair_width(fit["size"]), pair_width(other_leaf(fit)["size"])))
+    for other in travel["leaves"][1:]:
+        found.append(min(pair_width(fit["size"]), pair_width(other["size"])))
     return found
 
 
@@ -109,11 +107,11 @@ def above(values: list[float], least: float) -> list[float]:
 
 
 def measured_changes(plight: Plight) -> list[Change]:
-    """Return the widths, spacers and handle gaps to be tried on a leaf."""
+    """Return the widths, spacers and handle gaps to be tried on a leaf; none where all clears."""
     fit = plight["fit"]
-    if is_said(fit["size"]["refusal"]) or over_opening(fit):
+    if len(plight["troubles"]) == 0 or len(plight["travel"]) == 0 or over_opening(fit):
         return []
-    travel = travelled(fit)
+    travel = plight["travel"][0]
     width = fit["size"]["x1"] - fit["size"]["x0"]
     found = [setting("width_wanted", wide) for wide in above(widths_to_try(travel), 0.0) if wide <= width]
     found.extend([setting("spacer_wanted", deep) for deep in above(spacers_to_try(travel), fit["size"]["spacer"])])

@@ -1,9 +1,10 @@
 """What does not clear, and what a change that is tried makes of it."""
 
-from configurator.kernel.answer import ask_fit
+from configurator.kernel.answer import ask_fit, asked_to
 from configurator.kernel.message import is_said
+from configurator.kernel.questions import QUESTIONS
 from configurator.kernel.remedy.change import changed
-from configurator.kernel.shapes import Answer, Change, Fit, Household, Message, Plight, Trial
+from configurator.kernel.shapes import Answer, Asking, Change, Fit, Household, Message, Plight, Trial
 
 REFUSAL = "refusal"
 CLEARS = "clears"
@@ -28,8 +29,9 @@ def states_told(answer: Answer) -> dict[str, str]:
 
 def rank_told(answer: Answer, key: str) -> float:
     """Return how bad a verdict is; one that is not told clears, or is blocked where nothing can be told."""
-    missing = BLOCKED if is_said(answer["refusal"]) else CLEARS
-    return state_rank(states_told(answer).get(key, missing))
+    if is_said(answer["refusal"]):
+        return state_rank(BLOCKED)
+    return state_rank(answer["verdicts"][key]["state"]) if key in answer["verdicts"] else state_rank(CLEARS)
 
 
 def reason_told(answer: Answer, key: str) -> Message:
@@ -39,18 +41,29 @@ def reason_told(answer: Answer, key: str) -> Message:
     return answer["refusal"]
 
 
-def plight_of(fit: Fit, household: Household) -> Plight:
-    """Return what is told of a fit, and what of it does not clear."""
-    answer = ask_fit(fit, household)
+def plight_told(asked: Asking) -> Plight:
+    """Return what was told of a fit, and what of it does not clear."""
+    answer = asked["answer"]
     troubles: list[str] = []
     for key, state in states_told(answer).items():
         if state_rank(state) > 0:
             troubles.append(key)
-    return {"fit": fit, "household": household, "answer": answer, "troubles": troubles}
+    return {
+        "fit": asked["fit"],
+        "household": asked["household"],
+        "travel": asked["travel"],
+        "answer": answer,
+        "troubles": troubles,
+    }
+
+
+def plight_of(fit: Fit, household: Household) -> Plight:
+    """Ask all of a fit, and return what is told and what of it does not clear."""
+    return plight_told(asked_to(QUESTIONS, fit, household))
 
 
 def tried(plight: Plight, change: Change) -> Trial:
-    """Make a change, ask again, and return what is told then: one step of the search."""
+    """Make a change, ask again, and return what is told then."""
     return {"change": change, "answer": ask_fit(changed(plight["fit"], change), plight["household"])}
 
 

@@ -22,9 +22,11 @@ def is_new(numbers: dict[str, float], known: list[dict[str, float]]) -> bool:
 
 
 def picked_changes(plight: Plight) -> list[Change]:
-    """Return each other pick that the showroom still offers and that changes anything, what is alike only once."""
+    """Return each other pick that is still offered and changes anything, what is alike once; none where all clears."""
     fit = plight["fit"]
     found: list[Change] = []
+    if len(plight["troubles"]) == 0:
+        return found
     for choice in fit["family"]["choices"]:
         known = [fit["numbers"]]
         for option in choice["options"]:
@@ -38,8 +40,6 @@ def picked_changes(plight: Plight) -> list[Change]:
 
 def single_changes(plight: Plight) -> list[Change]:
     """Return the single changes to be tried, in order; none where all clears."""
-    if len(plight["troubles"]) == 0:
-        return []
     found = picked_changes(plight)
     found.extend(measured_changes(plight))
     return found

@@ -6,6 +6,7 @@ Unmeasured, a casing is 2 1/4 in wide and a stop laps the leaf by 1/2 in.
 from typing import TypedDict
 
 from configurator.kernel.tape.field import Field, Group
+from configurator.kernel.tongue import wording
 
 
 class SurroundMeasures(TypedDict):
@@ -34,9 +35,9 @@ AROUND_FIELDS: list[Field] = [
         "limits": [0.0, 5000.0],
         "assumed": [100.0],
         "usual": [30.0, 3000.0],
-        "what": "a gap to the side wall",
-        "name": "Side wall",
-        "how": "From the leaf's hinge edge to the wall or furniture beside it.",
+        "what": wording("a gap to the side wall"),
+        "name": wording("Side wall"),
+        "how": wording("From the leaf's hinge edge to the wall or furniture beside it."),
         "drawn": ["plan", "left", "hinge_edge", "before_face", "face"],
     },
     {
@@ -46,9 +47,9 @@ AROUND_FIELDS: list[Field] = [
         "limits": [0.0, 30.0],
         "assumed": [3.0],
         "usual": [2.0, 15.0],
-        "what": "a head gap",
-        "name": "Gap at the head",
-        "how": "Between the leaf's top edge and the frame.",
+        "what": wording("a head gap"),
+        "name": wording("Gap at the head"),
+        "how": wording("Between the leaf's top edge and the frame."),
         "drawn": ["elevation", "up", "top", "middle", "middle"],
     },
     {
@@ -58,9 +59,9 @@ AROUND_FIELDS: list[Field] = [
         "limits": [0.0, 60.0],
         "assumed": [10.0],
         "usual": [3.0, 30.0],
-        "what": "a floor gap",
-        "name": "Gap at the floor",
-        "how": "Between the leaf's bottom edge and the floor.",
+        "what": wording("a floor gap"),
+        "name": wording("Gap at the floor"),
+        "how": wording("Between the leaf's bottom edge and the floor."),
         "drawn": ["elevation", "up", "floor", "middle", "middle"],
     },
     {
@@ -70,9 +71,9 @@ AROUND_FIELDS: list[Field] = [
         "limits": [1800.0, 8000.0],
         "assumed": [2440.0],
         "usual": [2300.0, 3500.0],
-        "what": "a ceiling height",
-        "name": "Ceiling height",
-        "how": "From floor to ceiling, beside the door.",
+        "what": wording("a ceiling height"),
+        "name": wording("Ceiling height"),
+        "how": wording("From floor to ceiling, beside the door."),
         "drawn": ["elevation", "up", "floor", "middle", "middle"],
     },
     {
@@ -83,8 +84,8 @@ AROUND_FIELDS: list[Field] = [
         "assumed": [0.0],
         "usual": [0.0, 200.0],
         "what": "a reveal",
-        "name": "Reveal",
-        "how": "How far the leaf lies behind the face of the wall. 0 when level with it.",
+        "name": wording("Reveal"),
+        "how": wording("How far the leaf lies behind the face of the wall. 0 when level with it."),
         "drawn": ["plan", "down", "face", "jamb", "jamb"],
     },
     {
@@ -94,9 +95,9 @@ AROUND_FIELDS: list[Field] = [
         "limits": [0.0, 300.0],
         "assumed": [57.15],
         "usual": [0.0, 120.0],
-        "what": "a casing width",
-        "name": "Casing width",
-        "how": "Across the trim around the opening. 0 when there is none.",
+        "what": wording("a casing width"),
+        "name": wording("Casing width"),
+        "how": wording("Across the trim around the opening. 0 when there is none."),
         "drawn": ["elevation", "left", "hinge_edge", "low", "low"],
     },
     {
@@ -106,9 +107,9 @@ AROUND_FIELDS: list[Field] = [
         "limits": [0.0, 80.0],
         "assumed": [17.5],
         "usual": [0.0, 30.0],
-        "what": "a casing projection",
-        "name": "Casing projection",
-        "how": "How far that trim stands out of the wall.",
+        "what": wording("a casing projection"),
+        "name": wording("Casing projection"),
+        "how": wording("How far that trim stands out of the wall."),
         "drawn": ["plan", "down", "wall_face", "beyond_casing", "jamb"],
     },
     {
@@ -120,9 +121,9 @@ AROUND_FIELDS: list[Field] = [
         "usual": [2.0, 10.0],
         "when": "pair",
         "when_new": 3.0,
-        "what": "a meeting gap",
-        "name": "Gap between the leaves",
-        "how": "On a pair: between the two closed leaves.",
+        "what": wording("a meeting gap"),
+        "name": wording("Gap between the leaves"),
+        "how": wording("On a pair: between the two closed leaves."),
         "drawn": ["elevation", "right", "latch_edge", "low", "low"],
     },
     {
@@ -133,9 +134,9 @@ AROUND_FIELDS: list[Field] = [
         "assumed": [44.0],
         "usual": [0.0, 70.0],
         "when": "pair",
-        "what": "an astragal width",
-        "name": "Astragal width",
-        "how": "On a pair: across the molding over the joint. 0 when there is none.",
+        "what": wording("an astragal width"),
+        "name": wording("Astragal width"),
+        "how": wording("On a pair: across the molding over the joint. 0 when there is none."),
         "drawn": ["elevation", "right", "astragal", "low", "low"],
     },
     {
@@ -146,9 +147,9 @@ AROUND_FIELDS: list[Field] = [
         "assumed": [12.0],
         "usual": [0.0, 25.0],
         "when": "pair",
-        "what": "an astragal projection",
-        "name": "Astragal projection",
-        "how": "On a pair: how far that molding stands out of the leaf.",
+        "what": wording("an astragal projection"),
+        "name": wording("Astragal projection"),
+        "how": wording("On a pair: how far that molding stands out of the leaf."),
         "drawn": ["plan", "down", "face", "latch_edge", "latch_edge"],
     },
     {
@@ -159,9 +160,9 @@ AROUND_FIELDS: list[Field] = [
         "usual": [250.0, 600.0],
         "when": "sidelights",
         "when_new": 356.0,
-        "what": "a sidelight width",
-        "name": "Sidelight width",
-        "how": "With sidelights: one side panel, frame included.",
+        "what": wording("a sidelight width"),
+        "name": wording("Sidelight width"),
+        "how": wording("With sidelights: one side panel, frame included."),
         "drawn": ["elevation", "right", "latch_edge", "low", "low"],
     },
     {
@@ -172,9 +173,9 @@ AROUND_FIELDS: list[Field] = [
         "usual": [120.0, 450.0],
         "when": "sidelights",
         "when_new": 203.0,
-        "what": "a sidelight glass width",
-        "name": "Sidelight glass",
-        "how": "With sidelights: the clear glass in one side panel.",
+        "what": wording("a sidelight glass width"),
+        "name": wording("Sidelight glass"),
+        "how": wording("With sidelights: the clear glass in one side panel."),
         "drawn": ["elevation", "right", "sidelight_glass", "handle", "handle"],
     },
     {
@@ -187,15 +188,15 @@ AROUND_FIELDS: list[Field] = [
         "when": "out",
         "when_new": 12.0,
         "what": "a stop's lap",
-        "name": "Stop",
-        "how": "On a leaf that opens outwards: how far the stop laps the leaf's room face.",
+        "name": wording("Stop"),
+        "how": wording("On a leaf that opens outwards: how far the stop laps the leaf's room face."),
         "drawn": ["elevation", "right", "hinge_edge", "low", "low"],
     },
 ]
 AROUND_GROUP: Group = {
     "id": "around",
-    "name": "Around the door",
+    "name": wording("Around the door"),
     "first": 2,
-    "more": "More measurements",
+    "more": wording("More measurements"),
     "fields": AROUND_FIELDS,
 }

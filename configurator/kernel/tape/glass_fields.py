@@ -6,6 +6,7 @@ Unmeasured light, heat and U-value are those of clear uncoated double glazing.
 from typing import TypedDict
 
 from configurator.kernel.tape.field import Field, Group
+from configurator.kernel.tongue import wording
 
 
 class GlassMeasures(TypedDict):
@@ -32,9 +33,9 @@ GLASS_FIELDS: list[Field] = [
         "unit": "length",
         "limits": [100.0, 1500.0],
         "usual": [300.0, 800.0],
-        "what": "a glass width",
-        "name": "Glass width",
-        "how": "From bead to bead, at top, middle and bottom. Write down the smallest.",
+        "what": wording("a glass width"),
+        "name": wording("Glass width"),
+        "how": wording("From bead to bead, at top, middle and bottom. Write down the smallest."),
         "drawn": ["elevation", "right", "glass_hinge", "glass_low", "glass_low"],
     },
     {
@@ -43,9 +44,9 @@ GLASS_FIELDS: list[Field] = [
         "unit": "length",
         "limits": [200.0, 3000.0],
         "usual": [800.0, 2100.0],
-        "what": "a glass height",
-        "name": "Glass height",
-        "how": "From bead to bead, left, center and right. Write down the smallest.",
+        "what": wording("a glass height"),
+        "name": wording("Glass height"),
+        "how": wording("From bead to bead, left, center and right. Write down the smallest."),
         "drawn": ["elevation", "down", "glass_top", "middle", "middle"],
     },
     {
@@ -54,9 +55,9 @@ GLASS_FIELDS: list[Field] = [
         "unit": "length",
         "limits": [0.0, 80.0],
         "usual": [8.0, 60.0],
-        "what": "a bead width",
-        "name": "Bead width",
-        "how": "Across the molding around the glass, from the glass to the flat of the leaf.",
+        "what": wording("a bead width"),
+        "name": wording("Bead width"),
+        "how": wording("Across the molding around the glass, from the glass to the flat of the leaf."),
         "drawn": ["elevation", "right", "bead_hinge", "handle", "handle"],
     },
     {
@@ -65,9 +66,9 @@ GLASS_FIELDS: list[Field] = [
         "unit": "length",
         "limits": [0.0, 40.0],
         "usual": [0.0, 20.0],
-        "what": "a bead projection",
-        "name": "Bead projection",
-        "how": "Lay a straight edge over the bead and measure from it to the leaf. 0 when flush.",
+        "what": wording("a bead projection"),
+        "name": wording("Bead projection"),
+        "how": wording("Lay a straight edge over the bead and measure from it to the leaf. 0 when flush."),
         "drawn": ["plan", "down", "face", "bead_hinge", "bead_hinge"],
     },
     {
@@ -77,9 +78,9 @@ GLASS_FIELDS: list[Field] = [
         "limits": [0.0, 80.0],
         "assumed": [10.0],
         "usual": [5.0, 40.0],
-        "what": "a glass recess",
-        "name": "Glass recess",
-        "how": "Lay a straight edge across the leaf and measure from it back to the glass.",
+        "what": wording("a glass recess"),
+        "name": wording("Glass recess"),
+        "how": wording("Lay a straight edge across the leaf and measure from it back to the glass."),
         "drawn": ["plan", "up", "face", "middle", "middle"],
     },
     {
@@ -91,9 +92,9 @@ GLASS_FIELDS: list[Field] = [
         "usual": [15.0, 40.0],
         "when": "divided",
         "when_new": 22.0,
-        "what": "a muntin width",
-        "name": "Muntin width",
-        "how": "Across one bar, where the glass is divided.",
+        "what": wording("a muntin width"),
+        "name": wording("Muntin width"),
+        "how": wording("Across one bar, where the glass is divided."),
         "drawn": ["elevation", "down", "muntin_top", "middle", "middle"],
     },
     {
@@ -104,9 +105,9 @@ GLASS_FIELDS: list[Field] = [
         "assumed": [0.0],
         "usual": [0.0, 20.0],
         "when": "divided",
-        "what": "a muntin projection",
-        "name": "Muntin projection",
-        "how": "From the leaf's face to the front of the bar. 0 when flush.",
+        "what": wording("a muntin projection"),
+        "name": wording("Muntin projection"),
+        "how": wording("From the leaf's face to the front of the bar. 0 when flush."),
         "drawn": ["plan", "down", "face", "middle", "middle"],
     },
     {
@@ -116,8 +117,8 @@ GLASS_FIELDS: list[Field] = [
         "limits": [1.0, 12.0],
         "assumed": [1.0],
         "usual": [1.0, 6.0],
-        "what": "lites across",
-        "name": "Lites across",
+        "what": wording("lites across"),
+        "name": wording("Lites across"),
         "how": "",
     },
     {
@@ -127,8 +128,8 @@ GLASS_FIELDS: list[Field] = [
         "limits": [1.0, 20.0],
         "assumed": [1.0],
         "usual": [1.0, 8.0],
-        "what": "lites in height",
-        "name": "Lites up",
+        "what": wording("lites in height"),
+        "name": wording("Lites up"),
         "how": "",
     },
     {
@@ -158,8 +159,8 @@ GLASS_FIELDS: list[Field] = [
 ]
 GLASS_GROUP: Group = {
     "id": "glass",
-    "name": "The glass",
+    "name": wording("The glass"),
     "first": 2,
-    "more": "More measurements",
+    "more": wording("More measurements"),
     "fields": GLASS_FIELDS,
 }

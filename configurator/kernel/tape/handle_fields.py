@@ -6,6 +6,7 @@ Unmeasured, it sits 36 in above the floor.
 from typing import TypedDict
 
 from configurator.kernel.tape.field import Field, Group
+from configurator.kernel.tongue import wording
 
 
 class HandlePlace(TypedDict):
@@ -23,9 +24,9 @@ HANDLE_FIELDS: list[Field] = [
         "limits": [700.0, 1300.0],
         "assumed": [914.4],
         "usual": [850.0, 1100.0],
-        "what": "a handle height",
-        "name": "Handle height",
-        "how": "From the floor to the middle of the spindle or knob.",
+        "what": wording("a handle height"),
+        "name": wording("Handle height"),
+        "how": wording("From the floor to the middle of the spindle or knob."),
         "drawn": ["elevation", "up", "floor", "axis", "axis"],
     },
     {
@@ -35,8 +36,8 @@ HANDLE_FIELDS: list[Field] = [
         "limits": [20.0, 150.0],
         "usual": [24.0, 75.0],
         "what": "a backset",
-        "name": "Backset",
-        "how": "From the leaf's latch edge to the middle of the spindle or knob.",
+        "name": wording("Backset"),
+        "how": wording("From the leaf's latch edge to the middle of the spindle or knob."),
         "drawn": ["elevation", "left", "latch_edge", "above_handle", "handle"],
     },
     {
@@ -45,9 +46,9 @@ HANDLE_FIELDS: list[Field] = [
         "unit": "length",
         "limits": [1.0, 150.0],
         "usual": [15.0, 70.0],
-        "what": "a free gap",
-        "name": "Gap behind the handle",
-        "how": "The free depth between the leaf and the back of the grip, at its tightest.",
+        "what": wording("a free gap"),
+        "name": wording("Gap behind the handle"),
+        "how": wording("The free depth between the leaf and the back of the grip, at its tightest."),
         "drawn": ["plan", "down", "face", "grip_middle", "axis"],
     },
     {
@@ -57,8 +58,8 @@ HANDLE_FIELDS: list[Field] = [
         "limits": [5.0, 200.0],
         "usual": [25.0, 90.0],
         "what": "a projection",
-        "name": "Handle projection",
-        "how": "From the leaf to the front of the grip.",
+        "name": wording("Handle projection"),
+        "how": wording("From the leaf to the front of the grip."),
         "drawn": ["plan", "down", "face", "beyond_latch", "axis"],
     },
     {
@@ -66,8 +67,8 @@ HANDLE_FIELDS: list[Field] = [
         "unit": "length",
         "limits": [2.5, 300.0],
         "usual": [5.0, 150.0],
-        "name": "Grip length",
-        "how": "A lever: from the spindle to its tip. A knob: half its diameter. A pull: half its width.",
+        "name": wording("Grip length"),
+        "how": wording("A lever: from the spindle to its tip. A knob: half its diameter. A pull: half its width."),
         "drawn": ["elevation", "left", "axis", "above_handle", "handle"],
     },
     {
@@ -80,21 +81,21 @@ HANDLE_FIELDS: list[Field] = [
         "path": "plate.width",
         "unit": "length",
         "limits": [5.0, 200.0],
-        "what": "a plate width",
+        "what": wording("a plate width"),
     },
     {
         "id": "handle.plate_height",
         "path": "plate.height",
         "unit": "length",
         "limits": [5.0, 1200.0],
-        "what": "a plate height",
+        "what": wording("a plate height"),
     },
     {
         "id": "handle.plate_thickness",
         "path": "plate.thickness",
         "unit": "length",
         "limits": [0.0, 40.0],
-        "what": "a plate thickness",
+        "what": wording("a plate thickness"),
     },
     {
         "id": "handle.plate_below",
@@ -125,7 +126,7 @@ HANDLE_FIELDS: list[Field] = [
         "unit": "length",
         "limits": [5.0, 120.0],
         "when": "turn",
-        "what": "a thumb-turn width",
+        "what": wording("a thumb-turn width"),
     },
     {
         "id": "handle.turn_height",
@@ -133,7 +134,7 @@ HANDLE_FIELDS: list[Field] = [
         "unit": "length",
         "limits": [5.0, 120.0],
         "when": "turn",
-        "what": "a thumb-turn height",
+        "what": wording("a thumb-turn height"),
     },
     {
         "id": "handle.turn_projection",
@@ -141,13 +142,13 @@ HANDLE_FIELDS: list[Field] = [
         "unit": "length",
         "limits": [2.0, 120.0],
         "when": "turn",
-        "what": "a thumb-turn projection",
+        "what": wording("a thumb-turn projection"),
     },
 ]
 HANDLE_GROUP: Group = {
     "id": "handle",
-    "name": "The handle",
+    "name": wording("The handle"),
     "first": 2,
-    "more": "More measurements",
+    "more": wording("More measurements"),
     "fields": HANDLE_FIELDS,
 }

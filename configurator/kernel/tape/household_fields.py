@@ -1,6 +1,7 @@
 """The people: what a tape takes of those who live behind the door and those who look in."""
 
 from configurator.kernel.tape.field import Field, Group
+from configurator.kernel.tongue import wording
 
 HOUSEHOLD_FIELDS: list[Field] = [
     {
@@ -9,9 +10,9 @@ HOUSEHOLD_FIELDS: list[Field] = [
         "unit": "length",
         "limits": [600.0, 2000.0],
         "usual": [1100.0, 1600.0],
-        "what": "a shoulder height",
-        "name": "Shoulder height",
-        "how": "Of whoever works the covering most.",
+        "what": wording("a shoulder height"),
+        "name": wording("Shoulder height"),
+        "how": wording("Of whoever works the covering most."),
         "drawn": ["elevation", "up", "floor", "middle", "middle"],
     },
     {
@@ -21,8 +22,8 @@ HOUSEHOLD_FIELDS: list[Field] = [
         "limits": [600.0, 2300.0],
         "usual": [1400.0, 2000.0],
         "what": "a person's height",
-        "name": "Height of the person inside",
-        "how": "Whom the covering should hide.",
+        "name": wording("Height of the person inside"),
+        "how": wording("Whom the covering should hide."),
     },
     {
         "id": "household.person_distance",
@@ -31,8 +32,8 @@ HOUSEHOLD_FIELDS: list[Field] = [
         "limits": [0.0, 20000.0],
         "usual": [300.0, 5000.0],
         "what": "a distance",
-        "name": "Their distance from the glass",
-        "how": "How far back in the room they usually stand.",
+        "name": wording("Their distance from the glass"),
+        "how": wording("How far back in the room they usually stand."),
     },
     {
         "id": "household.outside_eye",
@@ -40,9 +41,9 @@ HOUSEHOLD_FIELDS: list[Field] = [
         "unit": "length",
         "limits": [600.0, 2300.0],
         "usual": [1300.0, 1850.0],
-        "what": "an eye height",
-        "name": "Eye height outside",
-        "how": "Of whoever might look in.",
+        "what": wording("an eye height"),
+        "name": wording("Eye height outside"),
+        "how": wording("Of whoever might look in."),
     },
     {
         "id": "household.outside_distance",
@@ -51,8 +52,8 @@ HOUSEHOLD_FIELDS: list[Field] = [
         "limits": [100.0, 100000.0],
         "usual": [500.0, 50000.0],
         "what": "a distance",
-        "name": "Their distance from the glass",
-        "how": "On the terrace, or across the street.",
+        "name": wording("Their distance from the glass"),
+        "how": wording("On the terrace, or across the street."),
     },
     {
         "id": "household.outside_level",
@@ -61,14 +62,14 @@ HOUSEHOLD_FIELDS: list[Field] = [
         "limits": [-20000.0, 20000.0],
         "usual": [-3000.0, 1000.0],
         "what": "a level",
-        "name": "Ground outside",
-        "how": "Against your floor. Write a minus where it lies lower.",
+        "name": wording("Ground outside"),
+        "how": wording("Against your floor. Write a minus where it lies lower."),
     },
 ]
 HOUSEHOLD_GROUP: Group = {
     "id": "household",
-    "name": "The people",
+    "name": wording("The people"),
     "first": 0,
-    "more": "Heights and distances, for reach and sight lines",
+    "more": wording("Heights and distances, for reach and sight lines"),
     "fields": HOUSEHOLD_FIELDS,
 }

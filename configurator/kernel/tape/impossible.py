@@ -8,6 +8,7 @@ from configurator.kernel.message import message, plain, silence
 from configurator.kernel.shapes import Door, Handle, Message
 from configurator.kernel.tape.field import Field
 from configurator.kernel.tape.table import parts_of_door
+from configurator.kernel.tongue import wording
 
 # Of the glass, the share that muntins leave at least; and how far under the leaf's top a handle's axis stays, mm
 # (common practice, no source).
@@ -37,7 +38,7 @@ def out_of_limits(field: Field, mm: float, units: str) -> Message:
     """Return why a length cannot be a field's; silence where it can."""
     if mm >= field["limits"][0] and mm <= field["limits"][1]:
         return silence()
-    return span_message("{name} must lie between {least} and {most}.", field, field["limits"], units)
+    return span_message(wording("{name} must lie between {least} and {most}."), field, field["limits"], units)
 
 
 def out_of_usual(field: Field, mm: float, units: str) -> Message:
@@ -45,7 +46,7 @@ def out_of_usual(field: Field, mm: float, units: str) -> Message:
     usual = field["usual"]
     if mm >= usual[0] and mm <= usual[1]:
         return silence()
-    text = "Unusual: most are between {least} and {most}. Measure again, or leave it if it is so."
+    text = wording("Unusual: most are between {least} and {most}. Measure again, or leave it if it is so.")
     return span_message(text, field, usual, units)
 
 
@@ -66,7 +67,7 @@ def heights_denied(door: Door) -> list[Contradiction]:
     found: list[Contradiction] = []
     top = leaf_height(door) + door["floor_gap"]
     if top + door["head_gap"] > door["ceiling_height"]:
-        text = "The leaf with the gap above it would reach {top}, higher than the ceiling."
+        text = wording("The leaf with the gap above it would reach {top}, higher than the ceiling.")
         found.append(denied("ceiling_height", message(text, {"top": [top + door["head_gap"], "mm"]})))
     if door["handle_height"] > top - ABOVE_HANDLE:
         found.append(denied("handle_height", plain("The handle would sit above the leaf.")))
@@ -82,7 +83,9 @@ def sidelights_denied(door: Door) -> list[Contradiction]:
     if door["sidelight_glass_width"] >= wide:
         found.append(denied("sidelight_glass_width", plain("The side panel's glass would be wider than the panel.")))
     if door["wall_gap"] < wide:
-        text = "The side wall would stand within the side panel, {width}; measure past it, from the leaf's hinge edge."
+        text = wording(
+            "The side wall would stand within the side panel, {width}; measure past it, from the leaf's hinge edge."
+        )
         found.append(denied("wall_gap", message(text, {"width": [wide, "mm"]})))
     return found
 
@@ -92,7 +95,7 @@ def door_denied(door: Door) -> list[Contradiction]:
     found = muntins_denied(door)
     found.extend(heights_denied(door))
     if door["backset"] >= leaf_width(door) / 2:
-        text = "The handle would sit past the middle of the leaf; measure from the latch edge."
+        text = wording("The handle would sit past the middle of the leaf; measure from the latch edge.")
         found.append(denied("backset", plain(text)))
     if door["glass_recess"] + PANE > door["leaf_thickness"]:
         found.append(denied("glass_recess", plain("The glass would lie behind the leaf's other face.")))
@@ -104,10 +107,10 @@ def handle_denied(handle: Handle) -> list[Contradiction]:
     """Return what the measurements of a handle deny each other."""
     found: list[Contradiction] = []
     if handle["gap"] >= handle["projection"]:
-        text = "The gap behind the grip must be less than the handle's whole projection, {projection}."
+        text = wording("The gap behind the grip must be less than the handle's whole projection, {projection}.")
         found.append(denied("handle.gap", message(text, {"projection": [handle["projection"], "mm"]})))
     if handle["plate_thickness"] > handle["gap"]:
-        text = "The handle's plate must not reach the grip, {gap} in front of the leaf."
+        text = wording("The handle's plate must not reach the grip, {gap} in front of the leaf.")
         found.append(denied("handle.plate_thickness", message(text, {"gap": [handle["gap"], "mm"]})))
     return found
 

@@ -6,6 +6,7 @@ Unmeasured, a leaf is 1 3/4 in thick; its hinges' pins stand 8 mm in front of th
 from typing import TypedDict
 
 from configurator.kernel.tape.field import Field, Group
+from configurator.kernel.tongue import wording
 
 # A hinge's middle above the finished floor, and how many hinges a leaf has at most.
 HINGE_LIMITS = [0.0, 3100.0]
@@ -30,9 +31,9 @@ LEAF_FIELDS: list[Field] = [
         "unit": "length",
         "limits": [30.0, 400.0],
         "usual": [60.0, 180.0],
-        "what": "a hinge stile",
-        "name": "Hinge stile",
-        "how": "From the leaf's hinge edge to the outside of the bead.",
+        "what": wording("a hinge stile"),
+        "name": wording("Hinge stile"),
+        "how": wording("From the leaf's hinge edge to the outside of the bead."),
         "drawn": ["elevation", "right", "hinge_edge", "low", "low"],
     },
     {
@@ -41,9 +42,9 @@ LEAF_FIELDS: list[Field] = [
         "unit": "length",
         "limits": [30.0, 400.0],
         "usual": [60.0, 180.0],
-        "what": "a latch stile",
-        "name": "Latch stile",
-        "how": "From the outside of the bead to the edge with the lock.",
+        "what": wording("a latch stile"),
+        "name": wording("Latch stile"),
+        "how": wording("From the outside of the bead to the edge with the lock."),
         "drawn": ["elevation", "left", "latch_edge", "low", "low"],
     },
     {
@@ -52,9 +53,9 @@ LEAF_FIELDS: list[Field] = [
         "unit": "length",
         "limits": [30.0, 600.0],
         "usual": [70.0, 250.0],
-        "what": "a top rail",
-        "name": "Top rail",
-        "how": "From the outside of the bead up to the leaf's top edge. Open the door to see it.",
+        "what": wording("a top rail"),
+        "name": wording("Top rail"),
+        "how": wording("From the outside of the bead up to the leaf's top edge. Open the door to see it."),
         "drawn": ["elevation", "down", "top", "middle", "middle"],
     },
     {
@@ -63,9 +64,9 @@ LEAF_FIELDS: list[Field] = [
         "unit": "length",
         "limits": [30.0, 2000.0],
         "usual": [90.0, 1200.0],
-        "what": "a bottom rail",
-        "name": "Bottom rail",
-        "how": "From the leaf's bottom edge up to the outside of the bead.",
+        "what": wording("a bottom rail"),
+        "name": wording("Bottom rail"),
+        "how": wording("From the leaf's bottom edge up to the outside of the bead."),
         "drawn": ["elevation", "up", "bottom", "middle", "middle"],
     },
     {
@@ -75,9 +76,9 @@ LEAF_FIELDS: list[Field] = [
         "limits": [25.0, 100.0],
         "assumed": [44.45],
         "usual": [35.0, 75.0],
-        "what": "a leaf thickness",
-        "name": "Leaf thickness",
-        "how": "At the leaf's edge, with the door open.",
+        "what": wording("a leaf thickness"),
+        "name": wording("Leaf thickness"),
+        "how": wording("At the leaf's edge, with the door open."),
         "drawn": ["plan", "up", "face", "stile_middle", "stile_middle"],
     },
     {
@@ -86,13 +87,13 @@ LEAF_FIELDS: list[Field] = [
         "unit": "length",
         "limits": [0.0, 60.0],
         "assumed": [8.0],
-        "what": "a hinge pin",
+        "what": wording("a hinge pin"),
     },
 ]
 LEAF_GROUP: Group = {
     "id": "leaf",
-    "name": "The leaf",
+    "name": wording("The leaf"),
     "first": 4,
-    "more": "More measurements",
+    "more": wording("More measurements"),
     "fields": LEAF_FIELDS,
 }

@@ -7,20 +7,24 @@ from configurator.kernel.tape.glass_fields import GLASS_GROUP
 from configurator.kernel.tape.handle_fields import HANDLE_GROUP
 from configurator.kernel.tape.household_fields import HOUSEHOLD_GROUP
 from configurator.kernel.tape.leaf_fields import LEAF_GROUP
+from configurator.kernel.tongue import wording
 
 TAPE_GROUPS: list[Group] = [GLASS_GROUP, LEAF_GROUP, HANDLE_GROUP, AROUND_GROUP, HOUSEHOLD_GROUP]
 DOOR_WORDS: dict[str, Word] = {
     "layout": {
-        "name": "Leaves",
+        "name": wording("Leaves"),
         "options": {
-            "single": "Single leaf",
-            "pair": "Pair",
-            "fixed-pair": "Pair, one fixed",
-            "sidelights": "With sidelights",
+            "single": wording("Single leaf"),
+            "pair": wording("Pair"),
+            "fixed-pair": wording("Pair, one fixed"),
+            "sidelights": wording("With sidelights"),
         },
     },
-    "swing": {"name": "It opens", "options": {"in": "Into the room", "out": "Outwards"}},
-    "hinge_side": {"name": "Hinges, seen from the room", "options": {"left": "Left", "right": "Right"}},
+    "swing": {"name": wording("It opens"), "options": {"in": wording("Into the room"), "out": wording("Outwards")}},
+    "hinge_side": {
+        "name": wording("Hinges, seen from the room"),
+        "options": {"left": wording("Left"), "right": wording("Right")},
+    },
 }
 
 

@@ -1,11 +1,11 @@
 """The door alone, without a covering."""
 
-from configurator.kernel.message import silence
+from configurator.kernel.message import message, say, silence
 from configurator.kernel.mount.blank import blank_size
 from configurator.kernel.position import position
 from configurator.kernel.scene import door_scene, leaf_spans
 from configurator.kernel.shapes import Answer, Door, Drawing, Scene
-from configurator.kernel.tongue import Words
+from configurator.kernel.tongue import Words, in_words
 from configurator.kernel.views.draft import Draft, drafted
 
 
@@ -33,16 +33,18 @@ def bare_scene(door: Door) -> Scene:
 
 def bare_draft(door: Door, words: Words, units: str) -> Draft:
     """Return what the views of a door without a covering are drawn from."""
-    names = {"family": "Door", "door": door["name"], "place": ""}
+    names = {"family": in_words("Door", words), "door": door["name"], "place": ""}
     return drafted(door, {"scene": bare_scene(door), "answer": bare_answer(), "names": names}, words, units)
 
 
-def measured_drawing(name: str, door: Door, words: str) -> Drawing:
-    """Return a drawing of measures with its words and nothing on it."""
+def measured_drawing(name: str, draft: Draft, parts: str) -> Drawing:
+    """Return a drawing of measures with its words, of which ``parts`` name what it shows, and nothing on it."""
+    words = draft["words"]
+    terms: dict[str, list[float | str]] = {"door": [draft["door"]["name"], "text"], "parts": [parts, "text"]}
     return {
         "id": name,
-        "title": "What to measure on " + door["name"] + ": " + words,
-        "desc": "The door without a covering, with a dimension for each measure to take.",
+        "title": say(message("What to measure on {door}: {parts}", terms), words, draft["units"]),
+        "desc": in_words("The door without a covering, with a dimension for each measure to take.", words),
         "x": 0.0,
         "y": 0.0,
         "width": 0.0,

@@ -1,6 +1,7 @@
 """Enlarged details: depths are too small to read at the scale of a door."""
 
 from configurator.kernel.shapes import Box, Door, Drawing, Mark
+from configurator.kernel.tongue import wording
 from configurator.kernel.views.dimensions import (
     EDGE_ROOM,
     FIRST_TIER,
@@ -149,17 +150,17 @@ def handle_edge(draft: Draft) -> float:
     return latch_edge(draft) + beyond if latch_is_right(door) else latch_edge(draft) - beyond
 
 
-def handle_depths(notes: Notes, draft: Draft, name: str) -> None:
-    """Add the depths behind the handle's grip and to its front, which is called ``name``."""
+def handle_depths(notes: Notes, draft: Draft, told: str) -> None:
+    """Add the depths behind the handle's grip and to its front, in a sentence that tells its ``{length}``."""
     handle = draft["door"]["handle"]
     size = notes["size"]
     side = 1.0 if latch_is_right(draft["door"]) else -1.0
     edge = handle_edge(draft)
     x = edge + side * size * FIRST_TIER
-    label = named(notes, "gap", handle["gap"], "above", "handle_gap")
+    label = named(notes, "gap {length}", handle["gap"], "above", "handle_gap")
     dim_upright(notes, [0.0, handle["gap"]], tier(x, edge), label)
     x = x + side * size * TIER
-    label = named(notes, name, handle["projection"], "below", "handle_projection")
+    label = named(notes, told, handle["projection"], "below", "handle_projection")
     dim_upright(notes, [0.0, handle["projection"]], tier(x, edge), label)
 
 
@@ -173,7 +174,7 @@ def covering_depth(notes: Notes, draft: Draft, region: Box) -> None:
     edge = region["x0"] if right else region["x1"]
     reach = notes["size"] * FIRST_TIER
     x = edge - reach if right else edge + reach
-    dim_upright(notes, [0.0, front], tier(x, edge), named(notes, "covering", front, "below", ""))
+    dim_upright(notes, [0.0, front], tier(x, edge), named(notes, "covering {length}", front, "below", ""))
 
 
 def backset_across(notes: Notes, draft: Draft, back: float) -> None:
@@ -188,7 +189,7 @@ def backset_across(notes: Notes, draft: Draft, back: float) -> None:
 def handle_notes(draft: Draft, region: Box, back: float) -> list[Mark]:
     """Return the annotation of the handle's detail; ``back`` is the rear of what is drawn."""
     notes = blank_notes(draft["size"], draft["words"], draft["units"])
-    handle_depths(notes, draft, "handle")
+    handle_depths(notes, draft, wording("handle {length}"))
     covering_depth(notes, draft, region)
     backset_across(notes, draft, back)
     axis = handle_axis_x(draft)

@@ -2,6 +2,7 @@
 
 from typing import TypedDict
 
+from configurator.kernel.message import message, say_phrase
 from configurator.kernel.say import say_length
 from configurator.kernel.shapes import Mark
 from configurator.kernel.tongue import Words
@@ -80,9 +81,14 @@ def said(notes: Notes, length: float, side: str, focus: str) -> Label:
     return {"text": say_length(length, notes["words"], notes["units"]), "side": side, "focus": focus}
 
 
+def told_length(notes: Notes, text: str, length: float) -> str:
+    """Return a sentence that tells a ``{length}``, in the annotation's language and units."""
+    return say_phrase(message(text, {"length": [length, "mm"]}), notes["words"], notes["units"])
+
+
 def named(notes: Notes, name: str, length: float, side: str, focus: str) -> Label:
-    """Return the label that tells a length with its name."""
-    return {"text": name + " " + say_length(length, notes["words"], notes["units"]), "side": side, "focus": focus}
+    """Return the label that tells a length with its name: a sentence such as ``gap {length}``."""
+    return {"text": told_length(notes, name, length), "side": side, "focus": focus}
 
 
 def noted(notes: Notes) -> list[Mark]:

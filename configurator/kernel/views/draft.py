@@ -80,7 +80,7 @@ def blank_drawing(view: str, draft: Draft) -> Drawing:
     """Return a drawing with its words and nothing on it."""
     return {
         "id": view,
-        "title": title_words(view, draft["names"]),
+        "title": title_words(view, draft["names"], draft["words"]),
         "desc": desc_words(view, draft["names"], draft["answer"], draft["words"], draft["units"]),
         "x": 0.0,
         "y": 0.0,

@@ -1,6 +1,6 @@
 """What the elevation tells beside itself: sizes of glass and order, the handle, how far down, how much is visible."""
 
-from configurator.kernel.say import say_value
+from configurator.kernel.message import message, say_phrase
 from configurator.kernel.shapes import Answer, Mark
 from configurator.kernel.tongue import Words
 from configurator.kernel.views.dimensions import (
@@ -45,7 +45,7 @@ def widths_below(notes: Notes, draft: Draft, base: float) -> None:
 
 def order_label(notes: Notes, width: float) -> Label:
     """Return the words for an ordered width; where the letters are large for it, the bare number still fits."""
-    label = named(notes, "order", width, "after", "")
+    label = named(notes, "order {length}", width, "after", "")
     if text_width(label["text"], notes["size"]) < width - notes["size"]:
         return label
     return said(notes, width, "after", "")
@@ -69,7 +69,7 @@ def heights_left(notes: Notes, draft: Draft) -> None:
         if below > 0.5:
             dim_upright(notes, [-glass["y0"], -order["y0"]], tier(first, first), said(notes, below, "below", ""))
     second = first - notes["size"] * TIER
-    label = named(notes, "order", order["y1"] - order["y0"], "below", "")
+    label = named(notes, "order {length}", order["y1"] - order["y0"], "below", "")
     dim_upright(notes, [-order["y1"], -order["y0"]], tier(second, start), label)
 
 
@@ -87,7 +87,7 @@ def is_on_the_way(draft: Draft) -> bool:
 def drop_label(notes: Notes, answer: Answer, drop: float) -> Label:
     """Return what the height of the covering is called at a position."""
     stack = answer["figures"]["stack_height"]["value"] if "stack_height" in answer["figures"] else -1.0
-    return named(notes, "stack" if abs(drop - stack) < 0.05 else "down", drop, "below", "")
+    return named(notes, "stack {length}" if abs(drop - stack) < 0.05 else "down {length}", drop, "below", "")
 
 
 def drop_upright(notes: Notes, draft: Draft, on: Tier) -> None:
@@ -122,10 +122,13 @@ def visible_words(answer: Answer, words: Words, units: str) -> str:
     if "visible_glass_open" not in figures:
         return ""
     if figures["visible_glass_open"]["value"] <= 0:
-        return "view through " + say_value(figures["view_open"]["value"], "share", words, units)
-    opened = say_value(figures["visible_glass_open"]["value"], "share", words, units)
-    shut = say_value(figures["visible_glass_closed"]["value"], "share", words, units)
-    return "visible glass: open " + opened + ", closed " + shut
+        through = message("view through {share}", {"share": [figures["view_open"]["value"], "share"]})
+        return say_phrase(through, words, units)
+    terms: dict[str, list[float | str]] = {
+        "open": [figures["visible_glass_open"]["value"], "share"],
+        "closed": [figures["visible_glass_closed"]["value"], "share"],
+    }
+    return say_phrase(message("visible glass: open {open}, closed {closed}", terms), words, units)
 
 
 def notes_base(draft: Draft) -> float:

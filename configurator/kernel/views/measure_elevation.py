@@ -1,9 +1,10 @@
 """The elevation of the door alone with every width and height that a site visit takes, each marked with its field."""
 
 from configurator.kernel.door.leaf import lites_across, lites_up
-from configurator.kernel.say import say_length, say_value
+from configurator.kernel.message import message, say_phrase
+from configurator.kernel.say import say_length
 from configurator.kernel.shapes import Door, Drawing
-from configurator.kernel.tongue import Words
+from configurator.kernel.tongue import Words, wording
 from configurator.kernel.views.bare import bare_draft, measured_drawing
 from configurator.kernel.views.dimensions import (
     EDGE_ROOM,
@@ -131,8 +132,10 @@ def lite_counts(notes: Notes, draft: Draft) -> None:
     size = notes["size"]
     y = size * (FIRST_TIER + TIER * 2)
     middle = (glass["x0"] + glass["x1"]) / 2
-    across = "lites: " + say_value(float(door["muntin_columns"]), "count", notes["words"], notes["units"]) + " across,"
-    up = say_value(float(door["muntin_rows"]), "count", notes["words"], notes["units"]) + " up"
+    columns = message("lites: {count} across,", {"count": [door["muntin_columns"], "count"]})
+    across = say_phrase(columns, notes["words"], notes["units"])
+    rows = message("{count} up", {"count": [door["muntin_rows"], "count"]})
+    up = say_phrase(rows, notes["words"], notes["units"])
     role = role_with("dim-text", "muntin_columns")
     notes["texts"].append(letters(role, [middle - size * 0.3, y], size, across, "end"))
     role = role_with("dim-text", "muntin_rows")
@@ -172,7 +175,7 @@ def measure_elevation(door: Door, words: Words, units: str) -> Drawing:
     lite_counts(notes, draft)
     measured_muntin(notes, draft)
     handle_cross(notes, draft)
-    view = measured_drawing("measure-elevation", door, "widths and heights")
+    view = measured_drawing("measure-elevation", draft, wording("widths and heights"))
     view["marks"].extend(door_front(draft))
     view["marks"].extend(covering_front(draft))
     ceiling = -door["ceiling_height"]

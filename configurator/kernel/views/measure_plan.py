@@ -1,8 +1,7 @@
 """The plan of the door alone at hinges and latch, enlarged, with every measure to take there, marked with its field."""
 
-from configurator.kernel.say import say_length
 from configurator.kernel.shapes import Box, Door, Drawing, Mark
-from configurator.kernel.tongue import Words
+from configurator.kernel.tongue import Words, wording
 from configurator.kernel.views.bare import bare_draft, measured_drawing
 from configurator.kernel.views.detail import (
     backset_across,
@@ -27,6 +26,7 @@ from configurator.kernel.views.dimensions import (
     said,
     tick,
     tier,
+    told_length,
 )
 from configurator.kernel.views.draft import Draft, cropped_draft, handle_axis_x, hinge_edge, latch_edge
 from configurator.kernel.views.layout import latch_is_right
@@ -62,7 +62,7 @@ def side_wall_note(notes: Notes, draft: Draft, z: float) -> None:
     hinge = hinge_edge(draft)
     step = step_inward(door)
     role = role_with("dim", "wall_gap")
-    words = "side wall at " + say_length(door["wall_gap"], notes["words"], notes["units"])
+    words = told_length(notes, wording("side wall at {length}"), door["wall_gap"])
     front = door["reveal"] + door["casing_projection"] + size * 0.4
     away = hinge - step * min(door["casing_width"] + size, door["wall_gap"])
     notes["lines"].append(stroke(role, hinge, front, hinge, z + size * 0.4))
@@ -83,7 +83,7 @@ def hinge_notes(draft: Draft) -> list[Mark]:
     pin = [hinge, out if door["swing"] == "in" else -door["leaf_thickness"] - out]
     z = door["handle"]["projection"] + size * 2.0
     shelf = [hinge + step_inward(door) * size * 1.6, z]
-    leader(notes, pin, shelf, "pin out " + say_length(out, draft["words"], draft["units"]), "hinge_pin_out")
+    leader(notes, pin, shelf, told_length(notes, wording("pin out {length}"), out), "hinge_pin_out")
     side_wall_note(notes, draft, z + size * TIER)
     return noted(notes)
 
@@ -126,7 +126,7 @@ def latch_notes(draft: Draft) -> list[Mark]:
     door = draft["door"]
     notes = blank_notes(draft["size"], draft["words"], draft["units"])
     backset_across(notes, draft, wall_back(door))
-    handle_depths(notes, draft, "front")
+    handle_depths(notes, draft, wording("front {length}"))
     grip = door["handle"]["grip_length"]
     front = door["handle"]["projection"]
     axis = handle_axis_x(draft)
@@ -151,13 +151,13 @@ def meeting_notes(notes: Notes, draft: Draft) -> None:
     edge = latch_edge(draft)
     gap = step_inward(door) * door["meeting_gap"]
     back = wall_back(door)
-    label = named(notes, "between the leaves", door["meeting_gap"], side, "meeting_gap")
+    label = named(notes, "between the leaves {length}", door["meeting_gap"], side, "meeting_gap")
     dim_across(notes, [edge, edge + gap], tier(back - reach, back), label)
     if door["astragal_width"] > 0:
         middle = edge + gap / 2
         half = door["astragal_width"] / 2
         on = tier(door["handle"]["projection"] + reach, door["astragal_projection"])
-        label = named(notes, "astragal", door["astragal_width"], side, "astragal_width")
+        label = named(notes, "astragal {length}", door["astragal_width"], side, "astragal_width")
         dim_across(notes, [middle - half, middle + half], on, label)
 
 
@@ -188,7 +188,7 @@ def measure_plan(door: Door, words: Words, units: str) -> Drawing:
     hinges = hinge_region(draft)
     gap = size * 2.0
     dx = region["x0"] - gap - hinges["x1"] if right else region["x1"] + gap - hinges["x0"]
-    view = measured_drawing("measure-plan", door, "hinges, latch edge and handle, in plan")
+    view = measured_drawing("measure-plan", draft, wording("hinges, latch edge and handle, in plan"))
     view["marks"].extend(latch_part(draft, region))
     view["marks"].extend(shifted(hinge_part(draft), dx, 0.0))
     wall = wall_reach(draft)

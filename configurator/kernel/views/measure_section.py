@@ -1,7 +1,7 @@
 """The head of the door's section, enlarged, with every depth that a site visit takes, each marked with its field."""
 
 from configurator.kernel.shapes import Door, Drawing
-from configurator.kernel.tongue import Words
+from configurator.kernel.tongue import Words, wording
 from configurator.kernel.views.bare import bare_draft, measured_drawing
 from configurator.kernel.views.detail import head_region, lettered_head
 from configurator.kernel.views.dimensions import (
@@ -30,17 +30,19 @@ def measured_depths(notes: Notes, door: Door, low: float) -> None:
     size = notes["size"]
     y = -low + size * FIRST_TIER
     out = door["bead_projection"]
-    dim_across(notes, [0.0, out], tier(y, -low), named(notes, "bead out", out, "after", "bead_projection"))
+    dim_across(notes, [0.0, out], tier(y, -low), named(notes, "bead out {length}", out, "after", "bead_projection"))
     if door["muntin_columns"] > 1 or door["muntin_rows"] > 1:
         y = y + size * TIER
         out = door["muntin_projection"]
-        dim_across(notes, [0.0, out], tier(y, -low), named(notes, "muntin out", out, "after", "muntin_projection"))
+        dim_across(
+            notes, [0.0, out], tier(y, -low), named(notes, "muntin out {length}", out, "after", "muntin_projection")
+        )
     y = y + size * TIER
     back = door["glass_recess"]
-    dim_across(notes, [-back, 0.0], tier(y, -low), named(notes, "glass back", back, "after", "glass_recess"))
+    dim_across(notes, [-back, 0.0], tier(y, -low), named(notes, "glass back {length}", back, "after", "glass_recess"))
     y = y + size * TIER
     leaf = door["leaf_thickness"]
-    dim_across(notes, [-leaf, 0.0], tier(y, -low), named(notes, "leaf", leaf, "after", "leaf_thickness"))
+    dim_across(notes, [-leaf, 0.0], tier(y, -low), named(notes, "leaf {length}", leaf, "after", "leaf_thickness"))
 
 
 def measured_faces(notes: Notes, draft: Draft) -> None:
@@ -51,9 +53,9 @@ def measured_faces(notes: Notes, draft: Draft) -> None:
     y = top - size * 0.9
     face = door["reveal"]
     casing = door["casing_projection"]
-    label = named(notes, "casing out", casing, "after", "casing_projection")
+    label = named(notes, "casing out {length}", casing, "after", "casing_projection")
     dim_across(notes, [face, face + casing], tier(y, top), label)
-    label = named(notes, "leaf behind the wall", face, "after", "reveal")
+    label = named(notes, "leaf behind the wall {length}", face, "after", "reveal")
     dim_across(notes, [0.0, face], tier(y - size * TIER, top), label)
 
 
@@ -63,10 +65,10 @@ def measured_gaps(notes: Notes, draft: Draft, front: float) -> None:
     frame = draft["frame"]
     leaf = -frame["leaf_top"]
     x = front + notes["size"] * FIRST_TIER
-    label = named(notes, "gap", door["head_gap"], "below", "head_gap")
+    label = named(notes, "gap {length}", door["head_gap"], "below", "head_gap")
     dim_upright(notes, [-frame["head"], leaf], tier(x, front), label)
     if door["stop_lap"] > 0:
-        label = named(notes, "lap", door["stop_lap"], "below", "stop_lap")
+        label = named(notes, "lap {length}", door["stop_lap"], "below", "stop_lap")
         dim_upright(notes, [leaf, door["stop_lap"] + leaf], tier(x + notes["size"] * TIER, x), label)
 
 
@@ -82,7 +84,7 @@ def measure_section(door: Door, words: Words, units: str) -> Drawing:
     measured_depths(notes, door, low)
     measured_faces(notes, head)
     measured_gaps(notes, head, front)
-    view = measured_drawing("measure-section", door, "depths at the head, in section")
+    view = measured_drawing("measure-section", draft, wording("depths at the head, in section"))
     view["marks"].extend(wall_side(head))
     view["marks"].extend(door_side(part))
     view["marks"].extend(covering_side(part))

@@ -2,7 +2,7 @@
 
 from configurator.kernel.say import say_length
 from configurator.kernel.shapes import Door, Drawing, Household, Mark
-from configurator.kernel.tongue import Words
+from configurator.kernel.tongue import Words, in_words
 from configurator.kernel.views.bare import bare_draft
 from configurator.kernel.views.dimensions import (
     EDGE_ROOM,
@@ -129,8 +129,8 @@ def people_notes(household: Household, draft: Draft, low: float) -> list[Mark]:
     inside_dims(notes, household, low)
     outside_dims(notes, household, low)
     marks = [
-        letters("label", [back - size * 0.6, y], size, "outside", "end"),
-        letters("label", [size * 0.9, y], size, "room", "start"),
+        letters("label", [back - size * 0.6, y], size, in_words("outside", draft["words"]), "end"),
+        letters("label", [size * 0.9, y], size, in_words("room", draft["words"]), "start"),
     ]
     marks.extend(noted(notes))
     return marks
@@ -144,8 +144,11 @@ def measure_people(household: Household, door: Door, words: Words, units: str) -
     low = max(0.0, -level) + size * (FIRST_TIER + GROUND_DEPTH)
     view: Drawing = {
         "id": "measure-people",
-        "title": "Who lives behind the door and who looks in",
-        "desc": "From the side: someone outside, the door in section and someone in the room, with the lines of sight.",
+        "title": in_words("Who lives behind the door and who looks in", words),
+        "desc": in_words(
+            "From the side: someone outside, the door in section and someone in the room, with the lines of sight.",
+            words,
+        ),
         "x": 0.0,
         "y": 0.0,
         "width": 0.0,

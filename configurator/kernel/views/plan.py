@@ -4,9 +4,9 @@ import math
 from typing import TypedDict
 
 from configurator.kernel.door.leaf import leaf_width
-from configurator.kernel.say import say_length
 from configurator.kernel.shapes import Drawing, Mark, Piece
-from configurator.kernel.views.dimensions import EDGE_ROOM, Notes, blank_notes, leader, noted
+from configurator.kernel.tongue import wording
+from configurator.kernel.views.dimensions import EDGE_ROOM, Notes, blank_notes, leader, noted, told_length
 from configurator.kernel.views.draft import Draft, blank_drawing, latch_edge
 from configurator.kernel.views.elevation import elevation_window
 from configurator.kernel.views.layout import WALL_DEPTH, is_over_opening
@@ -168,17 +168,17 @@ def handle_gap_note(notes: Notes, draft: Draft) -> None:
     """Add the gap behind the handle and what stays free of it, or of the air in front where the covering is there."""
     handle = draft["door"]["handle"]
     figures = draft["answer"]["figures"]
-    words = notes["words"]
-    units = notes["units"]
     size = notes["size"]
     front = max(handle["projection"], draft["frame"]["front"])
-    free = "free " + say_length(figures["handle_gap"]["value"], words, units) if "handle_gap" in figures else ""
+    free = ""
+    if "handle_gap" in figures:
+        free = told_length(notes, wording("free {length}"), figures["handle_gap"]["value"])
     if free != "" and is_over_opening(draft["answer"]):
         z = max(front + size * 1.4, past_leaf(draft))
         handle_note(notes, draft, {"text": free, "focus": "", "rows": 1, "z": z, "lift": handle["projection"]})
         return
     z = max(front + size * 2.2, past_leaf(draft))
-    gap = "gap " + say_length(handle["gap"], words, units)
+    gap = told_length(notes, wording("gap {length}"), handle["gap"])
     behind: HandleNote = {"text": gap, "focus": "handle_gap", "rows": 2, "z": z, "lift": handle["gap"] / 2}
     shelf = handle_note(notes, draft, behind)
     if free != "":

@@ -1,6 +1,7 @@
 """The vertical section: cut through the middle of the active leaf's glass, the room on the right."""
 
 from configurator.kernel.shapes import Door, Drawing, Leg, Mark, Piece
+from configurator.kernel.tongue import in_words
 from configurator.kernel.views.dimensions import (
     EDGE_ROOM,
     FIRST_TIER,
@@ -161,8 +162,10 @@ def section_notes(draft: Draft, alone: bool) -> list[Mark]:
     if alone and is_on_the_way(draft):
         drop_upright(notes, draft, tier(front + size * TIER, front))
     y = size * FIRST_TIER
-    notes["texts"].append(letters("label", [-draft["door"]["leaf_thickness"], y], size, "outside", "end"))
-    notes["texts"].append(letters("label", [size * 0.4, y], size, "room", "start"))
+    notes["texts"].append(
+        letters("label", [-draft["door"]["leaf_thickness"], y], size, in_words("outside", draft["words"]), "end")
+    )
+    notes["texts"].append(letters("label", [size * 0.4, y], size, in_words("room", draft["words"]), "start"))
     return noted(notes)
 
 

@@ -2,8 +2,10 @@
 
 from typing import TypedDict
 
-from configurator.kernel.say import INCH, TAPE, in_fractions
+from configurator.kernel.message import message, say_phrase
+from configurator.kernel.say import INCH
 from configurator.kernel.shapes import Drawing, Mark
+from configurator.kernel.tongue import Words, in_words
 from configurator.kernel.views.draft import Draft, blank_drawing, lettered
 from configurator.kernel.views.elevation import covering_front, door_front, elevation_window, top_edge
 from configurator.kernel.views.elevation_notes import elevation_notes
@@ -85,11 +87,12 @@ def fitting_scale(draft: Draft) -> float:
     return scales[len(scales) - 1]
 
 
-def scale_words(scale: float, units: str) -> str:
+def scale_words(scale: float, words: Words, units: str) -> str:
     """Return a scale as a title block writes it."""
     ratio = str(int(scale))
     if units == "in":
-        return in_fractions(INCH * 12 / scale, TAPE) + " in = 1 ft (1:" + ratio + ")"
+        terms: dict[str, list[float | str]] = {"drawn": [INCH * 12 / scale, "mm"], "ratio": [ratio, "text"]}
+        return say_phrase(message("{drawn} = 1 ft (1:{ratio})", terms), words, units)
     return "1:" + ratio
 
 
@@ -131,10 +134,10 @@ def title_block(draft: Draft, whole: Drawing, scale: str) -> list[Mark]:
     marks.append(stroke("hair", middle, y0, middle, y1))
     marks.append(stroke("seen", x0, y0, x1, y0))
     marks.append(make_mark("polyline", "cut", [x0, whole["y"], x1, whole["y"], x1, y1, x0, y1, x0, whole["y"]]))
-    marks.extend(block_field([x0, y0], size, "covering", names["family"]))
-    marks.extend(block_field([middle, y0], size, "position", names["place"]))
-    marks.extend(block_field([x0, y0 + row], size, "door", names["door"]))
-    marks.extend(block_field([middle, y0 + row], size, "scale", scale))
+    marks.extend(block_field([x0, y0], size, in_words("covering", draft["words"]), names["family"]))
+    marks.extend(block_field([middle, y0], size, in_words("position", draft["words"]), names["place"]))
+    marks.extend(block_field([x0, y0 + row], size, in_words("door", draft["words"]), names["door"]))
+    marks.extend(block_field([middle, y0 + row], size, in_words("scale", draft["words"]), scale))
     return marks
 
 
@@ -144,9 +147,9 @@ def captions(draft: Draft, side_x: float, top: Drawing, top_y: float) -> list[Ma
     y = -top_edge(draft) + size
     plan_y = top["y"] + top_y + size
     return [
-        letters("label", [draft["frame"]["out0"], y], size, "elevation", "start"),
-        letters("label", [side_x, y], size, "section A", "start"),
-        letters("label", [top["x"], plan_y], size, "plan", "start"),
+        letters("label", [draft["frame"]["out0"], y], size, in_words("elevation", draft["words"]), "start"),
+        letters("label", [side_x, y], size, in_words("section A", draft["words"]), "start"),
+        letters("label", [top["x"], plan_y], size, in_words("plan", draft["words"]), "start"),
     ]
 
 
@@ -197,5 +200,5 @@ def sheet_of(draft: Draft) -> Drawing:
     view["marks"].extend(shifted(sheet_side(paper), side_dx, 0.0))
     view["marks"].extend(shifted(sheet_top(paper), 0.0, top_dy))
     view["marks"].extend(captions(paper, side["x"] + side_dx, top, top_dy))
-    view["marks"].extend(title_block(paper, whole, scale_words(scale, paper["units"])))
+    view["marks"].extend(title_block(paper, whole, scale_words(scale, paper["words"], paper["units"])))
     return view

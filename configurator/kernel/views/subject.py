@@ -3,9 +3,9 @@
 from typing import TypedDict
 
 from configurator.kernel.answer import ask_fit
-from configurator.kernel.mount.hung import hung
 from configurator.kernel.scene import scene_at
-from configurator.kernel.shapes import Answer, Door, Family, Household, Position, Scene
+from configurator.kernel.shapes import Answer, Fit, Household, Position, Scene
+from configurator.kernel.tongue import Words
 from configurator.kernel.whereabouts import place_words
 
 
@@ -17,9 +17,12 @@ class Subject(TypedDict):
     names: dict[str, str]
 
 
-def subject(door: Door, family: Family, choices: dict[str, str], place: Position, household: Household) -> Subject:
-    """Return what the drawings of a family with its choices on a door at a position are drawn from."""
-    fit = hung(door, family, choices)
+def subject(fit: Fit, place: Position, household: Household, words: Words) -> Subject:
+    """Return what the drawings of a covering that is hung at a position are drawn from."""
     answer = ask_fit(fit, household)
-    names = {"family": family["name"], "door": door["name"], "place": place_words(answer["legs"], place)}
+    names = {
+        "family": fit["family"]["name"],
+        "door": fit["door"]["name"],
+        "place": place_words(answer["legs"], place, words),
+    }
     return {"scene": scene_at(fit, place), "answer": answer, "names": names}

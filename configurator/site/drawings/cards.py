@@ -4,7 +4,7 @@ from concurrent.futures import ThreadPoolExecutor
 from functools import partial
 
 from configurator.drawing.card import Backdrop, Words, card, pair_card
-from configurator.kernel.message import is_said
+from configurator.kernel.message import is_said, several
 from configurator.kernel.shapes import Door, Family, Mark, Position
 from configurator.site.drawings.pictures import (
     HALF,
@@ -72,7 +72,14 @@ class DoorCards:
 
     def alone(self) -> bytes:
         """Return the preview of the door itself."""
-        line = f"{len(self.house.families)} coverings on it, compared to scale"
+        count = len(self.house.families)
+        line = self.house.phrase(
+            several(
+                "{count} covering on it, to scale",
+                "{count} coverings on it, compared to scale",
+                {"count": [count, "count"]},
+            )
+        )
         words = Words(self.house.showroom.name, self.door["name"], line)
 
         def made() -> bytes:

@@ -32,7 +32,8 @@ def placed(house: House, door: Door, family: Family, place: Position) -> Draft:
 
     def made() -> Draft:
         answer = house.answer(door, family)
-        names = {"family": family["name"], "door": door["name"], "place": place_words(answer["legs"], place)}
+        at = place_words(answer["legs"], place, house.words)
+        names = {"family": family["name"], "door": door["name"], "place": at}
         scene = scene_at(house.hung(door, family), place)
         return drafted(door, {"scene": scene, "answer": answer, "names": names}, house.words, house.units)
 

@@ -2,13 +2,13 @@
 
 import re
 from collections.abc import Callable, Mapping
-from functools import lru_cache
+from functools import lru_cache, partial
 from typing import Any
 
 import jinja2
 from markupsafe import Markup, escape
 
-from configurator.kernel.message import say, say_rule, say_sum
+from configurator.kernel.message import say, say_phrase, say_rule, say_sum
 from configurator.kernel.say import say_value
 from configurator.kernel.shapes import Figure, Message
 from configurator.kernel.tongue import FORMS, Words, in_form, in_words
@@ -63,6 +63,9 @@ def add_words(env: jinja2.Environment, words: Words, units: str) -> None:
     def rule(figure: Figure) -> str:
         return say_rule(figure, words, units)
 
+    def phrase(told: Message) -> str:
+        return say_phrase(told, words, units)
+
     def tell(told: Message) -> str:
         return say(told, words, units)
 
@@ -75,7 +78,9 @@ def add_words(env: jinja2.Environment, words: Words, units: str) -> None:
     env.globals.update({"_": tell_text, "_several": tell_several})
     filters: dict[str, Callable[..., Any]] = {
         "dial": dial,
+        "named": partial(in_words, words=words),
         "percent": percent,
+        "phrase": phrase,
         "raw": raw,
         "rule": rule,
         "sentence": sentence,

@@ -2,8 +2,9 @@
 
 from functools import partial
 
-from configurator.kernel.message import is_said
+from configurator.kernel.message import is_said, message, several
 from configurator.kernel.shapes import Door, Family
+from configurator.kernel.tongue import wording
 from configurator.site.house import House
 from configurator.site.kinds import structured_data
 from configurator.site.kinds.compare import fitted_url
@@ -18,9 +19,10 @@ from configurator.site.kinds.measure_page import measure
 from configurator.site.kinds.moved_pages import moved_pages
 from configurator.site.site_page import Crumb, Given, SitePage
 
-HOME = Crumb("Home", "index.html")
-COVERINGS = Crumb("Coverings", "coverings/index.html")
-DOORS = Crumb("Doors", "doors/index.html")
+Terms = dict[str, list[float | str]]
+HOME = Crumb(wording("Home"), "index.html")
+COVERINGS = Crumb(wording("Coverings"), "coverings/index.html")
+DOORS = Crumb(wording("Doors"), "doors/index.html")
 
 
 def nothing() -> Given:
@@ -41,57 +43,97 @@ def site_pages(house: House) -> list[SitePage]:
 def plain_pages(house: House) -> list[SitePage]:
     """Return the pages of which there is one each."""
     showroom = house.showroom
-    many = f"{len(house.families)} coverings for glazed doors"
+    count: Terms = {"count": [len(house.families), "count"]}
+    doors_count: Terms = {"count": [len(house.doors), "count"]}
+    named = house.named
     return [
         SitePage(
             "index.html",
             "home.html",
-            "Home",
-            f"{showroom.name}: {showroom.strapline}. {many}, drawn to scale on {len(house.doors)} doors.",
+            named(wording("Home")),
+            house.say(
+                message(
+                    "{showroom}: {strapline}. {families} coverings for glazed doors, drawn to scale on {doors} doors.",
+                    {
+                        "showroom": [showroom.name, "text"],
+                        "strapline": [showroom.strapline, "text"],
+                        "families": [len(house.families), "count"],
+                        "doors": [len(house.doors), "count"],
+                    },
+                )
+            ),
             partial(home, house),
             schema=[structured_data.business(showroom, house.address)],
         ),
         SitePage(
             COVERINGS.url,
             "coverings.html",
-            "Coverings",
-            f"{many}: how much glass each leaves clear, how far it stands out, and whether it passes the handle.",
+            named(wording("Coverings")),
+            house.say(
+                several(
+                    "{count} covering for glazed doors: how much glass it leaves clear, how "
+                    "far it stands out, and whether "
+                    "it passes the handle.",
+                    "{count} coverings for glazed doors: how much glass each leaves clear, how far it stands out, and "
+                    "whether it passes the handle.",
+                    count,
+                )
+            ),
             partial(coverings, house),
             [HOME],
         ),
         SitePage(
             DOORS.url,
             "doors.html",
-            "Doors",
-            f"{len(house.doors)} glazed doors drawn to one scale, with every covering compared on each.",
+            named(wording("Doors")),
+            house.say(
+                several(
+                    "{count} glazed door drawn to scale, with every covering compared on it.",
+                    "{count} glazed doors drawn to one scale, with every covering compared on each.",
+                    doors_count,
+                )
+            ),
             partial(doors, house),
             [HOME],
         ),
         SitePage(
             "measure.html",
             "measure.html",
-            "Measuring a glazed door",
-            "Which numbers to take of a glazed door, where the tape goes, and a sheet to print and fill in.",
+            named(wording("Measuring a glazed door")),
+            named(
+                wording(
+                    "Which numbers to take of a glazed door, where the tape goes, and a sheet to print and fill in."
+                )
+            ),
             partial(measure, house),
             [HOME],
         ),
         SitePage(
             "guides/index.html",
             "guides.html",
-            "Guides",
-            "Privacy and light, handles, pairs, safety for children and care, in short and with drawings.",
+            named(wording("Guides")),
+            named(
+                wording("Privacy and light, handles, pairs, safety for children and care, in short and with drawings.")
+            ),
             partial(guides, house),
             [HOME],
         ),
         SitePage(
             "try.html",
             "try.html",
-            "Your door",
-            "Set your own door’s measurements, move each covering on it and read every figure.",
+            named(wording("Your door")),
+            named(wording("Set your own door’s measurements, move each covering on it and read every figure.")),
             nothing,
             [HOME],
         ),
-        SitePage("404.html", "lost.html", "No such page", "This page is not here.", nothing, listed=False),
+        SitePage(
+            "404.html",
+            "lost.html",
+            named(wording("No such page")),
+            named(wording("This page is not here.")),
+            nothing,
+            listed=False,
+        ),
     ]
 
 
@@ -118,7 +160,13 @@ def door_sheet(house: House, door: Door) -> SitePage:
         f"doors/{door['id']}.html",
         "door.html",
         notes.name,
-        f"{notes.summary} {len(house.families)} coverings on it, compared to scale.",
+        house.say(
+            several(
+                "{summary} {count} covering on it, to scale.",
+                "{summary} {count} coverings on it, compared to scale.",
+                {"summary": [notes.summary, "text"], "count": [len(house.families), "count"]},
+            )
+        ),
         partial(door_page, house, door),
         [HOME, DOORS],
         f"cards/{door['id']}.png",
@@ -128,7 +176,7 @@ def door_sheet(house: House, door: Door) -> SitePage:
 def fitted_sheet(house: House, door: Door, family: Family) -> SitePage:
     """Return the page of a family on a door."""
     url, card = fitted_url(door, family), f"cards/{door['id']}-{family['id']}.png"
-    title = f"{family['name']} on {house.door_name(door)}"
+    title = house.on_door(door, family)
     words = fitted_words(house, door, family)
     return SitePage(
         url,
@@ -152,10 +200,23 @@ def fitted_words(house: House, door: Door, family: Family) -> str:
     """Return what happens to a family on a door, in one sentence."""
     answer = house.answer(door, family)
     if is_said(answer["refusal"]):
-        return f"{family['name']} does not go on {house.door_name(door)}: {house.say(answer['refusal'])}"
-    clear = answer["figures"]["visible_glass_open"]["value"] * 100
-    state = answer["verdicts"]["pass_through"]["state"]
-    return f"Open, {clear:.0f} % of the glass stays clear. At the handle: {state}. Drawings to scale and all figures."
+        return house.say(message("{fitted}: it does not go on. {why}", fitted_terms(house, door, family)))
+    terms: Terms = {
+        "share": [answer["figures"]["visible_glass_open"]["value"], "percent"],
+        "passing": [house.phrase(answer["verdicts"]["pass_through"]["says"]), "text"],
+    }
+    return house.say(
+        message(
+            "Open, {share} of the glass stays clear. At the handle: {passing}. Drawings to scale and all figures.",
+            terms,
+        )
+    )
+
+
+def fitted_terms(house: House, door: Door, family: Family) -> Terms:
+    """Return the terms that tell why a family does not go on a door."""
+    refusal = house.answer(door, family)["refusal"]
+    return {"fitted": [house.on_door(door, family), "text"], "why": [house.say(refusal), "text"]}
 
 
 def product(house: House, name: str, words: str, url: str, card: str) -> structured_data.Thing:

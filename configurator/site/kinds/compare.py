@@ -4,28 +4,31 @@ from typing import TypedDict, TypeVar
 
 from configurator.kernel.message import is_said
 from configurator.kernel.shapes import Door, Family, Figure
+from configurator.kernel.tongue import wording
 from configurator.site.house import House
 
 NO_FIT = "does not fit"
+NO_FIT_WORDS = wording("does not fit")
 # The best first; the place in this list is what a table sorts by.
 STATES = ("clears", "guide by hand", "caution", "blocked", NO_FIT)
 COLUMNS = (
-    ("visible_glass_open", "Clear glass when open"),
-    ("stack_height", "Stack"),
-    ("stack_over_glass", "Stack over the glass"),
-    ("projection_most", "Stands out at most"),
-    ("light_closed", "Light when closed"),
+    ("visible_glass_open", wording("Clear glass when open")),
+    ("stack_height", wording("Stack")),
+    ("stack_over_glass", wording("Stack over the glass")),
+    ("projection_most", wording("Stands out at most")),
+    ("light_closed", wording("Light when closed")),
 )
 
 
 class Line(TypedDict):
-    """A family on a door, by their ids: the page's address, the verdict at the handle with its place among
+    """A family on a door, by their ids: the page's address, the verdict at the handle, its words and its place among
     :data:`STATES`, and the figures by name, or in their place a refusal."""
 
     family: str
     door: str
     url: str
     state: str
+    says: str
     rank: int
     refusal: str
     figures: dict[str, Figure]
@@ -48,12 +51,16 @@ def fitted_url(door: Door, family: Family) -> str:
 def compared(house: House, door: Door, family: Family) -> Line:
     """Return a family's figures and verdict on a door; a refusal stands in place of the figures."""
     answer = house.answer(door, family)
-    state = answer["verdicts"]["pass_through"]["state"] if not is_said(answer["refusal"]) else NO_FIT
+    state, says = NO_FIT, house.named(NO_FIT_WORDS)
+    if not is_said(answer["refusal"]):
+        passing = answer["verdicts"]["pass_through"]
+        state, says = passing["state"], house.phrase(passing["says"])
     return {
         "family": family["id"],
         "door": door["id"],
         "url": fitted_url(door, family),
         "state": state,
+        "says": says,
         "rank": STATES.index(state),
         "refusal": house.say(answer["refusal"]),
         "figures": answer["figures"],

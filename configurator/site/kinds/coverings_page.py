@@ -4,18 +4,19 @@ from typing import TypedDict
 
 from configurator.kernel.resolve import resolve
 from configurator.kernel.shapes import Door, Family
+from configurator.kernel.tongue import wording
 from configurator.site.drawings.pictures import family_window, half_svg
 from configurator.site.drawings.subjects import first_single
 from configurator.site.house import House
 from configurator.site.kinds.compare import Line, NamedLine, compared, light_when_closed, view_when_closed
 
 WANTS = (
-    ("passes", "Passes the handle"),
-    ("clears", "Clears the glass"),
-    ("low", "Lowest profile"),
-    ("private", "Private with light"),
-    ("dark", "Darkens the room"),
-    ("cordless", "No cords"),
+    ("passes", wording("Passes the handle")),
+    ("clears", wording("Clears the glass")),
+    ("low", wording("Lowest profile")),
+    ("private", wording("Private with light")),
+    ("dark", wording("Darkens the room")),
+    ("cordless", wording("No cords")),
 )
 # What a wish means in figures: invented limits, chosen so that each parts the field.
 CLEAR_GLASS = 0.9
@@ -100,6 +101,6 @@ def coverings(house: House) -> CoveringsPage:
     door = first_single(house)
     return {
         "families": [item(house, door, family) for family in house.families],
-        "wants": [{"id": ident, "name": name} for ident, name in WANTS],
+        "wants": [{"id": ident, "name": house.named(name)} for ident, name in WANTS],
         "door_name": house.door_name(door),
     }

@@ -8,6 +8,7 @@ from configurator.kernel.message import is_said
 from configurator.kernel.say import say_length
 from configurator.kernel.shapes import Door, Family
 from configurator.kernel.tape.table import field_key
+from configurator.kernel.tongue import wording
 from configurator.kernel.views.measure_elevation import measure_elevation
 from configurator.site.drawings.pictures import Window, door_base, family_window, open_and_closed, whole_door
 from configurator.site.drawings.trim import trimmed
@@ -20,11 +21,11 @@ BASE = "door-behind"
 # The dimensions that a door's own drawing shows; the list beside it has all of them.
 SHOWN = ("glass_width", "glass_height", "stile_hinge", "stile_latch", "rail_top", "rail_bottom", "handle_height")
 WORDS = {
-    "clears": "the handle on all of its way",
-    "guide by hand": "past the handle",
-    "caution": "little room for a hand at the handle",
-    "blocked": "by the handle as the door is now",
-    NO_FIT: "on this door",
+    "clears": wording("the handle on all of its way"),
+    "guide by hand": wording("past the handle"),
+    "caution": wording("little room for a hand at the handle"),
+    "blocked": wording("by the handle as the door is now"),
+    NO_FIT: wording("on this door"),
 }
 
 
@@ -46,6 +47,7 @@ class StateGroup(TypedDict):
     """The families with one verdict."""
 
     state: str
+    says: str
     families: list[DoorTile]
 
 
@@ -96,7 +98,7 @@ def measures(house: House, door: Door) -> list[Reading]:
     assumed = {measure.path for measure in house.catalog.door_notes[door["id"]].measures if measure.assumed}
     return [
         {
-            "name": field["name"],
+            "name": house.named(field["name"]),
             "text": say_length(reading(door, field["id"]), house.words, house.units),
             "assumed": "." not in field["id"] and field["path"] in assumed,
         }
@@ -109,9 +111,11 @@ def measures(house: House, door: Door) -> list[Reading]:
 def by_state(lines: list[DoorTile]) -> list[StateGroup]:
     """Return the lines under their verdicts, the best verdict first."""
     groups: list[StateGroup] = [
-        {"state": state, "families": [line for line in lines if line["state"] == state]} for state in STATES
+        {"state": state, "says": found[0]["says"], "families": found}
+        for state in STATES
+        if (found := [line for line in lines if line["state"] == state])
     ]
-    return [group for group in groups if group["families"]]
+    return groups
 
 
 def door_page(house: House, door: Door) -> DoorPage:
@@ -125,13 +129,13 @@ def door_page(house: House, door: Door) -> DoorPage:
         "door_name": house.door_name(door),
         "summary": notes.summary,
         "description": notes.description,
-        "source": str(notes.source),
+        "source": house.source(notes.source),
         "shared_svg": door_base(door, window, BASE),
         "families": families,
-        "glance": at_a_glance(families, house.units),
-        "words": WORDS,
+        "glance": at_a_glance(families, house),
+        "words": {state: house.named(text) for state, text in WORDS.items()},
         "groups": by_state(families),
-        "columns": [{"id": ident, "name": name} for ident, name in COLUMNS],
+        "columns": [{"id": ident, "name": house.named(name)} for ident, name in COLUMNS],
         "svg": screen_svg(trimmed(dimensioned(measure_elevation(door, house.words, house.units), SHOWN)), "measured-"),
         "measures": measures(house, door),
         "try_url": house.try_url(door, None),

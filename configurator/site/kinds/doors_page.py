@@ -5,11 +5,11 @@ from typing import TypedDict
 from configurator.drawing.page_svg import screen_svg
 from configurator.kernel.say import say_length
 from configurator.kernel.shapes import Door
-from configurator.kernel.tongue import ENGLISH
+from configurator.kernel.tongue import wording
 from configurator.site.drawings.pictures import Window, door_frame, leaf_size, whole_door, window_of
 from configurator.site.house import House
 
-OPENS = {"in": "into the room", "out": "out of the room"}
+OPENS = {"in": wording("into the room"), "out": wording("out of the room")}
 
 
 class DoorItem(TypedDict):
@@ -39,11 +39,12 @@ def centered(windows: list[Window], own: Window) -> Window:
     return (middle - across / 2, top, middle + across / 2, 0.0)
 
 
-def by(width: float, height: float, units: str) -> str:
+def by(width: float, height: float, house: House) -> str:
     """Return a width by a height with the unit, and the mark of a rounded value, named once."""
-    said = [say_length(side, ENGLISH, units) for side in (width, height)]
-    bare = " × ".join(side.removeprefix("≈ ").removesuffix(f" {units}") for side in said)
-    return ("≈ " if any(side.startswith("≈") for side in said) else "") + f"{bare} {units}"
+    said = [say_length(side, house.words, house.units) for side in (width, height)]
+    unit = house.named(house.units)
+    bare = " × ".join(side.removeprefix("≈ ").removesuffix(f" {unit}") for side in said)
+    return ("≈ " if any(side.startswith("≈") for side in said) else "") + f"{bare} {unit}"
 
 
 def item(house: House, door: Door, window: Window) -> DoorItem:
@@ -57,9 +58,9 @@ def item(house: House, door: Door, window: Window) -> DoorItem:
         "svg": house.once(
             lambda: screen_svg(whole_door(house, door, window), f"{door['id']}-"), "door", door, window, notes.summary
         ),
-        "leaf": by(width, height, house.units),
-        "glass": by(door["glass_width"], door["glass_height"], house.units),
-        "opens": OPENS[door["swing"]],
+        "leaf": by(width, height, house),
+        "glass": by(door["glass_width"], door["glass_height"], house),
+        "opens": house.named(OPENS[door["swing"]]),
         "handle": house.catalog.handle_notes[notes.handle].name,
     }
 

@@ -93,7 +93,7 @@ def moving(house: House, door: Door, family: Family, answer: Answer) -> Mover:
             {"svg": layered_svg(drawings, classes, "mover-"), "across": f"{drawings[0]['width']:.0f}"}
             for drawings in (fronts, sides)
         ],
-        "words": [place_words(answer["legs"], place) for place in places],
+        "words": [place_words(answer["legs"], place, house.words) for place in places],
         "first": FIRST,
         "last": STEPS,
     }

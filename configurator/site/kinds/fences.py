@@ -22,6 +22,7 @@ from configurator.kernel.message import is_said
 from configurator.kernel.position import closed_position, open_position, position_at
 from configurator.kernel.resolve import resolve
 from configurator.kernel.shapes import Door, Family, Position
+from configurator.kernel.tongue import wording
 from configurator.kernel.views.detail import detail_handle_of, detail_head_of
 from configurator.kernel.views.elevation import elevation_of
 from configurator.kernel.views.plan import plan_of
@@ -85,8 +86,8 @@ def figure(asked: dict[str, str], number: int, house: House) -> str:
         raise Slip(f"{family['name']} does not go on {door['name']}: {house.say(answer['refusal'])}")
     at = place(family, asked["at"])
     svg = finished_svg(house, view, Shown(door, family, at), f"g{number}-")
-    words = escape(f"{family['name']} on {house.door_name(door)}: {place_words(answer['legs'], at)}.")
-    link = f'<a href="../{fitted_url(door, family)}">All its figures</a>'
+    words = escape(f"{house.on_door(door, family)}: {place_words(answer['legs'], at, house.words)}.")
+    link = f'<a href="../{fitted_url(door, family)}">{escape(house.named(wording("All its figures")))}</a>'
     return f'<figure class="drawing">{svg}<figcaption>{words} {link}</figcaption></figure>'
 
 

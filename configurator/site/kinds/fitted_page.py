@@ -85,7 +85,7 @@ def plates(house: House, door: Door, family: Family, answer: Answer) -> list[She
         {
             "svg": svg,
             "width": f"{width:.1f}",
-            "words": f"{family['name']} on {house.door_name(door)}: {place_words(answer['legs'], place)}.",
+            "words": f"{house.on_door(door, family)}: {place_words(answer['legs'], place, house.words)}.",
         }
         for (svg, width), place in zip(sheet_svgs(house, door, family, places), places, strict=True)
     ]
@@ -161,8 +161,8 @@ def fitted(house: House, door: Door, family: Family) -> FittedPage:
         "cautions": answer["cautions"],
         "chosen": chosen(family, answer),
         "choices": choices(house, door, family, answer),
-        "family_source": str(notes.source),
-        "door_source": str(house.catalog.door_notes[door["id"]].source),
+        "family_source": house.source(notes.source),
+        "door_source": house.source(house.catalog.door_notes[door["id"]].source),
         "try_url": house.try_url(door, family),
         **neighbors(house, door, family),
     }

@@ -5,21 +5,22 @@ from typing import TypedDict
 from markupsafe import Markup
 
 from configurator.catalog.schema.showroom import Showroom
+from configurator.kernel.tongue import wording
 from configurator.site.house import OWN_CARD, House
 from configurator.site.kinds import structured_data
 from configurator.site.site_page import Crumb, SitePage, way_up
 
 MENU = (
-    ("coverings/index.html", "Coverings", "coverings/"),
-    ("doors/index.html", "Doors", "doors/"),
-    ("measure.html", "Measure", "measure.html"),
-    ("guides/index.html", "Guides", "guides/"),
-    ("try.html", "Your door", "try.html"),
+    ("coverings/index.html", wording("Coverings"), "coverings/"),
+    ("doors/index.html", wording("Doors"), "doors/"),
+    ("measure.html", wording("Measure"), "measure.html"),
+    ("guides/index.html", wording("Guides"), "guides/"),
+    ("try.html", wording("Your door"), "try.html"),
 )
 SMALL_MENU = (
-    ("guides/safety-for-children.html", "Safety for children"),
-    ("imprint.html", "Imprint"),
-    ("privacy.html", "Privacy"),
+    ("guides/safety-for-children.html", wording("Safety for children")),
+    ("imprint.html", wording("Imprint")),
+    ("privacy.html", wording("Privacy")),
 )
 
 
@@ -54,6 +55,7 @@ class Frame(TypedDict):
     """What every template is given; ``root`` is the relative way back to the site's root."""
 
     root: str
+    language: str
     head: Head
     kind: str
     trail: list[Crumb]
@@ -65,7 +67,7 @@ class Frame(TypedDict):
 
 def head(house: House, page: SitePage) -> Head:
     """Return a page's head."""
-    crumbs = structured_data.breadcrumbs(page.crumbs, page.title, page.url, house.address)
+    crumbs = structured_data.breadcrumbs(trail(house, page), page.title, page.url, house.address)
     name = house.showroom.name
     stands = page.listed or page.moved_to != ""
     return {
@@ -78,12 +80,17 @@ def head(house: House, page: SitePage) -> Head:
     }
 
 
-def menu(url: str) -> list[MenuEntry]:
+def trail(house: House, page: SitePage) -> list[Crumb]:
+    """Return the pages above a page, by their names in the language of the pages."""
+    return [Crumb(house.named(crumb.name), crumb.url) for crumb in page.crumbs]
+
+
+def menu(house: House, url: str) -> list[MenuEntry]:
     """Return the main menu as it stands on a page."""
     return [
         {
             "url": to,
-            "name": name,
+            "name": house.named(name),
             "lead": to == "try.html",
             "here": "page" if url == to else "true" if url.startswith(under) else "",
         }
@@ -94,7 +101,7 @@ def menu(url: str) -> list[MenuEntry]:
 def small_menu(house: House) -> list[SmallMenuEntry]:
     """Return the menu at a page's foot, of those Markdown pages that the content has."""
     urls = {page.url for page in house.markdown.values()}
-    return [{"url": url, "name": name} for url, name in SMALL_MENU if url in urls]
+    return [{"url": url, "name": house.named(name)} for url, name in SMALL_MENU if url in urls]
 
 
 def frame(house: House, page: SitePage) -> Frame:
@@ -103,9 +110,10 @@ def frame(house: House, page: SitePage) -> Frame:
         "root": way_up(page.url),
         "head": head(house, page),
         "kind": page.template.removesuffix(".html"),
-        "trail": page.crumbs,
+        "language": house.words["language"],
+        "trail": trail(house, page),
         "showroom": house.showroom,
-        "menu": menu(page.url),
+        "menu": menu(house, page.url),
         "small_menu": small_menu(house),
         "logo": house.logo_markup,
     }

@@ -3,12 +3,15 @@
 from collections.abc import Sequence
 from typing import TypedDict
 
+from configurator.kernel.message import message, several
 from configurator.kernel.say import say_length
-from configurator.kernel.tongue import ENGLISH
+from configurator.kernel.tongue import wording
 from configurator.site.face.template_words import percent
+from configurator.site.house import House
 from configurator.site.kinds.compare import NamedLine, light_when_closed
 
 NAMED = 3
+Terms = dict[str, list[float | str]]
 ALL_CLEAR = percent(1.0)
 
 
@@ -20,12 +23,13 @@ class Glance(TypedDict):
     who: str
 
 
-def named(lines: Sequence[NamedLine]) -> str:
+def named(lines: Sequence[NamedLine], house: House) -> str:
     """Return the names of some families: as many as stand in a line, and how many more."""
     names = [line["name"] for line in lines]
     if len(names) <= NAMED:
         return ", ".join(names)
-    return ", ".join(names[: NAMED - 1]) + f" and {len(names) - NAMED + 1} more"
+    terms: Terms = {"names": [", ".join(names[: NAMED - 1]), "text"], "count": [len(names) - NAMED + 1, "count"]}
+    return house.phrase(several("{names} and {count} more", "{names} and {count} more", terms))
 
 
 def value(line: NamedLine, figure: str) -> float:
@@ -33,29 +37,55 @@ def value(line: NamedLine, figure: str) -> float:
     return line["figures"][figure]["value"]
 
 
-def handle_words(lines: Sequence[NamedLine]) -> str:
+def handle_words(lines: Sequence[NamedLine], house: House) -> str:
     """Return how many more pass the handle when guided, and how many do not."""
     guided = sum(line["state"] == "guide by hand" for line in lines)
     cramped = sum(line["state"] == "caution" for line in lines)
     blocked = sum(line["state"] == "blocked" for line in lines)
-    told = [(guided, "guided by hand"), (cramped, "with little room for a hand"), (blocked, "blocked")]
-    return ", ".join(f"{count} {words}" for count, words in told if count)
+    told = [
+        (guided, several("{count} guided by hand", "{count} guided by hand", {"count": [guided, "count"]})),
+        (
+            cramped,
+            several(
+                "{count} with little room for a hand",
+                "{count} with little room for a hand",
+                {"count": [cramped, "count"]},
+            ),
+        ),
+        (blocked, several("{count} blocked", "{count} blocked", {"count": [blocked, "count"]})),
+    ]
+    return ", ".join(house.phrase(words) for count, words in told if count)
 
 
-def at_a_glance(lines: Sequence[NamedLine], units: str) -> list[Glance]:
+def share_of(some: Sequence[NamedLine], lines: Sequence[NamedLine], house: House) -> str:
+    """Return how many of the lines are among some."""
+    return house.phrase(message("{some} of {all}", {"some": [len(some), "count"], "all": [len(lines), "count"]}))
+
+
+def at_a_glance(lines: Sequence[NamedLine], house: House) -> list[Glance]:
     """Return what clears the handle, what leaves the glass clear, what stands out least and lets in least light."""
     fitting = [line for line in lines if not line["refusal"]]
     if not fitting:
         return []
     passing = [line for line in fitting if line["state"] == "clears"]
     clear = [line for line in fitting if percent(value(line, "visible_glass_open")) == ALL_CLEAR]
-    flat = say_length(min(value(line, "projection_most") for line in fitting), ENGLISH, units)
-    flattest = [line for line in fitting if say_length(value(line, "projection_most"), ENGLISH, units) == flat]
+    flat = say_length(min(value(line, "projection_most") for line in fitting), house.words, house.units)
+    flattest = [
+        line for line in fitting if say_length(value(line, "projection_most"), house.words, house.units) == flat
+    ]
     dark = percent(min(light_when_closed(line) for line in fitting))
     darkest = [line for line in fitting if percent(light_when_closed(line)) == dark]
     return [
-        {"name": "Clear the handle", "text": f"{len(passing)} of {len(lines)}", "who": handle_words(lines)},
-        {"name": "Leave all glass clear", "text": f"{len(clear)} of {len(lines)}", "who": named(clear)},
-        {"name": "Stands out least", "text": flat, "who": named(flattest)},
-        {"name": "Least light when closed", "text": dark, "who": named(darkest)},
+        {
+            "name": house.named(wording("Clear the handle")),
+            "text": share_of(passing, lines, house),
+            "who": handle_words(lines, house),
+        },
+        {
+            "name": house.named(wording("Leave all glass clear")),
+            "text": share_of(clear, lines, house),
+            "who": named(clear, house),
+        },
+        {"name": house.named(wording("Stands out least")), "text": flat, "who": named(flattest, house)},
+        {"name": house.named(wording("Least light when closed")), "text": dark, "who": named(darkest, house)},
     ]

@@ -3,12 +3,13 @@
 from collections.abc import Callable, Mapping
 from typing import TypedDict
 
+from configurator.kernel.tongue import wording
 from configurator.site.house import House
 from configurator.site.site_page import Crumb, SitePage
 
 # These stand at the root of a site; every other page is a guide.
 ROOT_PAGES = ("imprint", "privacy")
-CRUMBS = [Crumb("Home", "index.html"), Crumb("Guides", "guides/index.html")]
+CRUMBS = [Crumb(wording("Home"), "index.html"), Crumb(wording("Guides"), "guides/index.html")]
 
 
 class GuidesPage(TypedDict):

@@ -47,7 +47,7 @@ def home(house: House) -> HomePage:
     window = family_window(house, pair, [hung])
     return {
         "hero": half_svg(house, pair, hung, window, "hero-"),
-        "hero_words": f"{hung['name']} on {house.door_name(pair)}",
+        "hero_words": house.on_door(pair, hung),
         "hero_photo": house.hero_photo,
         "families": [tile(house, single, family) for family in fitting(house, single)[:SHOWN]],
         "doors": house.doors,

@@ -8,7 +8,7 @@ from configurator.drawing.page_svg import screen_svg
 from configurator.kernel.shapes import Door, Drawing, Mark
 from configurator.kernel.tape.field import Group
 from configurator.kernel.tape.table import TAPE_GROUPS, is_asked
-from configurator.kernel.tongue import ENGLISH, Words
+from configurator.kernel.tongue import Words
 from configurator.kernel.views.measure_elevation import measure_elevation
 from configurator.kernel.views.measure_plan import measure_plan
 from configurator.kernel.views.measure_section import measure_section
@@ -130,10 +130,10 @@ def numbered(drawing: Drawing, numbers: dict[str, int]) -> Drawing:
 
 
 def plate_svg(
-    view: Callable[[Door, Words, str], Drawing], door: Door, units: str, numbers: dict[str, int], prefix: str
+    house: House, view: Callable[[Door, Words, str], Drawing], door: Door, numbers: dict[str, int], prefix: str
 ) -> str:
     """Return one numbered drawing for the page."""
-    return screen_svg(trimmed(numbered(view(door, ENGLISH, units), numbers)), prefix)
+    return screen_svg(trimmed(numbered(view(door, house.words, house.units), numbers)), prefix)
 
 
 def plates(house: House, group: Group, numbers: dict[str, int]) -> list[str]:
@@ -142,7 +142,7 @@ def plates(house: House, group: Group, numbers: dict[str, int]) -> list[str]:
     household = house.catalog.household
     for at, plate in enumerate(group_plates(house, group)):
         door = next((door for door in house.doors if plate.suits(door)), house.doors[0])
-        made = partial(plate_svg, plate.view, door, house.units, numbers, f"{group['id']}-{at}-")
+        made = partial(plate_svg, house, plate.view, door, numbers, f"{group['id']}-{at}-")
         drawn.append(house.once(made, plate.name, door, household, house.units, numbers, at))
     return drawn
 

@@ -19,15 +19,16 @@ def moved_pages(house: House) -> list[SitePage]:
     doors, families = former_ids(house, "door"), former_ids(house, "family")
     door_names = {door["id"]: door["name"] for door in house.doors}
     family_names = {family["id"]: family["name"] for family in house.families}
-    pages = [moved(f"doors/{old}.html", f"doors/{new}.html", door_names[new]) for old, new in doors.items()]
+    pages = [moved(house, f"doors/{old}.html", f"doors/{new}.html", door_names[new]) for old, new in doors.items()]
     pages += [
-        moved(f"coverings/{old}.html", f"coverings/{new}.html", family_names[new]) for old, new in families.items()
+        moved(house, f"coverings/{old}.html", f"coverings/{new}.html", family_names[new])
+        for old, new in families.items()
     ]
     for door, door_now in {**{ident: ident for ident in door_names}, **doors}.items():
         for family, family_now in {**{ident: ident for ident in family_names}, **families}.items():
             if door != door_now or family != family_now:
                 name = f"{family_names[family_now]}: {door_names[door_now]}"
-                pages.append(moved(f"doors/{door}/{family}.html", f"doors/{door_now}/{family_now}.html", name))
+                pages.append(moved(house, f"doors/{door}/{family}.html", f"doors/{door_now}/{family_now}.html", name))
     return pages
 
 
@@ -40,9 +41,9 @@ def former_ids(house: House, kind: str) -> dict[str, str]:
     return {old: now for old, now in found.items() if now in shown}
 
 
-def moved(url: str, to: str, name: str) -> SitePage:
+def moved(house: House, url: str, to: str, name: str) -> SitePage:
     """Return the page at an old address."""
-    words = "This page has another address now."
+    words = house.named("This page has another address now.")
     return SitePage(url, "moved.html", name, words, partial(told, to, name), listed=False, moved_to=to)
 
 

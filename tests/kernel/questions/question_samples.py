@@ -10,6 +10,8 @@ from configurator.kernel.mechanisms.legs import raised_legs
 from configurator.kernel.message import say
 from configurator.kernel.mount.blank import blank_size
 from configurator.kernel.pieces import solid
+from configurator.kernel.questions.outline import covering_outline
+from configurator.kernel.questions.turn import turn_of
 from configurator.kernel.shapes import (
     Door,
     Family,
@@ -179,10 +181,13 @@ def travel_of(fit: Fit, samples: list[Sample]) -> Travel:
     for sample in samples:
         place = nearer(place, nearest_in(sample, fit["handle"]))
     raised, down = samples[0]["pieces"], samples[-1]["pieces"]
+    outline = covering_outline(samples)
     return {
         "fit": fit,
         "samples": samples,
         "handle": place,
+        "outline": outline,
+        "turn": turn_of(fit, samples, outline),
         "raised": raised,
         "half": samples[len(samples) // 2]["pieces"],
         "down": down,

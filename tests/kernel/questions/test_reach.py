@@ -35,7 +35,7 @@ def test_a_rail_raised_above_48_in_is_cautioned_with_its_rule() -> None:
     found = reach()
     assert verdict_of(found, "reach")["state"] == "caution"
     assert "above the shoulder" in said(verdict_of(found, "reach")["why"])
-    assert "15 to 48 in" in cautions_of(found)["reach"]
+    assert "15 in to 48 in" in cautions_of(found)["reach"]
     assert found["cautions"][0]["source"] == "2010 ADA Standards 308.2.1, 308.3.1"
 
 

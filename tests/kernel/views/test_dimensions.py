@@ -3,6 +3,7 @@
 import pytest
 
 from configurator.catalog import load
+from configurator.kernel.mount.hung import hung
 from configurator.kernel.position import closed_position, open_position, position_at
 from configurator.kernel.resolve import resolve
 from configurator.kernel.shapes import Drawing
@@ -29,7 +30,7 @@ def drawings(door: str, family: str, units: str) -> list[Drawing]:
     numbers = resolve(covering, {})
     result: list[Drawing] = []
     for place in (open_position(numbers), position_at(numbers, 0.4), closed_position(numbers)):
-        draft = drafted(one, subject(one, covering, {}, place, CATALOG.household), ENGLISH, units)
+        draft = drafted(one, subject(hung(one, covering, {}), place, CATALOG.household, ENGLISH), ENGLISH, units)
         result += [view(draft) for view in VIEWS.values()]
     return result
 

@@ -14,6 +14,7 @@ import { createStage } from "./stage.js";
 import { activeOf, createStore, stateFrom } from "./state.js";
 import { samePlace } from "./travel.js";
 import { createAsker } from "./views.js";
+import { _ } from "./words.js";
 
 /** @type {End[]} */
 const ENDS = ["open", "closed"];
@@ -104,7 +105,7 @@ function followStore(app, store, address, showing) {
   const moved = onFrame(showing.moved);
   const everything = onFrame(showing.everything);
   const rest = later(160, onFrame(showing.placed));
-  store.follow((_, step) => {
+  store.follow((state, step) => {
     if (step === "move") {
       moved();
       if (!app.dragging()) rest();
@@ -154,11 +155,11 @@ function createApp(root, catalog) {
     endDrawings: () => ENDS.map((end) => app.ask.endDrawings(active(), end, store.get().units)),
     focusField: (id) => app.stage.focus(id),
     refuse() {
-      app.notice.say("With the measurements as they are, that door cannot be. Correct the measurements first.");
+      app.notice.say(_("With the measurements as they are, that door cannot be. Correct the measurements first."));
       showing.everything();
     },
     fetched: (module, then) => module.then(then, () =>
-      app.notice.say("A part of this page could not be fetched. Try again once there is a connection.")),
+      app.notice.say(_("A part of this page could not be fetched. Try again once there is a connection."))),
     print: (pages) => app.fetched(app.paper.ready(), () => {
       app.paper.want(pages ?? null);
       window.print();

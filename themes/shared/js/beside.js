@@ -3,6 +3,7 @@
 import { element } from "./dom.js";
 import { latePart } from "./late.js";
 import { MOST_CONFIGURATIONS } from "./state.js";
+import { _ } from "./words.js";
 
 /**
  * @param {App} app
@@ -10,10 +11,10 @@ import { MOST_CONFIGURATIONS } from "./state.js";
  */
 export function createBeside(app) {
   const empty = element("p", { class: "note" },
-    "Add a second covering, or the same one with another choice: they stand here side by side, at one scale and one position. Up to four.");
-  const add = element("button", { type: "button", class: "press quiet", onclick: () => app.another() }, "Add another to compare");
+    _("Add a second covering, or the same one with another choice: they stand here side by side, at one scale and one position. Up to four."));
+  const add = element("button", { type: "button", class: "press quiet", onclick: () => app.another() }, _("Add another to compare"));
   const node = element("section", { class: "compare", id: "compare", "aria-labelledby": "compare-title" },
-    element("div", { class: "section-head" }, element("h2", { id: "compare-title" }, "Side by side"), add), empty);
+    element("div", { class: "section-head" }, element("h2", { id: "compare-title" }, _("Side by side")), add), empty);
   const compared = latePart(app, element("div"), async () => (await import("./compare.js")).createCompared(app));
   node.append(compared.node);
   return {

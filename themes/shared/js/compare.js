@@ -1,17 +1,17 @@
 // Up to four configurations side by side: one scale, one position, what differs first.
 
-import { element, setChildren, setText } from "./dom.js";
+import { around, element, setChildren, setText } from "./dom.js";
 import { drawingNode } from "./draw.js";
 import { wholeAnswer } from "./figures.js";
-import { fits } from "./now.js";
+import { verdictOf } from "./now.js";
 import { ruler, scaleFor, toScale } from "./sheet.js";
 import { unionOf } from "./stage.js";
 import { activeOf, familyOf } from "./state.js";
 import { capital, LETTERS } from "./text.js";
 import { percent, placeAtShare, sayShare, shareOf } from "./travel.js";
-import { choicesInWords, doorName, isKey, say, sayFigure, verdictNode } from "./words.js";
+import { _, _several, choicesInWords, doorName, isKey, say, sayFigure, tongue, verdictNode } from "./words.js";
 
-/** @typedef {{ name: string, cells: string[], draw: (cell: string) => Child, key: boolean, differs: boolean }} Row */
+/** @typedef {{ name: string, cells: string[], draw: (at: number) => Child, key: boolean, differs: boolean }} Row */
 
 const COMPARED = { width: 184, height: 80 };
 
@@ -19,7 +19,7 @@ const COMPARED = { width: 184, height: 80 };
  * A row: its name, a cell for each configuration, whether they differ, and whether nearly everyone asks for it.
  * @param {string} name
  * @param {string[]} cells
- * @param {(cell: string) => Child} draw
+ * @param {(at: number) => Child} draw
  * @param {boolean} key
  */
 function rowOf(name, cells, draw, key) {
@@ -51,22 +51,22 @@ function nameOf(answers, kind, id) {
 function figureRows(answers, units) {
   return idsIn(answers, "figures").map((id) => {
     const cells = answers.map((answer) => (answer.figures[id] ? sayFigure(answer.figures[id], units) : ""));
-    return rowOf(nameOf(answers, "figures", id), cells, (cell) => cell, isKey(id));
+    return rowOf(nameOf(answers, "figures", id), cells, (i) => cells[i], isKey(id));
   });
 }
 
 /** @param {Astragal.Answer[]} answers */
 function verdictRows(answers) {
   return idsIn(answers, "verdicts").map((id) => {
-    const cells = answers.map((answer) => (fits(answer) ? answer.verdicts[id]?.state ?? "" : "does not fit"));
-    return rowOf(nameOf(answers, "verdicts", id), cells, (cell) => verdictNode(cell), true);
+    const told = answers.map((answer) => verdictOf(answer, id));
+    return rowOf(nameOf(answers, "verdicts", id), told.map((one) => one.words), (i) => verdictNode(told[i]), true);
   });
 }
 
 /** @param {Row} row */
 function rowNode({ name, cells, draw }) {
   return element("tr", {}, element("th", { scope: "row" }, name),
-    cells.map((cell) => element("td", { class: "number" }, cell === "" ? "–" : draw(cell))));
+    cells.map((cell, i) => element("td", { class: "number" }, cell === "" ? "–" : draw(i))));
 }
 
 /**
@@ -86,7 +86,7 @@ function comparedTable(app, state, rows, caption) {
   };
   return element("div", { class: "table", tabindex: "0", role: "region", "aria-label": caption },
     element("table", {}, element("caption", { class: "unseen" }, caption),
-      element("thead", {}, element("tr", {}, element("td"), head)), part("What differs", true), part("The same in all", false)));
+      element("thead", {}, element("tr", {}, element("td"), head)), part(_("What differs"), true), part(_("The same in all"), false)));
 }
 
 /**
@@ -100,9 +100,9 @@ function comparisonTables(app, state, opened) {
   const rows = [...verdictRows(answers), ...figureRows(answers, state.units)];
   const more = rows.filter((row) => !row.key);
   return [
-    comparedTable(app, state, rows.filter((row) => row.key), "The configurations compared"),
-    element("details", { class: "more", open: opened }, element("summary", {}, `${more.length} more figures`),
-      comparedTable(app, state, more, "The other figures compared")),
+    comparedTable(app, state, rows.filter((row) => row.key), _("The configurations compared")),
+    element("details", { class: "more", open: opened }, element("summary", {}, _several("{count} more figure", "{count} more figures", { count: more.length })),
+      comparedTable(app, state, more, _("The other figures compared"))),
   ];
 }
 
@@ -124,20 +124,21 @@ function comparedDrawings(app, state) {
  */
 function comparedColumn(app, state, i, drawing, window) {
   const configuration = state.configurations[i];
+  const letter = LETTERS[i];
   const active = i === state.active;
   const answer = wholeAnswer(app, configuration);
   const place = placeAtShare(app.catalog, configuration, shareOf(app.catalog, activeOf(state)));
   const clear = app.ask.sharesAt(configuration, place);
   const words = [doorName(app.catalog, configuration.door), ...choicesInWords(app.catalog, configuration)].join(" · ");
-  return element("article", { class: active ? "column active" : "column", "aria-label": `Configuration ${LETTERS[i]}` },
+  return element("article", { class: active ? "column active" : "column", "aria-label": _("Configuration {letter}", { letter }) },
     element("div", { class: "stand" }, drawingNode(drawing, window)),
-    element("h3", {}, element("span", { class: "letter" }, LETTERS[i]), familyOf(app.catalog, configuration).name),
+    element("h3", {}, element("span", { class: "letter" }, letter), familyOf(app.catalog, configuration).name),
     element("p", { class: "column-words" }, words),
-    clear ? element("p", { class: "column-clear" }, element("b", { class: "number" }, percent(clear.visible)), " of the glass clear")
+    clear ? element("p", { class: "column-clear" }, around(_("{share} of the glass clear"), { share: element("b", { class: "number" }, percent(clear.visible)) }))
       : element("p", { class: "refusal" }, say(answer.refusal, state.units)),
     element("p", { class: "column-actions" },
-      element("button", { type: "button", class: "text-button", disabled: active, onclick: () => app.show(i) }, active ? "On the drawing table" : "Work on this one"),
-      element("button", { type: "button", class: "text-button", "aria-label": `Remove ${LETTERS[i]}`, onclick: () => app.remove(i) }, "Remove")));
+      element("button", { type: "button", class: "text-button", disabled: active, onclick: () => app.show(i) }, active ? _("On the drawing table") : _("Work on this one")),
+      element("button", { type: "button", class: "text-button", "aria-label": _("Remove {letter}", { letter }), onclick: () => app.remove(i) }, _("Remove"))));
 }
 
 /** @type {Pages} */
@@ -148,8 +149,11 @@ function comparisonPages(app, state) {
   const columns = drawings.map((drawing, i) => element("div", {}, toScale(drawingNode(drawing), window, scale),
     element("p", {}, element("b", {}, `${LETTERS[i]} · ${familyOf(app.catalog, state.configurations[i]).name}`))));
   return [element("article", { class: "sheet-page comparison-page" },
-    element("h2", {}, "Side by side"),
-    element("p", {}, `All ${sayShare(shareOf(app.catalog, activeOf(state)))}. Scale ${Astragal.kernel.scale_words(scale, state.units)}.`),
+    element("h2", {}, _("Side by side")),
+    element("p", {}, _("All at the same position: {place}. Scale {scale}.", {
+      place: sayShare(shareOf(app.catalog, activeOf(state))),
+      scale: Astragal.kernel.scale_words(scale, tongue(), state.units),
+    })),
     element("div", { class: "sheet-columns" }, columns),
     comparisonTables(app, state, true),
     ruler(state.units))];
@@ -168,9 +172,9 @@ export function createCompared(app) {
   });
   const output = element("output", { for: slider.id });
   const bar = element("div", { class: "slider compare-slider" },
-    element("div", { class: "slider-head" }, element("label", { for: slider.id }, "All at the same position"), output),
+    element("div", { class: "slider-head" }, element("label", { for: slider.id }, _("All at the same position")), output),
     element("div", { class: "track" }, element("div", { class: "run" }, slider)));
-  const print = element("button", { type: "button", class: "press quiet", onclick: () => app.print(comparisonPages) }, "Print the comparison");
+  const print = element("button", { type: "button", class: "press quiet", onclick: () => app.print(comparisonPages) }, _("Print the comparison"));
   const node = element("div", { class: "compare-full" }, bar, columns, tables, element("p", { class: "actions" }, print));
 
   return {

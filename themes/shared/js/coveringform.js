@@ -1,10 +1,10 @@
 // Its covering: one family, and its choices with the reason beside each that the door rules out.
 
 import { element, setChildren, setText } from "./dom.js";
-import { verdictState } from "./now.js";
+import { verdictOf } from "./now.js";
 import { activeOf, MOST_CONFIGURATIONS } from "./state.js";
 import { capital } from "./text.js";
-import { say, verdictNode } from "./words.js";
+import { _, say, verdictNode } from "./words.js";
 
 /** @param {App} app */
 function familyCards(app) {
@@ -29,9 +29,9 @@ function familyCards(app) {
         app.whenQuiet(`family ${card.family.id}`, () => {
           const own = card.family.id === configuration.family;
           const answer = app.ask.drawn(own ? configuration : { ...configuration, family: card.family.id, choices: {} });
-          const state = verdictState(answer);
-          if (card.shown !== state) setChildren(card.verdict, [verdictNode(state, "Handle")]);
-          card.shown = state;
+          const told = verdictOf(answer, "pass_through");
+          if (card.shown !== told.state) setChildren(card.verdict, [verdictNode(told, _("Handle: {verdict}", { verdict: told.words }))]);
+          card.shown = told.state;
         });
       }
     },
@@ -64,13 +64,13 @@ export function createCoveringForm(app) {
   const cards = familyCards(app);
   const chosen = element("strong");
   const choices = element("div", { class: "choice-sets" });
-  const beside = element("button", { type: "button", class: "press quiet", onclick: () => app.another() }, "Compare with another");
+  const beside = element("button", { type: "button", class: "press quiet", onclick: () => app.another() }, _("Compare with another"));
   const gone = element("p", { class: "gone", hidden: true });
   const node = element("section", { class: "panel", "aria-labelledby": "panel-covering" },
-    element("h2", { id: "panel-covering" }, "Its covering"),
+    element("h2", { id: "panel-covering" }, _("Its covering")),
     element("details", { class: "chooser" },
-      element("summary", {}, element("span", { class: "label" }, "Covering"), chosen),
-      element("fieldset", { class: "plain-set" }, element("legend", { class: "unseen" }, "Covering"), cards.node)),
+      element("summary", {}, element("span", { class: "label" }, _("Covering")), chosen),
+      element("fieldset", { class: "plain-set" }, element("legend", { class: "unseen" }, _("Covering")), cards.node)),
     gone, choices,
     element("p", { class: "actions" }, beside));
   /** @type {ReturnType<typeof optionRow>[]} */
@@ -102,7 +102,7 @@ export function createCoveringForm(app) {
     row.input.disabled = Boolean(reason);
     row.label.classList.toggle("no", Boolean(reason));
     row.label.hidden = row.option.retired && !row.input.checked;
-    setText(row.why, reason ? say(reason, units) : (row.option.retired ? "No longer offered." : ""));
+    setText(row.why, reason ? say(reason, units) : (row.option.retired ? _("No longer offered.") : ""));
   }
 
   return {
@@ -115,7 +115,7 @@ export function createCoveringForm(app) {
       cards.update(configuration);
       setText(chosen, family.name);
       gone.hidden = !family.retired;
-      setText(gone, family.retired ? `${family.name} is no longer offered. It is shown as it was.` : "");
+      setText(gone, family.retired ? _("{covering} is no longer offered. It is shown as it was.", { covering: family.name }) : "");
       const ruledOut = app.ask.ruledOut(configuration);
       rows.forEach((row) => showRow(row, configuration, ruledOut, state.units));
       cards.judge(configuration);

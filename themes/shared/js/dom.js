@@ -77,6 +77,15 @@ export function setChildren(node, children) {
 }
 
 /**
+ * A text's parts, with nodes in the places of its {terms}.
+ * @param {string} text
+ * @param {Record<string, Node>} nodes
+ */
+export function around(text, nodes) {
+  return text.split(/\{(\w+)\}/).map((part, i) => (i % 2 ? nodes[part] : part));
+}
+
+/**
  * Does a task once it has not been asked for during so many milliseconds.
  * @template {unknown[]} Values
  * @param {number} milliseconds

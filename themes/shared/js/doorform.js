@@ -6,7 +6,7 @@ import { fieldOf } from "./lengthfield.js";
 import { radioGroup } from "./radio.js";
 import { activeOf, onSameDoor } from "./state.js";
 import { doorThumb } from "./thumb.js";
-import { doorName } from "./words.js";
+import { _, _several, doorName } from "./words.js";
 
 /** @param {App} app */
 function doorCards(app) {
@@ -27,10 +27,10 @@ function handlePicker(app) {
   const select = element("select", { id: "field-handle", onchange: () => app.pickHandle(select.value) },
     Object.values(app.catalog.handles).map((handle) => element("option", { value: handle.id }, handle.name)));
   const passive = element("input", { type: "checkbox", onchange: () => app.setWord("passive_handle", passive.checked) });
-  const passiveRow = element("label", { class: "tick-row" }, passive, element("span", {}, "The other leaf has a handle too"));
+  const passiveRow = element("label", { class: "tick-row" }, passive, element("span", {}, _("The other leaf has a handle too")));
   return {
     node: element("div", { class: "length wide" },
-      element("label", { for: select.id }, "A handle like"),
+      element("label", { for: select.id }, _("A handle like")),
       element("span", { class: "entry" }, select), passiveRow),
     update(/** @type {Astragal.Door} */ door) {
       select.value = door.handle.id;
@@ -61,15 +61,15 @@ export function createDoorForm(app) {
   const cards = doorCards(app);
   const chosen = element("strong");
   const chooser = element("details", { class: "chooser" },
-    element("summary", {}, element("span", { class: "label" }, "A door like yours"), chosen),
-    element("fieldset", { class: "plain-set" }, element("legend", { class: "unseen" }, "A door like yours"), cards.node));
+    element("summary", {}, element("span", { class: "label" }, _("A door like yours")), chosen),
+    element("fieldset", { class: "plain-set" }, element("legend", { class: "unseen" }, _("A door like yours")), cards.node));
   const words = Object.entries(Astragal.kernel.door_words()).map(([id, { name, options }]) =>
     ({ id, group: radioGroup(id, name, Object.entries(options), (value) => app.setWord(id, value)) }));
   const handle = handlePicker(app);
   const together = element("p", { class: "note" });
   const groups = element("div", { class: "length-groups" });
   const node = element("section", { class: "panel", "aria-labelledby": "panel-door" },
-    element("h2", { id: "panel-door" }, "Your door"), chooser, together,
+    element("h2", { id: "panel-door" }, _("Your door")), chooser, together,
     element("div", { class: "eithers" }, words.map((one) => one.group.node)), groups);
   /** @type {PagePart[]} */
   let fields = [];
@@ -104,9 +104,11 @@ export function createDoorForm(app) {
       words.forEach(({ id, group }) => group.show(/** @type {any} */ (door)[id]));
       handle.update(door);
       fields.forEach((field) => field.update(state, true));
-      const shared = onSameDoor(state).filter(Boolean).length;
-      together.hidden = shared < 2;
-      setText(together, `${shared} of the compared configurations stand on this door: a correction here corrects them all.`);
+      const count = onSameDoor(state).filter(Boolean).length;
+      together.hidden = count < 2;
+      setText(together, _several(
+        "{count} of the compared configurations stands on this door: a correction here corrects it.",
+        "{count} of the compared configurations stand on this door: a correction here corrects them all.", { count }));
     },
   };
 }

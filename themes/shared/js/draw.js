@@ -1,6 +1,7 @@
 // Marks to SVG: the same runs, paths and classes as on the static pages (configurator/drawing/svg.py).
 
 import { shape } from "./dom.js";
+import { _ } from "./words.js";
 
 /** @param {Astragal.Mark} mark */
 function canJoin(mark) {
@@ -162,14 +163,21 @@ export function joined(box) {
 }
 
 /**
+ * What a drawing is called where it cannot be seen.
+ * @param {Astragal.Drawing} drawing
+ */
+export function spoken({ title, desc }) {
+  return _("{title}. {description}", { title, description: desc });
+}
+
+/**
  * @param {Astragal.Drawing} drawing
  * @param {Frame} [window]
  */
 export function drawingNode(drawing, window = drawing) {
   const layer = createLayer("drawn");
   layer.draw(drawing.marks);
-  const words = `${drawing.title}. ${drawing.desc}`;
-  return shape("svg", { class: "drawing-sheet", viewBox: joined(window), role: "img", "aria-label": words }, layer.group);
+  return shape("svg", { class: "drawing-sheet", viewBox: joined(window), role: "img", "aria-label": spoken(drawing) }, layer.group);
 }
 
 /**

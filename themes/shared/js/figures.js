@@ -5,7 +5,7 @@ import { fits } from "./now.js";
 import { activeOf } from "./state.js";
 import { capital } from "./text.js";
 import { remembered } from "./views.js";
-import { _several, isKey, say, sayFigure, tongue, verdictNode } from "./words.js";
+import { _, _several, isKey, say, sayFigure, tongue, toldOf, verdictNode } from "./words.js";
 
 const answers = remembered(80, (/** @type {App} */ app, /** @type {Astragal.Configuration} */ one) =>
   Astragal.kernel.ask_fit(app.ask.fit(one), app.state().household));
@@ -25,7 +25,7 @@ export function wholeAnswer(app, one) {
  */
 function verdictItem(verdict, units) {
   return element("li", {},
-    element("p", { class: "verdict-line" }, element("span", {}, capital(verdict.name)), verdictNode(verdict.state)),
+    element("p", { class: "verdict-line" }, element("span", {}, capital(verdict.name)), verdictNode(toldOf(verdict))),
     element("p", { class: "why" }, say(verdict.why, units)));
 }
 
@@ -62,9 +62,9 @@ export function createFigures(app) {
   const restFigures = element("div", { class: "figure-list" });
   const rest = element("details", { class: "more" }, restWords, restFigures);
   const cautions = element("ul", { class: "cautions" });
-  const cautionBlock = element("div", {}, element("h3", {}, "Take care"), cautions);
-  const sound = element("div", {}, verdicts, element("h3", {}, "Figures"),
-    element("p", { class: "note" }, "Open a figure to see how it was worked out."), keyFigures, rest);
+  const cautionBlock = element("div", {}, element("h3", {}, _("Take care")), cautions);
+  const sound = element("div", {}, verdicts, element("h3", {}, _("Figures")),
+    element("p", { class: "note" }, _("Open a figure to see how it was worked out.")), keyFigures, rest);
   const node = element("div", {}, refusal, sound, cautionBlock);
 
   function opened() {

@@ -4,16 +4,16 @@ import { element, setChildren } from "./dom.js";
 import { radioGroup } from "./radio.js";
 import { familyOf } from "./state.js";
 import { capital, LETTERS } from "./text.js";
-import { say } from "./words.js";
+import { _, say } from "./words.js";
 
-const VIEW_NAMES = { all: "All three", elevation: "Elevation", section: "Section", plan: "Plan" };
+const VIEW_NAMES = { all: _("All three"), elevation: _("Elevation"), section: _("Section"), plan: _("Plan") };
 
 /**
  * @param {App} app
  * @returns {Switch}
  */
 export function unitsSwitch(app) {
-  const group = radioGroup("units", "Units", [["in", "Inches"], ["mm", "Millimeters"]], app.pickUnits);
+  const group = radioGroup("units", _("Units"), [["in", _("Inches")], ["mm", _("Millimeters")]], app.pickUnits);
   group.node.classList.add("units");
   return group;
 }
@@ -23,7 +23,7 @@ export function unitsSwitch(app) {
  * @returns {Switch}
  */
 export function viewSwitch(app) {
-  const group = radioGroup("view", "Drawing", Object.entries(VIEW_NAMES), (/** @type {string} */ view) => app.stage.show(view));
+  const group = radioGroup("view", _("Drawing"), Object.entries(VIEW_NAMES), (/** @type {string} */ view) => app.stage.show(view));
   group.node.classList.add("views");
   group.show("all");
   return group;
@@ -34,7 +34,7 @@ export function viewSwitch(app) {
  * @returns {PagePart}
  */
 export function createTabs(app) {
-  const node = element("div", { class: "tabs", role: "group", "aria-label": "Configurations" });
+  const node = element("div", { class: "tabs", role: "group", "aria-label": _("Configurations") });
   return {
     node,
     update(state) {
@@ -54,12 +54,13 @@ export function createTabs(app) {
 function changesTable(changes, { units, configurations }) {
   const head = (/** @type {string} */ words) => element("th", { scope: "col" }, words);
   const row = (/** @type {Astragal.Difference} */ change) => {
-    const letter = configurations.length > 1 ? `${LETTERS[change.configuration]}: ` : "";
-    return element("tr", {}, element("th", { scope: "row" }, capital(letter + change.name)),
+    const name = capital(change.name);
+    const letter = LETTERS[change.configuration];
+    return element("tr", {}, element("th", { scope: "row" }, configurations.length > 1 ? _("{letter}: {name}", { letter, name }) : name),
       element("td", {}, say(change.then, units)), element("td", {}, say(change.now, units)));
   };
   return element("table", {},
-    element("thead", {}, element("tr", {}, element("td"), head("As it was"), head("As it is"))),
+    element("thead", {}, element("tr", {}, element("td"), head(_("As it was")), head(_("As it is")))),
     element("tbody", {}, changes.map(row)));
 }
 
@@ -71,7 +72,7 @@ function changesTable(changes, { units, configurations }) {
 export function createNotice(app, address) {
   const words = element("div");
   const node = element("div", { class: "notice", role: "alert", hidden: true }, words,
-    element("button", { type: "button", class: "text-button", onclick: () => (node.hidden = true) }, "Close"));
+    element("button", { type: "button", class: "text-button", onclick: () => (node.hidden = true) }, _("Close")));
 
   /** @param {HTMLElement[]} parts */
   function show(parts) {
@@ -88,7 +89,7 @@ export function createNotice(app, address) {
       const parts = opened.problems.map((problem) => element("p", {}, say(problem, state.units)));
       const changes = address.changes(opened);
       if (changes.length > 0) {
-        parts.push(element("p", {}, "What is behind this link has changed since it was made:"), changesTable(changes, state));
+        parts.push(element("p", {}, _("What is behind this link has changed since it was made:")), changesTable(changes, state));
       }
       show(parts);
     },

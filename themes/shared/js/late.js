@@ -1,6 +1,7 @@
 // Parts that are fetched when they are first shown; what stands at once keeps their place.
 
 import { element } from "./dom.js";
+import { _ } from "./words.js";
 
 /**
  * @param {App} app
@@ -47,6 +48,6 @@ export function createHandwork(app) {
  */
 export function createTold(app) {
   const node = element("section", { class: "panel", "aria-labelledby": "panel-figures" },
-    element("h2", { id: "panel-figures" }, "What you get"));
+    element("h2", { id: "panel-figures" }, _("What you get")));
   return latePart(app, node, async () => (await import("./figures.js")).createFigures(app));
 }

@@ -3,7 +3,7 @@
 import { element, setText } from "./dom.js";
 import { presetValue, textOf } from "./measuring.js";
 import { measured } from "./state.js";
-import { say, tongue } from "./words.js";
+import { _, say, tongue } from "./words.js";
 
 /**
  * The unit shown beside a text: none where the text names its own.
@@ -11,7 +11,8 @@ import { say, tongue } from "./words.js";
  * @param {string} units
  */
 function unitBeside(text, units) {
-  return /[a-z"'′″]/i.test(text) ? "" : units;
+  if (/[\p{L}"'′″]/u.test(text)) return "";
+  return units === "mm" ? units : _("in");
 }
 
 /**
@@ -64,7 +65,7 @@ function lengthField(app, field) {
       if (draft) input.setAttribute("aria-invalid", "true");
       else input.removeAttribute("aria-invalid");
       back.hidden = preset === mm && !draft;
-      setText(back, `Back to ${withUnit(preset, state.units)}`);
+      setText(back, _("Back to {length}", { length: withUnit(preset, state.units) }));
     },
   };
 }
@@ -75,7 +76,7 @@ function lengthField(app, field) {
  * @returns {PagePart}
  */
 function countField(app, { id, name, usual, limits }) {
-  const counts = Array.from({ length: (usual ?? limits)[1] }, (_, i) => String(i + 1));
+  const counts = Array.from({ length: (usual ?? limits)[1] }, (none, i) => String(i + 1));
   const select = element("select", { id: `field-${id}`, onchange: () => app.setWord(id, Number(select.value)) },
     counts.map((count) => element("option", { value: count }, count)));
   return {

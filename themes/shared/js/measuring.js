@@ -2,7 +2,7 @@
 
 import { activeOf, measured, withDoor, withName } from "./state.js";
 import { capital } from "./text.js";
-import { say, tongue } from "./words.js";
+import { _, say, tongue } from "./words.js";
 
 /**
  * @param {Astragal.PageCatalog} catalog
@@ -48,7 +48,7 @@ function withLength(state, id, mm) {
  * @param {string} key
  */
 function withoutKey(record, key) {
-  const { [key]: _, ...rest } = record;
+  const { [key]: gone, ...rest } = record;
   return rest;
 }
 
@@ -60,13 +60,14 @@ function withoutKey(record, key) {
  */
 function objection(state, field, { sound, fault, mm }) {
   if (!sound) {
-    const advice = `Write a length such as ${state.units === "mm" ? "571 or 22 1/2 in" : "22 1/2, 22.5 or 571 mm"}.`;
-    return fault === "" ? advice : `${capital(fault)}. ${advice}`;
+    const advice = state.units === "mm" ? _("Write a length such as 571 or 22 1/2 in.") : _("Write a length such as 22 1/2, 22.5 or 571 mm.");
+    const slip = say(fault, state.units);
+    return slip === "" ? advice : _("{fault}. {advice}", { fault: slip, advice });
   }
   const { kernel } = Astragal;
-  const why = say(kernel.out_of_limits(field, mm, state.units), state.units)
+  const reason = say(kernel.out_of_limits(field, mm, state.units), state.units)
     || say(kernel.first_denied(activeOf(withLength(state, field.id, mm)).door), state.units);
-  return why === "" ? "" : `${why} The drawing keeps the last sound measurement.`;
+  return reason === "" ? "" : _("{reason} The drawing keeps the last sound measurement.", { reason });
 }
 
 /**

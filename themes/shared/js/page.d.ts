@@ -26,6 +26,9 @@ type Child = Node | string | null | undefined | false | Child[];
 // Handlers under names such as "onclick".
 type Attributes = Record<string, any>;
 
+// A verdict's state, which is for machines, and what it is called.
+interface Told { state: string; words: string }
+
 interface PagePart {
   node: HTMLElement;
   update(state: PageState, settled: boolean): void;

@@ -1,6 +1,7 @@
 // Pass it on: the address holds everything. Nothing is sent; only "keep" writes to this device.
 
 import { element, setChildren, setText } from "./dom.js";
+import { _ } from "./words.js";
 
 const KEEP_KEY = "astragal-kept-door";
 
@@ -24,33 +25,33 @@ export function createShare(app) {
   const address = element("textarea", { id: "share-address", readonly: true, rows: "4", spellcheck: "false", onfocus: () => address.select() });
   const said = element("p", { class: "note", role: "status" });
   const code = element("div", { class: "code" });
-  const codeButton = element("button", { type: "button", class: "press quiet", "aria-expanded": "false", onclick: () => showCode(Boolean(code.hidden)) }, "Show as a code to scan");
-  const copy = element("button", { type: "button", class: "press", onclick: copyAddress }, "Copy the link");
-  const keep = element("button", { type: "button", class: "press quiet", onclick: keepDoor }, "Keep this door");
-  const clear = element("button", { type: "button", class: "press quiet", onclick: clearDoor }, "Forget the kept door");
+  const codeButton = element("button", { type: "button", class: "press quiet", "aria-expanded": "false", onclick: () => showCode(Boolean(code.hidden)) }, _("Show as a code to scan"));
+  const copy = element("button", { type: "button", class: "press", onclick: copyAddress }, _("Copy the link"));
+  const keep = element("button", { type: "button", class: "press quiet", onclick: keepDoor }, _("Keep this door"));
+  const clear = element("button", { type: "button", class: "press quiet", onclick: clearDoor }, _("Forget the kept door"));
   const kept = element("p", { class: "note" });
-  const print = element("button", { type: "button", class: "press quiet", onclick: () => app.print() }, "Print the sheet");
+  const print = element("button", { type: "button", class: "press quiet", onclick: () => app.print() }, _("Print the sheet"));
   const node = element("section", { class: "share", "aria-labelledby": "share-title" },
-    element("div", { class: "section-head" }, element("h2", { id: "share-title" }, "Take it with you")),
+    element("div", { class: "section-head" }, element("h2", { id: "share-title" }, _("Take it with you"))),
     element("div", { class: "share-grid" },
-      element("div", {}, element("h3", {}, "The link"),
-        element("label", { for: address.id, class: "note" }, "It holds the door, the covering and the position. Nothing is sent to anyone."),
+      element("div", {}, element("h3", {}, _("The link")),
+        element("label", { for: address.id, class: "note" }, _("It holds the door, the covering and the position. Nothing is sent to anyone.")),
         address, element("p", { class: "actions" }, copy, codeButton), said, code),
-      element("div", {}, element("h3", {}, "On paper"),
-        element("p", { class: "note" }, "One page for each configuration, drawn to scale, on A4 or Letter. Print at 100 %, without fitting to the page."),
+      element("div", {}, element("h3", {}, _("On paper")),
+        element("p", { class: "note" }, _("One page for each configuration, drawn to scale, on A4 or Letter. Print at 100 %, without fitting to the page.")),
         element("p", { class: "actions" }, print)),
-      element("div", {}, element("h3", {}, "On this device"), kept, element("p", { class: "actions" }, keep, clear))));
+      element("div", {}, element("h3", {}, _("On this device")), kept, element("p", { class: "actions" }, keep, clear))));
   code.hidden = true;
 
   /** @param {boolean} wanted */
   function showCode(wanted) {
     code.hidden = !wanted;
     codeButton.setAttribute("aria-expanded", String(wanted));
-    setText(codeButton, wanted ? "Hide the code" : "Show as a code to scan");
+    setText(codeButton, wanted ? _("Hide the code") : _("Show as a code to scan"));
     if (!wanted) return;
     app.fetched(import("./qr.js"), ({ qrDrawing }) => {
-      const drawn = qrDrawing(address.value, "A code that holds this link");
-      setChildren(code, [drawn ?? element("p", { class: "note" }, "The link is too long for a code. Copy it instead.")]);
+      const drawn = qrDrawing(address.value, _("A code that holds this link"));
+      setChildren(code, [drawn ?? element("p", { class: "note" }, _("The link is too long for a code. Copy it instead."))]);
     });
   }
 
@@ -61,14 +62,14 @@ export function createShare(app) {
       address.select();
       document.execCommand("copy");
     }
-    setText(said, "The link is copied.");
+    setText(said, _("The link is copied."));
   }
 
   function showKept() {
     const any = storage((box) => box.getItem(KEEP_KEY)) !== null;
     clear.hidden = !any;
-    setText(kept, any ? "A door is kept on this device. It is there when this page is opened without a link."
-      : "Nothing is kept on this device unless you ask for it.");
+    setText(kept, any ? _("A door is kept on this device. It is there when this page is opened without a link.")
+      : _("Nothing is kept on this device unless you ask for it."));
   }
 
   function keepDoor() {
@@ -77,7 +78,7 @@ export function createShare(app) {
       return true;
     });
     showKept();
-    if (!done) setText(kept, "This browser keeps nothing for this page. Copy the link instead.");
+    if (!done) setText(kept, _("This browser keeps nothing for this page. Copy the link instead."));
   }
 
   function clearDoor() {

@@ -10,7 +10,7 @@ import { familyOf } from "./state.js";
 import { capital, LETTERS } from "./text.js";
 import { sayPlace } from "./travel.js";
 import { VIEWS } from "./views.js";
-import { choicesInWords, doorName, say, sayFigure, verdictNode } from "./words.js";
+import { _, choicesInWords, doorName, say, sayFigure, toldOf, tongue, verdictNode } from "./words.js";
 
 const PAPER = { width: 126, height: 164 };
 
@@ -66,7 +66,7 @@ function sheetDrawing(app, configuration, units) {
   });
   const scale = scaleFor(whole, units, PAPER.width, PAPER.height);
   const svg = toScale(shape("svg", { class: "drawing-sheet", role: "img", "aria-label": drawings.elevation.title }, groups), whole, scale);
-  return { svg, words: Astragal.kernel.scale_words(scale, units) };
+  return { svg, words: Astragal.kernel.scale_words(scale, tongue(), units) };
 }
 
 /**
@@ -74,8 +74,9 @@ function sheetDrawing(app, configuration, units) {
  * @param {string} units
  */
 export function ruler(units) {
-  const [length, words] = units === "mm" ? [100, "100 mm"] : [101.6, "4 in"];
-  return element("p", { class: "ruler" }, element("span", { style: `width:${length}mm` }), `This line is ${words} long when the scale is true.`);
+  const mm = units === "mm" ? 100 : 101.6;
+  const length = Astragal.kernel.say_value(mm, "mm", tongue(), units);
+  return element("p", { class: "ruler" }, element("span", { style: `width:${mm}mm` }), _("This line is {length} long when the scale is true.", { length }));
 }
 
 /**
@@ -86,14 +87,14 @@ export function ruler(units) {
  */
 function titleBlock(app, configuration, scaleWords, letter) {
   const cell = (/** @type {string} */ name, /** @type {Child[]} */ ...words) => element("div", {}, element("span", { class: "label" }, name), element("p", {}, words));
-  const today = new Date().toLocaleDateString(document.documentElement.lang || "en", { dateStyle: "long" });
+  const today = new Date().toLocaleDateString(tongue().language, { dateStyle: "long" });
   return element("div", { class: "sheet-block" },
-    cell("Covering", element("b", {}, `${letter}${familyOf(app.catalog, configuration).name}`), element("br"), choicesInWords(app.catalog, configuration).join(" · ")),
-    cell("Door", element("b", {}, doorName(app.catalog, configuration.door))),
-    cell("Position", sayPlace(app.catalog, configuration)),
-    cell("Scale", scaleWords),
-    cell("Date", today),
-    cell("Showroom", document.querySelector(".wordmark")?.textContent?.trim() ?? ""));
+    cell(_("Covering"), element("b", {}, `${letter}${familyOf(app.catalog, configuration).name}`), element("br"), choicesInWords(app.catalog, configuration).join(" · ")),
+    cell(_("Door"), element("b", {}, doorName(app.catalog, configuration.door))),
+    cell(_("Position"), sayPlace(app.catalog, configuration)),
+    cell(_("Scale"), scaleWords),
+    cell(_("Date"), today),
+    cell(_("Showroom"), document.querySelector(".wordmark")?.textContent?.trim() ?? ""));
 }
 
 /**
@@ -111,7 +112,7 @@ function sheetFigures(answer, units) {
  */
 function sheetVerdicts(answer, units) {
   return element("ul", { class: "sheet-verdicts" }, Object.values(answer.verdicts).map((one) =>
-    element("li", {}, element("b", {}, capital(one.name)), " ", verdictNode(one.state), element("br"), say(one.why, units))));
+    element("li", {}, element("b", {}, capital(one.name)), " ", verdictNode(toldOf(one)), element("br"), say(one.why, units))));
 }
 
 /**
@@ -130,8 +131,8 @@ function sheetPage(app, state, configuration, index) {
       element("div", { class: "sheet-drawing" }, svg),
       element("div", { class: "sheet-side" },
         fits(answer) ? sheetVerdicts(answer, state.units) : element("p", { class: "refusal" }, say(answer.refusal, state.units)),
-        element("ul", { class: "sheet-cautions" }, answer.cautions.map((one) => element("li", {}, `${say(one.text, state.units)} (${one.source})`))),
-        element("div", { class: "sheet-link" }, qrDrawing(link, "A code that holds this link"), element("p", {}, link)))),
+        element("ul", { class: "sheet-cautions" }, answer.cautions.map((one) => element("li", {}, _("{caution} ({source})", { caution: say(one.text, state.units), source: one.source })))),
+        element("div", { class: "sheet-link" }, qrDrawing(link, _("A code that holds this link")), element("p", {}, link)))),
     titleBlock(app, configuration, words, letter),
     fits(answer) ? sheetFigures(answer, state.units) : null,
     ruler(state.units));

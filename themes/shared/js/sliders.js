@@ -4,7 +4,7 @@ import { element, setAttribute, setChildren, setText } from "./dom.js";
 import { activeOf, closedPlace, openPlace } from "./state.js";
 import { capital } from "./text.js";
 import { samePlace, sayPart, shareAlong, valueAlong } from "./travel.js";
-import { verdictNode } from "./words.js";
+import { _, verdictNode } from "./words.js";
 
 /**
  * The stretch of a leg on which the covering and the handle meet, or null.
@@ -20,10 +20,10 @@ function meeting(answer, leg) {
 /** @param {ReturnType<typeof meeting>} span */
 function meetingMark(span) {
   if (!span) return null;
-  const words = span.state === "blocked" ? "Blocked by the handle here" : "Guide by hand past the handle here";
+  const words = span.state === "blocked" ? _("Blocked by the handle here") : _("Guide by hand past the handle here");
   return element("div", { class: `meeting ${span.state}`, style: `--from:${span.from};--to:${span.to}` },
     element("span", { class: "meeting-band", "aria-hidden": "true" }),
-    verdictNode(span.state, "", words));
+    verdictNode({ state: span.state, words }));
 }
 
 /**
@@ -51,10 +51,10 @@ function sliderRow(app, leg) {
  */
 export function createTravel(app) {
   const rows = element("div", { class: "slider-rows" });
-  const openButton = element("button", { type: "button", class: "end", onclick: () => app.goTo("open") }, "Open");
-  const closedButton = element("button", { type: "button", class: "end", onclick: () => app.goTo("closed") }, "Closed");
-  const still = element("p", { class: "still" }, "Nothing moves: the cloth is held between two rods.");
-  const node = element("div", { class: "travel-bar", role: "group", "aria-label": "Move the covering" },
+  const openButton = element("button", { type: "button", class: "end", onclick: () => app.goTo("open") }, _("Open"));
+  const closedButton = element("button", { type: "button", class: "end", onclick: () => app.goTo("closed") }, _("Closed"));
+  const still = element("p", { class: "still" }, _("Nothing moves: the cloth is held between two rods."));
+  const node = element("div", { class: "travel-bar", role: "group", "aria-label": _("Move the covering") },
     element("div", { class: "ends" }, openButton, closedButton), rows, still);
   /** @type {ReturnType<typeof sliderRow>[]} */
   let sliders = [];

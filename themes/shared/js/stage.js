@@ -2,7 +2,7 @@
 
 import { element, onFrame, shape } from "./dom.js";
 import { centerOf, holdsFor, onPaper } from "./drag.js";
-import { createLayer, extentOf, joined, short } from "./draw.js";
+import { createLayer, extentOf, joined, short, spoken } from "./draw.js";
 import { activeOf } from "./state.js";
 import { byView, VIEWS } from "./views.js";
 
@@ -110,7 +110,7 @@ export function createStage(app) {
   function describe() {
     for (const view of VIEWS) {
       groups[view].setAttribute("role", "img");
-      groups[view].setAttribute("aria-label", `${shown[view].title}. ${shown[view].desc}`);
+      groups[view].setAttribute("aria-label", spoken(shown[view]));
     }
   }
 

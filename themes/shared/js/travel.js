@@ -2,7 +2,7 @@
 
 import { closedPlace, legsOf, numbersOf, openPlace } from "./state.js";
 import { capital } from "./text.js";
-import { tongue } from "./words.js";
+import { _, tongue } from "./words.js";
 
 /**
  * @param {Astragal.Leg} leg
@@ -34,7 +34,7 @@ export function valueAlong(leg, share) {
 
 /** @param {number} share */
 export function percent(share) {
-  return `${Math.round(share * 100)} %`;
+  return Astragal.kernel.say_one_term([share, "percent"], tongue(), "mm");
 }
 
 /**
@@ -51,7 +51,7 @@ export function sayPart(leg, place) {
  * @param {Astragal.Configuration} configuration
  */
 export function sayPlace(catalog, configuration) {
-  return capital(Astragal.kernel.place_words(legsOf(catalog, configuration), configuration.place));
+  return capital(Astragal.kernel.place_words(legsOf(catalog, configuration), configuration.place, tongue()));
 }
 
 /**
@@ -70,8 +70,8 @@ export function shareOf(catalog, configuration) {
 
 /** @param {number} share */
 export function sayShare(share) {
-  if (share <= 0) return "open";
-  return share >= 1 ? "closed" : `${percent(share)} closed`;
+  if (share <= 0) return _("open");
+  return share >= 1 ? _("closed") : _("{share} closed", { share: percent(share) });
 }
 
 /**

@@ -66,7 +66,7 @@ export function createAsker(catalog, household) {
     return {
       family: familyOf(catalog, one).name,
       door: catalog.doors[one.door.id].name,
-      place: kernel.place_words(fitOf(one).legs, place),
+      place: kernel.place_words(fitOf(one).legs, place, tongue()),
     };
   }
 

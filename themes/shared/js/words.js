@@ -5,14 +5,13 @@ import { familyOf, isCorrected } from "./state.js";
 import { capital } from "./text.js";
 
 /**
- * The style sheet puts each state's shape before its word.
- * @param {string} state
- * @param {string} [about]
- * @param {string} [words]
+ * The style sheet puts each state's shape before its words; `heard` takes their place for whoever only hears them.
+ * @param {Told} told
+ * @param {string} [heard]
  */
-export function verdictNode(state, about = "", words = state) {
+export function verdictNode({ state, words }, heard = "") {
   return element("span", { class: `verdict ${state.replaceAll(" ", "-")}` },
-    about ? element("span", { class: "unseen" }, `${about}: `) : null, words);
+    heard ? [element("span", { class: "unseen" }, heard), element("span", { "aria-hidden": "true" }, words)] : words);
 }
 
 // What nearly everyone asks for; the rest follows on request.
@@ -63,6 +62,15 @@ export function say(message, units) {
 }
 
 /**
+ * A verdict's state, and its words within a sentence.
+ * @param {Astragal.Verdict} verdict
+ * @returns {Told}
+ */
+export function toldOf({ state, says }) {
+  return { state, words: Astragal.kernel.say_phrase(says, tongue(), "mm") };
+}
+
+/**
  * @param {Astragal.Figure} figure
  * @param {string} units
  */
@@ -76,7 +84,7 @@ export function sayFigure(figure, units) {
  */
 export function doorName(catalog, door) {
   const name = catalog.doors[door.id].name;
-  return isCorrected(catalog, door) ? `${name}, as measured` : name;
+  return isCorrected(catalog, door) ? _("{door}, as measured", { door: name }) : name;
 }
 
 /**
@@ -86,6 +94,6 @@ export function doorName(catalog, door) {
 export function choicesInWords(catalog, configuration) {
   return familyOf(catalog, configuration).choices.map((choice) => {
     const picked = choice.options.find((option) => option.id === configuration.choices[choice.id]);
-    return `${capital(choice.name)}: ${(picked ?? choice.options[0]).name}`;
+    return _("{choice}: {option}", { choice: capital(choice.name), option: (picked ?? choice.options[0]).name });
   });
 }

@@ -96,7 +96,8 @@
         item.hidden = !matches(item, wants, words);
         if (!item.hidden) shown += 1;
       });
-      form.elements.tally.textContent = shown === 1 ? "1 covering" : shown ? shown + " coverings" : "No covering has all of that. Take one wish back.";
+      var said = form.elements.tally.dataset;
+      form.elements.tally.textContent = shown === 1 ? said.one : shown ? said.many.replace("{count}", shown) : said.none;
     }
 
     form.addEventListener("input", apply);

@@ -1,0 +1,83 @@
+"""The language that a content folder is read in: chosen once, and every text told in it as its file is read."""
+
+from pathlib import Path
+from typing import TypeVar
+
+from pydantic import BaseModel
+
+from configurator.catalog.fields import Tell
+from configurator.catalog.located import ContentFile, KeyPath, nearest_spot
+from configurator.catalog.page_blocks import page_texts
+from configurator.catalog.schema.showroom import Showroom
+from configurator.catalog.sources import Source
+from configurator.catalog.texts import ContentText, told
+from configurator.catalog.translations import Translations, words_file
+from configurator.kernel.tongue import ENGLISH, Words, in_words
+from configurator.tongues.speech import speech
+
+Model = TypeVar("Model", bound=BaseModel)
+
+
+def check_languages(file: ContentFile, showroom: Showroom) -> None:
+    """Note languages that a showroom cannot have: written under both keys, none at all, or one twice."""
+    if {"language", "languages"} <= showroom.model_fields_set:
+        file.at_key(("languages",), "language and languages both stand here; keep language for one, languages for more")
+    if "languages" in showroom.model_fields_set and not showroom.languages:
+        file.at_value(("languages",), "languages is empty; at least one such as [en, es] is expected")
+    for index, code in enumerate(showroom.languages):
+        if code in showroom.languages[:index]:
+            file.at_value(("languages", index), f"languages has {code} twice; keep one")
+
+
+class OwnLanguage:
+    """The language of one run over a folder, and all the texts that the run has come by."""
+
+    def __init__(self, folder: Path, asked: str | None, every: dict[str, Translations]) -> None:
+        self.folder = folder
+        self.every = every
+        self.asked = asked
+        self.words: Words = ENGLISH
+        self.translations: Translations = {}
+        self.texts: list[ContentText] = []
+
+    def choose(self, first: str) -> None:
+        """Take the language that was asked for, or else the showroom's first.
+
+        :raises ValueError: where there is no such language
+        """
+        code = self.asked or first
+        own = words_file(self.folder, code)
+        self.words = ENGLISH if code == ENGLISH["language"] and not own.exists() else speech(code, own)
+        self.translations = self.every.get(code, {})
+
+    def told(self, file: ContentFile, section: Model) -> Model:
+        """Return a file's data in the language."""
+        return told(section, self.telling(file))
+
+    def told_sources(self, file: ContentFile, sources: dict[KeyPath, Source]) -> dict[KeyPath, Source]:
+        """Return the sources that stand beside numbers in the language."""
+        tell = self.telling(file)
+        return {path: source.told(tell, (*path, "source")) for path, source in sources.items()}
+
+    def telling(self, file: ContentFile) -> Tell:
+        """Return what tells each text of a file in the language."""
+
+        def tell(text: str, path: KeyPath) -> str:
+            # A preset is a text of ours; the paragraphs of one text stand where that does.
+            if path not in file.keys and not (path[:-1] in file.keys and isinstance(path[-1], int)):
+                return in_words(text, self.words)
+            line = nearest_spot(file.values, path)[0]
+            self.texts.append(ContentText(text, self.within(Path(file.name)), line))
+            return self.translations.get(text, text)
+
+        return tell
+
+    def take_page(self, page: Path) -> None:
+        """Take the texts of a Markdown page; what is wrong with the page is told as it is made."""
+        source = page.read_bytes().decode("utf-8-sig", errors="replace").replace("\r\n", "\n")
+        name = self.within(page)
+        self.texts.extend(ContentText(text, name, line) for text, line in page_texts(source))
+
+    def within(self, path: Path) -> str:
+        """Return a file's path from the content folder."""
+        return path.relative_to(self.folder).as_posix()

@@ -1,0 +1,100 @@
+"""A showroom's own translations: gettext catalogs in its folder ``words/``, checked against what they translate."""
+
+import re
+from io import BytesIO
+from pathlib import Path
+
+from babel.messages.catalog import Catalog, Message
+from babel.messages.pofile import PoFileError, read_po
+
+from configurator.catalog.files import shown
+from configurator.catalog.located import ContentFile, read_text
+from configurator.catalog.problem import Problem
+from configurator.catalog.suggest import one_of
+from configurator.tongues.speech import catalog_name, code_of, locale_of, said_in
+
+FOLDER = "words"
+# What a translation must hold as it stands: named terms, and where a link leads.
+STANDING = re.compile(r"\{\w+\}|\]\([^)\s]+")
+Translations = dict[str, str]
+
+
+def words_file(folder: Path, language: str) -> Path:
+    """Return where a content folder keeps its translations into a language, be there any or not."""
+    return folder / FOLDER / catalog_name(locale_of(language))
+
+
+def read_translations(folder: Path, problems: list[Problem]) -> dict[str, Translations]:
+    """Return what each of a folder's catalogs translates, by the language's code; what is wrong is noted."""
+    found: dict[str, Translations] = {}
+    for path in sorted((folder / FOLDER).glob("[!.]*")):
+        language = language_of(path, problems)
+        if language:
+            found[language] = checked_translations(path, problems)
+    return found
+
+
+def language_of(path: Path, problems: list[Problem]) -> str:
+    """Return the language of a catalog by its file's name; nothing, with the problem noted, where it has none."""
+    try:
+        locale = locale_of(path.stem.replace("_", "-"))
+    except ValueError:
+        words = "the file's name is no language's code; name it such as es.po or en_GB.po"
+        problems.append(Problem(shown(path), 1, 1, words))
+        return ""
+    if path.name != catalog_name(locale):
+        problems.append(Problem(shown(path), 1, 1, f"the file is not read; name it {catalog_name(locale)}"))
+        return ""
+    return code_of(locale)
+
+
+def checked_translations(path: Path, problems: list[Problem]) -> Translations:
+    """Return what a catalog translates; what is wrong with it is noted."""
+    file = ContentFile(shown(path))
+    catalog = sound_catalog(path, file)
+    for entry in catalog:
+        if entry.id and not entry.fuzzy:
+            check_entry(file, entry)
+    problems.extend(file.problems)
+    return said_in(catalog)
+
+
+def sound_catalog(path: Path, file: ContentFile) -> Catalog:
+    """Return a catalog; one without entries, with the problem noted, where the file is no catalog."""
+    text = read_text(path, file)
+    if text is None:
+        return Catalog()
+    try:
+        return read_po(BytesIO(text.encode()), abort_invalid=True, charset="utf-8")
+    except PoFileError as slip:
+        line = min(slip.lineno + 1, text.count("\n") + 1)
+        told = str(slip).rpartition(" on ")[0]
+        file.problems.append(Problem(file.name, line, 1, f"the file is no sound gettext catalog here: {told}"))
+    except ValueError as slip:
+        file.problems.append(Problem(file.name, 1, 1, f"the file is no sound gettext catalog: {slip}"))
+    return Catalog()
+
+
+def check_entry(file: ContentFile, entry: Message) -> None:
+    """Check that each form of a translation holds the terms of the sentence, and no others."""
+    originals = [entry.id] if isinstance(entry.id, str) else list(entry.id)
+    forms = [entry.string] if isinstance(entry.string, str) else list(entry.string)
+    wanted = {part for text in originals for part in STANDING.findall(text)}
+    for form in forms:
+        held = set(STANDING.findall(form))
+        if form and held != wanted and not few(held, wanted, originals):
+            file.problems.append(Problem(file.name, entry.lineno or 1, 1, different_terms(wanted, held)))
+            return
+
+
+def few(held: set[str], wanted: set[str], originals: list[str]) -> bool:
+    """Return whether a form leaves out the number alone, as that for one thing may."""
+    return len(originals) > 1 and wanted - held == {"{count}"} and held <= wanted
+
+
+def different_terms(wanted: set[str], held: set[str]) -> str:
+    """Return what is wrong with a translation that has other terms than its sentence."""
+    missing, strange = ([part.removeprefix("](") for part in sorted(parts)] for parts in (wanted - held, held - wanted))
+    told = [f"lacks {one_of(missing).replace(' or ', ' and ')}"] if missing else []
+    told += [f"has {one_of(strange).replace(' or ', ' and ')}, which the text has not"] if strange else []
+    return f"the translation {' and '.join(told)}; write the same terms and links as in the text"
