@@ -39,6 +39,8 @@ def say_one_term(term: list[float | str], words: Words, units: str) -> str:
     unit = str(term[1])
     if unit == "text":
         return in_words(str(term[0]), words)
+    if unit == "name":
+        return str(term[0])
     if unit == "kind":
         return in_words(kind_name(str(term[0])), words)
     if unit == "percent":
