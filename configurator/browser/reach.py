@@ -1,6 +1,7 @@
 """What of the kernel a script needs."""
 
 import ast
+from functools import lru_cache
 
 from configurator.browser.dialect import defined
 
@@ -58,6 +59,8 @@ def reached(statements: list[ast.stmt], entries: list[str]) -> list[ast.stmt]:
     return [statement for statement in statements if wanted.intersection(defined(statement))]
 
 
-def names_in(statement: ast.stmt) -> set[str]:
+# Every script asks it of the whole kernel.
+@lru_cache(maxsize=4096)
+def names_in(statement: ast.stmt) -> frozenset[str]:
     """Return every name that a statement mentions."""
-    return {node.id for node in ast.walk(statement) if isinstance(node, ast.Name)}
+    return frozenset(node.id for node in ast.walk(statement) if isinstance(node, ast.Name))

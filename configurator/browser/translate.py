@@ -39,8 +39,7 @@ def kernel_js(entries: Iterable[str] | None = None) -> str:
 @lru_cache(maxsize=1)
 def kernel_functions() -> frozenset[str]:
     """Return the names of the functions that page scripts may call."""
-    statements = [node for source in kernel_sources().values() for node in ast.parse(source).body]
-    names = [node.name for node in statements if isinstance(node, ast.FunctionDef)]
+    names = [node.name for node in portable()[0] if isinstance(node, ast.FunctionDef)]
     return frozenset(name for name in names if not name.startswith("_"))
 
 

@@ -3,7 +3,7 @@
 from collections.abc import Callable, Iterable
 from functools import cached_property
 from pathlib import Path
-from typing import TypedDict
+from typing import TypedDict, cast
 
 from configurator.browser.catalog_json import page_catalog
 from configurator.browser.link.encode import encode_answered
@@ -14,11 +14,11 @@ from configurator.catalog.schema.showroom import Showroom
 from configurator.catalog.sources import Source
 from configurator.drawing import room
 from configurator.drawing.photo import widths_of
-from configurator.kernel.answer import ask, ruled_out
+from configurator.kernel.answer import ask_fit, ruled_out
 from configurator.kernel.message import message, say, say_phrase
 from configurator.kernel.mount.hung import hung
 from configurator.kernel.remedy.fixes import fixes
-from configurator.kernel.shapes import Answer, Door, Family, Fix, Message
+from configurator.kernel.shapes import Answer, Door, Family, Fit, Fix, Message
 from configurator.kernel.tongue import Words, in_words
 from configurator.site.answers import Answers, Kept, digest
 from configurator.site.face.photos import Photo, logo_markup, photographs
@@ -46,6 +46,7 @@ class House:
         self.content = content
         self.answers = answers
         self.markdown: dict[str, SitePage] = {}
+        self._here: dict[str, object] = {}
         self.doors: list[Door] = list(catalog.doors.values())
         self.families: list[Family] = [family for family in catalog.families.values() if not family["retired"]]
         self._stamps = {
@@ -118,6 +119,16 @@ class House:
         """Return what ``make`` gives in whichever language, from memory when the same inputs came before."""
         return self.answers.once(make, *self.stamped(inputs))
 
+    def here(self, make: Callable[[], Kept], *inputs: object) -> Kept:
+        """Return what ``make`` gives, from memory that stays with this house and is sent to no other process.
+
+        What drawings are made from is larger than they are, and sooner worked out again than sent.
+        """
+        key = digest(*self.stamped(inputs))
+        if key not in self._here:
+            self._here[key] = make()
+        return cast(Kept, self._here[key])
+
     def stamped(self, inputs: Iterable[object]) -> list[object]:
         """Return inputs with what many of them name by its digest, which is worked out once a build."""
         return [self._stamps.get(id(part), part) for part in inputs]
@@ -134,10 +145,14 @@ class House:
         names = [[thing["id"], thing["name"]] for thing in [*self.doors, *self.families]]
         return digest(repr(self.showroom), self.words["language"], names, stamps, self.logo_markup)
 
+    def hung(self, door: Door, family: Family) -> Fit:
+        """Return a family with its preset choices, hung on a door."""
+        return self.here(lambda: hung(door, family, {}), "hung", door, family)
+
     def answer(self, door: Door, family: Family) -> Answer:
         """Return the answer for a family with its preset choices on a door."""
         household = self.catalog.household
-        return self.unspoken(lambda: ask(door, family, {}, household), "ask", door, family, household)
+        return self.unspoken(lambda: ask_fit(self.hung(door, family), household), "ask", door, family, household)
 
     def say(self, told: Message) -> str:
         """Return what the kernel tells as it reads on this showroom's pages; nothing where it is silent."""
@@ -171,7 +186,7 @@ class House:
     def fixes(self, door: Door, family: Family) -> list[Fix]:
         """Return what mends what does not clear of a family with its preset choices on a door."""
         household = self.catalog.household
-        return self.unspoken(lambda: fixes(hung(door, family, {}), household), "fixes", door, family, household)
+        return self.unspoken(lambda: fixes(self.hung(door, family), household), "fixes", door, family, household)
 
     def door_name(self, door: Door) -> str:
         """Return a door's name as it stands in the middle of a sentence."""

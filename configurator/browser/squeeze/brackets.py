@@ -70,8 +70,11 @@ def innermost(node: Node) -> Node:
 
 def hides_in(node: Node) -> bool:
     """Return whether the brackets keep an ``in`` from being taken for that of a loop's head."""
-    if not any(child.type == "in" for child in within(node)):
-        return False
+    return opens_loop(node) and any(child.type == "in" for child in within(node))
+
+
+def opens_loop(node: Node) -> bool:
+    """Return whether a node stands where a loop's head begins."""
     inner, outer = node, node.parent
     while outer is not None and outer.type != "statement_block":
         if outer.type == "for_statement":

@@ -7,7 +7,6 @@ from configurator.drawing.drawing_palette import paper_scale
 from configurator.drawing.page_svg import base_svg, layered_svg, screen_svg, twin_svgs
 from configurator.kernel.door.leaf import leaf_box
 from configurator.kernel.message import is_said
-from configurator.kernel.mount.hung import hung
 from configurator.kernel.position import position_at
 from configurator.kernel.resolve import resolve
 from configurator.kernel.scene import scene_at
@@ -30,10 +29,18 @@ Window = tuple[float, float, float, float]
 
 def placed(house: House, door: Door, family: Family, place: Position) -> Draft:
     """Return what a door with a covering at a position is drawn from."""
-    answer = house.answer(door, family)
-    names = {"family": family["name"], "door": door["name"], "place": place_words(answer["legs"], place, house.words)}
-    scene = scene_at(hung(door, family, {}), place)
-    return drafted(door, {"scene": scene, "answer": answer, "names": names}, house.words, house.units)
+
+    def made() -> Draft:
+        answer = house.answer(door, family)
+        names = {
+            "family": family["name"],
+            "door": door["name"],
+            "place": place_words(answer["legs"], place, house.words),
+        }
+        scene = scene_at(house.hung(door, family), place)
+        return drafted(door, {"scene": scene, "answer": answer, "names": names}, house.words, house.units)
+
+    return house.here(made, "placed", door, family, place)
 
 
 def unplaced(house: House, door: Door, family: Family, place: Position) -> Draft:
@@ -130,7 +137,7 @@ def bare_covering(house: House, door: Door, family: Family, place: Position, win
     """Return a covering at a position with the handles, and nothing of the door behind them."""
     draft = unplaced(house, door, family, place)
     view = blank_drawing("elevation", draft)
-    view["marks"].extend(covering_front(draft))
+    view["marks"].extend(house.here(lambda: covering_front(draft), "front", door, family, place))
     return set_window(view, window)
 
 

@@ -5,12 +5,14 @@ from concurrent.futures import ProcessPoolExecutor
 from pathlib import Path
 
 from configurator.catalog import load
-from configurator.kernel.shapes import Door
+from configurator.kernel.message import is_said
+from configurator.kernel.shapes import Door, Family
 from configurator.site.answers import Answers
 from configurator.site.drawings.cards import door_cards
+from configurator.site.drawings.subjects import first_single
 from configurator.site.house import House
 from configurator.site.kinds.door_page import door_page
-from configurator.site.kinds.family_page import family_page
+from configurator.site.kinds.family_page import mover
 from configurator.site.kinds.fitted_page import fitted
 from configurator.site.mkdocs.assets import page_scripts
 
@@ -43,10 +45,17 @@ def work_out(task: Task) -> dict[str, object]:
     if kind == SCRIPT:
         page_scripts(house)
     elif kind == FAMILY:
-        family_page(house, house.catalog.families[ident])
+        work_out_family(house, house.catalog.families[ident])
     else:
         work_out_door(house, house.catalog.doors[ident])
     return house.answers.taken()
+
+
+def work_out_family(house: House, family: Family) -> None:
+    """Work out a family's moving drawing, on the one door where most of them stand: not every door's answers."""
+    door = first_single(house)
+    if not is_said(house.answer(door, family)["refusal"]):
+        mover(house, door, family)
 
 
 def work_out_door(house: House, door: Door) -> None:
