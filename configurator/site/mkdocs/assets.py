@@ -3,6 +3,7 @@
 from functools import partial
 
 from configurator.browser import catalog_js, configurator_scripts
+from configurator.browser.squeeze import squeezed
 from configurator.drawing.icon import icon_png
 from configurator.drawing.photo import photo_sizes, picture_sizes
 from configurator.drawing.room import room_picture
@@ -35,7 +36,7 @@ def texts(house: House) -> Files:
     return {
         "assets/site.css": slim_css(style_sheet(house.showroom.theme)),
         "assets/try.css": slim_css((SHARED / "css" / "try.css").read_text(encoding="utf-8")),
-        "assets/page.js": (SHARED / "scripts" / "page.js").read_text(encoding="utf-8"),
+        "assets/page.js": squeezed((SHARED / "scripts" / "page.js").read_text(encoding="utf-8")),
         **{f"assets/{name}": script for name, script in page_scripts(house).items()},
         "assets/catalog.js": catalog_js(house.catalog),
     }
