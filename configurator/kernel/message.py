@@ -78,7 +78,7 @@ def say_rule(figure: Figure, words: Words, units: str) -> str:
 def say_sum(figure: Figure, words: Words, units: str) -> str:
     """Return a figure's working with the numbers put in, and the result."""
     working = figure["working"]
-    text = with_terms(working["template"], working["terms"], words, units)
+    text = with_terms(in_words(working["template"], words), working["terms"], words, units)
     result = say_value(figure["value"], figure["unit"], words, units)
     # The mark of a rounded value stands in place of the equals sign.
     return text + " " + (result if result.startswith("≈") else "= " + result)
