@@ -46,13 +46,14 @@ def check(content: Path) -> None:
 
     Example: astragal check my-showroom
     """
-    from configurator.translating import untranslated
-
     found = asked.catalog(content)
     counts = f"{len(found.doors)} doors, {len(found.handles)} handles, {len(found.families)} families"
     click.echo(f"{content}: {counts}, {len(found.pages)} pages: no problem found.")
-    for note in untranslated.notes(found):
-        click.echo(note)
+    if found.showroom.tongues[1:]:
+        from configurator.translating import untranslated
+
+        for note in untranslated.notes(found):
+            click.echo(note)
 
 
 @main.command()

@@ -11,7 +11,6 @@ from configurator.kernel.answer import ask
 from configurator.kernel.message import is_said, say
 from configurator.kernel.mount.hung import hung
 from configurator.kernel.shapes import Drawing
-from configurator.kernel.tongue import ENGLISH
 from configurator.kernel.views.draft import drafted
 from configurator.kernel.views.elevation import elevation_of
 from configurator.kernel.views.plan import plan_of
@@ -30,9 +29,9 @@ def drawn(catalog: Catalog, asked: Configuration, view: str, at: str, units: str
     """
     refusal = ask(*asked, catalog.household)["refusal"]
     if is_said(refusal):
-        raise click.ClickException(say(refusal, ENGLISH, units))
-    given = subject(hung(*asked), place(asked, at), catalog.household, ENGLISH)
-    return DRAW[view](drafted(asked.door, given, ENGLISH, units))
+        raise click.ClickException(say(refusal, catalog.words, units))
+    given = subject(hung(*asked), place(asked, at), catalog.household, catalog.words)
+    return DRAW[view](drafted(asked.door, given, catalog.words, units))
 
 
 def write(drawing: Drawing, out: Path) -> None:

@@ -10,15 +10,15 @@ from textwrap import fill
 from configurator.asked import Configuration, place
 from configurator.catalog import Catalog
 from configurator.kernel.answer import ask
-from configurator.kernel.message import is_said, say, say_phrase, say_working
+from configurator.kernel.message import is_said, message, plain, say, say_phrase, say_working
 from configurator.kernel.moment import moment
 from configurator.kernel.mount.hung import hung
 from configurator.kernel.remedy.fixes import fixes
 from configurator.kernel.remedy.plight import REFUSAL
 from configurator.kernel.say import say_value
 from configurator.kernel.scene import asked_scene
-from configurator.kernel.shapes import Caution, Figure, Fix, Piece, Verdict
-from configurator.kernel.tongue import ENGLISH
+from configurator.kernel.shapes import Caution, Figure, Fix, Message, Piece, Verdict
+from configurator.kernel.tongue import Words, in_words, wording
 
 WIDTH = 100
 NAME_WIDTH = 44
@@ -31,112 +31,155 @@ def wrapped(text: str, indent: int) -> str:
     return fill(text, WIDTH, initial_indent=" " * indent, subsequent_indent=" " * indent)
 
 
-def title(asked: Configuration) -> str:
+def title(asked: Configuration, words: Words) -> str:
     """Return the family, the door and the choices as people name them."""
-    lines = [f"{asked.family['name']} on {asked.door['name']}"]
+    on: dict[str, list[float | str]] = {"family": [asked.family["name"], "name"], "door": [asked.door["name"], "name"]}
+    lines = [say(message("{family} on {door}", on), words, "in")]
     for choice in asked.family["choices"]:
         names = {option["id"]: option["name"] for option in choice["options"]}
         lines.append(f"  {choice['name']}: {names[asked.choices[choice['id']]]}")
     return "\n".join(lines)
 
 
-def said(value: float, unit: str, units: str) -> str:
+def heading(text: str) -> str:
+    """Return a heading with the end of its line."""
+    return f"{text}\n"
+
+
+def at_place(at: str) -> Message:
+    """Return the heading of a position that was asked for: ``open``, ``closed`` or a share."""
+    if at == "open":
+        return plain("At open")
+    if at == "closed":
+        return plain("At closed")
+    return message("At {share}", {"share": [at, "name"]})
+
+
+def said(value: float, unit: str, words: Words, units: str) -> str:
     """Return a value in the units asked for, lengths and areas in the others as well."""
-    text = say_value(value, unit, ENGLISH, units)
-    return f"{text:<14} {say_value(value, unit, ENGLISH, OTHER_UNITS[units])}" if unit in ("mm", "mm2") else text
+    text = say_value(value, unit, words, units)
+    return f"{text:<14} {say_value(value, unit, words, OTHER_UNITS[units])}" if unit in ("mm", "mm2") else text
 
 
-def figure_lines(figure: Figure, units: str) -> str:
+def figure_lines(figure: Figure, words: Words, units: str) -> str:
     """Return a figure with its working below."""
-    value = said(figure["value"], figure["unit"], units)
-    return f"  {figure['name']:<{NAME_WIDTH}} {value}\n{wrapped(say_working(figure, ENGLISH, units), 6)}"
+    value = said(figure["value"], figure["unit"], words, units)
+    return f"  {in_words(figure['name'], words):<{NAME_WIDTH}} {value}\n{wrapped(say_working(figure, words, units), 6)}"
 
 
-def between(verdict: Verdict) -> str:
+def between(verdict: Verdict, words: Words) -> str:
     """Return the positions between which a verdict holds, or nothing where it holds wherever the covering stands."""
     if verdict["moves"] == "":
         return ""
-    return f", {verdict['moves']} from {verdict['start']:.2f} to {verdict['end']:.2f}"
+    ends: dict[str, list[float | str]] = {
+        "start": [f"{verdict['start']:.2f}", "name"],
+        "end": [f"{verdict['end']:.2f}", "name"],
+    }
+    if verdict["moves"] == "upper":
+        return say_phrase(message(", upper from {start} to {end}", ends), words, "in")
+    return say_phrase(message(", lower from {start} to {end}", ends), words, "in")
 
 
-def fix_lines(told: list[Fix], mended: str, units: str, indent: int) -> str:
-    """Return a line for each fix of a verdict with what it costs; nothing where there is none."""
-    lines = ""
-    for fix in told:
-        if fix["verdict"] == mended:
-            words = " ".join(say(part, ENGLISH, units) for part in [fix["says"], *fix["costs"]])
-            lines += "\n" + wrapped(f"What would fix it: {words}", indent)
-    return lines
+def fix_lines(told: list[Fix], words: Words, units: str) -> list[str]:
+    """Return a line for each fix of a verdict with what it costs."""
+    return [
+        in_words(wording("What would fix it:"), words)
+        + " "
+        + " ".join(say(part, words, units) for part in [fix["says"], *fix["costs"]])
+        for fix in told
+    ]
 
 
-def verdict_lines(verdict: Verdict, told: list[Fix], units: str) -> str:
+def mending(told: list[Fix], mended: str) -> list[Fix]:
+    """Return the fixes of one verdict."""
+    return [fix for fix in told if fix["verdict"] == mended]
+
+
+def verdict_lines(verdict: Verdict, told: list[Fix], words: Words, units: str) -> str:
     """Return a verdict with its positions, its reason and what mends it."""
-    why = wrapped(say(verdict["why"], ENGLISH, units), 6)
-    says = say_phrase(verdict["says"], ENGLISH, units)
-    mending = fix_lines(told, verdict["id"], units, 6)
-    return f"  {verdict['name']}: {says}{between(verdict)}\n{why}{mending}"
+    why = wrapped(say(verdict["why"], words, units), 6)
+    says = say_phrase(verdict["says"], words, units)
+    mends = "".join("\n" + wrapped(line, 6) for line in fix_lines(mending(told, verdict["id"]), words, units))
+    return f"  {in_words(verdict['name'], words)}: {says}{between(verdict, words)}\n{why}{mends}"
 
 
-def caution_lines(caution: Caution, units: str) -> str:
+def caution_lines(caution: Caution, words: Words, units: str) -> str:
     """Return a caution with its source."""
-    return wrapped(f"{say(caution['text'], ENGLISH, units)} ({caution['source']})", 2)
+    return wrapped(f"{say(caution['text'], words, units)} ({caution['source']})", 2)
 
 
 def as_text(catalog: Catalog, asked: Configuration, at: str | None, units: str) -> str:
     """Return every figure, verdict and caution, or the plain reason why there are none."""
+    words = catalog.words
     answer = ask(*asked, catalog.household)
     told = fixes(hung(*asked), catalog.household)
     if is_said(answer["refusal"]):
-        why = wrapped(say(answer["refusal"], ENGLISH, units), 0)
-        return f"{title(asked)}\n\n{why}{fix_lines(told, REFUSAL, units, 0)}"
-    parts = [title(asked)]
+        why = wrapped(say(answer["refusal"], words, units), 0)
+        mends = "".join("\n" + wrapped(line, 0) for line in fix_lines(mending(told, REFUSAL), words, units))
+        return f"{title(asked, words)}\n\n{why}{mends}"
+    parts = [title(asked, words)]
     if at:
         figures = moment(hung(*asked), place(asked, at))
-        parts.append(f"At {at}\n" + "\n".join(figure_lines(figure, units) for figure in figures))
-    parts.append("Figures\n" + "\n".join(figure_lines(figure, units) for figure in answer["figures"].values()))
+        parts.append(
+            heading(say(at_place(at), words, "in"))
+            + "\n".join(figure_lines(figure, words, units) for figure in figures)
+        )
     parts.append(
-        "Verdicts\n" + "\n".join(verdict_lines(verdict, told, units) for verdict in answer["verdicts"].values())
+        heading(in_words(wording("Figures"), words))
+        + "\n".join(figure_lines(figure, words, units) for figure in answer["figures"].values())
+    )
+    parts.append(
+        heading(in_words(wording("Verdicts"), words))
+        + "\n".join(verdict_lines(verdict, told, words, units) for verdict in answer["verdicts"].values())
     )
     if answer["cautions"]:
-        parts.append("Cautions\n" + "\n".join(caution_lines(caution, units) for caution in answer["cautions"]))
+        parts.append(
+            heading(in_words(wording("Cautions"), words))
+            + "\n".join(caution_lines(caution, words, units) for caution in answer["cautions"])
+        )
     return "\n\n".join(parts)
 
 
-def figure_json(figure: Figure, units: str) -> dict[str, object]:
+def figure_json(figure: Figure, words: Words, units: str) -> dict[str, object]:
     """Return a figure: its value in mm, as a share, in degrees or as a count, and its working in words."""
     return {
         "value": figure["value"],
         "unit": figure["unit"],
-        "name": figure["name"],
-        "working": say_working(figure, ENGLISH, units),
+        "name": in_words(figure["name"], words),
+        "working": say_working(figure, words, units),
     }
 
 
-def verdict_json(verdict: Verdict, units: str) -> dict[str, object]:
+def verdict_json(verdict: Verdict, words: Words, units: str) -> dict[str, object]:
     """Return a verdict; ``from`` and ``to`` are positions on the leg that ``moves`` names, absent where it clears."""
-    why = say(verdict["why"], ENGLISH, units)
-    says = say_phrase(verdict["says"], ENGLISH, units)
-    told: dict[str, object] = {"state": verdict["state"], "says": says, "name": verdict["name"], "why": why}
+    why = say(verdict["why"], words, units)
+    says = say_phrase(verdict["says"], words, units)
+    told: dict[str, object] = {
+        "state": verdict["state"],
+        "says": says,
+        "name": in_words(verdict["name"], words),
+        "why": why,
+    }
     if verdict["state"] != "clears":
         told |= {"moves": verdict["moves"], "from": verdict["start"], "to": verdict["end"]}
     return told
 
 
-def fix_json(fix: Fix, units: str) -> dict[str, object]:
+def fix_json(fix: Fix, words: Words, units: str) -> dict[str, object]:
     """Return a fix: which verdict it mends and to what, what to pick or set (mm), in words, and what it costs."""
     costs = {"glass": fix["glass"], "stack": fix["stack"], "projection": fix["projection"]}
     return {
         "mends": fix["verdict"],
         "state": fix["state"],
         **fix["change"],
-        "text": say(fix["says"], ENGLISH, units),
-        "changes": costs | {"text": [say(cost, ENGLISH, units) for cost in fix["costs"]]},
+        "text": say(fix["says"], words, units),
+        "changes": costs | {"text": [say(cost, words, units) for cost in fix["costs"]]},
     }
 
 
-def caution_json(caution: Caution, units: str) -> dict[str, str]:
+def caution_json(caution: Caution, words: Words, units: str) -> dict[str, str]:
     """Return a caution in words with the rule that it names."""
-    return {"id": caution["id"], "text": say(caution["text"], ENGLISH, units), "source": caution["source"]}
+    return {"id": caution["id"], "text": say(caution["text"], words, units), "source": caution["source"]}
 
 
 def piece_json(piece: Piece) -> dict[str, object]:
@@ -157,16 +200,17 @@ def pieces_json(asked: Configuration, at: str | None) -> dict[str, list[dict[str
 
 def as_json(catalog: Catalog, asked: Configuration, at: str | None, units: str) -> str:
     """Return one JSON object: lengths in mm, shares 0 to 1; ``refusal`` is empty where the family fits."""
+    words = catalog.words
     answer = ask(*asked, catalog.household)
     told = {
         "door": asked.door["id"],
         "family": asked.family["id"],
         "choices": asked.choices,
-        "refusal": say(answer["refusal"], ENGLISH, units),
-        "figures": {name: figure_json(figure, units) for name, figure in answer["figures"].items()},
-        "verdicts": {name: verdict_json(verdict, units) for name, verdict in answer["verdicts"].items()},
-        "fixes": [fix_json(fix, units) for fix in fixes(hung(*asked), catalog.household)],
-        "cautions": [caution_json(caution, units) for caution in answer["cautions"]],
+        "refusal": say(answer["refusal"], words, units),
+        "figures": {name: figure_json(figure, words, units) for name, figure in answer["figures"].items()},
+        "verdicts": {name: verdict_json(verdict, words, units) for name, verdict in answer["verdicts"].items()},
+        "fixes": [fix_json(fix, words, units) for fix in fixes(hung(*asked), catalog.household)],
+        "cautions": [caution_json(caution, words, units) for caution in answer["cautions"]],
         "pieces": {} if is_said(answer["refusal"]) else pieces_json(asked, at),
     }
     return json.dumps(told, indent=2, ensure_ascii=False)
@@ -189,6 +233,6 @@ def as_csv(catalog: Catalog) -> str:
     for answer in answers:
         values = [round(answer["figures"][name]["value"], 3) if name in answer["figures"] else "" for name in figures]
         states = [answer["verdicts"][name]["state"] if name in answer["verdicts"] else "" for name in verdicts]
-        refusal = say(answer["refusal"], ENGLISH, catalog.showroom.units)
+        refusal = say(answer["refusal"], catalog.words, catalog.showroom.units)
         table.writerow([answer["door"], answer["family"], refusal, *values, *states])
     return text.getvalue()

@@ -48,7 +48,7 @@ class PageModule:
 def page_modules(folder: Path, words: Words) -> dict[str, PageModule]:
     """Return a folder's modules by name, in a language.
 
-    Raises :class:`PageProblem` where one leaves the plain ways to import.
+    Raises :class:`PageProblem` where one leaves the plain ways to import, or says what is not written out.
     """
     return {path.stem: Reading(path, words).module() for path in sorted(folder.glob("*.js"))}
 
@@ -58,7 +58,10 @@ class Reading:
 
     def __init__(self, path: Path, words: Words) -> None:
         self.path = path
-        self.source = in_language(path.read_bytes(), words)
+        try:
+            self.source = in_language(path.read_bytes(), words)
+        except ValueError as slip:
+            raise PageProblem(f"{path}:{slip}") from slip
         self.root = PARSER.parse(self.source).root_node
 
     def module(self) -> PageModule:

@@ -39,6 +39,8 @@ def say_one_term(term: list[float | str], words: Words, units: str) -> str:
     unit = str(term[1])
     if unit == "text":
         return in_words(str(term[0]), words)
+    if unit == "name":
+        return str(term[0])
     if unit == "kind":
         return in_words(kind_name(str(term[0])), words)
     if unit == "percent":
@@ -76,7 +78,7 @@ def say_rule(figure: Figure, words: Words, units: str) -> str:
 def say_sum(figure: Figure, words: Words, units: str) -> str:
     """Return a figure's working with the numbers put in, and the result."""
     working = figure["working"]
-    text = with_terms(working["template"], working["terms"], words, units)
+    text = with_terms(in_words(working["template"], words), working["terms"], words, units)
     result = say_value(figure["value"], figure["unit"], words, units)
     # The mark of a rounded value stands in place of the equals sign.
     return text + " " + (result if result.startswith("≈") else "= " + result)

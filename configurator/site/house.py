@@ -9,7 +9,7 @@ from configurator.browser.catalog_json import page_catalog
 from configurator.browser.link.encode import encode_answered
 from configurator.browser.link.shapes import Stock
 from configurator.browser.link.state import fresh_configuration, fresh_state
-from configurator.catalog import Catalog
+from configurator.catalog import Catalog, load
 from configurator.catalog.schema.showroom import Showroom
 from configurator.catalog.sources import Source
 from configurator.drawing import room
@@ -39,9 +39,18 @@ class HeroPhoto(TypedDict):
 
 
 class House:
-    """The showroom with everything that its pages share. Retired families get no pages."""
+    """The showroom in one language with everything that its pages share. Retired families get no pages.
 
-    def __init__(self, catalog: Catalog, content: Path, answers: Answers) -> None:
+    ``tongues`` are the houses of all its languages; that of the ``first`` stands at the site's root, each other one
+    under ``root``. What holds no words stands once, under the first.
+    """
+
+    def __init__(self, catalog: Catalog, content: Path, answers: Answers, first: "House | None" = None) -> None:
+        self.first = first or self
+        self.tongues: list[House] = [*first.tongues, self] if first else [self]
+        self.first.tongues = self.tongues
+        self.root = f"{catalog.words['language']}/" if first else ""
+        self.own_cards: set[str] = set()
         self.catalog = catalog
         self.content = content
         self.answers = answers
@@ -72,9 +81,29 @@ class House:
 
     @property
     def address(self) -> str:
-        """The public address with a closing slash, or nothing while it is not known."""
+        """The public address of this language with a closing slash, or nothing while it is not known."""
         written = self.showroom.public_address
-        return written.rstrip("/") + "/" if written else ""
+        return f"{written.rstrip('/')}/{self.root}" if written else ""
+
+    def card_root(self, card: str) -> str:
+        """Return under which path a link preview stands: one that holds no words is the first language's."""
+        return self.root if card in self.own_cards else ""
+
+    def tell(self, text: str) -> str:
+        """Return a text of the content in the language."""
+        return self.catalog.translations.get(text, text)
+
+    def alike(self, door: Door, family: Family) -> tuple[Door, Family]:
+        """Return a door and a family as the first language has them: what is worked out of them serves all."""
+        if self is self.first:
+            return door, family
+        catalog = self.first.catalog
+        return catalog.doors[door["id"]], catalog.families[family["id"]]
+
+    @cached_property
+    def tongue(self) -> str:
+        """A digest of the language."""
+        return digest(self.words)
 
     @property
     def logo(self) -> Path | None:
@@ -112,12 +141,8 @@ class House:
         return template_folders(self.showroom.theme.name)
 
     def once(self, make: Callable[[], Kept], *inputs: object) -> Kept:
-        """Return what ``make`` gives in this language, from memory when the same inputs came before."""
-        return self.unspoken(make, self.words["language"], *inputs)
-
-    def unspoken(self, make: Callable[[], Kept], *inputs: object) -> Kept:
-        """Return what ``make`` gives in whichever language, from memory when the same inputs came before."""
-        return self.answers.once(make, *self.stamped(inputs))
+        """Return what ``make`` gives, from memory when the same inputs came before in this language."""
+        return self.answers.once(make, self.tongue, *self.stamped(inputs))
 
     def here(self, make: Callable[[], Kept], *inputs: object) -> Kept:
         """Return what ``make`` gives, from memory that stays with this house and is sent to no other process.
@@ -135,7 +160,8 @@ class House:
 
     def page_key(self, page: SitePage) -> str:
         """Return what a page that names its inputs is kept under."""
-        return digest(page.url, self.face, *self.stamped(page.inputs))
+        card = self.card_root(page.card)
+        return digest(page.url, self.face, self.tongue, card, *self.stamped(page.inputs))
 
     @cached_property
     def face(self) -> str:
@@ -151,8 +177,11 @@ class House:
 
     def answer(self, door: Door, family: Family) -> Answer:
         """Return the answer for a family with its preset choices on a door."""
-        household = self.catalog.household
-        return self.unspoken(lambda: ask_fit(self.hung(door, family), household), "ask", door, family, household)
+        household = self.first.catalog.household
+        door, family = self.alike(door, family)
+        return self.first.once(
+            lambda: ask_fit(self.first.hung(door, family), household), "ask", door, family, household
+        )
 
     def say(self, told: Message) -> str:
         """Return what the kernel tells as it reads on this showroom's pages; nothing where it is silent."""
@@ -181,12 +210,16 @@ class House:
 
     def ruled_out(self, door: Door, family: Family) -> dict[str, dict[str, Message]]:
         """Return the options that the door rules out, with the reason: choice id to option id to reason."""
-        return self.unspoken(lambda: ruled_out(door, family, {}), "ruled out", door, family)
+        door, family = self.alike(door, family)
+        return self.first.once(lambda: ruled_out(door, family, {}), "ruled out", door, family)
 
     def fixes(self, door: Door, family: Family) -> list[Fix]:
         """Return what mends what does not clear of a family with its preset choices on a door."""
-        household = self.catalog.household
-        return self.unspoken(lambda: fixes(self.hung(door, family), household), "fixes", door, family, household)
+        household = self.first.catalog.household
+        door, family = self.alike(door, family)
+        return self.first.once(
+            lambda: fixes(self.first.hung(door, family), household), "fixes", door, family, household
+        )
 
     def door_name(self, door: Door) -> str:
         """Return a door's name as it stands in the middle of a sentence."""
@@ -207,3 +240,16 @@ class House:
     def stock(self) -> Stock:
         """What links to the configurator refer to."""
         return page_catalog(self.catalog)
+
+
+def open_houses(content: Path, answers: Answers) -> House:
+    """Return the showroom in its first language, with those of its further languages among its ``tongues``.
+
+    :raises configurator.catalog.ContentProblems: with every problem of the content
+    """
+    first = House(load(content), content, answers)
+    for language in first.showroom.tongues[1:]:
+        House(load(content, language), content, answers, first)
+    for house in first.tongues:
+        house.tongues = first.tongues
+    return first

@@ -32,6 +32,12 @@ def code_of(locale: Locale) -> str:
     return str(locale).replace("_", "-")
 
 
+def name_of(language: str) -> str:
+    """Return a language's name in the language itself."""
+    locale = locale_of(language)
+    return locale.get_display_name(locale) or language
+
+
 def catalog_name(locale: Locale) -> str:
     """Return the name of a language's catalog as a file: ``es.po``, ``en_GB.po``."""
     return f"{locale}.po"

@@ -1,6 +1,7 @@
 """What the program itself says: every marked text of kernel, site, commands, templates and page scripts."""
 
 import ast
+import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 from pathlib import Path
@@ -14,6 +15,8 @@ from configurator.places import THEMES
 from configurator.tongues.marked import marked_arguments, marked_as, written_out
 
 PACKAGE = Path(__file__).parent.parent
+# What is no word of a text: its terms, and what formulas compute with.
+FORMULA = re.compile(r"\{\w+\}|\b(?:max|min|floor|ceil|sqrt|x)\b")
 # What templates call to say something, as gettext tools want it told: ``_several`` has two forms.
 TEMPLATE_CALLS: Any = {"_": None, "_several": (1, 2)}
 
@@ -51,7 +54,12 @@ def python_texts(source: str, name: str) -> Iterator[Said]:
         if marked_as(call.func) == "several":
             yield Said(tuple(str(text.value) for text in texts), name, call.lineno)
         else:
-            yield from (Said((str(text.value),), name, text.lineno) for text in texts)
+            yield from (Said((str(text.value),), name, text.lineno) for text in texts if has_words(str(text.value)))
+
+
+def has_words(text: str) -> bool:
+    """Return whether a text has words, and is not a formula alone."""
+    return re.search(r"[A-Za-z]", FORMULA.sub("", text)) is not None
 
 
 def template_texts(path: Path, name: str) -> Iterator[Said]:

@@ -81,7 +81,7 @@ def test_a_question_that_one_covering_does_not_raise_is_left_open(page: Page, ca
     open_page(page, fragment(catalog, *both))
     row = page.locator("#compare tr", has_text="Opening the leaf behind the closed covering")
     expect(row.locator("td").nth(0)).to_have_text("–")
-    expect(row.locator("td").nth(1)).to_have_text("blocked")
+    expect(row.locator("td").nth(1)).to_have_text("open the covering first")
 
 
 def test_a_correction_reaches_all_on_the_same_door(page: Page, catalog: Catalog) -> None:

@@ -75,6 +75,9 @@ def test_of_the_kernel_a_script_has_what_its_modules_call(tmp_path: Path) -> Non
         ({"app": 'import { a } from "far";'}, "app.js:1: far is no module of this folder"),
         ({"app": "export default 1;"}, "app.js:1: write export before"),
         ({"app": "const a = 1;", "b": "\nfunction a() {}"}, "b.js:2: a is also declared at"),
+        ({"app": "\nconst a = _(b);"}, "app.js:2: _ takes its words written out"),
+        ({"app": "\nconst a = _(`b ${c}`);"}, "app.js:2: _ takes its words written out"),
+        ({"app": '_several("one", many, {});'}, "app.js:1: _several takes its words written out"),
         ({"app": "const a = ;"}, "app.js:1: this is no JavaScript"),
         (
             {

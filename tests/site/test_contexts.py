@@ -7,6 +7,7 @@ import pytest
 from jinja2 import meta
 
 from configurator.catalog import Catalog
+from configurator.kernel.tongue import ENGLISH
 from configurator.places import CONTENT
 from configurator.site.answers import Answers
 from configurator.site.face.templates import environment
@@ -57,7 +58,7 @@ def named(env: jinja2.Environment, template: str) -> set[str]:
 @pytest.mark.parametrize("theme", ["sheet", "linen"])
 @pytest.mark.parametrize("template", KINDS)
 def test_a_template_names_only_what_its_kind_of_page_is_given(theme: str, template: str) -> None:
-    env = environment(template_folders(theme), "in")
+    env = environment(template_folders(theme), ENGLISH, "in")
     assert named(env, template) <= held(KINDS[template])
 
 

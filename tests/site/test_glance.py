@@ -2,9 +2,15 @@
 
 from markupsafe import Markup
 
+from configurator.catalog import load
+from configurator.places import CONTENT
+from configurator.site.answers import Answers
 from configurator.site.face.template_words import typeset_value
+from configurator.site.house import House
 from configurator.site.kinds.compare import NO_FIT
 from configurator.site.kinds.glance import at_a_glance
+
+HOUSE = House(load(CONTENT), CONTENT, Answers())
 
 
 def line(name: str, state: str, clear: float, out: float, light: float) -> dict[str, object]:
@@ -27,7 +33,7 @@ LINES = [
 
 
 def test_a_comparison_comes_down_to_four_answers() -> None:
-    told = [(answer["text"], answer["who"]) for answer in at_a_glance(LINES, "in")]
+    told = [(answer["text"], answer["who"]) for answer in at_a_glance(LINES, HOUSE)]
     assert told == [
         ("2 of 5", "1 guided by hand, 1 blocked"),
         ("2 of 5", "Roller, Banded"),
@@ -38,11 +44,11 @@ def test_a_comparison_comes_down_to_four_answers() -> None:
 
 def test_where_many_share_an_answer_the_first_are_named_and_the_rest_counted() -> None:
     many = [line(name, "clears", 1.0, 25.4, 0.5) for name in ("A", "B", "C", "D", "E")]
-    assert at_a_glance(many, "in")[1]["who"] == "A, B and 3 more"
+    assert at_a_glance(many, HOUSE)[1]["who"] == "A, B and 3 more"
 
 
 def test_where_nothing_fits_there_is_nothing_to_tell() -> None:
-    assert at_a_glance([LINES[-1]], "in") == []
+    assert at_a_glance([LINES[-1]], HOUSE) == []
 
 
 def test_apostrophes_are_curved_in_words_and_left_alone_in_markup() -> None:

@@ -7,7 +7,8 @@ from pathlib import Path
 
 from configurator.catalog import Catalog
 from configurator.kernel.answer import ask
-from configurator.kernel.message import is_said
+from configurator.kernel.message import is_said, say_phrase
+from configurator.kernel.tongue import ENGLISH
 from configurator.site.kinds.measure_page import tape_groups
 from tests.site.pages import pages, parsed
 
@@ -76,8 +77,9 @@ def test_a_door_page_tells_the_kernels_verdict_on_every_family(demo: Path, catal
     }
     for family in catalog.families.values():
         answer = ask(door, family, {}, catalog.household)
-        state = answer["verdicts"]["pass_through"]["state"] if not is_said(answer["refusal"]) else "does not fit"
-        assert told[family["name"]] == state
+        fits = not is_said(answer["refusal"])
+        words = say_phrase(answer["verdicts"]["pass_through"]["says"], ENGLISH, "in") if fits else "does not fit"
+        assert told[family["name"]] == words
 
 
 def test_a_family_on_a_door_shows_every_figure_with_its_working(demo: Path, catalog: Catalog) -> None:

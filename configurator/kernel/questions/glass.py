@@ -20,8 +20,8 @@ def share_figure(key: str, name: str, rule: str, part: float, area: float) -> Fi
     return figure(key, name, quantity, how)
 
 
-OPEN_NAMES = [wording("visible glass, open"), "view, open", "light, open"]
-CLOSED_NAMES = [wording("visible glass, closed"), "view, closed", "light, closed"]
+OPEN_NAMES = [wording("visible glass, open"), wording("view, open"), wording("light, open")]
+CLOSED_NAMES = [wording("visible glass, closed"), wording("view, closed"), wording("light, closed")]
 
 
 def state_figures(state: str, names: list[str], shares: Shares) -> list[Figure]:

@@ -98,7 +98,9 @@ class DoorCards:
         def made() -> bytes:
             return pair_card([self.backdrop().with_marks(self._marks(family, place)) for place in places], name)
 
-        return self.house.once(made, "pair card", self.door, family, self.window, name)
+        # No words are on it but the showroom's name.
+        door, alike = self.house.alike(self.door, family)
+        return self.house.first.once(made, "pair card", door, alike, self.window, name)
 
     def family(self, family: Family) -> bytes:
         """Return the preview of a family, shown on this door."""

@@ -32,8 +32,11 @@ def placed(house: House, door: Door, family: Family, place: Position) -> Draft:
 
     def made() -> Draft:
         answer = house.answer(door, family)
-        at = place_words(answer["legs"], place, house.words)
-        names = {"family": family["name"], "door": door["name"], "place": at}
+        names = {
+            "family": family["name"],
+            "door": door["name"],
+            "place": place_words(answer["legs"], place, house.words),
+        }
         scene = scene_at(house.hung(door, family), place)
         return drafted(door, {"scene": scene, "answer": answer, "names": names}, house.words, house.units)
 

@@ -38,6 +38,11 @@ def typeset_value(value: object) -> object:
     return typeset_words(value) if isinstance(value, str) and not isinstance(value, Markup) else value
 
 
+def number(words: str) -> Markup:
+    """Return a number within a sentence as a page makes it stand out."""
+    return Markup('<b class="number">{}</b>').format(words)
+
+
 def raw(html: str) -> Markup:
     """Mark HTML or SVG that the project itself has made as ready for the page."""
     return Markup(html)
@@ -78,6 +83,7 @@ def add_words(env: jinja2.Environment, words: Words, units: str) -> None:
     env.globals.update({"_": tell_text, "_several": tell_several})
     filters: dict[str, Callable[..., Any]] = {
         "dial": dial,
+        "number": number,
         "named": partial(in_words, words=words),
         "percent": percent,
         "phrase": phrase,

@@ -223,5 +223,5 @@ def product(house: House, name: str, words: str, url: str, card: str) -> structu
     """Return a covering as structured data."""
     address = house.address
     seller = house.showroom.name
-    url, card = address and address + url, address and address + card
+    url, card = address and address + url, address and house.first.address + house.card_root(card) + card
     return structured_data.product(name, words, seller, url, card)

@@ -9,6 +9,7 @@ from configurator.kernel.tongue import wording
 from configurator.site.house import OWN_CARD, House
 from configurator.site.kinds import structured_data
 from configurator.site.site_page import Crumb, SitePage, way_up
+from configurator.tongues.speech import name_of
 
 MENU = (
     ("coverings/index.html", wording("Coverings"), "coverings/"),
@@ -24,6 +25,22 @@ SMALL_MENU = (
 )
 
 
+class Alternate(TypedDict):
+    """A page in another language, or in the one it has for everybody else: where it is, as search engines are told."""
+
+    code: str
+    url: str
+
+
+class Tongue(TypedDict):
+    """A language in which a page can be read: its code, its own name, the page in it, and whether this is it."""
+
+    code: str
+    name: str
+    url: str
+    here: bool
+
+
 class Head(TypedDict):
     """What a page says of itself to browsers and search engines; ``card`` is the link preview's address."""
 
@@ -33,6 +50,7 @@ class Head(TypedDict):
     card: str
     listed: bool
     schema: Markup
+    alternates: list[Alternate]
 
 
 class MenuEntry(TypedDict):
@@ -52,10 +70,13 @@ class SmallMenuEntry(TypedDict):
 
 
 class Frame(TypedDict):
-    """What every template is given; ``root`` is the relative way back to the site's root."""
+    """What every template is given; ``root`` is the relative way back to the root of the page's
+    language, ``shared`` to that of all languages. ``tongues`` is empty where there is one."""
 
     root: str
-    language: str
+    shared: str
+    lang: str
+    tongues: list[Tongue]
     head: Head
     kind: str
     trail: list[Crumb]
@@ -69,20 +90,54 @@ def head(house: House, page: SitePage) -> Head:
     """Return a page's head."""
     crumbs = structured_data.breadcrumbs(trail(house, page), page.title, page.url, house.address)
     name = house.showroom.name
+    card = page.card or OWN_CARD
     stands = page.listed or page.moved_to != ""
     return {
         "title": name if page.url == "index.html" else f"{page.title} · {name}",
         "description": page.description,
         "canonical": house.address + (page.moved_to or page.url) if house.address and stands else "",
-        "card": (house.address or way_up(page.url)) + (page.card or OWN_CARD),
+        "card": (house.first.address or shared_way(house, page)) + house.card_root(card) + card,
         "listed": stands,
         "schema": structured_data.script_text([*page.schema, crumbs]),
+        "alternates": alternates(house, page) if page.listed else [],
     }
 
 
 def trail(house: House, page: SitePage) -> list[Crumb]:
     """Return the pages above a page, by their names in the language of the pages."""
     return [Crumb(house.named(crumb.name), crumb.url) for crumb in page.crumbs]
+
+
+def shared_way(house: House, page: SitePage) -> str:
+    """Return the relative way from a page back to where all languages stand."""
+    return way_up(house.root + page.url)
+
+
+def tongues(house: House, page: SitePage) -> list[Tongue]:
+    """Return the page in each language; nothing where there is one."""
+    if len(house.tongues) == 1:
+        return []
+    way = shared_way(house, page)
+    return [
+        {
+            "code": other.words["language"],
+            "name": name_of(other.words["language"]),
+            "url": way + other.root + page.url,
+            "here": other is house,
+        }
+        for other in house.tongues
+    ]
+
+
+def alternates(house: House, page: SitePage) -> list[Alternate]:
+    """Return the page in each language as search engines are told, and in the first for everybody else."""
+    if len(house.tongues) == 1:
+        return []
+    way = house.first.address or shared_way(house, page)
+    told: list[Alternate] = [
+        {"code": other.words["language"], "url": way + other.root + page.url} for other in house.tongues
+    ]
+    return [*told, {"code": "x-default", "url": way + page.url}]
 
 
 def menu(house: House, url: str) -> list[MenuEntry]:
@@ -108,9 +163,11 @@ def frame(house: House, page: SitePage) -> Frame:
     """Return what a page's template is given beside the matter of its kind."""
     return {
         "root": way_up(page.url),
+        "shared": shared_way(house, page),
+        "lang": house.words["language"],
+        "tongues": tongues(house, page),
         "head": head(house, page),
         "kind": page.template.removesuffix(".html"),
-        "language": house.words["language"],
         "trail": trail(house, page),
         "showroom": house.showroom,
         "menu": menu(house, page.url),

@@ -4,13 +4,12 @@ import gc
 from concurrent.futures import ProcessPoolExecutor
 from pathlib import Path
 
-from configurator.catalog import load
 from configurator.kernel.message import is_said
 from configurator.kernel.shapes import Door, Family
 from configurator.site.answers import Answers
 from configurator.site.drawings.cards import door_cards
 from configurator.site.drawings.subjects import first_single
-from configurator.site.house import House
+from configurator.site.house import House, open_houses
 from configurator.site.kinds.door_page import door_page
 from configurator.site.kinds.family_page import mover
 from configurator.site.kinds.fitted_page import fitted
@@ -35,12 +34,18 @@ def open_house(content: Path) -> None:
     """Read the content in a worker process."""
     # A worker ends with its tasks and makes no cycles; looking for them takes a twelfth of its time.
     gc.disable()
-    _houses.append(House(load(content), content, Answers()))
+    _houses.append(open_houses(content, Answers()))
 
 
 def work_out(task: Task) -> dict[str, object]:
-    """Return what a task, a kind and an id, added to the worker's memory."""
-    house = _houses[0]
+    """Return what a task added to the worker's memory, in every language."""
+    for house in _houses[0].tongues:
+        work_out_in(house, task)
+    return _houses[0].answers.taken()
+
+
+def work_out_in(house: House, task: Task) -> None:
+    """Work out a task, a kind and an id, in one language."""
     kind, ident = task
     if kind == SCRIPT:
         page_scripts(house)
@@ -48,7 +53,6 @@ def work_out(task: Task) -> dict[str, object]:
         work_out_family(house, house.catalog.families[ident])
     else:
         work_out_door(house, house.catalog.doors[ident])
-    return house.answers.taken()
 
 
 def work_out_family(house: House, family: Family) -> None:

@@ -3,6 +3,7 @@
 from functools import partial
 
 from configurator.browser import catalog_js, configurator_scripts
+from configurator.browser.squeeze import squeezed
 from configurator.drawing.icon import icon_png
 from configurator.drawing.photo import photo_sizes, picture_sizes
 from configurator.drawing.room import room_picture
@@ -19,9 +20,12 @@ ICON_SIDES = (48, 180, 512)
 
 
 def asset_files(house: House) -> Files:
-    """Return every asset by its address."""
+    """Return every asset of a language by its address; what holds no words is the first language's alone."""
+    if house is not house.first:
+        return {**scripts(house), **own_cards(house)}
     return {
-        **texts(house),
+        **styles(house),
+        **scripts(house),
         **icons(house),
         **swatch_files(house),
         **photographs(house),
@@ -30,12 +34,26 @@ def asset_files(house: House) -> Files:
     }
 
 
-def texts(house: House) -> Files:
-    """Return style sheets and scripts."""
+def own_cards(house: House) -> Files:
+    """Return the link previews that are not those of the first language, and have the house know them."""
+    shared = cards(house.first)
+    files: Files = {url: card for url, card in cards(house).items() if card != shared[url]}
+    house.own_cards = set(files)
+    return files
+
+
+def styles(house: House) -> Files:
+    """Return the style sheets."""
     return {
         "assets/site.css": slim_css(style_sheet(house.showroom.theme)),
         "assets/try.css": slim_css((SHARED / "css" / "try.css").read_text(encoding="utf-8")),
-        "assets/page.js": (SHARED / "scripts" / "page.js").read_text(encoding="utf-8"),
+    }
+
+
+def scripts(house: House) -> Files:
+    """Return the scripts, which speak a language."""
+    return {
+        "assets/page.js": squeezed((SHARED / "scripts" / "page.js").read_text(encoding="utf-8")),
         **{f"assets/{name}": script for name, script in page_scripts(house).items()},
         "assets/catalog.js": catalog_js(house.catalog),
     }

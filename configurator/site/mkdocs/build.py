@@ -6,9 +6,8 @@ from tempfile import TemporaryDirectory
 from mkdocs.commands.build import build as mkdocs_build
 from mkdocs.config.defaults import MkDocsConfig
 
-from configurator.catalog import load
 from configurator.site.answers import Answers
-from configurator.site.house import House
+from configurator.site.house import House, open_houses
 from configurator.site.mkdocs.ahead import work_ahead
 from configurator.site.mkdocs.warned import warnings_as_problems
 from configurator.site.mkdocs.whole_site import WholeSitePlugin
@@ -71,7 +70,7 @@ def build(content: Path, out: Path, answers: Answers | None = None) -> None:
     :raises configurator.catalog.ContentProblems: with every problem of the content
     :raises NotASite: when ``out`` holds something else
     """
-    house = House(load(content), content, answers or Answers())
+    house = open_houses(content, answers or Answers())
     refuse_foreign(out)
     if house.answers.empty:
         work_ahead(house)

@@ -19,11 +19,12 @@ from mkdocs.structure.nav import Navigation
 from mkdocs.structure.pages import Page
 from mkdocs.utils.templates import TemplateContext
 
-from configurator.catalog import ContentProblems, load
+from configurator.catalog import ContentProblems
+from configurator.catalog.page_blocks import told_page
 from configurator.places import THEMES
 from configurator.site.answers import Answers
 from configurator.site.face.templates import environment
-from configurator.site.house import House
+from configurator.site.house import House, open_houses
 from configurator.site.kinds.addresses import register
 from configurator.site.kinds.all_pages import site_pages
 from configurator.site.kinds.fences import draw_fences
@@ -74,11 +75,11 @@ class AstragalPlugin(BasePlugin[PluginOptions]):
         super().__init__()
         self.answers = Answers()
         self._house: House | None = None
-        self._env: jinja2.Environment | None = None
+        self._environments: dict[str, jinja2.Environment] = {}
 
     @property
     def house(self) -> House:
-        """The showroom whose content has been read."""
+        """The showroom whose content has been read, in its first language."""
         if self._house is None:
             raise RuntimeError("the content is read in on_config, which has not run")
         return self._house
@@ -96,7 +97,7 @@ class AstragalPlugin(BasePlugin[PluginOptions]):
         """Read the content, and have it and the themes watched."""
         content = Path(self.config.content)
         with self.telling():
-            self._house = House(load(content), content, self.answers)
+            self._house = open_houses(content, self.answers)
             if self.answers.empty:
                 work_ahead(self.house)
         config.watch += [str(content), str(THEMES)]
@@ -105,11 +106,7 @@ class AstragalPlugin(BasePlugin[PluginOptions]):
     def on_files(self, files: Files, *, config: MkDocsConfig) -> Files:
         """Add the showroom's pages and files to those of the site."""
         with self.telling():
-            guides = self.guide_files(config)
-            # What a site shows for an address that leads nowhere is its own affair.
-            pages = [page for page in site_pages(self.house) if page.listed or page.moved_to]
-            register(self.house, pages)
-            own = [*guides, *self.page_files(pages, config), *self.asset_files(config)]
+            own = [file for house in self.house.tongues for file in self.house_files(house, config)]
         taken = {file.dest_uri for file in files}
         for file in own:
             if file.dest_uri in taken:
@@ -118,7 +115,16 @@ class AstragalPlugin(BasePlugin[PluginOptions]):
                 files.append(file)
         return files
 
-    def guide_files(self, config: MkDocsConfig) -> list[File]:
+    def house_files(self, house: House, config: MkDocsConfig) -> list[File]:
+        """Return the pages and files of a language."""
+        assets = self.asset_files(house, config)
+        guides = self.guide_files(house, config)
+        # What a site shows for an address that leads nowhere is its own affair.
+        pages = [page for page in site_pages(house) if page.listed or page.moved_to]
+        register(house, pages)
+        return [*guides, *self.page_files(house, pages, config), *assets]
+
+    def guide_files(self, house: House, config: MkDocsConfig) -> list[File]:
         """Return what lies in the content's folder of pages: Markdown, and the files beside it."""
         there = copy(config)
         there.docs_dir = str((self.house.content / "pages").resolve())
@@ -126,35 +132,41 @@ class AstragalPlugin(BasePlugin[PluginOptions]):
         for file in found:
             # Where the file lies is worked out from its name, so before that changes.
             file.abs_src_path = file.abs_src_path
-            file.src_uri = self.under + file.src_uri
-        return self.with_guides(found, config)
+            if not file.is_documentation_page():
+                file.dest_uri = self.under + file.src_uri
+            file.src_uri = self.under + house.root + file.src_uri
+        return self.with_guides(house, found, config)
 
-    def with_guides(self, files: Iterable[File], config: MkDocsConfig) -> list[File]:
+    def with_guides(self, house: House, files: Iterable[File], config: MkDocsConfig) -> list[File]:
         """Return files of the content, the Markdown among them as guides."""
         found = list(files)
         for file in found:
             if file.is_documentation_page():
-                guide_file(self.house, file, self.under, config)
-                self.house.markdown[file.src_uri] = cast(GuidePage, file.page).site_page
+                guide_file(house, file, self.under + house.root, config)
+                house.markdown[file.src_uri] = cast(GuidePage, file.page).site_page
         return found
 
-    def page_files(self, pages: Iterable[SitePage], config: MkDocsConfig) -> list[File]:
+    def page_files(self, house: House, pages: Iterable[SitePage], config: MkDocsConfig) -> list[File]:
         """Return the files of pages that no Markdown file stands for."""
         titles = nav_titles(config.nav)
-        files = [written_file(page, self.under, titles, config) for page in pages]
+        files = [written_file(page, self.under + house.root, titles, config) for page in pages]
         for file in files:
+            cast(ShowroomPage, file.page).house = house
             if config.nav is None and file.dest_uri.removeprefix(self.under) in IN_MENU:
                 file.inclusion = InclusionLevel.INCLUDED
         return files
 
-    def asset_files(self, config: MkDocsConfig) -> list[File]:
+    def asset_files(self, house: House, config: MkDocsConfig) -> list[File]:
         """Return style sheets, scripts and pictures."""
-        assets = asset_files(self.house)
-        return [File.generated(config, self.under + path, content=content) for path, content in assets.items()]
+        assets = asset_files(house)
+        under = self.under + house.root
+        return [File.generated(config, under + path, content=content) for path, content in assets.items()]
 
     def on_env(self, env: jinja2.Environment, *, config: MkDocsConfig, files: Files) -> jinja2.Environment:
-        """Add the one template that holds a page of ours, which is made in an environment of its own."""
-        self._env = environment(self.house.templates, self.house.words, self.house.units)
+        """Add the one template that holds a page of ours, which is made in its language's own environment."""
+        self._environments = {
+            house.root: environment(house.templates, house.words, house.units) for house in self.house.tongues
+        }
         loaders = [jinja2.DictLoader({WHOLE: WHOLE_TEXT}), *([env.loader] if env.loader else [])]
         env.loader = jinja2.ChoiceLoader(loaders)
         return env
@@ -165,9 +177,10 @@ class AstragalPlugin(BasePlugin[PluginOptions]):
             return markdown
         # MkDocs has taken the lines between --- off the top.
         above = page.file.content_string.count("\n") - markdown.count("\n")
-        file = self.house.content / "pages" / page.file.src_uri.removeprefix(self.under)
+        file = self.house.content / "pages" / page.file.src_uri.removeprefix(self.under + page.house.root)
+        told = told_page(markdown, page.house.tell) if page.house.catalog.translations else markdown
         with self.telling():
-            return draw_fences(markdown, file, above, self.house)
+            return draw_fences(told, file, above, page.house)
 
     def on_page_context(
         self, context: TemplateContext, *, page: Page, config: MkDocsConfig, nav: Navigation
@@ -175,23 +188,16 @@ class AstragalPlugin(BasePlugin[PluginOptions]):
         """Make a page of the showroom."""
         if not isinstance(page, ShowroomPage):
             return context
-        return cast(TemplateContext, {**context, "astragal": Markup(self.html(page.site_page))})
+        return cast(TemplateContext, {**context, "astragal": Markup(self.html(page.house, page.site_page))})
 
-    def html(self, page: SitePage) -> str:
+    def html(self, house: House, page: SitePage) -> str:
         """Return a page, as it was last written where nothing that it shows has changed."""
-        key = self.house.page_key(page) if page.inputs else ""
-        kept = self.answers.page(page.url, key) if key else None
+        key = house.page_key(page) if page.inputs else ""
+        kept = self.answers.page(house.root + page.url, key) if key else None
         if kept is not None:
             return kept
-        template = self.environment.get_template(page.template)
-        html = slim(template.render({**frame(self.house, page), **page.given()}))
+        template = self._environments[house.root].get_template(page.template)
+        html = slim(template.render({**frame(house, page), **page.given()}))
         if key:
-            self.answers.keep_page(page.url, key, html)
+            self.answers.keep_page(house.root + page.url, key, html)
         return html
-
-    @property
-    def environment(self) -> jinja2.Environment:
-        """The environment in which our own templates are filled in."""
-        if self._env is None:
-            raise RuntimeError("the templates are found in on_env, which has not run")
-        return self._env

@@ -22,6 +22,7 @@ class WholeSitePlugin(AstragalPlugin):
         self.load_config({"content": str(house.content.resolve())})
         self.answers = house.answers
         self._house = house
+        self.listed: list[str] = []
 
     def on_config(self, config: MkDocsConfig) -> MkDocsConfig:
         """Leave out MkDocs' own templates: among them is a site map with today's date, which ours stands in for."""
@@ -31,13 +32,19 @@ class WholeSitePlugin(AstragalPlugin):
 
     def on_files(self, files: Files, *, config: MkDocsConfig) -> Files:
         """Take the Markdown that MkDocs has found for guides, and add all other pages and files."""
-        self.with_guides(files, config)
-        pages = site_pages(self.house)
-        register(self.house, pages)
-        own = [*self.page_files(pages, config), *self.asset_files(config)]
+        self.with_guides(self.house, files, config)
+        own = [file for house in self.house.tongues for file in self.house_files(house, config)]
         if self.house.address:
-            listed = [page.url for page in [*pages, *self.house.markdown.values()] if page.listed]
-            own.append(File.generated(config, "sitemap.xml", content=sitemap(self.house.address, listed)))
+            own.append(File.generated(config, "sitemap.xml", content=sitemap(self.house.address, self.listed)))
         for file in own:
             files.append(file)
         return files
+
+    def house_files(self, house: House, config: MkDocsConfig) -> list[File]:
+        """Return the pages and files of a language; the guides of the first are there already."""
+        assets = self.asset_files(house, config)
+        guides = [] if house is self.house else self.guide_files(house, config)
+        pages = site_pages(house)
+        register(house, pages)
+        self.listed += [house.root + page.url for page in [*pages, *house.markdown.values()] if page.listed]
+        return [*guides, *self.page_files(house, pages, config), *assets]

@@ -22,8 +22,9 @@ EXTENSIONS = ["toc", "tables", "fenced_code", "attr_list", "def_list"]
 
 
 class ShowroomPage(Page):
-    """A page of the showroom, which stands at ``site_page.url`` from where the showroom is put."""
+    """A page of the showroom, which stands at ``site_page.url`` from where the showroom is put in its language."""
 
+    house: House
     site_page: SitePage
 
 
@@ -49,7 +50,9 @@ class GuidePage(ShowroomPage):
     """A page that a Markdown file of the content stands for."""
 
     def __init__(self, house: House, file: File, config: MkDocsConfig) -> None:
-        _, head = get_data(file.content_string)
+        _, written = get_data(file.content_string)
+        head = {key: house.tell(value) if isinstance(value, str) else value for key, value in written.items()}
+        self.house = house
         self.site_page = markdown_page(house, file.name, head, lambda: self.content or "")
         super().__init__(self.site_page.title, file, config)
 

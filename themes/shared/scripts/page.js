@@ -119,10 +119,16 @@
     show();
   }
 
+  /* The page in another language opens at the same place, and with the same configuration. */
+  function keepsPlace(link) {
+    link.addEventListener("click", function () { link.hash = location.hash; });
+  }
+
   document.addEventListener("DOMContentLoaded", function () {
     document.querySelectorAll(".shade").forEach(shadeSwitch);
     document.querySelectorAll("[data-sortable]").forEach(sortable);
     document.querySelectorAll("#sieve").forEach(sieve);
+    document.querySelectorAll(".tongues a").forEach(keepsPlace);
     document.querySelectorAll("[data-mover]").forEach(mover);
   });
 })();
