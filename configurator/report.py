@@ -33,8 +33,11 @@ def wrapped(text: str, indent: int) -> str:
 
 def title(asked: Configuration, words: Words) -> str:
     """Return the family, the door and the choices as people name them."""
-    names = {"family": [asked.family["name"], "name"], "door": [asked.door["name"], "name"]}
-    lines = [say(message("{family} on {door}", names), words, "in")]
+    named: dict[str, list[float | str]] = {
+        "family": [asked.family["name"], "name"],
+        "door": [asked.door["name"], "name"],
+    }
+    lines = [say(message("{family} on {door}", named), words, "in")]
     for choice in asked.family["choices"]:
         names = {option["id"]: option["name"] for option in choice["options"]}
         lines.append(f"  {choice['name']}: {names[asked.choices[choice['id']]]}")
@@ -71,7 +74,10 @@ def between(verdict: Verdict, words: Words) -> str:
     """Return the positions between which a verdict holds, or nothing where it holds wherever the covering stands."""
     if verdict["moves"] == "":
         return ""
-    ends = {"start": [f"{verdict['start']:.2f}", "name"], "end": [f"{verdict['end']:.2f}", "name"]}
+    ends: dict[str, list[float | str]] = {
+        "start": [f"{verdict['start']:.2f}", "name"],
+        "end": [f"{verdict['end']:.2f}", "name"],
+    }
     if verdict["moves"] == "upper":
         return say_phrase(message(", upper from {start} to {end}", ends), words, "in")
     return say_phrase(message(", lower from {start} to {end}", ends), words, "in")
