@@ -5,8 +5,9 @@ from typing import Any
 
 import click
 
+from configurator.kernel.message import message
 from configurator.kernel.tongue import in_words, wording
-from configurator.spoken import words, words_of
+from configurator.spoken import phrase, words, words_of
 
 # What click itself writes above the parts of a help.
 HEADINGS = (wording("Options"), wording("Commands"))
@@ -47,6 +48,15 @@ class SpokenCommand(click.Command):
 
     context_class = SpokenContext
 
+    def get_help_option(self, ctx: click.Context) -> click.Option | None:
+        """Return the option that shows the help."""
+        found = super().get_help_option(ctx)
+        if found is None:
+            return None
+        spoken = copy(found)
+        spoken.help = in_words(SHOW_HELP, words())
+        return spoken
+
     def format_help_text(self, ctx: click.Context, formatter: click.HelpFormatter) -> None:
         """Write the command's help."""
         spoken = copy(self)
@@ -73,4 +83,5 @@ def take_language(context: click.Context, option: click.Parameter, value: Any) -
     try:
         context.find_root().obj = words_of(value)
     except ValueError as wrong:
-        raise click.BadParameter(str(wrong), context, option) from wrong
+        told = message("{code} is no language's code; such as en, es or en-GB is expected", {"code": [value, "name"]})
+        raise click.BadParameter(phrase(told), context, option) from wrong
