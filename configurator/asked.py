@@ -8,12 +8,14 @@ from typing import NamedTuple, TypeVar
 
 import click
 
-from configurator.catalog import Catalog, ContentProblems, load
+from configurator.catalog import Catalog, ContentProblems
 from configurator.catalog.fields import Code
-from configurator.catalog.suggest import what_to_write
+from configurator.catalog.suggest import suggestion
+from configurator.kernel.message import message, plain
 from configurator.kernel.position import closed_position, open_position, position_at
 from configurator.kernel.resolve import full_choices, resolve
 from configurator.kernel.shapes import Door, Family, Position
+from configurator.spoken import phrase, read
 
 Thing = TypeVar("Thing")
 VIEWS = ("elevation", "section", "plan", "sheet")
@@ -38,13 +40,18 @@ def plain_errors() -> Iterator[None]:
         raise click.exceptions.Exit(1) from None
     except OSError as error:
         taken = error.errno == EADDRINUSE
-        raise click.ClickException("that port is taken; name another with --port" if taken else str(error)) from None
+        raise click.ClickException(
+            phrase(plain("that port is taken; name another with --port")) if taken else str(error)
+        ) from None
 
 
 def catalog(content: Path) -> Catalog:
     """Return the catalog of a content folder, or end with its problems."""
     with plain_errors():
-        return load(content)
+        found = read(content)
+    # From here on, the command speaks the content's language where none was asked for.
+    click.get_current_context().find_root().obj = found.words
+    return found
 
 
 def language(written: str) -> str:
@@ -64,9 +71,11 @@ def known(hint: str, written: str, things: dict[str, Thing]) -> Thing:
     :raises click.BadParameter: with the nearest id, or with those that are known
     """
     if not written:
-        raise click.UsageError(f"{hint} is missing; {what_to_write('', things)}")
+        missing = phrase(message("{option} is missing", {"option": [hint, "name"]}))
+        raise click.UsageError(f"{missing}; {phrase(suggestion('', things))}")
     if written not in things:
-        raise click.BadParameter(f"there is no '{written}'; {what_to_write(written, things)}", param_hint=hint)
+        unknown = phrase(message("there is no '{written}'", {"written": [written, "name"]}))
+        raise click.BadParameter(f"{unknown}; {phrase(suggestion(written, things))}", param_hint=hint)
     return things[written]
 
 
@@ -77,7 +86,8 @@ def picked(family: Family, written: Sequence[str]) -> dict[str, str]:
     for text in written:
         name, equals, option = text.partition("=")
         if not equals:
-            raise click.BadParameter(f"'{text}' is not of the form choice=option", param_hint="--choice")
+            wrong = message("'{written}' is not of the form choice=option", {"written": [text, "name"]})
+            raise click.BadParameter(phrase(wrong), param_hint="--choice")
         options = known("--choice", name.strip(), choices)
         picks[name.strip()] = known(f"--choice {name.strip()}", option.strip(), options)["id"]
     return full_choices(family, picks)
@@ -113,5 +123,9 @@ class At(click.ParamType[str]):
         except ValueError:
             share = -1.0
         if not 0 <= share <= 1:
-            self.fail(f"'{value}' is not a position; open, closed or a share such as 0.35 is expected", param, ctx)
+            wrong = message(
+                "'{written}' is not a position; open, closed or a share such as 0.35 is expected",
+                {"written": [value, "name"]},
+            )
+            self.fail(phrase(wrong), param, ctx)
         return value

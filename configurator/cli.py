@@ -5,50 +5,119 @@ from pathlib import Path
 import click
 
 from configurator import asked
+from configurator.kernel.message import message, plain, several
+from configurator.kernel.tongue import wording
 from configurator.places import CONTENT
+from configurator.spoken import phrase, told
+from configurator.spoken_help import SHOW_VERSION, SpokenGroup, SpokenOption, take_language
 
 FOLDER = click.Path(path_type=Path, file_okay=False)
 PRESENT = click.Path(path_type=Path, file_okay=False, exists=True)
 
-with_door = click.option("--door", metavar="ID", default="", help="A door of the content.")
-with_family = click.option("--family", metavar="ID", default="", help="A family of the content.")
-with_content = click.option("--content", type=PRESENT, default=CONTENT, help="The content [the starter content].")
-with_port = click.option("--port", type=click.IntRange(0, 65535), default=8000, show_default=True, help="0: any free.")
-with_choices = click.option("--choice", "choices", metavar="K=V", multiple=True, help="A pick; may be repeated.")
-with_units = click.option("--units", type=click.Choice(["in", "mm"]), help="Lengths in words [the showroom's units].")
+with_door = click.option("--door", metavar="ID", default="", cls=SpokenOption, help=wording("A door of the content."))
+with_family = click.option(
+    "--family", metavar="ID", default="", cls=SpokenOption, help=wording("A family of the content.")
+)
+with_content = click.option(
+    "--content", type=PRESENT, default=CONTENT, cls=SpokenOption, help=wording("The content [the starter content].")
+)
+with_port = click.option(
+    "--port",
+    type=click.IntRange(0, 65535),
+    default=8000,
+    show_default=True,
+    cls=SpokenOption,
+    help=wording("0: any free."),
+)
+with_choices = click.option(
+    "--choice", "choices", metavar="K=V", multiple=True, cls=SpokenOption, help=wording("A pick; may be repeated.")
+)
+with_units = click.option(
+    "--units",
+    type=click.Choice(["in", "mm"]),
+    cls=SpokenOption,
+    help=wording("Lengths in words [the showroom's units]."),
+)
 
 
-@click.group(name="astragal", context_settings={"help_option_names": ["-h", "--help"]})
-@click.version_option(package_name="astragal")
+MAIN_HELP = wording("Coverings for glazed doors: from YAML to drawings, figures and a site.")
+BUILD_HELP = wording("""\
+Build the site of CONTENT [the starter content] into OUT [./site].
+
+Example: astragal build my-showroom public""")
+CHECK_HELP = wording("""\
+Check CONTENT [the starter content] and list every problem.
+
+Example: astragal check my-showroom""")
+SERVE_HELP = wording("""\
+Build CONTENT [the starter content], serve it on 127.0.0.1 and build again when it changes.
+
+Example: astragal serve my-showroom --port 8080""")
+DEMO_HELP = wording("""\
+Build the demo showroom from the starter content into ./site_demo.
+
+Example: astragal demo --open""")
+FIT_HELP = wording("""\
+Print every figure, verdict and caution for one family on one door, or a table of all of them.
+
+\b
+Examples: astragal fit --door garden-pair --family cellular-shade --choice lift=motor-wired
+          astragal fit --all --csv > fits.csv""")
+DRAW_HELP = wording("""\
+Draw one view of one family on one door.
+
+\b
+Example: astragal draw --door garden-pair --family cellular-shade --view section --at 0.35 -o section.svg""")
+NEW_HELP = wording("""\
+Start a showroom of your own in DIR from the starter content.
+
+Example: astragal new my-showroom""")
+
+
+@click.group(name="astragal", cls=SpokenGroup, help=MAIN_HELP, context_settings={"help_option_names": ["-h", "--help"]})
+@click.version_option(package_name="astragal", cls=SpokenOption, help=SHOW_VERSION)
+@click.option(
+    "--language",
+    metavar="CODE",
+    is_eager=True,
+    expose_value=False,
+    callback=take_language,
+    cls=SpokenOption,
+    help=wording("The language to speak, such as en or es [the content's]."),
+)
 def main() -> None:
     """Coverings for glazed doors: from YAML to drawings, figures and a site."""
 
 
-@main.command()
+@main.command(help=BUILD_HELP)
 @click.argument("content", type=PRESENT, default=CONTENT)
 @click.argument("out", type=FOLDER, default="site")
 def build(content: Path, out: Path) -> None:
-    """Build the site of CONTENT [the starter content] into OUT [./site].
-
-    Example: astragal build my-showroom public
-    """
+    """Build the site of CONTENT [the starter content] into OUT [./site]."""
     from configurator.site.mkdocs.build import build as build_site
 
     with asked.plain_errors():
         build_site(content, out)
-    click.echo(f"Built {out}: open {out / 'index.html'}, or put the folder on any web space.")
+    built = message(
+        "Built {folder}: open {file}, or put the folder on any web space.",
+        {"folder": [str(out), "name"], "file": [str(out / "index.html"), "name"]},
+    )
+    click.echo(told(built))
 
 
-@main.command()
+@main.command(help=CHECK_HELP)
 @click.argument("content", type=PRESENT, default=CONTENT)
 def check(content: Path) -> None:
-    """Check CONTENT [the starter content] and list every problem.
-
-    Example: astragal check my-showroom
-    """
+    """Check CONTENT [the starter content] and list every problem."""
     found = asked.catalog(content)
-    counts = f"{len(found.doors)} doors, {len(found.handles)} handles, {len(found.families)} families"
-    click.echo(f"{content}: {counts}, {len(found.pages)} pages: no problem found.")
+    counts = [
+        several("{count} door", "{count} doors", {"count": [len(found.doors), "count"]}),
+        several("{count} handle", "{count} handles", {"count": [len(found.handles), "count"]}),
+        several("{count} family", "{count} families", {"count": [len(found.families), "count"]}),
+        several("{count} page", "{count} pages", {"count": [len(found.pages), "count"]}),
+    ]
+    counted = ", ".join(phrase(count) for count in counts)
+    click.echo(f"{content}: {counted}: {phrase(plain('no problem found.'))}")
     if found.showroom.tongues[1:]:
         from configurator.translating import untranslated
 
@@ -56,14 +125,11 @@ def check(content: Path) -> None:
             click.echo(note)
 
 
-@main.command()
+@main.command(help=SERVE_HELP)
 @click.argument("content", type=PRESENT, default=CONTENT)
 @with_port
 def serve(content: Path, port: int) -> None:
-    """Build CONTENT [the starter content], serve it on 127.0.0.1 and build again when it changes.
-
-    Example: astragal serve my-showroom --port 8080
-    """
+    """Build CONTENT [the starter content], serve it on 127.0.0.1 and build again when it changes."""
     from configurator.local import HOST
     from configurator.site.mkdocs.serve import serve as serve_site
 
@@ -71,14 +137,11 @@ def serve(content: Path, port: int) -> None:
         serve_site(content, HOST, port)
 
 
-@main.command()
-@click.option("--open", "show", is_flag=True, help="Serve it and open a browser.")
+@main.command(help=DEMO_HELP)
+@click.option("--open", "show", is_flag=True, cls=SpokenOption, help=wording("Serve it and open a browser."))
 @with_port
 def demo(show: bool, port: int) -> None:
-    """Build the demo showroom from the starter content into ./site_demo.
-
-    Example: astragal demo --open
-    """
+    """Build the demo showroom from the starter content into ./site_demo."""
     from configurator import local
     from configurator.site.mkdocs.build import build as build_site
 
@@ -86,19 +149,24 @@ def demo(show: bool, port: int) -> None:
     with asked.plain_errors():
         server = local.folder_server(out, port) if show else None
         build_site(CONTENT, out)
-        click.echo(f"Built {out}: open {out / 'index.html'}.")
+        named: dict[str, list[float | str]] = {"folder": [str(out), "name"], "file": [str(out / "index.html"), "name"]}
+        click.echo(told(message("Built {folder}: open {file}.", named)))
         if server:
             local.show(server)
 
 
-@main.command()
+@main.command(help=FIT_HELP)
 @with_door
 @with_family
 @with_choices
-@click.option("--at", type=asked.At(), help="One more position: open, closed or a share.")
-@click.option("--json", "as_json", is_flag=True, help="One JSON object: lengths in mm, shares 0 to 1.")
-@click.option("--all", "everything", is_flag=True, help="With --csv: every family on every door.")
-@click.option("--csv", "as_csv", is_flag=True, help="With --all: a table.")
+@click.option("--at", type=asked.At(), cls=SpokenOption, help=wording("One more position: open, closed or a share."))
+@click.option(
+    "--json", "as_json", is_flag=True, cls=SpokenOption, help=wording("One JSON object: lengths in mm, shares 0 to 1.")
+)
+@click.option(
+    "--all", "everything", is_flag=True, cls=SpokenOption, help=wording("With --csv: every family on every door.")
+)
+@click.option("--csv", "as_csv", is_flag=True, cls=SpokenOption, help=wording("With --all: a table."))
 @with_units
 @with_content
 def fit(
@@ -112,18 +180,15 @@ def fit(
     units: str | None,
     content: Path,
 ) -> None:
-    """Print every figure, verdict and caution for one family on one door, or a table of all of them.
-
-    \b
-    Examples: astragal fit --door garden-pair --family cellular-shade --choice lift=motor-wired
-              astragal fit --all --csv > fits.csv
-    """
+    """Print every figure, verdict and caution for one family on one door, or a table of all of them."""
     from configurator import report
 
     if everything != as_csv:
-        raise click.UsageError("--all and --csv go together.")
+        raise click.UsageError(told(plain("--all and --csv go together.")))
     if everything and (door or family or choices or at or as_json):
-        raise click.UsageError("--all is every family on every door, as it comes: only --content goes with it.")
+        raise click.UsageError(
+            told(plain("--all is every family on every door, as it comes: only --content goes with it."))
+        )
     catalog = asked.catalog(content)
     if everything:
         click.echo(report.as_csv(catalog), nl=False)
@@ -133,44 +198,54 @@ def fit(
     click.echo(tell(catalog, wanted, at, units or catalog.showroom.units))
 
 
-@main.command()
+@main.command(help=DRAW_HELP)
 @with_door
 @with_family
 @with_choices
 @click.option("--view", type=click.Choice(asked.VIEWS), default="elevation", show_default=True)
-@click.option("--at", type=asked.At(), default="closed", show_default=True, help="open, closed or a share.")
-@click.option("-o", "--out", type=click.Path(path_type=Path, dir_okay=False), required=True, help=".svg or .png")
+@click.option(
+    "--at",
+    type=asked.At(),
+    default="closed",
+    show_default=True,
+    cls=SpokenOption,
+    help=wording("open, closed or a share."),
+)
+@click.option(
+    "-o",
+    "--out",
+    type=click.Path(path_type=Path, dir_okay=False),
+    required=True,
+    cls=SpokenOption,
+    help=wording(".svg or .png"),
+)
 @with_units
 @with_content
 def draw(
     door: str, family: str, choices: tuple[str, ...], view: str, at: str, out: Path, units: str | None, content: Path
 ) -> None:
-    """Draw one view of one family on one door.
-
-    \b
-    Example: astragal draw --door garden-pair --family cellular-shade --view section --at 0.35 -o section.svg
-    """
+    """Draw one view of one family on one door."""
     from configurator import paper
 
     catalog = asked.catalog(content)
     wanted = asked.configuration(catalog, door, family, choices)
     with asked.plain_errors():
         paper.write(paper.drawn(catalog, wanted, view, at, units or catalog.showroom.units), out)
-    click.echo(f"Drew {out}.")
+    click.echo(told(message("Drew {file}.", {"file": [str(out), "name"]})))
 
 
-@main.command()
+@main.command(help=NEW_HELP)
 @click.argument("folder", metavar="DIR", type=FOLDER)
 def new(folder: Path) -> None:
-    """Start a showroom of your own in DIR from the starter content.
-
-    Example: astragal new my-showroom
-    """
+    """Start a showroom of your own in DIR from the starter content."""
     from configurator.catalog.starter import copy_starter
 
     with asked.plain_errors():
         copy_starter(folder)
-    click.echo(f"Started {folder}. Change its YAML files, then: astragal serve {folder}")
+    started = message(
+        "Started {folder}. Change its YAML files, then: astragal serve {folder}", {"folder": [str(folder), "name"]}
+    )
+    click.echo(told(started))
 
 
 @main.command()

@@ -10,6 +10,9 @@ from pathlib import Path
 
 import click
 
+from configurator.kernel.message import message
+from configurator.spoken import told
+
 HOST = "127.0.0.1"
 
 
@@ -43,7 +46,7 @@ def open_browser(address: str) -> None:
 
 def show(server: ThreadingHTTPServer) -> None:
     """Serve and open the browser on it, until interrupted."""
-    click.echo(f"Serving it at {address_of(server)} - Ctrl-C ends it.")
+    click.echo(told(message("Serving it at {address} - Ctrl-C ends it.", {"address": [address_of(server), "name"]})))
     open_browser(address_of(server))
     with server, suppress(KeyboardInterrupt):
         server.serve_forever()

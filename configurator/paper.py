@@ -8,7 +8,7 @@ from configurator.asked import Configuration, place
 from configurator.catalog import Catalog
 from configurator.drawing.svg import to_svg
 from configurator.kernel.answer import ask
-from configurator.kernel.message import is_said, say
+from configurator.kernel.message import is_said, message, say
 from configurator.kernel.mount.hung import hung
 from configurator.kernel.shapes import Drawing
 from configurator.kernel.views.draft import drafted
@@ -17,6 +17,7 @@ from configurator.kernel.views.plan import plan_of
 from configurator.kernel.views.section import section_of
 from configurator.kernel.views.sheet import sheet_of
 from configurator.kernel.views.subject import subject
+from configurator.spoken import phrase
 
 DRAW = {"elevation": elevation_of, "section": section_of, "plan": plan_of, "sheet": sheet_of}
 PNG_WIDTH = 1600
@@ -40,7 +41,9 @@ def write(drawing: Drawing, out: Path) -> None:
     :raises click.BadParameter: when the name ends otherwise, or names a folder that is not there
     """
     if not out.parent.is_dir():
-        raise click.BadParameter(f"there is no folder '{out.parent}'", param_hint="--out")
+        raise click.BadParameter(
+            phrase(message("there is no folder '{folder}'", {"folder": [str(out.parent), "name"]})), param_hint="--out"
+        )
     if out.suffix == ".svg":
         out.write_text(to_svg(drawing), encoding="utf-8")
     elif out.suffix == ".png":
@@ -49,4 +52,7 @@ def write(drawing: Drawing, out: Path) -> None:
 
         out.write_bytes(to_png(drawing, PNG_WIDTH))
     else:
-        raise click.BadParameter(f"'{out}' ends neither in .svg nor in .png", param_hint="--out")
+        raise click.BadParameter(
+            phrase(message("'{file}' ends neither in .svg nor in .png", {"file": [str(out), "name"]})),
+            param_hint="--out",
+        )

@@ -33,8 +33,11 @@ def wrapped(text: str, indent: int) -> str:
 
 def title(asked: Configuration, words: Words) -> str:
     """Return the family, the door and the choices as people name them."""
-    on: dict[str, list[float | str]] = {"family": [asked.family["name"], "name"], "door": [asked.door["name"], "name"]}
-    lines = [say(message("{family} on {door}", on), words, "in")]
+    named: dict[str, list[float | str]] = {
+        "family": [asked.family["name"], "name"],
+        "door": [asked.door["name"], "name"],
+    }
+    lines = [say(message("{family} on {door}", named), words, "in")]
     for choice in asked.family["choices"]:
         names = {option["id"]: option["name"] for option in choice["options"]}
         lines.append(f"  {choice['name']}: {names[asked.choices[choice['id']]]}")
@@ -77,6 +80,8 @@ def between(verdict: Verdict, words: Words) -> str:
     }
     if verdict["moves"] == "upper":
         return say_phrase(message(", upper from {start} to {end}", ends), words, "in")
+    if verdict["moves"] == "tilt":
+        return say_phrase(message(", tilt from {start} to {end}", ends), words, "in")
     return say_phrase(message(", lower from {start} to {end}", ends), words, "in")
 
 
@@ -105,7 +110,7 @@ def verdict_lines(verdict: Verdict, told: list[Fix], words: Words, units: str) -
 
 def caution_lines(caution: Caution, words: Words, units: str) -> str:
     """Return a caution with its source."""
-    return wrapped(f"{say(caution['text'], words, units)} ({caution['source']})", 2)
+    return wrapped(f"{say(caution['text'], words, units)} ({in_words(caution['source'], words)})", 2)
 
 
 def as_text(catalog: Catalog, asked: Configuration, at: str | None, units: str) -> str:
@@ -179,7 +184,11 @@ def fix_json(fix: Fix, words: Words, units: str) -> dict[str, object]:
 
 def caution_json(caution: Caution, words: Words, units: str) -> dict[str, str]:
     """Return a caution in words with the rule that it names."""
-    return {"id": caution["id"], "text": say(caution["text"], words, units), "source": caution["source"]}
+    return {
+        "id": caution["id"],
+        "text": say(caution["text"], words, units),
+        "source": in_words(caution["source"], words),
+    }
 
 
 def piece_json(piece: Piece) -> dict[str, object]:

@@ -1,6 +1,5 @@
 """The language of a command: the one asked for with ``--language``, or else that of the content that is read."""
 
-from dataclasses import replace
 from pathlib import Path
 
 import click
@@ -47,6 +46,5 @@ def read(folder: Path) -> Catalog:
 
     :raises ContentProblems: with every problem of every file
     """
-    found = load(folder)
     asked = words_asked()
-    return replace(found, words=asked) if asked else found
+    return load(folder, asked["language"] if asked else None)

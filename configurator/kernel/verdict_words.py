@@ -29,7 +29,7 @@ VERDICT_WORDS: dict[str, dict[str, str]] = {
         "blocked": wording("out of reach"),
     },
     "child_safety": {"clears": wording("safe"), "caution": wording("with care"), "blocked": wording("unsafe")},
-    "sight": {"clears": wording("hidden"), "caution": "partly seen"},
+    "sight": {"clears": wording("hidden"), "caution": wording("partly seen")},
     "pair": {"clears": wording("matches"), "caution": wording("differs"), "blocked": wording("cannot match")},
 }
 

@@ -13,7 +13,7 @@ END_RULE = wording(
     "from the covering's end to the middle of the fixing nearest to it, slid along to where there is wood"
 )
 COUNT_NAMES = {
-    "bracket": "brackets",
+    "bracket": wording("brackets"),
     "rod-holder": wording("rod holders"),
     "screw": wording("screws in the frame"),
 }
