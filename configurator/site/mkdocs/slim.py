@@ -14,6 +14,14 @@ BLANKS = re.compile(rf"\s+(?=</?(?:{BLOCKS})[ >])")
 
 def slim(html: str) -> str:
     """Return a page without its optional end tags and the white space between blocks; it reads and renders the same."""
+    # Drawings are most of a page and have neither, so nobody looks through them.
+    before, *drawn = html.split("<svg")
+    parted = [each.partition("</svg>") for each in drawn]
+    return slim_text(before) + "".join(f"<svg{svg}{end}{slim_text(after)}" for svg, end, after in parted)
+
+
+def slim_text(html: str) -> str:
+    """Return what stands beside drawings without its optional end tags and white space."""
     return BLANKS.sub("", PARAGRAPH_ENDS.sub("", ENDS.sub("", html)))
 
 
