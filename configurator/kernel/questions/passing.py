@@ -28,10 +28,10 @@ def way_past(place: Meeting) -> str:
     up = air_up(piece, part)
     out = air_out(piece, part)
     if across >= up and across >= out:
-        return "beside"
+        return wording("beside")
     if up >= out:
         return wording("above or below")
-    return "behind" if part["z0"] - piece["z1"] >= piece["z0"] - part["z1"] else wording("in front of")
+    return wording("behind") if part["z0"] - piece["z1"] >= piece["z0"] - part["z1"] else wording("in front of")
 
 
 def meeting_terms(place: Meeting) -> dict[str, list[float | str]]:
