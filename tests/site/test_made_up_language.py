@@ -1,7 +1,7 @@
 """A whole site in a made-up language: nothing that the program says stays in English."""
 
+import re
 from dataclasses import replace
-from pathlib import Path
 
 import lxml.html
 import pytest
@@ -16,6 +16,8 @@ from configurator.site.kinds.frame import frame
 from configurator.site.site_page import SitePage
 from tests.made_up_language import CLOSED, OPENED, made_up, marked
 
+NEXT = "\x1f"
+UNITS = {"mm", "in", "kg", "sq", "ft", "yd"}
 SPOKEN = ("aria-label", "alt", "title", "placeholder", "aria-valuetext")
 # One page of each kind; those of a family on a door are alike but for their figures.
 KINDS = ("home.html", "coverings.html", "family.html", "doors.html", "door.html", "fitted.html", "measure.html")
@@ -30,7 +32,7 @@ def first_of_each(pages: list[SitePage]) -> dict[str, SitePage]:
 def own_words(catalog: Catalog) -> str:
     """Return all that the content says: names and prose are in its own language."""
     notes = [*catalog.door_notes.values(), *catalog.family_notes.values(), *catalog.handle_notes.values()]
-    return repr([catalog.showroom, notes]).replace("\\n", " ").replace("’", "'").lower()
+    return plain(repr([catalog.showroom, notes, [*catalog.families.values()]]).replace("\\n", " "))
 
 
 def unmarked(text: str) -> str:
@@ -47,7 +49,21 @@ def spoken_on(html: str) -> list[str]:
     tree = lxml.html.fromstring(html)
     for node in tree.xpath("//script | //style"):
         node.drop_tree()
-    return [*tree.itertext(), *(node.get(name) for name in SPOKEN for node in tree.xpath(f"//*[@{name}]"))]
+    # A sentence may stand over several nodes, with a number in bold between them.
+    return [
+        *unmarked(NEXT.join(tree.itertext())).split(NEXT),
+        *(node.get(name) for name in SPOKEN for node in tree.xpath(f"//*[@{name}]")),
+    ]
+
+
+def plain(text: str) -> str:
+    """Return a text without what typography does to it."""
+    return " ".join(text.replace("’", "'").lower().split()).strip(" .()")
+
+
+def says(text: str) -> bool:
+    """Return whether a text says more than numbers with their units."""
+    return any(len(word) > 1 and word.isalpha() and word not in UNITS for word in text.split())
 
 
 @pytest.fixture(scope="module")
@@ -61,11 +77,6 @@ def test_every_text_of_a_page_is_in_its_language(kind: str, house: House) -> Non
     env = environment(house.templates, house.words, house.units)
     html = env.get_template(page.template).render({**frame(house, page), **page.given()})
     content = own_words(house.catalog)
-    left = {unmarked(text).strip(" .,:;·—≈%°()\n\u202f") for text in spoken_on(html)}
-    strays = {
-        text
-        for text in left
-        if any(len(word) > 1 and word.isalpha() for word in text.split())
-        and " ".join(text.replace("’", "'").replace("\u00a0", " ").lower().split()) not in content
-    }
+    left = {part.strip() for text in spoken_on(html) for part in re.split("[·:,;—]", unmarked(text))}
+    strays = {text for text in left if says(text) and plain(text) not in content}
     assert strays == set()

@@ -26,7 +26,15 @@ def test_english_has_a_form_for_one_and_one_for_any_other_number(count: int, sai
         (
             "pl",
             ["{count} cegła", "{count} cegły", "{count} cegieł"],
-            {1: "1 cegła", 2: "2 cegły", 5: "5 cegieł", 12: "12 cegieł", 22: "22 cegły", 102: "102 cegły", 312: "312 cegieł"},
+            {
+                1: "1 cegła",
+                2: "2 cegły",
+                5: "5 cegieł",
+                12: "12 cegieł",
+                22: "22 cegły",
+                102: "102 cegły",
+                312: "312 cegieł",
+            },
         ),
         ("ja", ["煉瓦 {count}"], {1: "煉瓦 1", 7: "煉瓦 7"}),
     ],
