@@ -168,7 +168,7 @@ def fraction_amount(before: str, above: str, below: str) -> Amount:
         return no_amount(silence())
     if bottom["above"] == 0 or (first["above"] > 0 and top["above"] >= bottom["above"]):
         return no_amount(
-            message("{fraction} is no fraction that a tape shows", {"fraction": [above + "/" + below, "text"]})
+            message("{fraction} is no fraction that a tape shows", {"fraction": [above + "/" + below, "name"]})
         )
     return {"above": first["above"] * bottom["above"] + top["above"], "below": bottom["above"], "fault": silence()}
 

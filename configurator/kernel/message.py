@@ -37,6 +37,8 @@ def is_said(given: Message) -> bool:
 def say_one_term(term: list[float | str], words: Words, units: str) -> str:
     """Return one term of a message as it reads."""
     unit = str(term[1])
+    if unit == "name":
+        return str(term[0])
     if unit == "text":
         return in_words(str(term[0]), words)
     if unit == "name":

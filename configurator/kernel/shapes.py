@@ -17,7 +17,8 @@ class Message(TypedDict):
     """One whole English sentence with named ``{terms}``, to be said in any language and units; silent when empty.
 
     A term is ``[value, unit]``: a number with a unit as in :class:`Quantity`, a share told in whole ``percent``, a
-    ``kind`` of piece, or ``text``, words of their own.
+    ``kind`` of piece, ``text``, English words that are said in the language too, or a ``name`` that is said as it is:
+    content's own, which is in the language already, or what somebody wrote.
     """
 
     text: str

@@ -91,7 +91,7 @@ def read_general(part: str, opened: Opened) -> None:
     if pairs[0] == "in" or pairs[0] == "mm":
         state["units"] = pairs[0]
     else:
-        opened["problems"].append(message("The units {units} are not known.", {"units": [pairs[0], "text"]}))
+        opened["problems"].append(message("The units {units} are not known.", {"units": [pairs[0], "name"]}))
     for pair in pairs[1:]:
         words = pair.split("=")
         if words[0] == "active" and len(words) == 2:

@@ -32,13 +32,13 @@ def put_number(shape: Any, pair: str, limits: dict[str, list[float]], notes: lis
     name = words[0]
     if len(words) != 2 or name not in limits:
         told = wording("The measurement {name} is not known and is left out.")
-        notes.append(message(told, {"name": [name, "text"]}))
+        notes.append(message(told, {"name": [name, "name"]}))
         return False
     reading = read_number(words[1])
     whole = name not in DOOR_COUNTS or reading["value"] == math.floor(reading["value"])
     if not reading["good"] or not whole or not within(reading["value"], limits[name]):
         told = wording("The value {value} of {name} cannot be; the preset's is shown.")
-        notes.append(message(told, {"value": [words[1], "text"], "name": [name, "text"]}))
+        notes.append(message(told, {"value": [words[1], "name"], "name": [name, "name"]}))
         return False
     shape[name] = int(reading["value"]) if name in DOOR_COUNTS else reading["value"]
     return True
@@ -55,7 +55,7 @@ def read_door(part: str, stock: Stock, notes: list[Message]) -> MeasuredDoor:
     ident = door_now(pairs[0], stock)
     if ident not in stock["doors"]:
         told = wording("The door {door} is not in this showroom's list; another stands in for it.")
-        notes.append(message(told, {"door": [ident, "text"]}))
+        notes.append(message(told, {"door": [ident, "name"]}))
         ident = stock["opening"][0]
     read: MeasuredDoor = {"door": preset_door(stock, ident), "names": []}
     for pair in pairs[1:]:
@@ -73,7 +73,7 @@ def put_handle(door: Door, ident: str, stock: Stock, notes: list[Message]) -> No
         door["handle"] = stock["handles"][ident].copy()
     else:
         told = wording("The handle {handle} is not in this showroom's list; the preset's is shown.")
-        notes.append(message(told, {"handle": [ident, "text"]}))
+        notes.append(message(told, {"handle": [ident, "name"]}))
 
 
 def put_pair(door: Door, pair: str, notes: list[Message]) -> bool:
@@ -96,7 +96,7 @@ def put_word(shape: Any, name: str, word: str, notes: list[Message]) -> bool:
     """Set one of a door's words and return true, or note why it is left as it is."""
     if word not in DOOR_WORDS[name]["options"]:
         told = wording("The word {word} of {name} is not known; the preset's is shown.")
-        notes.append(message(told, {"word": [word, "text"], "name": [name, "text"]}))
+        notes.append(message(told, {"word": [word, "name"], "name": [name, "name"]}))
         return False
     shape[name] = word
     return True
@@ -111,7 +111,7 @@ def put_hinges(door: Door, text: str, notes: list[Message]) -> bool:
             heights.append(reading["value"])
     if len(heights) != len(text.split(",")) or len(heights) > HINGES_MOST:
         told = wording("The hinge heights {heights} cannot be; the preset's are shown.")
-        notes.append(message(told, {"heights": [text, "text"]}))
+        notes.append(message(told, {"heights": [text, "name"]}))
         return False
     door["hinge_heights"] = heights
     return True
@@ -134,12 +134,12 @@ def read_covering(part: str, measured: MeasuredDoor, opened: Opened, stock: Stoc
             "The covering {covering} is not in this showroom's list; {other} stands in for it on the same door."
         )
         other = stock["families"][stock["opening"][1]]["name"]
-        notes.append(message(told, {"covering": [ident, "text"], "other": [other, "text"]}))
+        notes.append(message(told, {"covering": [ident, "name"], "other": [other, "name"]}))
         return
     family = stock["families"][ident]
     if family["retired"]:
         told = wording("{covering} is no longer offered; it is shown as it was.")
-        notes.append(message(told, {"covering": [family["name"], "text"]}))
+        notes.append(message(told, {"covering": [family["name"], "name"]}))
     for pair in pairs[1:]:
         put_pick(read["choices"], family, pair, opened, stock)
     if len(halves) > 1:
@@ -155,7 +155,7 @@ def put_pick(picks: dict[str, str], family: Family, pair: str, opened: Opened, s
             put_option(picks, choice, option_now(words[1], choice, family, stock), opened["problems"])
             return
     told = wording("The choice {choice} is not known and is left out.")
-    opened["problems"].append(message(told, {"choice": [pair, "text"]}))
+    opened["problems"].append(message(told, {"choice": [pair, "name"]}))
 
 
 def put_option(picks: dict[str, str], choice: Choice, ident: str, notes: list[Message]) -> None:
@@ -164,10 +164,10 @@ def put_option(picks: dict[str, str], choice: Choice, ident: str, notes: list[Me
     picks[choice["id"]] = option["id"]
     if option["id"] != ident:
         told = wording("The option {option} of {choice} is not known; the preset is shown.")
-        notes.append(message(told, {"option": [ident, "text"], "choice": [choice["name"], "text"]}))
+        notes.append(message(told, {"option": [ident, "name"], "choice": [choice["name"], "name"]}))
     elif option["retired"]:
         told = wording("{option} is no longer offered; it is shown as it was.")
-        notes.append(message(told, {"option": [option["name"], "text"]}))
+        notes.append(message(told, {"option": [option["name"], "name"]}))
 
 
 def read_place(text: str, notes: list[Message]) -> Position:
@@ -180,5 +180,5 @@ def read_place(text: str, notes: list[Message]) -> Position:
             place[i] = reading["value"]
         else:
             told = wording("The position {place} cannot be read and is left out.")
-            notes.append(message(told, {"place": [words[i], "text"]}))
+            notes.append(message(told, {"place": [words[i], "name"]}))
     return position(clamp(place[0], 0.0, 1.0), clamp(place[1], 0.0, 1.0), clamp(place[2], -TILT_MOST, TILT_MOST))

@@ -52,8 +52,8 @@ def pick_terms(family: Family, picks: dict[str, str]) -> dict[str, list[float | 
     for choice in family["choices"]:
         if choice["id"] in picks:
             before = "second_" if "choice" in terms else ""
-            terms[before + "choice"] = [choice["name"], "text"]
-            terms[before + "option"] = [find_option(choice, picks[choice["id"]])["name"], "text"]
+            terms[before + "choice"] = [choice["name"], "name"]
+            terms[before + "option"] = [find_option(choice, picks[choice["id"]])["name"], "name"]
     return terms
 
 

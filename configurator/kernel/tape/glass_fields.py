@@ -138,7 +138,7 @@ GLASS_FIELDS: list[Field] = [
         "unit": "share",
         "limits": [0.0, 1.0],
         "assumed": [0.8],
-        "what": "a share",
+        "what": wording("a share"),
     },
     {
         "id": "glass_solar",
@@ -146,7 +146,7 @@ GLASS_FIELDS: list[Field] = [
         "unit": "share",
         "limits": [0.0, 1.0],
         "assumed": [0.75],
-        "what": "a share",
+        "what": wording("a share"),
     },
     {
         "id": "glass_u",
@@ -154,7 +154,7 @@ GLASS_FIELDS: list[Field] = [
         "unit": "u-value",
         "limits": [0.3, 6.0],
         "assumed": [2.8],
-        "what": "a U-value",
+        "what": wording("a U-value"),
     },
 ]
 GLASS_GROUP: Group = {

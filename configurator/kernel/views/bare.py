@@ -40,7 +40,7 @@ def bare_draft(door: Door, words: Words, units: str) -> Draft:
 def measured_drawing(name: str, draft: Draft, parts: str) -> Drawing:
     """Return a drawing of measures with its words, of which ``parts`` name what it shows, and nothing on it."""
     words = draft["words"]
-    terms: dict[str, list[float | str]] = {"door": [draft["door"]["name"], "text"], "parts": [parts, "text"]}
+    terms: dict[str, list[float | str]] = {"door": [draft["door"]["name"], "name"], "parts": [parts, "text"]}
     return {
         "id": name,
         "title": say(message("What to measure on {door}: {parts}", terms), words, draft["units"]),

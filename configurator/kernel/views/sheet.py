@@ -91,7 +91,7 @@ def scale_words(scale: float, words: Words, units: str) -> str:
     """Return a scale as a title block writes it."""
     ratio = str(int(scale))
     if units == "in":
-        terms: dict[str, list[float | str]] = {"drawn": [INCH * 12 / scale, "mm"], "ratio": [ratio, "text"]}
+        terms: dict[str, list[float | str]] = {"drawn": [INCH * 12 / scale, "mm"], "ratio": [ratio, "name"]}
         return say_phrase(message("{drawn} = 1 ft (1:{ratio})", terms), words, units)
     return "1:" + ratio
 

@@ -23,9 +23,9 @@ PASSING_WORDS = {
 def name_terms(names: dict[str, str]) -> dict[str, list[float | str]]:
     """Return the terms of a sentence that names what is drawn."""
     return {
-        "covering": [names["family"], "text"],
-        "place": [names["place"], "text"],
-        "door": [names["door"], "text"],
+        "covering": [names["family"], "name"],
+        "place": [names["place"], "name"],
+        "door": [names["door"], "name"],
     }
 
 
@@ -39,7 +39,7 @@ def covering_words(names: dict[str, str]) -> Message:
 def title_words(view: str, names: dict[str, str], words: Words) -> str:
     """Return a drawing's title."""
     terms: dict[str, list[float | str]] = {
-        "drawn": [say_phrase(covering_words(names), words, "mm"), "text"],
+        "drawn": [say_phrase(covering_words(names), words, "mm"), "name"],
         "view": [VIEW_WORDS[view], "text"],
     }
     return say_phrase(message("{drawn}: {view}", terms), words, "mm")
