@@ -9,6 +9,7 @@ from babel.messages.pofile import write_po
 from playwright.sync_api import Page
 
 from configurator.catalog import Catalog
+from configurator.kernel.answer import ask
 from configurator.translating.own_texts import own_texts
 from tests.browser.conftest import OpenContext
 from tests.browser.trying import covering, fragment, open_page, viewport
@@ -26,6 +27,12 @@ CUT = """() => [...document.querySelectorAll("button, label, summary, .press, h1
   .filter((node) => node.offsetParent && !node.closest(".unseen, .look, .table"))
   .filter((node) => node.scrollWidth > node.clientWidth + 1 && getComputedStyle(node).overflowX !== "visible")
   .map((node) => node.textContent)"""
+ASKED = """() => { const { kernel, catalog } = Astragal; const told = {};
+  for (const door of Object.values(catalog.doors)) for (const family of Object.values(catalog.families)) {
+    const answer = kernel.ask_fit(kernel.hung(door, family, {}), catalog.household);
+    told[`${door.id} ${family.id}`] = [Object.values(answer.verdicts).map((one) => [one.id, one.state]),
+      answer.size.limits.map((limit) => limit.by)];
+  } return told; }"""
 SHOWN = """() => { const found = []; const walk = document.createTreeWalker(document.querySelector("#configurator"), 4);
   while (walk.nextNode()) found.push(walk.currentNode.data); return found; }"""
 
@@ -72,3 +79,18 @@ def test_the_configurator_holds_longer_words_and_says_no_others(phone: Page, lon
     content = own_words(catalog)
     parts = {part.strip() for text in told for part in re.split("[·:,;—]", text)}
     assert {part for part in parts if says(part) and plain(part) not in content} == set()
+
+
+def test_what_is_asked_and_compared_stays_the_same_in_every_language(
+    phone: Page, long_site: Path, catalog: Catalog
+) -> None:
+    open_page(phone, (long_site / "try.html").as_uri())
+    phone.wait_for_function("Boolean(Astragal.kernel.ask_fit)")
+    theirs = phone.evaluate(ASKED)
+    ours = {}
+    for door in ("garden-door", "garden-pair"):
+        for family in catalog.families.values():
+            answer = ask(catalog.doors[door], family, {}, catalog.household)
+            states = [[one["id"], one["state"]] for one in answer["verdicts"].values()]
+            ours[f"{door} {family['id']}"] = [states, [limit["by"] for limit in answer["size"]["limits"]]]
+    assert theirs == ours

@@ -43,7 +43,7 @@ def swing_verdict(own: Touch, both: Touch) -> Verdict:
     if both["angle"] >= RIGHT_ANGLE:
         why = wording("The leaf opens to a right angle and past it, until {piece} meets {obstacle}.")
         return verdict("swing", SWING_NAME, "clears", message(why, terms))
-    state = "blocked" if both["angle"] < LEAST_TURN else wording("guide by hand")
+    state = "blocked" if both["angle"] < LEAST_TURN else "guide by hand"
     why = wording("Before the leaf stands at a right angle, {piece} meets {obstacle}.")
     return verdict("swing", SWING_NAME, state, message(why, terms))
 
