@@ -53,6 +53,8 @@ def test_a_corrected_measurement_moves_the_drawing_and_the_address(page: Page, c
     open_door(page, catalog)
     before = views(page)
     field(page, "Glass width").fill("21 3/8")
+    # The drawing follows with the next frame.
+    page.wait_for_function("[...document.querySelectorAll('svg text')].some((one) => one.textContent.startsWith('21'))")
     assert "21 3/8 in" in written(page)
     assert views(page) != before
     field(page, "Glass width").blur()
