@@ -5,6 +5,8 @@ from functools import cached_property
 from pathlib import Path
 from typing import TypedDict, cast
 
+import jinja2
+
 from configurator.browser.catalog_json import page_catalog
 from configurator.browser.link.encode import encode_answered
 from configurator.browser.link.shapes import Stock
@@ -22,11 +24,13 @@ from configurator.kernel.shapes import Answer, Door, Family, Fit, Fix, Message
 from configurator.kernel.tongue import Words, in_words
 from configurator.site.answers import Answers, Kept, digest
 from configurator.site.face.photos import Photo, logo_markup, photographs
+from configurator.site.face.templates import environment
 from configurator.site.face.themes import template_folders, theme_opens_with
 from configurator.site.site_page import SitePage
 
 ROOM = "room"
 OWN_CARD = "cards/showroom.png"
+MARKDOWN_ENDINGS = {".md", ".markdown", ".mdown", ".mkdn", ".mkd"}
 
 
 class HeroPhoto(TypedDict):
@@ -140,6 +144,17 @@ class House:
         """The template folders, in the order of precedence."""
         return template_folders(self.showroom.theme.name)
 
+    @cached_property
+    def environment(self) -> jinja2.Environment:
+        """The environment in which the pages' templates are filled in."""
+        return environment(self.templates, self.words, self.units)
+
+    @cached_property
+    def page_names(self) -> list[str]:
+        """The names of the content's Markdown pages, known before MkDocs has found their files."""
+        files = (self.content / "pages").rglob("*")
+        return sorted(file.stem for file in files if file.suffix in MARKDOWN_ENDINGS)
+
     def once(self, make: Callable[[], Kept], *inputs: object) -> Kept:
         """Return what ``make`` gives, from memory when the same inputs came before in this language."""
         return self.answers.once(make, self.tongue, *self.stamped(inputs))
@@ -169,7 +184,7 @@ class House:
         files = [path for folder in self.templates for path in sorted(folder.rglob("*.html"))]
         stamps = [[str(path), path.stat().st_mtime_ns] for path in files]
         names = [[thing["id"], thing["name"]] for thing in [*self.doors, *self.families]]
-        return digest(repr(self.showroom), self.words["language"], names, stamps, self.logo_markup)
+        return digest(repr(self.showroom), self.words["language"], names, self.page_names, stamps, self.logo_markup)
 
     def hung(self, door: Door, family: Family) -> Fit:
         """Return a family with its preset choices, hung on a door."""

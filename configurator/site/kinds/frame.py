@@ -8,6 +8,7 @@ from configurator.catalog.schema.showroom import Showroom
 from configurator.kernel.tongue import wording
 from configurator.site.house import OWN_CARD, House
 from configurator.site.kinds import structured_data
+from configurator.site.kinds.guide_pages import guide_url
 from configurator.site.site_page import Crumb, SitePage, way_up
 from configurator.tongues.speech import name_of
 
@@ -155,7 +156,7 @@ def menu(house: House, url: str) -> list[MenuEntry]:
 
 def small_menu(house: House) -> list[SmallMenuEntry]:
     """Return the menu at a page's foot, of those Markdown pages that the content has."""
-    urls = {page.url for page in house.markdown.values()}
+    urls = {guide_url(name) for name in house.page_names}
     return [{"url": url, "name": house.named(name)} for url, name in SMALL_MENU if url in urls]
 
 

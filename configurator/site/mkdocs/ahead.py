@@ -6,14 +6,15 @@ from pathlib import Path
 
 from configurator.kernel.message import is_said
 from configurator.kernel.shapes import Door, Family
-from configurator.site.answers import Answers
+from configurator.site.answers import Added, Answers
 from configurator.site.drawings.cards import door_cards
 from configurator.site.drawings.subjects import first_single
 from configurator.site.house import House, open_houses
+from configurator.site.kinds.all_pages import fitted_sheet
 from configurator.site.kinds.door_page import door_page
 from configurator.site.kinds.family_page import mover
-from configurator.site.kinds.fitted_page import fitted
 from configurator.site.mkdocs.assets import page_scripts
+from configurator.site.mkdocs.page_html import page_html
 
 Task = tuple[str, str]
 SCRIPT, DOOR, FAMILY = "script", "door", "family"
@@ -22,7 +23,7 @@ _houses: list[House] = []
 
 
 def work_ahead(house: House) -> None:
-    """Fill the house's memory with every door's answers, drawings and previews, families' frames and the script."""
+    """Fill the house's memory with every door's answers, drawings, previews and pages, families' frames and scripts."""
     tasks = [(SCRIPT, ""), *((DOOR, door["id"]) for door in house.doors)]
     tasks += [(FAMILY, family["id"]) for family in house.families]
     with ProcessPoolExecutor(initializer=open_house, initargs=(house.content,)) as pool:
@@ -37,7 +38,7 @@ def open_house(content: Path) -> None:
     _houses.append(open_houses(content, Answers()))
 
 
-def work_out(task: Task) -> dict[str, object]:
+def work_out(task: Task) -> Added:
     """Return what a task added to the worker's memory, in every language."""
     for house in _houses[0].tongues:
         work_out_in(house, task)
@@ -63,8 +64,8 @@ def work_out_family(house: House, family: Family) -> None:
 
 
 def work_out_door(house: House, door: Door) -> None:
-    """Work out a door's page, its previews and the page of every family on it."""
+    """Work out a door's page and its previews, and write the page of every family on it."""
     door_page(house, door)
     door_cards(house, door)
     for family in house.families:
-        fitted(house, door, family)
+        page_html(house, fitted_sheet(house, door, family))

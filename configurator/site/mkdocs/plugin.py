@@ -23,15 +23,14 @@ from configurator.catalog import ContentProblems
 from configurator.catalog.page_blocks import told_page
 from configurator.places import THEMES
 from configurator.site.answers import Answers
-from configurator.site.face.templates import environment
 from configurator.site.house import House, open_houses
 from configurator.site.kinds.addresses import register
 from configurator.site.kinds.all_pages import site_pages
 from configurator.site.kinds.fences import draw_fences
-from configurator.site.kinds.frame import MENU, frame
+from configurator.site.kinds.frame import MENU
 from configurator.site.mkdocs.ahead import work_ahead
 from configurator.site.mkdocs.assets import asset_files
-from configurator.site.mkdocs.slim import slim
+from configurator.site.mkdocs.page_html import page_html
 from configurator.site.mkdocs.written_page import (
     WHOLE,
     WHOLE_TEXT,
@@ -75,7 +74,6 @@ class AstragalPlugin(BasePlugin[PluginOptions]):
         super().__init__()
         self.answers = Answers()
         self._house: House | None = None
-        self._environments: dict[str, jinja2.Environment] = {}
 
     @property
     def house(self) -> House:
@@ -164,9 +162,6 @@ class AstragalPlugin(BasePlugin[PluginOptions]):
 
     def on_env(self, env: jinja2.Environment, *, config: MkDocsConfig, files: Files) -> jinja2.Environment:
         """Add the one template that holds a page of ours, which is made in its language's own environment."""
-        self._environments = {
-            house.root: environment(house.templates, house.words, house.units) for house in self.house.tongues
-        }
         loaders = [jinja2.DictLoader({WHOLE: WHOLE_TEXT}), *([env.loader] if env.loader else [])]
         env.loader = jinja2.ChoiceLoader(loaders)
         return env
@@ -188,16 +183,4 @@ class AstragalPlugin(BasePlugin[PluginOptions]):
         """Make a page of the showroom."""
         if not isinstance(page, ShowroomPage):
             return context
-        return cast(TemplateContext, {**context, "astragal": Markup(self.html(page.house, page.site_page))})
-
-    def html(self, house: House, page: SitePage) -> str:
-        """Return a page, as it was last written where nothing that it shows has changed."""
-        key = house.page_key(page) if page.inputs else ""
-        kept = self.answers.page(house.root + page.url, key) if key else None
-        if kept is not None:
-            return kept
-        template = self._environments[house.root].get_template(page.template)
-        html = slim(template.render({**frame(house, page), **page.given()}))
-        if key:
-            self.answers.keep_page(house.root + page.url, key, html)
-        return html
+        return cast(TemplateContext, {**context, "astragal": Markup(page_html(page.house, page.site_page))})
