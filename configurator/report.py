@@ -19,6 +19,7 @@ from configurator.kernel.say import say_value
 from configurator.kernel.scene import asked_scene
 from configurator.kernel.shapes import Caution, Figure, Fix, Message, Piece, Verdict
 from configurator.kernel.tongue import Words, in_words, wording
+from configurator.kernel.views.words import covering_words
 
 WIDTH = 100
 NAME_WIDTH = 44
@@ -33,11 +34,8 @@ def wrapped(text: str, indent: int) -> str:
 
 def title(asked: Configuration, words: Words) -> str:
     """Return the family, the door and the choices as people name them."""
-    named: dict[str, list[float | str]] = {
-        "family": [asked.family["name"], "name"],
-        "door": [asked.door["name"], "name"],
-    }
-    lines = [say(message("{family} on {door}", named), words, "in")]
+    named = {"family": asked.family["name"], "door": asked.door["name"], "place": ""}
+    lines = [say(covering_words(named), words, "in")]
     for choice in asked.family["choices"]:
         names = {option["id"]: option["name"] for option in choice["options"]}
         lines.append(f"  {choice['name']}: {names[asked.choices[choice['id']]]}")

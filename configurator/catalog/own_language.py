@@ -11,7 +11,7 @@ from configurator.catalog.page_blocks import page_texts
 from configurator.catalog.schema.showroom import Showroom
 from configurator.catalog.sources import Source
 from configurator.catalog.texts import ContentText, told
-from configurator.catalog.translations import Translations, words_file
+from configurator.catalog.translations import Translations
 from configurator.kernel.tongue import ENGLISH, Words, in_words
 from configurator.tongues.speech import speech
 
@@ -46,9 +46,9 @@ class OwnLanguage:
         :raises ValueError: where there is no such language
         """
         code = self.asked or first
-        own = words_file(self.folder, code)
-        self.words = ENGLISH if code == ENGLISH["language"] and not own.exists() else speech(code, own)
         self.translations = self.every.get(code, {})
+        plain = code == ENGLISH["language"] and not self.translations
+        self.words = ENGLISH if plain else speech(code, self.translations)
 
     def told(self, file: ContentFile, section: Model) -> Model:
         """Return a file's data in the language."""

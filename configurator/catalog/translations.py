@@ -11,7 +11,7 @@ from configurator.catalog.files import shown
 from configurator.catalog.located import ContentFile, read_text
 from configurator.catalog.problem import Problem
 from configurator.catalog.suggest import one_of
-from configurator.tongues.speech import catalog_name, code_of, locale_of, said_in
+from configurator.tongues.speech import catalog_name, code_of, forms_of, locale_of, said_in
 
 FOLDER = "words"
 # What a translation must hold as it stands: named terms, and where a link leads.
@@ -77,10 +77,9 @@ def sound_catalog(path: Path, file: ContentFile) -> Catalog:
 
 def check_entry(file: ContentFile, entry: Message) -> None:
     """Check that each form of a translation holds the terms of the sentence, and no others."""
-    originals = [entry.id] if isinstance(entry.id, str) else list(entry.id)
-    forms = [entry.string] if isinstance(entry.string, str) else list(entry.string)
+    originals = forms_of(entry.id)
     wanted = {part for text in originals for part in STANDING.findall(text)}
-    for form in forms:
+    for form in forms_of(entry.string):
         held = set(STANDING.findall(form))
         if form and held != wanted and not few(held, wanted, originals):
             file.problems.append(Problem(file.name, entry.lineno or 1, 1, different_terms(wanted, held)))

@@ -125,11 +125,6 @@ def nearest_of(sample: Sample, cluster: Cluster) -> Meeting:
     return best
 
 
-def nearest_in(sample: Sample, parts: list[Piece]) -> Meeting:
-    """Return what comes nearest at one place of the travel; ``parts`` must not be empty."""
-    return nearest_of(sample, clustered(parts))
-
-
 def nearer(one: Meeting, other: Meeting) -> Meeting:
     """Return whichever is tighter; ``one`` where both are alike."""
     return other if other["air"] < one["air"] else one

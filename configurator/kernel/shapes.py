@@ -33,7 +33,23 @@ class Optics(TypedDict):
     solar: float
 
 
-class Piece(TypedDict):
+class Box(TypedDict):
+    """A plain rectangle in x and y; all zero where there is none."""
+
+    x0: float
+    x1: float
+    y0: float
+    y1: float
+
+
+class Solid(Box):
+    """A box in space."""
+
+    z0: float
+    z1: float
+
+
+class Piece(Solid):
     """A box in the leaf's space, with its kind and its optics.
 
     ``part`` is ``door``, ``handle``, ``covering`` or ``fixing``. ``outline`` is the true cut where it
@@ -45,12 +61,6 @@ class Piece(TypedDict):
 
     part: str
     kind: str
-    x0: float
-    x1: float
-    y0: float
-    y1: float
-    z0: float
-    z1: float
     optics: Optics
     axis: str
     outline: list[list[float]]
@@ -229,15 +239,6 @@ class Limit(TypedDict):
     overlap: float
 
 
-class Box(TypedDict):
-    """A plain rectangle in x and y; all zero where there is none."""
-
-    x0: float
-    x1: float
-    y0: float
-    y1: float
-
-
 class Size(TypedDict):
     """How a covering sits: its ordered outline, its mounting plane and what limited it.
 
@@ -399,16 +400,10 @@ class Cuts(TypedDict):
     bars: list[Bar]
 
 
-class Outer(TypedDict):
+class Outer(Solid):
     """The box that bounds all pieces of one kind over the travel, in the leaf's space."""
 
     kind: str
-    x0: float
-    x1: float
-    y0: float
-    y1: float
-    z0: float
-    z1: float
 
 
 class Touch(TypedDict):

@@ -22,12 +22,14 @@ from configurator.kernel.mount.hung import hung
 from configurator.kernel.remedy.fixes import fixes
 from configurator.kernel.shapes import Answer, Door, Family, Fit, Fix, Message
 from configurator.kernel.tongue import Words, in_words
+from configurator.kernel.views.words import covering_words
 from configurator.site.answers import Answers, Kept, digest
 from configurator.site.face.photos import Photo, logo_markup, photographs
 from configurator.site.face.templates import environment
 from configurator.site.face.themes import template_folders, theme_opens_with
 from configurator.site.site_page import SitePage
 
+Terms = dict[str, list[float | str]]
 ROOM = "room"
 OWN_CARD = "cards/showroom.png"
 MARKDOWN_ENDINGS = {".md", ".markdown", ".mdown", ".mkdn", ".mkd"}
@@ -184,7 +186,7 @@ class House:
         files = [path for folder in self.templates for path in sorted(folder.rglob("*.html"))]
         stamps = [[str(path), path.stat().st_mtime_ns] for path in files]
         names = [[thing["id"], thing["name"]] for thing in [*self.doors, *self.families]]
-        return digest(repr(self.showroom), self.words["language"], names, self.page_names, stamps, self.logo_markup)
+        return digest(repr(self.showroom), names, self.page_names, stamps, self.logo_markup)
 
     def hung(self, door: Door, family: Family) -> Fit:
         """Return a family with its preset choices, hung on a door."""
@@ -204,11 +206,7 @@ class House:
 
     def on_door(self, door: Door, family: Family) -> str:
         """Return a family on a door, by name."""
-        terms: dict[str, list[float | str]] = {
-            "covering": [family["name"], "text"],
-            "door": [self.door_name(door), "text"],
-        }
-        return self.phrase(message("{covering} on {door}", terms))
+        return self.phrase(covering_words({"family": family["name"], "door": self.door_name(door), "place": ""}))
 
     def phrase(self, told: Message) -> str:
         """Return what is told as it reads within a sentence."""

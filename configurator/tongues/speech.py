@@ -1,6 +1,6 @@
 """Languages as the kernel's words, from gettext catalogs: our own, and those that a showroom keeps."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from gettext import c2py
 from pathlib import Path
 
@@ -58,14 +58,19 @@ def read_catalog(path: Path) -> Catalog:
 
 def key_of(ident: str | Sequence[str]) -> str:
     """Return a catalog's entry as the kernel looks it up: all its forms joined."""
-    return ident if isinstance(ident, str) else FORMS.join(ident)
+    return FORMS.join(forms_of(ident))
+
+
+def forms_of(string: str | Sequence[str] | None) -> list[str]:
+    """Return a text, or what it is in a language, in all its forms."""
+    return [string or ""] if string is None or isinstance(string, str) else list(string)
 
 
 def said_in(catalog: Catalog) -> dict[str, str]:
     """Return what a catalog translates; what is unfinished or marked as unsure is left out."""
     found: dict[str, str] = {}
     for entry in catalog:
-        forms = [entry.string] if isinstance(entry.string, str) else list(entry.string)
+        forms = forms_of(entry.string)
         if entry.id and all(forms) and not entry.fuzzy:
             found[key_of(entry.id)] = FORMS.join(forms)
     return found
@@ -77,18 +82,15 @@ def plural_places(locale: Locale) -> list[int]:
     return [rule(number) for number in range(COUNTED)]
 
 
-def speech(language: str, *catalogs: Path) -> Words:
-    """Return a language with our own translations and those of further catalogs, the later ones first.
+def speech(language: str, further: Mapping[str, str] | None = None) -> Words:
+    """Return a language with our own translations and further ones, which go before ours.
 
     :raises ValueError: where there is no such language
     """
     locale = locale_of(language)
-    said: dict[str, str] = {}
-    for path in (own_catalog(language), *catalogs):
-        said.update(said_in(read_catalog(path)))
     return {
         "language": language,
-        "said": said,
+        "said": {**said_in(read_catalog(own_catalog(language))), **(further or {})},
         "decimal": get_decimal_symbol(locale),
         "plural": plural_places(locale),
     }

@@ -4,6 +4,7 @@ import ast
 import re
 from collections.abc import Iterator
 from dataclasses import dataclass
+from functools import cache
 from pathlib import Path
 from typing import Any
 
@@ -35,8 +36,14 @@ class Said:
         return FORMS.join(self.forms)
 
 
-def own_texts() -> Iterator[Said]:
-    """Yield each text that the program says wherever it is said, in the order of files and lines."""
+@cache
+def own_texts() -> tuple[Said, ...]:
+    """Return each text that the program says wherever it is said, in the order of files and lines."""
+    return tuple(all_texts())
+
+
+def all_texts() -> Iterator[Said]:
+    """Yield them as the files are read."""
     for path in sorted(PACKAGE.rglob("*.py")):
         yield from python_texts(path.read_text(encoding="utf-8"), path.relative_to(PACKAGE.parent).as_posix())
     for path in sorted(THEMES.rglob("*.html")):

@@ -5,13 +5,13 @@ from dataclasses import dataclass
 from io import BytesIO
 from pathlib import Path
 
-from babel.messages.catalog import Catalog, Message
+from babel.messages.catalog import Catalog
 from babel.messages.pofile import write_po
 
 from configurator.catalog import Catalog as Content
 from configurator.catalog.translations import words_file
 from configurator.kernel.tongue import FORMS
-from configurator.tongues.speech import code_of, locale_of, own_catalog, read_catalog, said_in
+from configurator.tongues.speech import code_of, forms_of, key_of, locale_of, own_catalog, read_catalog, said_in
 from configurator.translating.own_texts import Said, own_texts
 
 # No dates and no names, so that the same content gives the same file.
@@ -61,14 +61,14 @@ def renew_words(content: Content, language: str) -> Path:
     path = words_file(content.folder, language)
     catalog = read_catalog(path)
     catalog.locale = locale_of(language)
-    before = {key_of(entry): entry for entry in catalog.obsolete.values()}
+    before = {key_of(entry.id): entry for entry in catalog.obsolete.values()}
     catalog.update(template(content, language), no_fuzzy_matching=True)
     for entry in catalog:
-        if entry.id and not any(forms_of(entry)) and key_of(entry) in before:
-            entry.string = before.pop(key_of(entry)).string
-    gone = [entry for entry in [*before.values(), *catalog.obsolete.values()] if any(forms_of(entry))]
+        if entry.id and not any(forms_of(entry.string)) and key_of(entry.id) in before:
+            entry.string = before.pop(key_of(entry.id)).string
+    gone = [entry for entry in [*before.values(), *catalog.obsolete.values()] if any(forms_of(entry.string))]
     catalog.obsolete.clear()
-    catalog.obsolete.update({key_of(entry): entry for entry in gone if entry.id not in catalog})
+    catalog.obsolete.update({key_of(entry.id): entry for entry in gone if entry.id not in catalog})
     path.parent.mkdir(exist_ok=True)
     path.write_bytes(written(catalog))
     return path
@@ -90,13 +90,3 @@ def written(catalog: Catalog) -> bytes:
     write_po(body, catalog, omit_header=True)
     code = code_of(locale) if locale else ""
     return HEADER.format(code=code, plurals=catalog.plural_forms).encode() + body.getvalue()
-
-
-def forms_of(entry: Message) -> list[str]:
-    """Return an entry's translation in all its forms."""
-    return list(entry.string) if isinstance(entry.string, list | tuple) else [entry.string or ""]
-
-
-def key_of(entry: Message) -> str:
-    """Return an entry's text in all its forms."""
-    return entry.id if isinstance(entry.id, str) else FORMS.join(entry.id)

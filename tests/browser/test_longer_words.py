@@ -14,8 +14,7 @@ from configurator.translating.own_texts import own_texts
 from tests.browser.conftest import OpenContext
 from tests.browser.trying import covering, fragment, open_page, viewport
 from tests.conftest import built_once, other_content
-from tests.made_up_language import longer, marked
-from tests.site.test_made_up_language import own_words, plain, says, unmarked
+from tests.made_up_language import longer, marked, own_words, plain, says, unmarked
 
 # A language that nobody has translated us into stands in for one with long words.
 LANGUAGE = "eo"

@@ -5,7 +5,7 @@ import random
 import pytest
 
 from configurator.catalog import load
-from configurator.kernel.contact import nearest_in
+from configurator.kernel.contact import clustered, nearest_of
 from configurator.kernel.fit import pieces_at
 from configurator.kernel.message import is_said
 from configurator.kernel.mount.hung import hung
@@ -29,7 +29,7 @@ def scanned(fit: Fit) -> float:
         for step in range(STEPS + 1):
             place = along(leg, step / STEPS) | {"coarse": True}
             sample: Sample = {"leg": number, "at": step / STEPS, "pieces": pieces_at(fit, place)}
-            least = min(least, nearest_in(sample, fit["handle"])["air"])
+            least = min(least, nearest_of(sample, clustered(fit["handle"]))["air"])
     return least
 
 

@@ -8,15 +8,17 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from configurator.catalog import load
-from configurator.kernel.answer import ask, ask_fit
+from configurator.kernel.answer import ask, ask_fit, asked_to
 from configurator.kernel.message import is_said, say, say_working
 from configurator.kernel.mount.hung import hung, hung_with
+from configurator.kernel.questions import QUESTIONS
 from configurator.kernel.remedy.change import changed
 from configurator.kernel.remedy.fixes import best_fixes, fixes
+from configurator.kernel.remedy.measured import measured_changes
 from configurator.kernel.remedy.pairs import pair_changes
-from configurator.kernel.remedy.plight import plight_of, tried
-from configurator.kernel.remedy.singles import single_changes
-from configurator.kernel.shapes import Answer, Door, Family, Fix, Trial
+from configurator.kernel.remedy.plight import plight_told
+from configurator.kernel.remedy.singles import picked_changes
+from configurator.kernel.shapes import Answer, Change, Door, Family, Fit, Fix, Household, Plight, Trial
 from configurator.kernel.tongue import ENGLISH
 from configurator.places import CONTENT
 from tests.cases import Case, seeded_case
@@ -86,6 +88,21 @@ def assert_mends(case: Case, fix: Fix) -> None:
         assert worse == []
     told = [fix["glass"], fix["stack"], fix["projection"]]
     assert told == pytest.approx([now - then for now, then in zip(looks(after), looks(before), strict=True)])
+
+
+def plight_of(fit: Fit, household: Household) -> Plight:
+    """Return what is told of a fit, and what of it does not clear."""
+    return plight_told(asked_to(QUESTIONS, fit, household))
+
+
+def single_changes(plight: Plight) -> list[Change]:
+    """Return the single changes that a search tries, in its order."""
+    return [*picked_changes(plight), *measured_changes(plight)]
+
+
+def tried(plight: Plight, change: Change) -> Trial:
+    """Return what is told once a change is made."""
+    return {"change": change, "answer": ask_fit(changed(plight["fit"], change), plight["household"])}
 
 
 @settings(max_examples=60)

@@ -10,6 +10,8 @@ from PIL import Image
 from configurator.catalog import ContentProblems
 from configurator.places import CONTENT
 from configurator.site.answers import Answers
+from configurator.site.house import open_houses
+from configurator.site.mkdocs.ahead import work_ahead
 from configurator.site.mkdocs.build import NotASite, build
 from tests.site.pages import pages, parsed
 
@@ -98,10 +100,23 @@ def test_a_link_that_leads_nowhere_is_told_at_its_place(content: Path, tmp_path:
     assert not (tmp_path / "site").exists()
 
 
-def test_a_page_that_the_content_lacks_is_not_in_the_menu(content: Path, tmp_path: Path, answers: Answers) -> None:
+def test_a_page_that_the_content_lacks_is_in_no_page_s_menu(content: Path, tmp_path: Path, answers: Answers) -> None:
+    site = tmp_path / "site"
+    build(content, site, answers)
     (content / "pages/imprint.md").unlink()
+    build(content, site, answers)
+    assert [page for page in site.rglob("*.html") if "imprint.html" in page.read_text(encoding="utf-8")] == []
+
+
+def test_pages_written_ahead_are_not_written_again(
+    content: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    answers = Answers()
+    work_ahead(open_houses(content, answers))
+    again: list[str] = []
+    monkeypatch.setattr(answers, "keep_page", lambda url, key, html: again.append(url))
     build(content, tmp_path / "site", answers)
-    assert "imprint.html" not in (tmp_path / "site" / "index.html").read_text(encoding="utf-8")
+    assert again == []
 
 
 def test_the_folder_in_which_one_stands_is_not_built_over(

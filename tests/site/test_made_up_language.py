@@ -14,10 +14,9 @@ from configurator.site.house import House
 from configurator.site.kinds.all_pages import site_pages
 from configurator.site.kinds.frame import frame
 from configurator.site.site_page import SitePage
-from tests.made_up_language import CLOSED, OPENED, made_up, marked
+from tests.made_up_language import made_up, marked, own_words, plain, says, unmarked
 
 NEXT = "\x1f"
-UNITS = {"mm", "in", "kg", "sq", "ft", "yd"}
 SPOKEN = ("aria-label", "alt", "title", "placeholder", "aria-valuetext")
 # One page of each kind; those of a family on a door are alike but for their figures.
 KINDS = ("home.html", "coverings.html", "family.html", "doors.html", "door.html", "fitted.html", "measure.html")
@@ -27,21 +26,6 @@ KINDS += ("guides.html", "try.html", "lost.html")
 def first_of_each(pages: list[SitePage]) -> dict[str, SitePage]:
     """Return the first page of each kind."""
     return {page.template: page for page in reversed(pages)}
-
-
-def own_words(catalog: Catalog) -> str:
-    """Return all that the content says: names and prose are in its own language."""
-    notes = [*catalog.door_notes.values(), *catalog.family_notes.values(), *catalog.handle_notes.values()]
-    return plain(repr([catalog.showroom, notes, [*catalog.families.values()]]).replace("\\n", " "))
-
-
-def unmarked(text: str) -> str:
-    """Return what stands outside all marks."""
-    depth, outside = 0, ""
-    for sign in text:
-        depth += (sign == OPENED) - (sign == CLOSED)
-        outside += sign if depth == 0 and sign not in (OPENED, CLOSED) else ""
-    return outside
 
 
 def spoken_on(html: str) -> list[str]:
@@ -54,16 +38,6 @@ def spoken_on(html: str) -> list[str]:
         *unmarked(NEXT.join(tree.itertext())).split(NEXT),
         *(node.get(name) for name in SPOKEN for node in tree.xpath(f"//*[@{name}]")),
     ]
-
-
-def plain(text: str) -> str:
-    """Return a text without what typography does to it."""
-    return " ".join(text.replace("’", "'").lower().split()).strip(" .()")
-
-
-def says(text: str) -> bool:
-    """Return whether a text says more than numbers with their units."""
-    return any(len(word) > 1 and word.isalpha() and word not in UNITS for word in text.split())
 
 
 @pytest.fixture(scope="module")

@@ -1,13 +1,12 @@
 """Our own translations: whole, with every term, and of nothing that is no longer said."""
 
 import re
-from collections.abc import Sequence
 from pathlib import Path
 
 import pytest
 
 from configurator.places import CONTENT
-from configurator.tongues.speech import FOLDER, key_of, own_catalog, read_catalog, speech
+from configurator.tongues.speech import FOLDER, forms_of, key_of, own_catalog, read_catalog, speech
 from configurator.translating.own_texts import own_texts, python_texts
 
 CATALOGS = sorted(FOLDER.glob("*.po"))
@@ -19,18 +18,13 @@ def terms(text: str) -> set[str]:
     return set(re.findall(r"\{(\w+)\}", text))
 
 
-def forms(string: str | Sequence[str]) -> list[str]:
-    """Return the forms of a translation."""
-    return [string] if isinstance(string, str) else list(string)
-
-
 @pytest.mark.parametrize("path", [*CATALOGS, CONTENT / "words" / "es.po"], ids=lambda path: path.stem)
 def test_a_translation_names_the_terms_of_its_sentence(path: Path) -> None:
     entries = [entry for entry in read_catalog(path) if entry.id]
     assert len(entries) > 10
     for entry in entries:
-        known = set().union(*(terms(form) for form in forms(entry.id)))
-        for form in forms(entry.string):
+        known = set().union(*(terms(form) for form in forms_of(entry.id)))
+        for form in forms_of(entry.string):
             assert terms(form) <= known, entry.id
             assert known - terms(form) <= {"count"} or form == "", entry.id
 

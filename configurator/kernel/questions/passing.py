@@ -5,9 +5,10 @@ from configurator.kernel.contact import (
     air_across,
     air_out,
     air_up,
+    clustered,
     edge_of_trouble,
     nearer,
-    nearest_in,
+    nearest_of,
 )
 from configurator.kernel.door.grips import FINGER_ROOM, worked_grips
 from configurator.kernel.fit import only_turns
@@ -49,9 +50,10 @@ def tight_samples(travel: Travel, limit: float) -> list[Sample]:
     """Return the samples of the tightest leg at which there is less air than ``limit``."""
     fit = travel["fit"]
     place = travel["handle"]
+    cluster = clustered(fit["handle"])
     tight: list[Sample] = []
     for sample in travel["samples"]:
-        if sample["leg"] == place["leg"] and nearest_in(sample, fit["handle"])["air"] < limit:
+        if sample["leg"] == place["leg"] and nearest_of(sample, cluster)["air"] < limit:
             tight.append(sample)
     return tight
 
@@ -95,10 +97,10 @@ def stays_put(fit: Fit) -> bool:
 def hand_place(travel: Travel) -> Meeting:
     """Return where the covering comes nearest to what a hand takes of the handle."""
     fit = travel["fit"]
-    held = [grip["piece"] for grip in worked_grips(fit["door"], fit["handle"])]
-    best = nearest_in(travel["samples"][0], held)
+    held = clustered([grip["piece"] for grip in worked_grips(fit["door"], fit["handle"])])
+    best = nearest_of(travel["samples"][0], held)
     for sample in travel["samples"]:
-        best = nearer(best, nearest_in(sample, held))
+        best = nearer(best, nearest_of(sample, held))
     return best
 
 

@@ -8,9 +8,8 @@ same seen from the leaf.
 """
 
 import math
-from typing import TypedDict
 
-from configurator.kernel.shapes import Outer, Touch
+from configurator.kernel.shapes import Outer, Solid, Touch
 
 HALF_TURN = 180.0
 NEVER = 1e9
@@ -18,19 +17,13 @@ NEVER = 1e9
 ONLY_TOUCHED = 1e-9
 
 
-class Obstacle(TypedDict):
+class Obstacle(Solid):
     """What stands still, as a box from the pin; ``side`` and ``face`` are the kinds of what is met from beside and from
     the room. ``near`` is its distance from the pin, ``start`` the least angle, radians, at which any of it stands.
     """
 
     side: str
     face: str
-    x0: float
-    x1: float
-    y0: float
-    y1: float
-    z0: float
-    z1: float
     near: float
     start: float
 

@@ -1,10 +1,7 @@
 """What does not clear, and what a change that is tried makes of it."""
 
-from configurator.kernel.answer import ask_fit, asked_to
 from configurator.kernel.message import is_said
-from configurator.kernel.questions import QUESTIONS
-from configurator.kernel.remedy.change import changed
-from configurator.kernel.shapes import Answer, Asking, Change, Fit, Household, Message, Plight, Trial
+from configurator.kernel.shapes import Answer, Asking, Message, Plight, Trial
 
 REFUSAL = "refusal"
 CLEARS = "clears"
@@ -55,16 +52,6 @@ def plight_told(asked: Asking) -> Plight:
         "answer": answer,
         "troubles": troubles,
     }
-
-
-def plight_of(fit: Fit, household: Household) -> Plight:
-    """Ask all of a fit, and return what is told and what of it does not clear."""
-    return plight_told(asked_to(QUESTIONS, fit, household))
-
-
-def tried(plight: Plight, change: Change) -> Trial:
-    """Make a change, ask again, and return what is told then."""
-    return {"change": change, "answer": ask_fit(changed(plight["fit"], change), plight["household"])}
 
 
 def worst_state(answer: Answer) -> str:

@@ -1,7 +1,6 @@
-"""The single changes that may mend something: each other pick, then a width, a spacer, another handle."""
+"""The single picks that may mend something."""
 
 from configurator.kernel.remedy.change import changed_numbers, picking
-from configurator.kernel.remedy.measured import measured_changes
 from configurator.kernel.shapes import Change, Plight
 
 
@@ -35,11 +34,4 @@ def picked_changes(plight: Plight) -> list[Change]:
             if not option["retired"] and is_new(numbers, known):
                 known.append(numbers)
                 found.append(change)
-    return found
-
-
-def single_changes(plight: Plight) -> list[Change]:
-    """Return the single changes to be tried, in order; none where all clears."""
-    found = picked_changes(plight)
-    found.extend(measured_changes(plight))
     return found

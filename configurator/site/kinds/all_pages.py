@@ -5,7 +5,7 @@ from functools import partial
 from configurator.kernel.message import is_said, message, several
 from configurator.kernel.shapes import Door, Family
 from configurator.kernel.tongue import wording
-from configurator.site.house import House
+from configurator.site.house import House, Terms
 from configurator.site.kinds import structured_data
 from configurator.site.kinds.compare import fitted_url
 from configurator.site.kinds.coverings_page import coverings
@@ -19,7 +19,6 @@ from configurator.site.kinds.measure_page import measure
 from configurator.site.kinds.moved_pages import moved_pages
 from configurator.site.site_page import Crumb, Given, SitePage
 
-Terms = dict[str, list[float | str]]
 HOME = Crumb(wording("Home"), "index.html")
 COVERINGS = Crumb(wording("Coverings"), "coverings/index.html")
 DOORS = Crumb(wording("Doors"), "doors/index.html")

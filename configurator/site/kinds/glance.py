@@ -7,11 +7,10 @@ from configurator.kernel.message import message, several
 from configurator.kernel.say import say_length
 from configurator.kernel.tongue import wording
 from configurator.site.face.template_words import percent
-from configurator.site.house import House
+from configurator.site.house import House, Terms
 from configurator.site.kinds.compare import NamedLine, light_when_closed
 
 NAMED = 3
-Terms = dict[str, list[float | str]]
 ALL_CLEAR = percent(1.0)
 
 

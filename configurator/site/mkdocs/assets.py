@@ -24,7 +24,7 @@ def asset_files(house: House) -> Files:
     if house is not house.first:
         return {**scripts(house), **own_cards(house)}
     return {
-        **styles(house),
+        **wordless(house),
         **scripts(house),
         **icons(house),
         **swatch_files(house),
@@ -42,9 +42,10 @@ def own_cards(house: House) -> Files:
     return files
 
 
-def styles(house: House) -> Files:
-    """Return the style sheets."""
+def wordless(house: House) -> Files:
+    """Return style sheets, and the script of all pages, which says only what pages give it to say."""
     return {
+        "assets/page.js": squeezed((SHARED / "scripts" / "page.js").read_text(encoding="utf-8")),
         "assets/site.css": slim_css(style_sheet(house.showroom.theme)),
         "assets/try.css": slim_css((SHARED / "css" / "try.css").read_text(encoding="utf-8")),
     }
@@ -53,7 +54,6 @@ def styles(house: House) -> Files:
 def scripts(house: House) -> Files:
     """Return the scripts, which speak a language."""
     return {
-        "assets/page.js": squeezed((SHARED / "scripts" / "page.js").read_text(encoding="utf-8")),
         **{f"assets/{name}": script for name, script in page_scripts(house).items()},
         "assets/catalog.js": catalog_js(house.catalog),
     }
@@ -63,7 +63,7 @@ def page_scripts(house: House) -> dict[str, str]:
     """Return the configurator's scripts by file name."""
     scripts = SHARED / "js"
     stamps = [[path.name, path.stat().st_mtime_ns] for path in sorted(scripts.glob("*.js"))]
-    return house.once(partial(configurator_scripts, scripts, house.words), "scripts", stamps, house.words["language"])
+    return house.once(partial(configurator_scripts, scripts, house.words), "scripts", stamps)
 
 
 def icons(house: House) -> Files:
