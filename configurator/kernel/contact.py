@@ -8,8 +8,8 @@ has most of it, negative where they lie within each other.
 
 from typing import TypedDict
 
-from configurator.kernel.fit import made_at
-from configurator.kernel.numbers import blend
+from configurator.kernel.fit import made_at, made_round, still_pieces
+from configurator.kernel.numbers import blend, distinct_between
 from configurator.kernel.position import along, coarse, open_position
 from configurator.kernel.shapes import Fit, Meeting, Piece, Sample
 
@@ -74,14 +74,16 @@ def sample_at(fit: Fit, leg: int, at: float) -> Sample:
 def even_samples(fit: Fit) -> list[Sample]:
     """Return the covering at even steps of each leg and where a turning part reaches furthest; one where none moves."""
     samples: list[Sample] = []
+    still = still_pieces(fit)
     for leg in range(len(fit["legs"])):
         steps = TURN_STEPS if fit["legs"][leg]["way"] == "turn" else STEPS
-        shares = [i / steps for i in range(steps + 1)]
+        shares = [i / steps for i in range(1, steps)]
         shares.extend(fit["legs"][leg]["peaks"])
-        for at in sorted(shares):
-            samples.append(sample_at(fit, leg, at))
+        for at in distinct_between(shares, 0.0, 1.0):
+            place = coarse(along(fit["legs"][leg], at))
+            samples.append({"leg": leg, "at": at, "pieces": made_round(fit, still, place)})
     if len(samples) == 0:
-        rest = made_at(fit, coarse(open_position(fit["numbers"])))
+        rest = made_round(fit, still, coarse(open_position(fit["numbers"])))
         samples.append({"leg": 0, "at": 0.0, "pieces": rest})
     return samples
 

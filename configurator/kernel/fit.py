@@ -16,7 +16,18 @@ def pieces_at(fit: Fit, place: Position) -> list[Piece]:
 
 def made_at(fit: Fit, place: Position) -> list[Piece]:
     """Return the pieces of a fit whose size is still being found."""
-    pieces = MECHANISMS[fit["family"]["mechanism"]]["pieces"](fit, place)
+    return made_round(fit, still_pieces(fit), place)
+
+
+def still_pieces(fit: Fit) -> list[Piece]:
+    """Return the pieces that are the same at every position."""
+    return MECHANISMS[fit["family"]["mechanism"]]["still"](fit)
+
+
+def made_round(fit: Fit, still: list[Piece], place: Position) -> list[Piece]:
+    """Return all the pieces at a position from those that are the same at each, which are made once for many."""
+    pieces = still.copy()
+    pieces.extend(MECHANISMS[fit["family"]["mechanism"]]["pieces"](fit, place))
     for fixing in fit["fixings"]:
         # Brackets, holders and screws lie behind or within what they hold; only these stand on their own.
         if fixing["piece"]["kind"] == "hold-down":

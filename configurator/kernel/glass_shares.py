@@ -7,20 +7,8 @@ box; this wants pieces in full detail, for a coarse box bounds a whole run with 
 
 from configurator.kernel.door.opening import covered_rows, covered_spans, length_within, sidelight_spans
 from configurator.kernel.fit import over_opening
+from configurator.kernel.numbers import distinct_between
 from configurator.kernel.shapes import Fit, Piece, Shares
-
-
-def distinct_between(edges: list[float], start: float, end: float) -> list[float]:
-    """Return the distinct edges between ``start`` and ``end`` in order, both ends included."""
-    within = [edge for edge in edges if edge > start and edge < end]
-    distinct = [start]
-    last = start
-    for edge in sorted(within):
-        if edge > last:
-            distinct.append(edge)
-            last = edge
-    distinct.append(end)
-    return distinct
 
 
 def side_edges(pieces: list[Piece], left: float, right: float) -> list[float]:
@@ -32,47 +20,46 @@ def side_edges(pieces: list[Piece], left: float, right: float) -> list[float]:
     return distinct_between(edges, left, right)
 
 
-def level_edges(pieces: list[Piece], bottom: float, top: float) -> list[float]:
-    """Return where along y, between ``bottom`` and ``top``, a piece begins or ends."""
-    edges: list[float] = []
-    for piece in pieces:
-        edges.append(piece["y0"])
-        edges.append(piece["y1"])
-    return distinct_between(edges, bottom, top)
-
-
 def strip_shares(pieces: list[Piece], rows: list[list[float]]) -> list[float]:
     """Return the heights of uncovered glass, view and light in a strip that all the pieces span, lowest piece first."""
-    bottom = rows[0][0]
+    low = rows[0][0]
     top = rows[len(rows) - 1][1]
-    if len(pieces) == 0:
-        clear = length_within(rows, bottom, top)
-        return [clear, clear, clear]
-    edges = level_edges(pieces, bottom, top)
+    count = len(pieces)
+    whole = len(rows) == 1
     following = 0
     present: list[Piece] = []
     bare = 0.0
     seen = 0.0
     lit = 0.0
-    for i in range(len(edges) - 1):
-        low = edges[i]
-        if len(present) > 0:
-            present = [piece for piece in present if piece["y1"] > low]
-        while following < len(pieces) and pieces[following]["y0"] <= low:
-            if pieces[following]["y1"] > low:
-                present.append(pieces[following])
+    # Written out rather than called, to each edge in turn: this runs for every edge of every louver.
+    while low < top:
+        while following < count and pieces[following]["y0"] <= low:
+            present.append(pieces[following])
             following += 1
-        # Undivided glass is clear from edge to edge: this runs for every edge of every louver.
-        view = edges[i + 1] - low if len(rows) == 1 else length_within(rows, low, edges[i + 1])
-        light = view
+        high = top
+        if following < count and pieces[following]["y0"] < top:
+            high = pieces[following]["y0"]
         if len(present) == 0:
-            bare += view
+            clear = high - low if whole else length_within(rows, low, high)
+            bare += clear
+            seen += clear
+            lit += clear
+            low = high
+            continue
+        view = 1.0
+        light = 1.0
         for piece in present:
+            if piece["y1"] < high:
+                high = piece["y1"]
             through = piece["optics"]
             view = view * through["view"]
             light = light * through["light"]
-        seen += view
-        lit += light
+        if high > low:
+            clear = high - low if whole else length_within(rows, low, high)
+            seen += clear * view
+            lit += clear * light
+            low = high
+        present = [piece for piece in present if piece["y1"] > low]
     return [bare, seen, lit]
 
 

@@ -42,3 +42,16 @@ def blend(start: float, end: float, share: float) -> float:
 def about(middle: float, size: float) -> list[float]:
     """Return the span ``[low, high]`` of a size about its middle."""
     return [middle - size / 2, middle + size / 2]
+
+
+def distinct_between(edges: list[float], start: float, end: float) -> list[float]:
+    """Return the distinct numbers between ``start`` and ``end`` in order, both ends included."""
+    within = [edge for edge in edges if edge > start and edge < end]
+    distinct = [start]
+    last = start
+    for edge in sorted(within):
+        if edge > last:
+            distinct.append(edge)
+            last = edge
+    distinct.append(end)
+    return distinct

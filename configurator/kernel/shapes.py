@@ -302,8 +302,8 @@ class Fit(TypedDict):
     """A covering, chosen and hung on a door whose active leaf hangs on the left; made once, by ``hung``.
 
     ``numbers`` are the family's with the picks folded in. ``handle`` holds the hardware of the leaf that it
-    hangs on: none on a leaf without. ``fixings`` are where it is screwed down, its hold-downs last; none before its
-    size is found.
+    hangs on: none on a leaf without. ``standing`` is its size on the leaf before its handle was looked at.
+    ``fixings`` are where it is screwed down, its hold-downs last; none before its size is found.
     """
 
     door: Door
@@ -312,6 +312,7 @@ class Fit(TypedDict):
     numbers: dict[str, float]
     handle: list[Piece]
     size: Size
+    standing: Size
     legs: list[Leg]
     fixings: list[Fixing]
 

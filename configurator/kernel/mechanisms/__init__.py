@@ -17,7 +17,7 @@ from configurator.kernel.mechanisms.frame_holds import frame_holds
 from configurator.kernel.mechanisms.holds import headrail_holds
 from configurator.kernel.mechanisms.legs import no_legs, raised_legs
 from configurator.kernel.mechanisms.louver_figures import louver_figures
-from configurator.kernel.mechanisms.louver_panel import LOUVER_PANEL_TAKES, louver_legs, louver_panel
+from configurator.kernel.mechanisms.louver_panel import LOUVER_PANEL_TAKES, framed_panel, louver_legs, louver_panel
 from configurator.kernel.mechanisms.nested_fold import NESTED_FOLD_TAKES, nested_cuts, nested_fold
 from configurator.kernel.mechanisms.roll import roll_holds, set_roll_head
 from configurator.kernel.mechanisms.rolled import ROLLED_TAKES, rolled, rolled_cuts
@@ -33,19 +33,25 @@ from configurator.kernel.shapes import Cuts, Family, Figure, Fit, Foothold, Leg,
 class Mechanism(TypedDict):
     """What a kind of covering does.
 
-    ``pieces`` gives them at a position; ``takes`` names the numbers it reads beside the common ones; ``legs``
-    states what moves. ``head`` sets what its head needs (such as a cassette) and returns how far it reaches
-    down from the top; ``holds`` states where it is fixed; ``tells`` gives the figures that only this kind has;
-    ``cuts`` states what the workroom cuts.
+    ``pieces`` gives them at a position, and ``still`` those before them that are the same at every one; ``takes``
+    names the numbers it reads beside the common ones; ``legs`` states what moves. ``head`` sets what its head needs
+    (such as a cassette) and returns how far it reaches down from the top; ``holds`` states where it is fixed;
+    ``tells`` gives the figures that only this kind has; ``cuts`` states what the workroom cuts.
     """
 
     pieces: Callable[[Fit, Position], list[Piece]]
+    still: Callable[[Fit], list[Piece]]
     takes: dict[str, list[str | float | None]]
     legs: Callable[[dict[str, float]], list[Leg]]
     head: Callable[[Fit], float]
     holds: Callable[[Fit], list[Foothold]]
     tells: Callable[[Fit], list[Figure]]
     cuts: Callable[[Fit], Cuts]
+
+
+def nothing_still(fit: Fit) -> list[Piece]:
+    """Return the still pieces of a kind that gives all of its pieces at each position."""
+    return []
 
 
 def nothing_told(fit: Fit) -> list[Figure]:
@@ -61,6 +67,7 @@ def mechanism(
     """Return a mechanism under a plain headrail, without figures of its own, that comes made up."""
     return {
         "pieces": pieces,
+        "still": nothing_still,
         "takes": takes,
         "legs": legs,
         "head": headrail_height,
@@ -98,6 +105,7 @@ MECHANISMS: dict[str, Mechanism] = {
     "draw": {**mechanism(draw, DRAW_TAKES, draw_legs), "tells": draw_figures, "cuts": draw_cuts},
     "louver-panel": {
         **mechanism(louver_panel, LOUVER_PANEL_TAKES, louver_legs),
+        "still": framed_panel,
         "holds": frame_holds,
         "tells": louver_figures,
     },

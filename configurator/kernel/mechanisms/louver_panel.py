@@ -226,17 +226,22 @@ def louver_bounds(fit: Fit, x0: float, row: list[list[float]], tilt: float) -> l
     return bounds
 
 
-def louver_panel(fit: Fit, place: Position) -> list[Piece]:
-    """Return the frame, the panel with its cut-out and every louver at its tilt."""
-    rows = louver_rows(fit)
+def framed_panel(fit: Fit) -> list[Piece]:
+    """Return the frame and the panel with its cut-out, which stay as the louvers turn."""
     parts = mounting_frame(fit)
     parts.extend(panel_frame(fit))
     pieces: list[Piece] = []
     for part in parts:
         pieces.extend(without_hole(part, fit["size"]["cutout"]))
-    pieces.extend(notch_bars(fit, rows))
+    pieces.extend(notch_bars(fit, louver_rows(fit)))
+    return pieces
+
+
+def louver_panel(fit: Fit, place: Position) -> list[Piece]:
+    """Return every louver at its tilt."""
+    pieces: list[Piece] = []
     x0 = panel_light(fit)["x0"]
-    for row in rows:
+    for row in louver_rows(fit):
         if place["coarse"]:
             pieces.extend(louver_bounds(fit, x0, row, place["tilt"]))
         else:

@@ -35,13 +35,15 @@ def blank_size(mount: str) -> Size:
 def blank_fit(door: Door, family: Family, choices: dict[str, str], handle: list[Piece]) -> Fit:
     """Return a covering with its picks, not yet hung."""
     numbers = resolve(family, choices)
+    mount = "over-opening" if numbers["over_opening"] > 0 else "on-leaf"
     return {
         "door": door,
         "family": family,
         "choices": full_choices(family, choices),
         "numbers": numbers,
         "handle": handle,
-        "size": blank_size("over-opening" if numbers["over_opening"] > 0 else "on-leaf"),
+        "size": blank_size(mount),
+        "standing": blank_size(mount),
         "legs": family_legs(family, numbers),
         "fixings": [],
     }

@@ -42,8 +42,10 @@ def spot_for(hold: Foothold, grounds: list[Ground]) -> list[Spot]:
     for piece in grounds:
         area = piece["box"]
         across = room_in(hold["across"], area["x0"], area["x1"], hold["spread"][0])
+        if len(across) == 0:
+            continue
         up = room_in(hold["up"], area["y0"], area["y1"], hold["spread"][1])
-        if len(across) == 0 or len(up) == 0:
+        if len(up) == 0:
             continue
         x = clamp(hold["x"], across[0], across[1])
         y = clamp(hold["y"], up[0], up[1])

@@ -8,9 +8,9 @@ from configurator.kernel.message import is_said, plain
 from configurator.kernel.mount.blank import blank_fit, no_box
 from configurator.kernel.mount.fixing_spots import set_fixings
 from configurator.kernel.mount.hold_down import set_hold_downs
-from configurator.kernel.mount.on_leaf import hang_on_leaf
+from configurator.kernel.mount.on_leaf import hang_at_handle, hang_on_leaf, standing_size
 from configurator.kernel.mount.over_opening import hang_over_opening
-from configurator.kernel.mount.wishes import wished, wishes_of
+from configurator.kernel.mount.wishes import wished
 from configurator.kernel.shapes import Door, Family, Fit, Size
 
 
@@ -37,6 +37,11 @@ def hang(fit: Fit) -> Fit:
         hang_over_opening(fit)
     else:
         hang_on_leaf(fit)
+    return fixed(fit)
+
+
+def fixed(fit: Fit) -> Fit:
+    """Find where a covering is fixed and held down, if it can hang at all, and return it."""
     if not is_said(fit["size"]["refusal"]):
         set_fixings(fit)
     if not is_said(fit["size"]["refusal"]):
@@ -60,14 +65,17 @@ def is_shaped_by_handle(size: Size) -> bool:
 def other_leaf(fit: Fit) -> Fit:
     """Return the second leaf's own covering, in the active leaf's space.
 
-    Without a handle of its own only what of the active leaf's reaches over the joint is in its way.
+    It stands off alike; without a handle of its own only what of the active leaf's reaches over the joint is in its
+    way.
     """
     if fit["door"]["passive_handle"]:
         return fit
     beside = over_joint(fit["door"])
     if len(beside) == 0 and not is_shaped_by_handle(fit["size"]):
         return {**fit, "handle": beside}
-    return hang(wished(blank_fit(fit["door"], fit["family"], fit["choices"], beside), wishes_of(fit)))
+    other: Fit = {**fit, "handle": beside, "size": standing_size(fit["standing"]), "fixings": []}
+    hang_at_handle(other)
+    return fixed(other)
 
 
 def dressed_leaves(fit: Fit) -> list[Fit]:

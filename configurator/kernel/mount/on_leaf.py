@@ -12,7 +12,7 @@ from configurator.kernel.mount.solid import most_inside, solid_refusal
 from configurator.kernel.mount.spacer import backmost, push_needed, push_out, spacer_by_hand, spacer_thickness
 from configurator.kernel.mount.upright import limit_bottom, set_upright
 from configurator.kernel.numbers import step_up
-from configurator.kernel.shapes import Fit, Piece
+from configurator.kernel.shapes import Fit, Piece, Size
 from configurator.kernel.tongue import wording
 
 
@@ -80,15 +80,26 @@ def set_clear(fit: Fit) -> None:
         fit["size"]["refusal"] = solid_refusal(fit, parts)
 
 
+def standing_size(size: Size) -> Size:
+    """Return a size of its own that goes on from where another has come to."""
+    return {**size, "limits": size["limits"].copy()}
+
+
 def hang_on_leaf(fit: Fit) -> None:
     """Set how a covering sits on a leaf hung on the left, beside or behind its handle."""
-    size = fit["size"]
     set_wanted(fit)
-    if is_said(size["refusal"]):
+    if is_said(fit["size"]["refusal"]):
         return
     set_beside_beads(fit)
     set_spacer(fit)
     set_foot(fit)
+    fit["standing"] = standing_size(fit["size"])
+    hang_at_handle(fit)
+
+
+def hang_at_handle(fit: Fit) -> None:
+    """Set how a covering of which it is known where it stands on its leaf sits beside or behind the handle."""
+    size = fit["size"]
     set_sideways(fit)
     if not is_said(size["refusal"]):
         set_clear(fit)

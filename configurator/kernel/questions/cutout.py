@@ -1,6 +1,6 @@
 """What a cut-out round the handle measures, and what it costs in glass and in privacy."""
 
-from configurator.kernel.fit import pieces_at
+from configurator.kernel.fit import made_round, still_pieces
 from configurator.kernel.glass_shares import glass_shares
 from configurator.kernel.mount.cutout_box import HAND_ROOM, cut_rails
 from configurator.kernel.mount.hung import without_cutout
@@ -23,9 +23,11 @@ def edge_figure(key: str, name: str, span: list[float], clear: float) -> Figure:
     return figure(key, name, length(span[1] - span[0]), how)
 
 
-def uncut_shares(fit: Fit, place: Position) -> Shares:
-    """Return the shares of the glass for the same panel without its cut-out."""
-    return glass_shares(fit, pieces_at(without_cutout(fit), place))
+def uncut_shares(fit: Fit, places: list[Position]) -> list[Shares]:
+    """Return the shares of the glass at each of the places for the same panel without its cut-out."""
+    whole = without_cutout(fit)
+    still = still_pieces(whole)
+    return [glass_shares(whole, made_round(whole, still, place)) for place in places]
 
 
 def cost_figure(key: str, name: str, rule: str, more: float, less: float) -> Figure:
@@ -53,8 +55,7 @@ def cutout_question(travel: Travel, household: Household) -> Reply:
     clear = numbers["cutout_clear"]
     if hole["x1"] <= hole["x0"]:
         return reply([], [], [])
-    opened = uncut_shares(fit, open_position(numbers))["view"]
-    closed = uncut_shares(fit, closed_position(numbers))["visible"]
+    uncut = uncut_shares(fit, [open_position(numbers), closed_position(numbers)])
     figures = [
         edge_figure("cutout_width", wording("cut-out width"), [hole["x0"], hole["x1"]], clear),
         edge_figure("cutout_height", wording("cut-out height"), [hole["y0"], hole["y1"]], clear),
@@ -62,7 +63,7 @@ def cutout_question(travel: Travel, household: Household) -> Reply:
             "cutout_glass",
             wording("cost of the cut-out in view"),
             wording("the view that its frame takes when open"),
-            opened,
+            uncut[0]["view"],
             travel["raised_shares"]["view"],
         ),
         cost_figure(
@@ -70,7 +71,7 @@ def cutout_question(travel: Travel, household: Household) -> Reply:
             wording("cost of the cut-out in privacy"),
             wording("the glass that it leaves bare when closed"),
             travel["down_shares"]["visible"],
-            closed,
+            uncut[1]["visible"],
         ),
     ]
     return reply(figures, [], rail_cautions(fit))

@@ -1,5 +1,6 @@
 """Sizes, numbers and checks that the tests of the mechanisms share."""
 
+from configurator.kernel.fit import made_at
 from configurator.kernel.mechanisms import MECHANISMS
 from configurator.kernel.mechanisms.common import COMMON_TAKES
 from configurator.kernel.mount.blank import blank_size
@@ -40,12 +41,12 @@ def fit_of(mechanism: str, numbers: dict[str, float], size: Size) -> Fit:
     }
     legs = MECHANISMS[mechanism]["legs"](numbers)
     fit: Fit = {"door": DOOR, "family": family, "choices": {}, "numbers": numbers, "handle": [], "size": size}
-    return fit | {"legs": legs, "fixings": []}
+    return fit | {"standing": size, "legs": legs, "fixings": []}
 
 
 def pieces_of(mechanism: str, numbers: dict[str, float], size: Size, place: Position) -> list[Piece]:
     """Return a mechanism's pieces by its name."""
-    return MECHANISMS[mechanism]["pieces"](fit_of(mechanism, numbers, size), place)
+    return made_at(fit_of(mechanism, numbers, size), place)
 
 
 def of_kind(pieces: list[Piece], kind: str) -> list[Piece]:

@@ -170,6 +170,7 @@ def fit_with(door: Door = DOOR, size: Size | None = None, **numbers: float) -> F
         "numbers": given,
         "handle": handle_pieces(door),
         "size": size or size_with(),
+        "standing": size or size_with(),
         "legs": raised_legs(given),
         "fixings": [],
     }

@@ -50,6 +50,7 @@ def shade_fit(size: Size, door: Door, **numbers: float) -> Fit:
         "handle": handle_pieces(door),
         "fixings": [],
         "size": size,
+        "standing": size,
         "legs": raised_legs(given),
     }
 
