@@ -7,6 +7,7 @@ from configurator.browser.catalog_json import page_catalog
 from configurator.browser.link import encode
 from configurator.browser.link.check import check_of
 from configurator.browser.link.shapes import Configuration, State, Stock
+from configurator.browser.link.state import PAGE_STEPS
 from configurator.catalog import Catalog
 from configurator.kernel.resolve import full_choices
 from configurator.kernel.shapes import Door
@@ -48,11 +49,13 @@ def random_state(rng: random.Random, catalog: Catalog) -> State:
                 "choices": choices,
                 "place": one["place"],
                 "measured": measured,
+                "wishes": rng.choice([{}, {}, {"width_wanted": 508.0}, {"width_wanted": 330.2, "spacer_wanted": 12.7}]),
             }
         )
     return {
         "units": case["units"],
         "active": rng.randrange(len(configurations)),
+        "step": rng.choice(PAGE_STEPS),
         "household": case["household"],
         "configurations": configurations,
     }
@@ -148,6 +151,8 @@ def faults(state: State, stock: Stock) -> list[str]:
         found.append("units")
     if not 1 <= len(state["configurations"]) <= 4 or state["active"] not in range(len(state["configurations"])):
         found.append("configurations")
+    if state["step"] not in PAGE_STEPS:
+        found.append("step")
     found += outside(state["household"], HOUSEHOLD_LIMITS)
     for one in state["configurations"]:
         found += outside(one["door"], DOOR_LIMITS) + outside(one["door"]["handle"], HANDLE_LIMITS)

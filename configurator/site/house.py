@@ -10,7 +10,7 @@ import jinja2
 from configurator.browser.catalog_json import page_catalog
 from configurator.browser.link.encode import encode_answered
 from configurator.browser.link.shapes import Stock
-from configurator.browser.link.state import fresh_configuration, fresh_state
+from configurator.browser.link.state import FRESH_STEP, LINKED_STEP, fresh_configuration, fresh_state
 from configurator.catalog import Catalog, load
 from configurator.catalog.schema.showroom import Showroom
 from configurator.catalog.sources import Source
@@ -240,10 +240,11 @@ class House:
         return self.phrase(message("the {door}", {"door": [name, "text"]}))
 
     def try_url(self, door: Door, family: Family | None) -> str:
-        """Return the address of the configurator with a door, and with a family closed on it."""
+        """Return the address of the configurator with a family closed on a door, or with all coverings on it."""
         stock = self.stock
         chosen = family or self.families[0]
         state = fresh_state(stock)
+        state["step"] = LINKED_STEP if family else FRESH_STEP
         state["configurations"] = [fresh_configuration(stock, door["id"], chosen["id"])]
         answer = self.answer(door, chosen)
         state["configurations"][0]["place"] = answer["closed"]

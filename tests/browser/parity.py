@@ -84,8 +84,9 @@ def asked(case: Case, stock: Stock, views: list[str], thorough: bool) -> dict[st
 
 def state_of(case: Case) -> State:
     """Return a case as what a link holds."""
-    one = {**case, "family": case["family"]["id"], "measured": []}
-    return {"units": case["units"], "active": 0, "household": case["household"], "configurations": [one]}  # type: ignore[list-item]
+    one = {**case, "family": case["family"]["id"], "measured": [], "wishes": {}}
+    general = {"units": case["units"], "active": 0, "step": "details", "household": case["household"]}
+    return {**general, "configurations": [one]}  # type: ignore[typeddict-item]
 
 
 def sent(case: Case, views: list[str], thorough: bool) -> dict[str, Any]:

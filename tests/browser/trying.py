@@ -28,15 +28,19 @@ def covering(catalog: Catalog, door: str, family: str, **changes: Any) -> dict[s
         "choices": chosen,
         "place": position(*changes.get("at", (0.5, 0.0, 0.0))),
         "measured": [],
+        "wishes": changes.get("wishes", {}),
     }
 
 
-def fragment(catalog: Catalog, *configurations: dict[str, Any], active: int = 0, units: str = "in") -> str:
+def fragment(
+    catalog: Catalog, *configurations: dict[str, Any], active: int = 0, units: str = "in", step: str = "details"
+) -> str:
     """Return the address of the page with these configurations."""
     stock = page_catalog(catalog)
     state: Any = {
         "units": units,
         "active": active,
+        "step": step,
         "household": stock["household"],
         "configurations": list(configurations),
     }

@@ -17,6 +17,7 @@ from configurator.browser.link import decode, encode, fresh_state
 from configurator.browser.link.outcome import NOTED_FIGURES, NOTED_VERDICT
 from configurator.browser.link.shapes import Configuration, Opened, State, Stock
 from configurator.browser.link.spell import read_number, spell_number
+from configurator.browser.link.state import PAGE_STEPS
 from configurator.catalog import Catalog
 from configurator.kernel.answer import ask
 from configurator.kernel.message import is_said, say
@@ -41,6 +42,7 @@ def problem(opened: Opened) -> str:
 def simple_state(stock: Stock, door: str, family: str) -> State:
     """Return one covering on one door, as both come."""
     state = fresh_state(stock)
+    state["step"] = "details"
     state["configurations"] = [simple(stock, door, family)]
     return state
 
@@ -49,6 +51,18 @@ def simple(stock: Stock, door: str, family: str) -> Configuration:
     """Return a covering on a door, as both come."""
     link = resealed(f"1/in/{door}:{family}/00000000")
     return decode(link, stock)["state"]["configurations"][0]
+
+
+@pytest.mark.parametrize("step", PAGE_STEPS)
+def test_the_step_that_is_shown_is_in_the_link(stock: Stock, step: str) -> None:
+    state = simple_state(stock, "garden-pair", "cellular-shade") | {"step": step}
+    assert decode(encode(state, stock), stock)["state"]["step"] == step
+
+
+def test_a_link_that_names_no_step_opens_the_details_and_none_at_all_the_choice(stock: Stock) -> None:
+    assert decode(resealed("2/in/garden-pair:cellular-shade/00000"), stock)["state"]["step"] == "details"
+    assert decode(resealed("2/in;step=kitchen/garden-pair:cellular-shade/00000"), stock)["state"]["step"] == "details"
+    assert fresh_state(stock)["step"] == "coverings"
 
 
 @given(st.floats(-1e6, 1e6), st.sampled_from(["in", "mm"]))

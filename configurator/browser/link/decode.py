@@ -1,13 +1,13 @@
 """A link as a state, whatever has become of it on the way."""
 
 from configurator.browser.link.check import check_of, is_link_text
-from configurator.browser.link.encode import LINK_VERSION
+from configurator.browser.link.encode import LINK_VERSION, fit_of
 from configurator.browser.link.outcome import changes_of
 from configurator.browser.link.read_parts import put_number, read_covering, read_door
 from configurator.browser.link.shapes import Opened, Stock
 from configurator.browser.link.spell import read_whole
-from configurator.browser.link.state import fresh_state
-from configurator.kernel.answer import ask
+from configurator.browser.link.state import LINKED_STEP, PAGE_STEPS, fresh_state
+from configurator.kernel.answer import ask_fit
 from configurator.kernel.message import message, plain
 from configurator.kernel.tape.table import HOUSEHOLD_LIMITS
 from configurator.kernel.tongue import wording
@@ -32,7 +32,7 @@ def decode(text: str, stock: Stock) -> Opened:
     for i in range(len(opened["noted"])):
         one = state["configurations"][i]
         if opened["noted"][i] != "":
-            answer = ask(one["door"], stock["families"][one["family"]], one["choices"], state["household"])
+            answer = ask_fit(fit_of(one, stock), state["household"])
             opened["changes"].extend(changes_of(opened["noted"][i], answer, i))
     return opened
 
@@ -74,6 +74,7 @@ def read_body(parts: list[str], stock: Stock) -> Opened:
     opened = fresh_for("", stock)
     fresh = opened["state"]["configurations"]
     opened["state"]["configurations"] = []
+    opened["state"]["step"] = LINKED_STEP
     opened["noted"] = []
     for part in parts[1:]:
         read_group(part, opened, stock)
@@ -85,7 +86,7 @@ def read_body(parts: list[str], stock: Stock) -> Opened:
 
 
 def read_general(part: str, opened: Opened) -> None:
-    """Set units, household and which configuration is worked on."""
+    """Set units, household, which configuration is worked on, and the step that is shown."""
     state = opened["state"]
     pairs = part.split(";")
     if pairs[0] == "in" or pairs[0] == "mm":
@@ -98,6 +99,9 @@ def read_general(part: str, opened: Opened) -> None:
             count = read_whole(words[1])
             if count["good"] and count["value"] < len(state["configurations"]):
                 state["active"] = int(count["value"])
+        elif words[0] == "step" and len(words) == 2:
+            if words[1] in PAGE_STEPS:
+                state["step"] = words[1]
         else:
             put_number(state["household"], pair, HOUSEHOLD_LIMITS, opened["problems"])
 

@@ -7,9 +7,12 @@ from configurator.browser.link.check import check_of
 from configurator.browser.link.outcome import outcome_text
 from configurator.browser.link.shapes import Configuration, State, Stock
 from configurator.browser.link.spell import spell_number
-from configurator.kernel.answer import ask
+from configurator.browser.link.state import LINKED_STEP
+from configurator.kernel.answer import ask_fit
+from configurator.kernel.mount.hung import hung_with
+from configurator.kernel.mount.wishes import WISHES
 from configurator.kernel.resolve import full_choices
-from configurator.kernel.shapes import Answer, Door, Position
+from configurator.kernel.shapes import Answer, Door, Fit, Position
 from configurator.kernel.tape.table import DOOR_LIMITS, DOOR_WORDS, HANDLE_LIMITS, HOUSEHOLD_LIMITS
 
 LINK_VERSION = 2
@@ -24,11 +27,13 @@ class Spelling(TypedDict):
 
 def encode(state: State, stock: Stock) -> str:
     """Return the link of a state, without the ``#`` before it."""
-    answers = [
-        ask(one["door"], stock["families"][one["family"]], one["choices"], state["household"])
-        for one in state["configurations"]
-    ]
+    answers = [ask_fit(fit_of(one, stock), state["household"]) for one in state["configurations"]]
     return encode_answered(state, answers, stock)
+
+
+def fit_of(one: Configuration, stock: Stock) -> Fit:
+    """Return a configuration hung on its door."""
+    return hung_with(one["door"], stock["families"][one["family"]], one["choices"], one["wishes"])
 
 
 def encode_answered(state: State, answers: list[Answer], stock: Stock) -> str:
@@ -39,7 +44,7 @@ def encode_answered(state: State, answers: list[Answer], stock: Stock) -> str:
     for i in range(len(answers)):
         configuration = state["configurations"][i]
         door = door_part(configuration["door"], stock, {"units": units, "always": configuration["measured"]})
-        covering = covering_part(configuration, stock) + "@" + outcome_text(answers[i], units)
+        covering = covering_part(configuration, stock, units) + "@" + outcome_text(answers[i], units)
         if door == door_before:
             parts[len(parts) - 1] = parts[len(parts) - 1] + ":" + covering
         else:
@@ -50,10 +55,12 @@ def encode_answered(state: State, answers: list[Answer], stock: Stock) -> str:
 
 
 def general_part(state: State, stock: Stock) -> str:
-    """Return units, which configuration is worked on, and where the household differs."""
+    """Return units, which configuration is worked on, the step that is shown, and where the household differs."""
     pairs = [state["units"]]
     if state["active"] > 0:
         pairs.append("active=" + str(int(state["active"])))
+    if state["step"] != LINKED_STEP:
+        pairs.append("step=" + state["step"])
     how: Spelling = {"units": state["units"], "always": []}
     pairs.extend(spelled_numbers(state["household"], stock["household"], HOUSEHOLD_LIMITS, "", how))
     return ";".join(pairs)
@@ -111,13 +118,16 @@ def hinges_text(door: Door, units: str) -> str:
     return ",".join([spell_number(height, units) for height in door["hinge_heights"]])
 
 
-def covering_part(configuration: Configuration, stock: Stock) -> str:
-    """Return a family's id, all picks, and the position."""
+def covering_part(configuration: Configuration, stock: Stock, units: str) -> str:
+    """Return a family's id, all picks, what is set by hand, and the position."""
     family = stock["families"][configuration["family"]]
     picks = full_choices(family, configuration["choices"])
     pairs = [configuration["family"]]
     for choice in family["choices"]:
         pairs.append(choice["id"] + "=" + picks[choice["id"]])
+    for name in WISHES:
+        if name in configuration["wishes"]:
+            pairs.append(name + "=" + spell_number(configuration["wishes"][name], units))
     return ";".join(pairs) + "@" + place_text(configuration["place"])
 
 

@@ -8,6 +8,7 @@ from configurator.browser.link.shapes import Opened, Stock
 from configurator.browser.link.spell import read_number
 from configurator.browser.link.state import fresh_configuration, preset_door
 from configurator.kernel.message import message
+from configurator.kernel.mount.wishes import WISH_LIMITS
 from configurator.kernel.numbers import clamp
 from configurator.kernel.position import position
 from configurator.kernel.resolve import find_option
@@ -141,7 +142,10 @@ def read_covering(part: str, measured: MeasuredDoor, opened: Opened, stock: Stoc
         told = wording("{covering} is no longer offered; it is shown as it was.")
         notes.append(message(told, {"covering": [family["name"], "name"]}))
     for pair in pairs[1:]:
-        put_pick(read["choices"], family, pair, opened, stock)
+        if pair.split("=")[0] in WISH_LIMITS:
+            put_number(read["wishes"], pair, WISH_LIMITS, notes)
+        else:
+            put_pick(read["choices"], family, pair, opened, stock)
     if len(halves) > 1:
         read["place"] = read_place(halves[1], notes)
 

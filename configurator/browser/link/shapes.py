@@ -8,6 +8,8 @@ from configurator.kernel.shapes import Door, Family, Handle, Household, Message,
 class Configuration(TypedDict):
     """One covering on one door: the door with its corrections, the family's id, the picks, the position.
 
+    ``wishes`` are the numbers set by hand (:data:`configurator.kernel.mount.wishes.WISHES`), in mm.
+
     ``measured`` names what was measured on the door (``glass_width``, ``handle.gap``, ``swing``), whether or not it is
     what the preset has: a link spells it out. What differs from the preset is spelled out in any case.
     """
@@ -17,16 +19,19 @@ class Configuration(TypedDict):
     choices: dict[str, str]
     place: Position
     measured: list[str]
+    wishes: dict[str, float]
 
 
 class State(TypedDict):
     """Everything that the address holds: ``units`` is ``in`` or ``mm``, ``active`` counts from 0.
 
-    ``configurations`` are one to four, the one that is worked on among them.
+    ``step`` is the page's that is shown, of those in :mod:`configurator.browser.link.state`. ``configurations`` are
+    one to four, the one that is worked on among them.
     """
 
     units: str
     active: int
+    step: str
     household: Household
     configurations: list[Configuration]
 

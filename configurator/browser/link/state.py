@@ -7,6 +7,11 @@ from configurator.kernel.shapes import Door
 
 # How far down the covering stands that the page opens with: far enough to be seen to move.
 OPENING_SHARE = 0.45
+# The page's steps: measuring the door, choosing among all coverings, one covering's details, taking it along.
+PAGE_STEPS = ["door", "coverings", "details", "take"]
+# What a link shows that does not say; links of before there were steps say nothing.
+LINKED_STEP = "details"
+FRESH_STEP = "coverings"
 
 
 def preset_door(stock: Stock, ident: str) -> Door:
@@ -26,12 +31,19 @@ def fresh_configuration(stock: Stock, door: str, family: str) -> Configuration:
         "choices": full_choices(stock["families"][family], {}),
         "place": position(1.0, 0.0, 0.0),
         "measured": [],
+        "wishes": {},
     }
 
 
 def fresh_state(stock: Stock) -> State:
-    """Return the door and the family that the page opens with, on its way down, in the showroom's units."""
+    """Return all coverings on the door that the page opens with, one of them on its way down."""
     family = stock["opening"][1]
     one = fresh_configuration(stock, stock["opening"][0], family)
     one["place"] = position_at(resolve(stock["families"][family], {}), OPENING_SHARE)
-    return {"units": stock["units"], "active": 0, "household": stock["household"].copy(), "configurations": [one]}
+    return {
+        "units": stock["units"],
+        "active": 0,
+        "step": FRESH_STEP,
+        "household": stock["household"].copy(),
+        "configurations": [one],
+    }

@@ -5,6 +5,8 @@ from configurator.kernel.shapes import Fit
 
 # The greatest width to be ordered, and the least spacer to be put behind the fixings; 0 leaves each to the mount.
 WISHES = ["width_wanted", "spacer_wanted"]
+# Within what each can be, mm: what no door has room for is a slip.
+WISH_LIMITS: dict[str, list[float]] = {"width_wanted": [50.0, 6000.0], "spacer_wanted": [0.0, 200.0]}
 
 
 def wished(fit: Fit, wishes: dict[str, float]) -> Fit:

@@ -2,10 +2,10 @@
 
 import { later } from "./dom.js";
 import {
-  activeOf, endPlace, familyOf, legsOf, stateFrom, withAnother, withChoice, withFamily, withHandle,
-  withoutOne, withPlace, withPreset, withShown, withUnits,
+  activeOf, endPlace, familyOf, legsOf, stateFrom, withAnother, withChange, withChoice, withFamily, withHandle,
+  withoutOne, withPlace, withPreset, withShown, withStep, withUnits,
 } from "./state.js";
-import { placeAtShare } from "./travel.js";
+import { placeAtShare, shareOf } from "./travel.js";
 
 /**
  * @param {App} app
@@ -25,9 +25,21 @@ export function createActions(app, store, address) {
     legs,
     pickDoor: (id) => set(withPreset(catalog, store.get(), id), "push"),
     pickHandle: (id) => set(withHandle(catalog, store.get(), id), "push"),
+    goToStep(step) {
+      set(withStep(store.get(), step), "push");
+      app.root.scrollIntoView({ block: "start" });
+    },
+    openFamily(id) {
+      const state = store.get();
+      const share = shareOf(catalog, now());
+      const next = now().family === id ? state : withFamily(catalog, state, id);
+      set(withStep(next === state ? state : withPlace(next, placeAtShare(catalog, activeOf(next), share)), "details"), "push");
+      app.root.scrollIntoView({ block: "start" });
+    },
     pickUnits: (units) => set(withUnits(store.get(), units), "push"),
     pickFamily: (id) => set(withFamily(catalog, store.get(), id), "push"),
     pickOption: (choice, option) => set(withChoice(catalog, store.get(), choice, option), "push"),
+    make: (change) => set(withChange(catalog, store.get(), change), "push"),
     move: (leg, value) => set(withPlace(store.get(), Astragal.kernel.moved_to(legs(), now().place, leg.moves, value)), "move"),
     moveAll: (share) => set(withPlace(store.get(), placeAtShare(catalog, now(), share)), "move"),
     goTo: (end) => set(withPlace(store.get(), endPlace(catalog, now(), end)), "push"),

@@ -1,95 +1,80 @@
-// The configurator: one store, the parts that show it, and the steps in which they come onto the page.
+// The configurator: one store, the parts that show it, each in its steps, and how they come onto the page.
 
 import { createActions } from "./actions.js";
 import { createAddress } from "./address.js";
 import { createBeside } from "./beside.js";
 import { element, later, onFrame, quietQueue, setText } from "./dom.js";
-import { createNotice, createTabs, keepFocusClear, unitsSwitch, viewSwitch } from "./furniture.js";
-import { createHandwork, createTold } from "./late.js";
-import { createNow, spokenNow } from "./now.js";
+import { createNotice, unitsSwitch } from "./furniture.js";
+import { keptFragment } from "./keep.js";
+import { createHandwork, createMending, createShare, createTable, createTold } from "./late.js";
+import { spokenNow } from "./now.js";
 import { createPaper } from "./paper.js";
-import { createShare, keptFragment } from "./share.js";
-import { createTravel } from "./sliders.js";
-import { createStage } from "./stage.js";
-import { activeOf, createStore, stateFrom } from "./state.js";
-import { samePlace } from "./travel.js";
+import { createShelf } from "./shelf.js";
+import { createStore, stateFrom } from "./state.js";
+import { createOnward, createSteps } from "./steps.js";
 import { createAsker } from "./views.js";
 import { _ } from "./words.js";
 
-/** @type {End[]} */
-const ENDS = ["open", "closed"];
-
-const PARTS = {
-  tabs: createTabs,
-  handwork: createHandwork,
-  told: createTold,
-  travel: createTravel,
-  now: createNow,
-  beside: createBeside,
-  share: createShare,
-};
+// The parts from the top down, each with the steps that show it and what a movement changes.
+const PARTS = [
+  { create: createShelf, steps: ["coverings"], moves: true, within: "page" },
+  { create: createTable, steps: ["door", "details"], moves: true, within: "workbench" },
+  { create: createMending, steps: ["details"], moves: false, within: "controls" },
+  { create: createHandwork, steps: ["door", "details"], moves: false, within: "controls" },
+  { create: createTold, steps: ["details"], moves: false, within: "controls" },
+  { create: createBeside, steps: ["details"], moves: true, within: "page" },
+  { create: createShare, steps: ["take"], moves: true, within: "page" },
+  { create: createOnward, steps: ["door", "coverings", "details", "take"], moves: false, within: "page" },
+];
 
 /**
- * @typedef {{ [Name in keyof typeof PARTS]: ReturnType<typeof PARTS[Name]> }} Parts
- * @typedef {{ parts: Parts, units: Switch, views: Switch, status: HTMLElement }} Bench
+ * @typedef {{ part: PagePart | LatePart, steps: string[], moves: boolean, within: string }} Shown
+ * @typedef {{ parts: Shown[], steps: PagePart, units: Switch, status: HTMLElement, places: Record<string, HTMLElement> }} Bench
  */
 
 /**
- * The steps in which the parts come onto the page, from the top down.
+ * Where the parts come: on the page, or side by side with what is set by hand.
  * @param {App} app
- * @param {Bench} bench
+ * @param {Switch} units
  */
-function joinPage(app, { parts, units, views, status }) {
-  const table = element("div", { class: "drawing-table" },
-    parts.tabs.node,
-    app.stage.node,
-    element("div", { class: "under-sheet" }, parts.now.node, parts.travel.node));
-  const toolbar = element("div", { class: "toolbar" }, views.node, units.node);
-  const controls = element("div", { class: "controls" }, toolbar);
-  keepFocusClear(app, table);
-  const workbench = element("div", { class: "workbench" }, table, controls);
-  return [
-    () => app.root.replaceChildren(app.notice.node, workbench),
-    () => controls.append(parts.handwork.node),
-    () => controls.append(parts.told.node),
-    () => app.root.append(parts.beside.node, parts.share.node, status, app.paper.node),
-  ];
+function createPlaces(app, units) {
+  app.toolbar = element("div", { class: "toolbar" }, units.node);
+  const controls = element("div", { class: "controls" });
+  const workbench = element("div", { class: "workbench" }, controls);
+  return { page: element("div", { class: "step-parts" }, workbench), workbench, controls };
 }
 
 /**
  * @param {App} app
  * @param {Bench} bench
  */
-function createShowing(app, { parts, units, status }) {
-  const { tabs, handwork, told, travel, now, beside, share } = parts;
-  // A movement changes what these show; nothing else on the page.
-  const placed = [travel, now, beside, share];
-  const all = [tabs, ...placed, handwork, told];
-  const speak = later(700, () => setText(status, spokenNow(app, app.state())));
-  let turn = 0;
+function createShowing(app, { parts, steps, units, status, places }) {
+  const speak = later(700, () => setText(status, app.state().step === "coverings" ? "" : spokenNow(app, app.state())));
+  const shown = () => parts.filter((one) => one.steps.includes(app.state().step));
 
-  // What goes with a whole drawing, once it stands.
-  function besideDrawing() {
+  function showStep() {
+    const { step } = app.state();
+    app.root.dataset.step = step;
+    for (const one of parts) one.part.node.hidden = !one.steps.includes(step);
+    places.workbench.hidden = !shown().some((one) => one.within !== "page");
+    steps.update(app.state(), true);
     units.show(app.state().units);
-    speak();
-  }
-
-  /** @param {PagePart[]} wanted */
-  function drawing(wanted) {
-    app.stage.draw(app.state(), true);
-    besideDrawing();
-    wanted.forEach((part) => part.update(app.state(), true));
   }
 
   return {
-    besideDrawing,
-    everything: () => drawing(all),
-    placed: () => drawing(placed),
-    // The drawing follows in the frame in which the hand moves; slider and words take turns, a frame each.
+    shown,
+    showStep,
+    everything() {
+      showStep();
+      shown().forEach(({ part }) => part.update(app.state(), true));
+      speak();
+    },
+    placed() {
+      shown().filter((one) => one.moves).forEach(({ part }) => part.update(app.state(), true));
+      speak();
+    },
     moved() {
-      app.stage.draw(app.state(), false);
-      turn = 1 - turn;
-      [travel, now][turn].update(app.state(), false);
+      shown().filter((one) => one.moves).slice(0, 1).forEach(({ part }) => part.update(app.state(), false));
     },
   };
 }
@@ -127,33 +112,22 @@ function createApp(root, catalog) {
   const fragment = location.hash.slice(1);
   const opened = address.read(fragment || kept);
   const store = createStore(stateFrom(opened.state));
-  const parts = /** @type {Parts} */ ({});
-  const status = element("p", { class: "unseen", role: "status" });
   /** @type {ReturnType<typeof createShowing>} */
   let showing;
-  let dragging = false;
-  const active = () => activeOf(store.get());
   Object.assign(app, createActions(app, store, address), /** @type {Partial<App>} */ ({
     fresh: fragment === "" && kept === "",
-    ask: createAsker(catalog, () => store.get().household),
+    ask: /** @type {Asker} */ (createAsker(catalog, () => store.get().household)),
     notice: createNotice(app, address),
-    address: () => address.of(store.get()),
+    address: () => address.of({ ...store.get(), step: "details" }),
     addressOf: address.of,
     fragment: address.fragment,
     whenQuiet: quietQueue(),
-    dragging: () => dragging,
-    beginDrag(moves) {
-      dragging = true;
-      parts.travel.focus(moves);
-    },
-    endDrag(before) {
-      dragging = false;
-      if (samePlace(before, active().place)) return;
+    dragging: () => false,
+    focusField: () => undefined,
+    rest() {
       address.write("push");
       showing.placed();
     },
-    endDrawings: () => ENDS.map((end) => app.ask.endDrawings(active(), end, store.get().units)),
-    focusField: (id) => app.stage.focus(id),
     refuse() {
       app.notice.say(_("With the measurements as they are, that door cannot be. Correct the measurements first."));
       showing.everything();
@@ -165,42 +139,47 @@ function createApp(root, catalog) {
       window.print();
     }),
   }));
-  app.stage = createStage(app);
   app.paper = createPaper(app);
-  /** @type {(() => void)[]} */
-  let page = [];
-  // Laid out at once, or the last step of all would have to lay out everything.
-  const put = (/** @type {number} */ at) => () => {
-    page[at]();
-    return root.offsetHeight;
-  };
+  const units = unitsSwitch(app);
+  const status = element("p", { class: "unseen", role: "status" });
+  const steps = createSteps(app);
+  const places = createPlaces(app, units);
+  /** @type {Shown[]} */
+  const parts = [];
   inSteps([
-    ...Object.entries(PARTS).map(([name, create]) => () => void Object.assign(parts, { [name]: create(app) })),
+    ...PARTS.map(({ create, ...rest }) => () => void parts.push({ part: create(app), ...rest })),
     () => {
-      const bench = { parts, status, units: unitsSwitch(app), views: viewSwitch(app) };
-      showing = createShowing(app, bench);
-      page = joinPage(app, bench);
+      showing = createShowing(app, { parts, steps, units, status, places });
+      showing.showStep();
+      app.notice.tell(opened);
     },
     ...store.get().configurations.map((one) => () => void app.ask.drawn(one)),
-    () => app.notice.tell(opened),
-    ...Object.keys(PARTS).map((name) => () => parts[/** @type {keyof Parts} */ (name)].update(app.state(), true)),
-    ...ENDS.map((end) => () => app.ask.endDrawings(active(), end, app.state().units)),
-    put(0),
-    ...app.stage.drawSteps(app.state()),
+    () => root.replaceChildren(app.notice.node, steps.node, app.toolbar, places.page),
+    ...PARTS.map((given, i) => () => join(app, parts[i], places)),
     () => {
       followStore(app, store, address, showing);
       followWindow(app);
-      showing.besideDrawing();
+      root.append(status, app.paper.node);
     },
-    // What stands below comes after it, or it would be moved.
-    () => parts.handwork.here(),
-    put(1),
-    () => parts.told.here(),
-    put(2),
-    put(3),
     // Whoever prints with the browser's own command waits for nothing.
     () => void app.paper.ready().catch(() => null),
   ]);
+}
+
+/**
+ * A part comes onto the page once it is all there, so that nothing below it is moved; one of another step waits unseen.
+ * @param {App} app
+ * @param {Shown} one
+ * @param {Record<string, HTMLElement>} places
+ */
+async function join(app, { part, steps, within }, places) {
+  if (steps.includes(app.state().step)) {
+    if ("here" in part) await part.here();
+    else part.update(app.state(), true);
+  }
+  if (within === "workbench") places.workbench.prepend(part.node);
+  else places[within].append(part.node);
+  return part.node.offsetHeight;
 }
 
 /**

@@ -5,7 +5,7 @@ import { drawingNode } from "./draw.js";
 import { wholeAnswer } from "./figures.js";
 import { verdictOf } from "./now.js";
 import { ruler, scaleFor, toScale } from "./sheet.js";
-import { unionOf } from "./stage.js";
+import { unionOf } from "./sheetlayout.js";
 import { activeOf, familyOf } from "./state.js";
 import { capital, LETTERS } from "./text.js";
 import { percent, placeAtShare, sayShare, shareOf } from "./travel.js";

@@ -17,8 +17,10 @@ export function createControls(app) {
   return {
     node: element("div", {}, door.node, covering.node),
     update(state, settled) {
-      door.update(state, settled);
-      covering.update(state, settled);
+      for (const [step, part] of Object.entries({ door, details: covering })) {
+        part.node.hidden = state.step !== step;
+        if (state.step === step) part.update(state, settled);
+      }
     },
   };
 }

@@ -28,7 +28,7 @@ function familyCards(app) {
         if (card.family.retired) continue;
         app.whenQuiet(`family ${card.family.id}`, () => {
           const own = card.family.id === configuration.family;
-          const answer = app.ask.drawn(own ? configuration : { ...configuration, family: card.family.id, choices: {} });
+          const answer = app.ask.drawn(own ? configuration : { ...configuration, family: card.family.id, choices: {}, wishes: {} });
           const told = verdictOf(answer, "pass_through");
           if (card.shown !== told.state) setChildren(card.verdict, [verdictNode(told, _("Handle: {verdict}", { verdict: told.words }))]);
           card.shown = told.state;

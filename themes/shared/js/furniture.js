@@ -1,12 +1,9 @@
-// What stands around the drawing: switches, tabs and notices.
+// What stands around the page's steps: the units, and notices.
 
 import { element, setChildren } from "./dom.js";
 import { radioGroup } from "./radio.js";
-import { familyOf } from "./state.js";
 import { capital, LETTERS } from "./text.js";
 import { _, say } from "./words.js";
-
-const VIEW_NAMES = { all: _("All three"), elevation: _("Elevation"), section: _("Section"), plan: _("Plan") };
 
 /**
  * @param {App} app
@@ -16,34 +13,6 @@ export function unitsSwitch(app) {
   const group = radioGroup("units", _("Units"), [["in", _("Inches")], ["mm", _("Millimeters")]], app.pickUnits);
   group.node.classList.add("units");
   return group;
-}
-
-/**
- * @param {App} app
- * @returns {Switch}
- */
-export function viewSwitch(app) {
-  const group = radioGroup("view", _("Drawing"), Object.entries(VIEW_NAMES), (/** @type {string} */ view) => app.stage.show(view));
-  group.node.classList.add("views");
-  group.show("all");
-  return group;
-}
-
-/**
- * @param {App} app
- * @returns {PagePart}
- */
-export function createTabs(app) {
-  const node = element("div", { class: "tabs", role: "group", "aria-label": _("Configurations") });
-  return {
-    node,
-    update(state) {
-      node.hidden = state.configurations.length < 2;
-      setChildren(node, state.configurations.map((one, i) =>
-        element("button", { type: "button", "aria-pressed": String(i === state.active), onclick: () => app.show(i) },
-          element("span", { class: "letter" }, LETTERS[i]), familyOf(app.catalog, one).name)));
-    },
-  };
 }
 
 /**
@@ -94,16 +63,4 @@ export function createNotice(app, address) {
       show(parts);
     },
   };
-}
-
-/**
- * Where the drawing lies over the controls, what takes the focus must scroll clear of it.
- * @param {App} app
- * @param {HTMLElement} table
- */
-export function keepFocusClear(app, table) {
-  new ResizeObserver(() => {
-    const over = table.offsetWidth > app.root.offsetWidth * 0.8;
-    document.documentElement.style.scrollPaddingTop = over ? `${table.offsetHeight + 16}px` : "";
-  }).observe(table);
 }

@@ -35,6 +35,30 @@ export function latePart(app, node, fetch) {
 }
 
 /**
+ * The drawing table: elevation, section and plan, and the travel.
+ * @param {App} app
+ */
+export function createTable(app) {
+  return latePart(app, element("div", { class: "table-place" }), async () => (await import("./table.js")).createDrawingTable(app));
+}
+
+/**
+ * What would mend what does not clear.
+ * @param {App} app
+ */
+export function createMending(app) {
+  return latePart(app, element("div"), async () => (await import("./fixes.js")).createFixes(app));
+}
+
+/**
+ * What is taken along: the link, the paper, what this device keeps.
+ * @param {App} app
+ */
+export function createShare(app) {
+  return latePart(app, element("div"), async () => (await import("./share.js")).createTaking(app));
+}
+
+/**
  * The door and its covering, as they are set by hand.
  * @param {App} app
  */

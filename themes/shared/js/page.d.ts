@@ -50,7 +50,6 @@ interface Stage {
   node: HTMLElement;
   svg: SVGSVGElement;
   draw(state: PageState, settled: boolean): void;
-  drawSteps(state: PageState): (() => void)[];
   show(view: string): void;
   focus(id: string): void;
   toSheet(): DOMMatrix;
@@ -59,19 +58,26 @@ interface Stage {
 // Views laid out on one sheet.
 interface SheetLayout { shifts: ByView<Shift>; boxes: ByView<Frame>; whole: Frame }
 
-interface Asker {
+// What may be asked as well once the drawing table has come.
+interface TableAsker {
+  drawings(one: Astragal.Configuration, place: Astragal.Position, units: string): Drawings;
+  endDrawings(one: Astragal.Configuration, units: string): Drawings[];
+  stillCount(view: View, one: Astragal.Configuration, units: string): number;
+  movingMarks(one: Astragal.Configuration, place: Astragal.Position, units: string, annotated: boolean): Record<string, Astragal.Mark[]>;
+  hold(one: Astragal.Configuration, place: Astragal.Position, leg: Astragal.Leg): Astragal.Hold | null;
+}
+
+interface Asker extends TableAsker {
   // What an answer hangs on, as one text.
   key(one: Astragal.Configuration): string;
   fit(one: Astragal.Configuration): Astragal.Fit;
   // As much of the answer as the drawings show.
   drawn(one: Astragal.Configuration): Astragal.Answer;
-  drawings(one: Astragal.Configuration, place: Astragal.Position, units: string): Drawings;
-  endDrawings(one: Astragal.Configuration, end: End, units: string): Drawings;
+  draft(one: Astragal.Configuration, place: Astragal.Position, units: string): Astragal.Draft;
   ruledOut(one: Astragal.Configuration): Record<string, Record<string, Astragal.Message>>;
   elevation(one: Astragal.Configuration, place: Astragal.Position, units: string): Astragal.Drawing;
-  stillCount(view: View, one: Astragal.Configuration, units: string): number;
-  movingMarks(one: Astragal.Configuration, place: Astragal.Position, units: string, annotated: boolean): Record<string, Astragal.Mark[]>;
-  hold(one: Astragal.Configuration, place: Astragal.Position, leg: Astragal.Leg): Astragal.Hold | null;
+  doorFront(one: Astragal.Configuration, units: string): Astragal.Mark[];
+  coveringFront(one: Astragal.Configuration, place: Astragal.Position, units: string): Astragal.Mark[];
   sharesAt(one: Astragal.Configuration, place: Astragal.Position): Astragal.Shares | null;
 }
 
@@ -94,11 +100,16 @@ interface Actions {
   change(next: PageState, step: Step): void;
   family(): Astragal.Family;
   legs(): Astragal.Leg[];
+  goToStep(step: string): void;
+  // One covering of the shelf, at the position in which it stands there.
+  openFamily(id: string): void;
   pickDoor(id: string): void;
   pickHandle(id: string): void;
   pickUnits(units: string): void;
   pickFamily(id: string): void;
   pickOption(choice: string, option: string): void;
+  // A change of the kernel's, such as one that mends something.
+  make(change: Astragal.Change): void;
   move(leg: Astragal.Leg, value: number): void;
   moveAll(share: number): void;
   goTo(end: End): void;
@@ -129,6 +140,8 @@ interface App extends Actions, Measuring {
   fresh: boolean;
   stage: Stage;
   paper: Paper;
+  // What stands over all the steps.
+  toolbar: HTMLElement;
   notice: Notice;
   address(): string;
   addressOf(state: Astragal.State): string;
@@ -137,7 +150,8 @@ interface App extends Actions, Measuring {
   dragging(): boolean;
   beginDrag(moves: string): void;
   endDrag(before: Astragal.Position): void;
-  endDrawings(): Drawings[];
+  // The hand rests where it has moved something to.
+  rest(): void;
   focusField(id: string): void;
   refuse(): void;
   // Fetches a later script, and says so where it cannot be had.

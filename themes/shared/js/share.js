@@ -1,27 +1,14 @@
 // Pass it on: the address holds everything. Nothing is sent; only "keep" writes to this device.
 
 import { element, setChildren, setText } from "./dom.js";
+import { keepFragment, keptFragment } from "./keep.js";
 import { _ } from "./words.js";
-
-const KEEP_KEY = "astragal-kept-door";
-
-/**
- * @template Kept
- * @param {(box: Storage) => Kept} task
- */
-function storage(task) {
-  try {
-    return task(window.localStorage);
-  } catch {
-    return null;
-  }
-}
 
 /**
  * @param {App} app
  * @returns {PagePart}
  */
-export function createShare(app) {
+export function createTaking(app) {
   const address = element("textarea", { id: "share-address", readonly: true, rows: "4", spellcheck: "false", onfocus: () => address.select() });
   const said = element("p", { class: "note", role: "status" });
   const code = element("div", { class: "code" });
@@ -66,26 +53,20 @@ export function createShare(app) {
   }
 
   function showKept() {
-    const any = storage((box) => box.getItem(KEEP_KEY)) !== null;
+    const any = keptFragment() !== "";
     clear.hidden = !any;
     setText(kept, any ? _("A door is kept on this device. It is there when this page is opened without a link.")
       : _("Nothing is kept on this device unless you ask for it."));
   }
 
   function keepDoor() {
-    const done = storage((box) => {
-      box.setItem(KEEP_KEY, app.fragment());
-      return true;
-    });
+    const done = keepFragment(app.fragment());
     showKept();
     if (!done) setText(kept, _("This browser keeps nothing for this page. Copy the link instead."));
   }
 
   function clearDoor() {
-    storage((box) => {
-      box.removeItem(KEEP_KEY);
-      return true;
-    });
+    keepFragment("");
     showKept();
     keep.focus();
   }
@@ -101,8 +82,4 @@ export function createShare(app) {
       if (!code.hidden) showCode(true);
     },
   };
-}
-
-export function keptFragment() {
-  return storage((box) => box.getItem(KEEP_KEY)) ?? "";
 }

@@ -5,8 +5,9 @@ import { createLayer, joined, short } from "./draw.js";
 import { wholeAnswer } from "./figures.js";
 import { fits } from "./now.js";
 import { qrDrawing } from "./qr.js";
-import { arranged, bareBox } from "./stage.js";
+import { arranged, bareBox } from "./sheetlayout.js";
 import { familyOf } from "./state.js";
+import { threeViews } from "./table.js";
 import { capital, LETTERS } from "./text.js";
 import { sayPlace } from "./travel.js";
 import { VIEWS } from "./views.js";
@@ -55,7 +56,7 @@ function withoutArcs(plan) {
  * @param {string} units
  */
 function sheetDrawing(app, configuration, units) {
-  const drawings = app.ask.drawings(configuration, configuration.place, units);
+  const drawings = threeViews(app.ask, configuration, configuration.place, units);
   drawings.plan = withoutArcs(drawings.plan);
   const { shifts, whole } = arranged(drawings);
   const groups = VIEWS.map((view) => {

@@ -2,56 +2,15 @@
 
 import { element, onFrame, shape } from "./dom.js";
 import { centerOf, holdsFor, onPaper } from "./drag.js";
-import { createLayer, extentOf, joined, short, spoken } from "./draw.js";
+import { createLayer, joined, short, spoken } from "./draw.js";
+import { arranged, bareBox, unionOf } from "./sheetlayout.js";
 import { activeOf } from "./state.js";
 import { byView, VIEWS } from "./views.js";
 
-const SHEET_GAP = 70;
 const FINGER = 44;
 // Letters smaller than this on the screen say nothing: the sheet is then shown without its annotation.
 const LEAST_LETTERS = 7;
 const FOCUS_LETTERS = 13;
-const ANNOTATION = ["dim", "tick", "dim-text", "label", "axis-line", "swing"];
-
-/** @param {Frame[]} boxes */
-export function unionOf(boxes) {
-  const x = Math.min(...boxes.map((box) => box.x));
-  const y = Math.min(...boxes.map((box) => box.y));
-  return {
-    x,
-    y,
-    width: Math.max(...boxes.map((box) => box.x + box.width)) - x,
-    height: Math.max(...boxes.map((box) => box.y + box.height)) - y,
-  };
-}
-
-/**
- * Section to the right of the elevation at the same heights, plan below it at the same widths.
- * @param {ByView<Frame>} views
- * @returns {SheetLayout}
- */
-export function arranged(views) {
-  const { kernel } = Astragal;
-  // The kernel asks no more of a drawing than its window.
-  const { elevation, section, plan } = /** @type {Drawings} */ (views);
-  const shifts = {
-    elevation: { dx: 0, dy: 0 },
-    section: { dx: kernel.section_shift(elevation, section, SHEET_GAP), dy: 0 },
-    plan: { dx: 0, dy: kernel.plan_shift(elevation, plan, SHEET_GAP) },
-  };
-  const boxes = byView((view) => {
-    const { x, y, width, height } = views[view];
-    return { x: x + shifts[view].dx, y: y + shifts[view].dy, width, height };
-  });
-  return { shifts, boxes, whole: unionOf(Object.values(boxes)) };
-}
-
-/** @param {Astragal.Drawing} drawing */
-export function bareBox(drawing) {
-  const shapes = drawing.marks.filter((mark) => !mark.role.split(" ").some((role) => ANNOTATION.includes(role)));
-  const { x0, x1, y0, y1 } = extentOf(shapes);
-  return { x: x0 - 30, y: y0 - 30, width: x1 - x0 + 60, height: y1 - y0 + 60 };
-}
 
 /**
  * The windows of the views without their annotation, the same at every position.
@@ -95,7 +54,7 @@ export function createStage(app) {
   function lay() {
     const full = arranged(shown);
     far = letters() / millimetresPerPixel(boxOf(full)) < LEAST_LETTERS;
-    layout = far ? arranged(bareWindows([shown, ...app.endDrawings()])) : full;
+    layout = far ? arranged(bareWindows([shown, ...app.ask.endDrawings(activeOf(app.state()), app.state().units)])) : full;
     node.classList.toggle("far", far);
     for (const sheet of [lower, svg]) sheet.setAttribute("viewBox", joined(boxOf(layout)));
     for (const view of VIEWS) {
@@ -141,23 +100,18 @@ export function createStage(app) {
   }
 
   /**
-   * All of it in the pieces in which a slow phone draws it first.
    * @param {Astragal.Configuration} one
    * @param {string} units
    */
-  function drawSteps(one, units) {
-    return [
-      () => (shown = app.ask.drawings(one, one.place, units)),
-      ...VIEWS.map((view) => () => {
-        const count = app.ask.stillCount(view, one, units);
-        still[view].draw(shown[view].marks.slice(0, count));
-        moving[view].draw(shown[view].marks.slice(count));
-      }),
-      () => {
-        describe();
-        settle();
-      },
-    ];
+  function drawAll(one, units) {
+    shown = app.ask.drawings(one, one.place, units);
+    for (const view of VIEWS) {
+      const count = app.ask.stillCount(view, one, units);
+      still[view].draw(shown[view].marks.slice(0, count));
+      moving[view].draw(shown[view].marks.slice(count));
+    }
+    describe();
+    settle();
   }
 
   function settle() {
@@ -180,9 +134,8 @@ export function createStage(app) {
         slideHolds(one);
         return;
       }
-      drawSteps(one, state.units).forEach((step) => step());
+      drawAll(one, state.units);
     },
-    drawSteps: (state) => drawSteps(activeOf(state), state.units),
     show(view) {
       only = view;
       settle();

@@ -1,10 +1,12 @@
 // The whole state, and pure functions from one state to the next.
 //
-// { units, active, household, configurations: [{ door, family, choices, place }], typed, drafts }
-// The first four are what a link holds. `typed` keeps each length as its writer spelled it,
+// { units, active, step, household, configurations: [{ door, family, choices, place }], typed, drafts }
+// The first five are what a link holds. `typed` keeps each length as its writer spelled it,
 // `drafts` what is not (yet) a sound length, with the reason.
 
 export const MOST_CONFIGURATIONS = 4;
+// The change of a handle, as the kernel names it.
+const HANDLE_GAP = "handle_gap";
 
 /**
  * @param {Astragal.State} opened
@@ -18,8 +20,8 @@ export function stateFrom(opened) {
  * @param {Astragal.State} state
  * @returns {Astragal.State}
  */
-export function linked({ units, active, household, configurations }) {
-  return { units, active, household, configurations };
+export function linked({ units, active, step, household, configurations }) {
+  return { units, active, step, household, configurations };
 }
 
 /** @param {PageState} state */
@@ -157,7 +159,7 @@ export function withUnits(state, units) {
  * @param {string} family
  */
 export function withFamily(catalog, state, family) {
-  const next = withActive(state, { family, choices: {} });
+  const next = withActive(state, { family, choices: {}, wishes: {} });
   return withActive(next, { place: openPlace(catalog, activeOf(next)) });
 }
 
@@ -196,6 +198,45 @@ function fittedPlace(catalog, configuration) {
 export function withChoice(catalog, state, choice, option) {
   const next = withActive(state, { choices: { ...activeOf(state).choices, [choice]: option } });
   return withActive(next, { place: fittedPlace(catalog, activeOf(next)) });
+}
+
+/**
+ * A number set by hand, or as the mount finds it where it is 0.
+ * @param {PageState} state
+ * @param {string} name
+ * @param {number} mm
+ */
+export function withWish(state, name, mm) {
+  const { [name]: gone, ...rest } = activeOf(state).wishes;
+  return withActive(state, { wishes: mm > 0 ? { ...rest, [name]: mm } : rest });
+}
+
+/**
+ * A change of the kernel's made: its picks, what is set by hand, another handle.
+ * @param {Astragal.PageCatalog} catalog
+ * @param {PageState} state
+ * @param {Astragal.Change} change
+ */
+export function withChange(catalog, state, { picks, numbers }) {
+  let next = state;
+  for (const [choice, option] of Object.entries(picks)) next = withChoice(catalog, next, choice, option);
+  for (const [name, mm] of Object.entries(numbers)) {
+    if (name !== HANDLE_GAP) next = withWish(next, name, mm);
+    else {
+      const { door, measured: names } = activeOf(next);
+      const handled = ["handle.gap", "handle.projection"].reduce(withName, names);
+      next = withDoor(next, Astragal.kernel.with_handle_gap(door, mm), handled);
+    }
+  }
+  return next;
+}
+
+/**
+ * @param {PageState} state
+ * @param {string} step
+ */
+export function withStep(state, step) {
+  return { ...state, step };
 }
 
 /**

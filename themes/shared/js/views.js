@@ -37,7 +37,7 @@ export function remembered(limit, work) {
 /**
  * @param {Astragal.PageCatalog} catalog
  * @param {() => Astragal.Household} household
- * @returns {Asker}
+ * @returns {Omit<Asker, keyof TableAsker>}
  */
 export function createAsker(catalog, household) {
   const { kernel } = Astragal;
@@ -48,9 +48,9 @@ export function createAsker(catalog, household) {
     if (!numbered.has(thing)) numbered.set(thing, (count += 1));
     return numbered.get(thing);
   };
-  const key = (/** @type {Astragal.Configuration} */ one) => `${numberOf(one.door)} ${one.family} ${JSON.stringify(one.choices)}`;
+  const key = (/** @type {Astragal.Configuration} */ one) => `${numberOf(one.door)} ${one.family} ${JSON.stringify([one.choices, one.wishes])}`;
   // Hung once, and the other leaf's covering with it: whatever moves only asks for the pieces anew.
-  const leaves = remembered(24, (/** @type {Astragal.Configuration} */ one) => kernel.dressed_leaves(kernel.hung(one.door, familyOf(catalog, one), one.choices)));
+  const leaves = remembered(24, (/** @type {Astragal.Configuration} */ one) => kernel.dressed_leaves(kernel.hung_with(one.door, familyOf(catalog, one), one.choices, one.wishes)));
   const leavesOf = (/** @type {Astragal.Configuration} */ one) => leaves(key(one), one);
   const fitOf = (/** @type {Astragal.Configuration} */ one) => leavesOf(one)[0];
   const answers = remembered(80, (/** @type {Astragal.Configuration} */ one) => kernel.ask_drawn(fitOf(one), household()));
@@ -94,33 +94,16 @@ export function createAsker(catalog, household) {
   const movedDraft = (/** @type {Astragal.Configuration} */ one, /** @type {Astragal.Position} */ place, /** @type {string} */ units) =>
     draftOf(one, movedScene(one, place), place, units);
 
-  /**
-   * @param {Astragal.Configuration} one
-   * @param {Astragal.Position} place
-   * @param {string} units
-   */
-  function drawings(one, place, units) {
-    const draft = movedDraft(one, place, units);
-    return { elevation: kernel.elevation_of(draft), section: kernel.section_of(draft), plan: kernel.plan_of(draft) };
-  }
-
-  const ends = remembered(12, (/** @type {Astragal.Configuration} */ one, /** @type {End} */ end, /** @type {string} */ units) =>
-    drawings(one, endPlace(catalog, one, end), units));
-
   return {
     key: asked,
     fit: fitOf,
     drawn,
-    drawings,
-    endDrawings: (one, end, units) => ends(`${asked(one)} ${end} ${units}`, one, end, units),
+    draft: movedDraft,
     ruledOut: (one) => refusals(key(one), one),
     elevation: (one, place, units) => kernel.elevation_of(movedDraft(one, place, units)),
-    // How many of a drawing's first marks no position changes.
-    stillCount: (view, one, units) => kernel.door_marks(view, draftOf(one, doorScenes(key(one), one), one.place, units)).length,
-    // What lies over them, by view: all that a drag has to draw anew.
-    movingMarks: (one, place, units, annotated) => kernel.moving_marks(movedDraft(one, place, units), annotated),
-    // Where a hand takes hold of what a leg moves; null where it is not to be had.
-    hold: (one, place, leg) => kernel.holds_at(fitOf(one), place, leg)[0] ?? null,
+    // How the door and its covering look from the room, without any annotation: what stays, and what moves.
+    doorFront: (one, units) => kernel.door_front(movedDraft(one, one.place, units)),
+    coveringFront: (one, place, units) => kernel.covering_front(movedDraft(one, place, units)),
     // What of the glass is clear, and what of view and light comes through; null where the family cannot go on the door.
     sharesAt(one, place) {
       const pieces = kernel.pieces_at(fitOf(one), place);

@@ -1,0 +1,118 @@
+// What would mend what does not clear: changes that the kernel has made and asked again, each one tap away.
+
+import { element, setChildren, setText } from "./dom.js";
+import { wholeAnswer } from "./figures.js";
+import { activeOf } from "./state.js";
+import { capital } from "./text.js";
+import { _, say } from "./words.js";
+
+// So many milliseconds at a time are looked for fixes: a frame has more, on a slow phone too.
+const SLICE = 5;
+
+/**
+ * Looks for what mends a configuration in slices that block no frame, and tells each time that more is found.
+ * @param {Astragal.Search} search
+ * @param {() => boolean} wanted whether it is still asked for
+ * @param {(found: Astragal.Fix[]) => void} tell
+ */
+function lookOn(search, wanted, tell) {
+  const { kernel } = Astragal;
+  let ended = 0;
+  function slice() {
+    if (!wanted()) return;
+    const until = performance.now() + SLICE;
+    while (!search.done && performance.now() < until) kernel.search_on(search);
+    if (search.trials.length > ended || search.done) {
+      ended = search.trials.length;
+      tell(kernel.fixes_found(search));
+    }
+    if (!search.done) setTimeout(slice);
+  }
+  setTimeout(slice);
+}
+
+/**
+ * What a fix mends, in the words of the verdict.
+ * @param {Astragal.Answer} answer
+ * @param {string} verdict
+ */
+function mended(answer, verdict) {
+  const told = answer.verdicts[verdict];
+  return told ? capital(told.name) : _("Whether it can go on this door");
+}
+
+/**
+ * @param {App} app
+ * @returns {PagePart}
+ */
+export function createFixes(app) {
+  const list = element("div");
+  const tried = element("p", { class: "tried", role: "status" });
+  const undo = element("button", { type: "button", class: "press quiet", onclick: takeBack }, _("Undo"));
+  const triedRow = element("div", { class: "tried-row", hidden: true }, tried, undo);
+  const found = element("div", { hidden: true }, element("h2", { id: "panel-fixes" }, _("What would fix it")),
+    element("p", { class: "note" }, _("Each has been tried on this door. Tap one to see it on the drawing; it can be undone.")), list);
+  const node = element("section", { class: "panel fixes-panel", "aria-labelledby": "panel-fixes" }, triedRow, found);
+  let key = "";
+  let told = "";
+  /** @type {{ before: PageState, key: string } | null} */
+  let made = null;
+
+  /** @param {Astragal.Fix} fix */
+  function makeFix(fix) {
+    const before = app.state();
+    app.make(fix.change);
+    made = { before, key: app.ask.key(activeOf(app.state())) };
+    setText(tried, _("Tried: {change}", { change: say(fix.says, before.units) }));
+    triedRow.hidden = node.hidden = false;
+    undo.focus();
+  }
+
+  function takeBack() {
+    if (made) app.change(made.before, "push");
+    made = null;
+    triedRow.hidden = true;
+    list.querySelector("button")?.focus();
+  }
+
+  /**
+   * @param {Astragal.Fix} fix
+   * @param {string} units
+   */
+  function fixRow(fix, units) {
+    const costs = fix.costs.map((cost) => say(cost, units)).join(" ");
+    return element("li", {}, element("button", { type: "button", class: "fix", onclick: () => makeFix(fix) },
+      element("span", {}, say(fix.says, units)), costs ? element("span", { class: "why" }, costs) : null));
+  }
+
+  /**
+   * @param {Astragal.Fix[]} fixes
+   * @param {PageState} state
+   */
+  function show(fixes, state) {
+    const words = JSON.stringify([fixes, state.units]);
+    if (words === told) return;
+    told = words;
+    const answer = wholeAnswer(app, activeOf(state));
+    const verdicts = [...new Set(fixes.map((fix) => fix.verdict))];
+    found.hidden = fixes.length === 0;
+    node.hidden = found.hidden && triedRow.hidden;
+    setChildren(list, verdicts.map((verdict) => element("div", {}, element("h3", {}, mended(answer, verdict)),
+      element("ul", { class: "fix-list" }, fixes.filter((fix) => fix.verdict === verdict).map((fix) => fixRow(fix, state.units))))));
+  }
+
+  return {
+    node,
+    update(state) {
+      const one = activeOf(state);
+      if (made && made.key !== app.ask.key(one)) made = null;
+      triedRow.hidden = made === null;
+      const wanted = `${app.ask.key(one)} ${state.units}`;
+      if (wanted === key) return;
+      key = wanted;
+      show([], state);
+      lookOn(Astragal.kernel.search_for(app.ask.fit(one), state.household), () => key === wanted && app.state().step === "details",
+        (fixes) => show(fixes, app.state()));
+    },
+  };
+}

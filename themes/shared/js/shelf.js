@@ -1,0 +1,188 @@
+// The shelf: every covering on this door, at one scale and one position.
+
+import { around, element, setAttribute, setChildren, setText, shape } from "./dom.js";
+import { createLayer, joined } from "./draw.js";
+import { fits, verdictOf } from "./now.js";
+import { bareBox, unionOf } from "./sheetlayout.js";
+import { activeOf, legsOf } from "./state.js";
+import { percent, placeAtShare, sayShare, shareOf } from "./travel.js";
+import { _, doorName, say, sayFigure, verdictNode } from "./words.js";
+
+/**
+ * A family as it stands on the shelf: with the picks of the one that is worked on, or its first ones.
+ * @param {PageState} state
+ * @param {Astragal.Family} family
+ */
+export function shelved(state, family) {
+  const active = activeOf(state);
+  return active.family === family.id ? active : { ...active, family: family.id, choices: {}, wishes: {} };
+}
+
+/**
+ * @param {App} app
+ * @param {Astragal.Family} family
+ */
+function cardFor(app, family) {
+  const layer = createLayer("moving");
+  const picture = shape("svg", { class: "shelf-picture drawing-sheet", "aria-hidden": "true", focusable: "false" },
+    shape("use", { href: "#shelf-door" }), layer.group);
+  const verdict = element("span", { class: "shelf-verdict" });
+  const facts = element("span", { class: "shelf-facts" });
+  const node = element("li", { "data-family": family.id },
+    element("button", { type: "button", class: "shelf-card", onclick: () => app.openFamily(family.id) },
+      element("span", { class: "shelf-stand" }, picture),
+      element("span", { class: "shelf-name" }, family.name), verdict, facts));
+  return { family, layer, picture, verdict, facts, node, seen: false };
+}
+
+/** @typedef {ReturnType<typeof cardFor>} ShelfCard */
+
+/**
+ * Which of them stands first: what clears the handle before what is guided past it, and of these what leaves more glass.
+ * @param {Astragal.Answer} answer
+ */
+function standing(answer) {
+  const { state } = verdictOf(answer, "pass_through");
+  const rank = ["clears", "", "guided"].indexOf(state);
+  const order = !fits(answer) ? 9 : state === "blocked" ? 5 : rank < 0 ? 3 : rank;
+  return order * 10 - (answer.figures.visible_glass_open?.value ?? 0);
+}
+
+/**
+ * @param {Astragal.Answer} answer
+ * @param {Astragal.Shares | null} shares
+ * @param {string} units
+ */
+function factsOf(answer, shares, units) {
+  if (!shares) return [element("span", { class: "shelf-why" }, say(answer.refusal, units))];
+  const deep = answer.figures.projection_most;
+  return [
+    element("span", {}, around(_("{share} of the glass clear"), { share: element("b", { class: "number" }, percent(shares.visible)) })),
+    deep ? element("span", {}, around(_("{depth} into the room"), { depth: element("b", { class: "number" }, sayFigure(deep, units)) })) : null,
+  ];
+}
+
+/**
+ * @param {App} app
+ * @param {Astragal.Family[]} families
+ * @param {() => number} share
+ */
+function createShelfDrawings(app, families, share) {
+  const doorLayer = createLayer("still");
+  // What is used elsewhere is styled by itself, not by what it stands in.
+  const pattern = shape("svg", { class: "shelf-pattern", "aria-hidden": "true", width: 0, height: 0 },
+    shape("defs", {}, shape("g", { id: "shelf-door", class: "drawing-sheet" }, doorLayer.group)));
+  let window = "";
+
+  /** @param {PageState} state */
+  function drawDoor(state) {
+    const marks = app.ask.doorFront(activeOf(state), state.units);
+    doorLayer.draw(marks);
+    const door = bareBox({ marks });
+    // What hangs over the opening rises above the door.
+    const heads = families.map((family) => app.ask.fit(shelved(state, family)).size.y1);
+    window = joined(unionOf([door, ...heads.map((y1) => ({ ...door, y: -y1, height: y1 }))]));
+  }
+
+  return {
+    pattern,
+    drawDoor,
+    /**
+     * @param {ShelfCard} card
+     * @param {PageState} state
+     */
+    draw(card, state) {
+      const one = shelved(state, card.family);
+      setAttribute(card.picture, "viewBox", window);
+      card.layer.draw(app.ask.coveringFront(one, placeAtShare(app.catalog, one, share()), state.units));
+    },
+  };
+}
+
+/**
+ * @param {App} app
+ * @returns {PagePart}
+ */
+export function createShelf(app) {
+  const offered = Object.values(app.catalog.families).filter((family) => !family.retired);
+  const cards = offered.map((family) => cardFor(app, family));
+  const slider = element("input", {
+    type: "range", min: "0", max: "100", step: "1", id: "shelf-share",
+    oninput: () => moveAll(slider.valueAsNumber / 100), onchange: () => app.settle(),
+  });
+  const output = element("output", { for: slider.id });
+  const door = element("strong");
+  const list = element("ol", { class: "shelf-cards" }, cards.map((card) => card.node));
+  let share = shareOf(app.catalog, activeOf(app.state()));
+  const drawings = createShelfDrawings(app, offered, () => share);
+  const node = element("section", { class: "shelf", "aria-labelledby": "shelf-title" },
+    element("div", { class: "section-head" }, element("h2", { id: "shelf-title", tabindex: "-1" }, _("Every covering on your door")),
+      element("p", { class: "shelf-door" }, door, element("button", { type: "button", class: "text-button", onclick: () => app.goToStep("door") }, _("Measure your door")))),
+    element("div", { class: "slider shelf-slider" },
+      element("div", { class: "slider-head" }, element("label", { for: slider.id }, _("All at the same position")), output),
+      element("div", { class: "track" }, element("div", { class: "run" }, slider))),
+    drawings.pattern, list);
+  // What is in view is drawn at once, the rest when nothing else is to be done.
+  const watch = new IntersectionObserver((entries) => {
+    for (const entry of entries) {
+      const card = cards.find((one) => one.node === entry.target);
+      if (card) card.seen = entry.isIntersecting;
+      if (card?.seen) drawings.draw(card, app.state());
+    }
+  });
+
+  /** @param {number} to */
+  function moveAll(to) {
+    share = to;
+    app.moveAll(to);
+  }
+
+  /** @param {PageState} state */
+  function followShare(state) {
+    // What does not move has no position of its own that the others could take.
+    const active = activeOf(state);
+    if (legsOf(app.catalog, active).length > 0 && Math.abs(shareOf(app.catalog, active) - share) > 0.005) share = shareOf(app.catalog, active);
+    setAttribute(slider, "aria-valuetext", sayShare(share));
+    if (slider.valueAsNumber !== Math.round(share * 100)) slider.value = String(Math.round(share * 100));
+    setText(output, sayShare(share));
+  }
+
+  /**
+   * @param {ShelfCard} card
+   * @param {PageState} state
+   */
+  function tell(card, state) {
+    const one = shelved(state, card.family);
+    const answer = app.ask.drawn(one);
+    const told = verdictOf(answer, "pass_through");
+    setChildren(card.verdict, [verdictNode(told, _("Handle: {verdict}", { verdict: told.words }))]);
+    setChildren(card.facts, factsOf(answer, app.ask.sharesAt(one, placeAtShare(app.catalog, one, share)), state.units));
+  }
+
+  /** @param {PageState} state */
+  function order(state) {
+    const wanted = cards.toSorted((a, b) => standing(app.ask.drawn(shelved(state, a.family))) - standing(app.ask.drawn(shelved(state, b.family))));
+    // Moving a node takes the focus from it, so only what stands elsewhere is moved.
+    wanted.forEach((card, i) => {
+      if (list.children[i] !== card.node) list.insertBefore(card.node, list.children[i] ?? null);
+    });
+  }
+
+  return {
+    node,
+    update(state, settled) {
+      followShare(state);
+      if (settled) {
+        setText(door, doorName(app.catalog, activeOf(state).door));
+        drawings.drawDoor(state);
+        order(state);
+      }
+      for (const card of cards) {
+        if (settled) watch.observe(card.node);
+        if (card.seen) drawings.draw(card, state);
+        else app.whenQuiet(`shelf ${card.family.id}`, () => drawings.draw(card, app.state()));
+        tell(card, state);
+      }
+    },
+  };
+}

@@ -1,0 +1,104 @@
+// The drawing table: three views, what they say just now, and the travel. Fetched when a covering is looked at closely.
+
+import { element } from "./dom.js";
+import { createNow } from "./now.js";
+import { createTravel } from "./sliders.js";
+import { createStage } from "./stage.js";
+import { activeOf, endPlace } from "./state.js";
+import { createTabs, viewSwitch } from "./tabs.js";
+import { samePlace } from "./travel.js";
+import { remembered } from "./views.js";
+
+/** @type {End[]} */
+const ENDS = ["open", "closed"];
+
+/**
+ * @param {Asker} ask
+ * @param {Astragal.Configuration} one
+ * @param {Astragal.Position} place
+ * @param {string} units
+ * @returns {Drawings}
+ */
+export function threeViews(ask, one, place, units) {
+  const { kernel } = Astragal;
+  const draft = ask.draft(one, place, units);
+  return { elevation: kernel.elevation_of(draft), section: kernel.section_of(draft), plan: kernel.plan_of(draft) };
+}
+
+/**
+ * @param {App} app
+ * @returns {TableAsker}
+ */
+function createTableAsker({ ask, catalog }) {
+  const { kernel } = Astragal;
+  const ends = remembered(12, (/** @type {Astragal.Configuration} */ one, /** @type {End} */ end, /** @type {string} */ units) =>
+    threeViews(ask, one, endPlace(catalog, one, end), units));
+  return {
+    drawings: (one, place, units) => threeViews(ask, one, place, units),
+    endDrawings: (one, units) => ENDS.map((end) => ends(`${ask.key(one)} ${end} ${units}`, one, end, units)),
+    // How many of a drawing's first marks no position changes.
+    stillCount: (view, one, units) => kernel.door_marks(view, ask.draft(one, one.place, units)).length,
+    // What lies over them, by view: all that a drag has to draw anew.
+    movingMarks: (one, place, units, annotated) => kernel.moving_marks(ask.draft(one, place, units), annotated),
+    // Where a hand takes hold of what a leg moves; null where it is not to be had.
+    hold: (one, place, leg) => kernel.holds_at(ask.fit(one), place, leg)[0] ?? null,
+  };
+}
+
+/**
+ * Where the drawing lies over the controls, what takes the focus must scroll clear of it.
+ * @param {App} app
+ * @param {HTMLElement} table
+ */
+function keepFocusClear(app, table) {
+  new ResizeObserver(() => {
+    const over = table.offsetWidth > app.root.offsetWidth * 0.8;
+    document.documentElement.style.scrollPaddingTop = over ? `${table.offsetHeight + 16}px` : "";
+  }).observe(table);
+}
+
+/**
+ * @param {App} app
+ * @returns {PagePart}
+ */
+export function createDrawingTable(app) {
+  Object.assign(app.ask, createTableAsker(app));
+  const stage = createStage(app);
+  const tabs = createTabs(app);
+  const now = createNow(app);
+  const travel = createTravel(app);
+  app.toolbar.prepend(viewSwitch(app).node);
+  let dragging = false;
+  let turn = 0;
+  Object.assign(app, /** @type {Partial<App>} */ ({
+    stage,
+    dragging: () => dragging,
+    beginDrag(moves) {
+      dragging = true;
+      travel.focus(moves);
+    },
+    endDrag(before) {
+      dragging = false;
+      if (!samePlace(before, activeOf(app.state()).place)) app.rest();
+    },
+    focusField: (id) => stage.focus(id),
+  }));
+  const node = element("div", { class: "drawing-table" }, tabs.node, stage.node,
+    element("div", { class: "under-sheet" }, now.node, travel.node));
+  keepFocusClear(app, node);
+
+  return {
+    node,
+    update(state, settled) {
+      if (settled) {
+        stage.draw(state, true);
+        [tabs, now, travel].forEach((part) => part.update(state, true));
+        return;
+      }
+      // The drawing follows in the frame in which the hand moves; slider and words take turns, a frame each.
+      stage.draw(state, false);
+      turn = 1 - turn;
+      [travel, now][turn].update(state, false);
+    },
+  };
+}
