@@ -11,6 +11,8 @@ from configurator.catalog.schema.family import ChoiceFile, FamilyFile
 from configurator.catalog.sources import PRESET, Source
 from configurator.kernel.shapes import Family
 
+FACTS = ("price_level", "cleaning", "animals")
+
 
 def choice_notes(ident: str, choice: ChoiceFile) -> ChoiceNotes:
     """Return a choice's words."""
@@ -45,6 +47,11 @@ def family_measures(file: FamilyFile, family: Family, sources: Mapping[KeyPath, 
     return found
 
 
+def fact_sources(file: FamilyFile, sources: Mapping[KeyPath, Source]) -> dict[str, Source]:
+    """Return where each fact comes from that the file gives."""
+    return {name: sources.get((name,), file.source) for name in FACTS if name in file.model_fields_set}
+
+
 def family_notes(file: FamilyFile, family: Family, sources: Mapping[KeyPath, Source]) -> FamilyNotes:
     """Return the family's words and numbers."""
     return FamilyNotes(
@@ -55,6 +62,7 @@ def family_notes(file: FamilyFile, family: Family, sources: Mapping[KeyPath, Sou
         retired=file.retired,
         mechanism=file.mechanism,
         material=file.material,
+        fact_sources=fact_sources(file, sources),
         description=file.description,
         moves=file.moves,
         good_at=file.good_at,

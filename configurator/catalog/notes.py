@@ -56,7 +56,10 @@ class ChoiceNotes:
 
 @dataclass(frozen=True)
 class FamilyNotes:
-    """A family in words; each text is a list of paragraphs or points. ``material`` is cloth, wood or metal."""
+    """A family in words; each text is a list of paragraphs or points. ``material`` is cloth, wood or metal.
+
+    ``fact_sources`` are of those facts that are given, by name: ``price_level``, ``cleaning``, ``animals``.
+    """
 
     id: str
     name: str
@@ -65,6 +68,7 @@ class FamilyNotes:
     retired: bool
     mechanism: str
     material: str
+    fact_sources: dict[str, Source]
     description: list[str]
     moves: list[str]
     good_at: list[str]

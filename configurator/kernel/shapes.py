@@ -165,12 +165,18 @@ class Choice(TypedDict):
 
 
 class Family(TypedDict):
-    """One kind of covering that a showroom offers."""
+    """One kind of covering that a showroom offers.
+
+    ``price_level`` is 1 (lowest) to 4, ``cleaning`` and ``animals`` as in ``fact_words.py``; unknown are 0 and "".
+    """
 
     id: str
     name: str
     mechanism: str
     retired: bool
+    price_level: float
+    cleaning: str
+    animals: str
     numbers: dict[str, float]
     cassettes: list[Cassette]
     choices: list[Choice]

@@ -142,6 +142,16 @@ def test_a_familys_words_and_sources_are_there_for_its_pages(content: Path) -> N
     assert measures["choices.fabric.options.snow.numbers.cloth_light"].value == 0.45
 
 
+def test_facts_that_no_number_tells_keep_their_sources(content: Path) -> None:
+    given = "price_level: 2\nanimals: {value: gives way, source: common practice}\n"
+    rewrite(content / "families/cells.yaml", "mechanism: accordion\n", f"mechanism: accordion\n{given}")
+    loaded = load(content)
+    family = loaded.families["cells"]
+    assert (family["price_level"], family["cleaning"], family["animals"]) == (2.0, "", "gives way")
+    sources = loaded.family_notes["cells"].fact_sources
+    assert sources == {"price_level": Source("invented"), "animals": Source("common practice")}
+
+
 def test_paragraphs_may_be_a_text_with_blank_lines(content: Path) -> None:
     rewrite(
         content / "families/cells.yaml", "description: Cells that close up.", "description: |\n  One\n  line.\n\n  Two."

@@ -493,6 +493,30 @@ FAULTS = {
         "hours: [{days: Monday}]",
         "8:3: contact.hours.1.time is missing; a line of text is expected",
     ),
+    "a price level beyond the highest": Fault(
+        CELLS,
+        "mechanism: accordion\n",
+        "mechanism: accordion\nprice_level: 5\n",
+        "5:14: price_level is 5; a price level, a whole number between 1 and 4, is expected",
+    ),
+    "a way of cleaning that has no words": Fault(
+        CELLS,
+        "mechanism: accordion\n",
+        "mechanism: accordion\ncleaning: {value: wipe, source: invented}\n",
+        "5:19: cleaning is 'wipe'; wiped, dusted, washed or specialist is expected; did you mean 'wiped'?",
+    ),
+    "animals without a word for what they do": Fault(
+        CELLS,
+        "mechanism: accordion\n",
+        "mechanism: accordion\nanimals: yes\n",
+        "5:10: animals is 'yes'; stands up, gives way or tears is expected",
+    ),
+    "a fact whose source is left out": Fault(
+        CELLS,
+        "mechanism: accordion\n",
+        "mechanism: accordion\nanimals: {value: tears}\n",
+        "5:10: animals has no source beside its value; invented, common practice or 'published — <where>' is expected",
+    ),
 }
 
 

@@ -2,13 +2,20 @@
 
 import json
 import re
+from dataclasses import replace
 from itertools import pairwise
 from pathlib import Path
 
+from configurator.browser.catalog_json import page_catalog
 from configurator.catalog import Catalog
 from configurator.kernel.answer import ask
+from configurator.kernel.fact_words import ANIMAL_WORDS, CLEANING_WORDS
 from configurator.kernel.message import is_said, say_phrase
 from configurator.kernel.tongue import ENGLISH
+from configurator.places import CONTENT
+from configurator.site.answers import Answers
+from configurator.site.house import House
+from configurator.site.kinds.facts import fact_lines
 from configurator.site.kinds.measure_page import tape_groups
 from tests.site.pages import pages, parsed
 
@@ -141,6 +148,33 @@ def test_a_page_of_a_covering_on_a_door_says_what_would_fix_it(demo: Path) -> No
     told = [" ".join(line.xpath("string()").split()) for line in page.xpath("//*[@class='judgment']//li")]
     assert told[0].startswith("Change head to open roll: it clears.")
     assert "instead of" in told[0]
+
+
+def test_a_familys_page_says_what_no_figure_tells(demo: Path) -> None:
+    rows = parsed(demo / "coverings/roller-shade.html")[0].xpath("//section[@aria-labelledby='facts']//tbody/tr")
+    assert [[" ".join(cell.itertext()) for cell in row] for row in rows] == [
+        ["Price level", "Low (1 of 4)", "Invented"],
+        ["Cleaning", "Wiped with a damp cloth", "Common practice"],
+        [
+            "With animals",
+            "Gives way to a cat or dog that pushes through, and falls back into place",
+            "Common practice",
+        ],
+    ]
+
+
+def test_a_family_of_which_no_fact_is_known_says_none(catalog: Catalog) -> None:
+    families = {**catalog.families}
+    families["roller-shade"] = {**families["roller-shade"], "price_level": 0.0, "cleaning": "", "animals": ""}
+    house = House(replace(catalog, families=families), CONTENT, Answers())
+    assert fact_lines(house, house.catalog.families["roller-shade"]) == []
+
+
+def test_every_family_of_the_starter_has_its_facts_in_the_pages_catalog(catalog: Catalog) -> None:
+    for family in page_catalog(catalog)["families"].values():
+        assert 1 <= family["price_level"] <= 4, family["id"]
+        assert family["cleaning"] in CLEANING_WORDS, family["id"]
+        assert family["animals"] in ANIMAL_WORDS, family["id"]
 
 
 def test_a_familys_page_lists_its_numbers_with_their_sources(demo: Path) -> None:

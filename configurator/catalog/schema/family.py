@@ -2,15 +2,17 @@
 
 ``numbers`` are named as the mechanism takes them (``configurator.kernel.mechanisms``); an option's
 ``numbers`` set any of them anew. Which names there are depends on the mechanism, so the
-catalog checks them after this schema. ``material`` is what its swatches look like. ``formerly`` are
-ids that a family (its file's name), a choice or an option had before: links and addresses made with
-them lead to it.
+catalog checks them after this schema. ``material`` is what its swatches look like. ``price_level`` (1 is the
+lowest), ``cleaning`` and ``animals`` (what a cat or dog that pushes through does to it) are facts that no number
+tells: each has a source as a number has, and stays out where nobody can say. ``formerly`` are ids that a family
+(its file's name), a choice or an option had before: links and addresses made with them lead to it.
 """
 
 from typing import Annotated
 
 from configurator.catalog.fields import Hex, Number
-from configurator.catalog.schema.base import Former, Ident, Line, Name, OneOf, Prose, Section, SourceMark, YesNo
+from configurator.catalog.schema.base import Former, Ident, Line, Name, OneOf, Prose, Section, SourceMark, Whole, YesNo
+from configurator.kernel.fact_words import ANIMAL_WORDS, CLEANING_WORDS, PRICE_WORDS
 
 
 class CassetteFile(Section):
@@ -52,6 +54,9 @@ class FamilyFile(Section):
     source: SourceMark
     mechanism: Ident
     material: Annotated[str, OneOf(("cloth", "wood", "metal"))] = "cloth"
+    price_level: Annotated[int, Whole(1, len(PRICE_WORDS) - 1, "a price level")] = 0
+    cleaning: Annotated[str, OneOf(tuple(CLEANING_WORDS))] = ""
+    animals: Annotated[str, OneOf(tuple(ANIMAL_WORDS))] = ""
     retired: YesNo = False
     description: Prose
     moves: Prose

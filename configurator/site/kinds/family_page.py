@@ -18,6 +18,7 @@ from configurator.site.drawings.subjects import first_single
 from configurator.site.drawings.swatches import swatches
 from configurator.site.house import House
 from configurator.site.kinds.compare import NamedLine, compared
+from configurator.site.kinds.facts import FactLine, fact_lines
 from configurator.site.kinds.sourced_numbers import NumberGroup, sourced_numbers
 
 STEPS = 10
@@ -63,6 +64,7 @@ class FamilyPage(TypedDict):
     description: list[str]
     good_at: list[str]
     bad_at: list[str]
+    facts: list[FactLine]
     care: list[str]
     safety: list[str]
     numbers: list[NumberGroup]
@@ -132,6 +134,7 @@ def family_page(house: House, family: Family) -> FamilyPage:
         "description": [*notes.description, *notes.moves],
         "good_at": notes.good_at,
         "bad_at": notes.bad_at,
+        "facts": fact_lines(house, family),
         "care": notes.care,
         "safety": notes.safety,
         "numbers": sourced_numbers(house, notes),
