@@ -9,6 +9,7 @@ from configurator.browser.link.check import check_of
 from configurator.browser.link.shapes import Configuration, State, Stock
 from configurator.browser.link.state import PAGE_STEPS
 from configurator.catalog import Catalog
+from configurator.kernel.needs.ids import NEED_IDS
 from configurator.kernel.resolve import full_choices
 from configurator.kernel.shapes import Door
 from configurator.kernel.tape.leaf_fields import HINGE_LIMITS
@@ -56,6 +57,7 @@ def random_state(rng: random.Random, catalog: Catalog) -> State:
         "units": case["units"],
         "active": rng.randrange(len(configurations)),
         "step": rng.choice(PAGE_STEPS),
+        "needs": [need for need in NEED_IDS if rng.random() < 0.1],
         "household": case["household"],
         "configurations": configurations,
     }

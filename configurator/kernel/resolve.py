@@ -62,6 +62,22 @@ def resolve(family: Family, choices: dict[str, str]) -> dict[str, float]:
     return numbers
 
 
+def same_numbers(numbers: dict[str, float], others: dict[str, float]) -> bool:
+    """Return whether two sets of numbers are the same, so that all that is told of them is the same too."""
+    for name, value in numbers.items():
+        if value != others[name]:
+            return False
+    return True
+
+
+def is_new(numbers: dict[str, float], known: list[dict[str, float]]) -> bool:
+    """Return whether none of the known sets of numbers is the same."""
+    for others in known:
+        if same_numbers(numbers, others):
+            return False
+    return True
+
+
 def same_build(numbers: dict[str, float], others: dict[str, float]) -> bool:
     """Return whether two sets of numbers differ at most in looks and working, and so sit alike on any door."""
     for name, value in numbers.items():

@@ -85,7 +85,7 @@ def asked(case: Case, stock: Stock, views: list[str], thorough: bool) -> dict[st
 def state_of(case: Case) -> State:
     """Return a case as what a link holds."""
     one = {**case, "family": case["family"]["id"], "measured": [], "wishes": {}}
-    general = {"units": case["units"], "active": 0, "step": "details", "household": case["household"]}
+    general = {"units": case["units"], "active": 0, "step": "details", "needs": [], "household": case["household"]}
     return {**general, "configurations": [one]}  # type: ignore[typeddict-item]
 
 

@@ -41,6 +41,7 @@ def fragment(
         "units": units,
         "active": active,
         "step": step,
+        "needs": [],
         "household": stock["household"],
         "configurations": list(configurations),
     }

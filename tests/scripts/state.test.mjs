@@ -69,7 +69,7 @@ test("a part that a choice takes away moves no more", () => {
 });
 
 test("what a link holds is no more than what anybody else should see", () => {
-  assert.deepEqual(Object.keys(linked(fresh())), ["units", "active", "step", "household", "configurations"]);
+  assert.deepEqual(Object.keys(linked(fresh())), ["units", "active", "step", "needs", "household", "configurations"]);
 });
 
 test("followers hear each change once, and none where nothing has changed", () => {

@@ -9,6 +9,7 @@ from configurator.browser.link.spell import read_whole
 from configurator.browser.link.state import LINKED_STEP, PAGE_STEPS, fresh_state
 from configurator.kernel.answer import ask_fit
 from configurator.kernel.message import message, plain
+from configurator.kernel.needs.ids import NEED_IDS
 from configurator.kernel.tape.table import HOUSEHOLD_LIMITS
 from configurator.kernel.tongue import wording
 
@@ -102,6 +103,8 @@ def read_general(part: str, opened: Opened) -> None:
         elif words[0] == "step" and len(words) == 2:
             if words[1] in PAGE_STEPS:
                 state["step"] = words[1]
+        elif words[0] == "needs" and len(words) == 2:
+            state["needs"] = [need for need in NEED_IDS if need in words[1].split(",")]
         else:
             put_number(state["household"], pair, HOUSEHOLD_LIMITS, opened["problems"])
 

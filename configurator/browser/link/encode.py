@@ -55,12 +55,14 @@ def encode_answered(state: State, answers: list[Answer], stock: Stock) -> str:
 
 
 def general_part(state: State, stock: Stock) -> str:
-    """Return units, which configuration is worked on, the step that is shown, and where the household differs."""
+    """Return units, which configuration is worked on, which step is shown, what is wanted, and a household's own."""
     pairs = [state["units"]]
     if state["active"] > 0:
         pairs.append("active=" + str(int(state["active"])))
     if state["step"] != LINKED_STEP:
         pairs.append("step=" + state["step"])
+    if len(state["needs"]) > 0:
+        pairs.append("needs=" + ",".join(state["needs"]))
     how: Spelling = {"units": state["units"], "always": []}
     pairs.extend(spelled_numbers(state["household"], stock["household"], HOUSEHOLD_LIMITS, "", how))
     return ";".join(pairs)

@@ -25,13 +25,15 @@ class Configuration(TypedDict):
 class State(TypedDict):
     """Everything that the address holds: ``units`` is ``in`` or ``mm``, ``active`` counts from 0.
 
-    ``step`` is the page's that is shown, of those in :mod:`configurator.browser.link.state`. ``configurations`` are
-    one to four, the one that is worked on among them.
+    ``step`` is the page's that is shown, of those in :mod:`configurator.browser.link.state`; ``needs`` are what the
+    client wants (:data:`configurator.kernel.needs.ids.NEED_IDS`). ``configurations`` are one to four, the one that is
+    worked on among them.
     """
 
     units: str
     active: int
     step: str
+    needs: list[str]
     household: Household
     configurations: list[Configuration]
 

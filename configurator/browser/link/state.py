@@ -44,6 +44,7 @@ def fresh_state(stock: Stock) -> State:
         "units": stock["units"],
         "active": 0,
         "step": FRESH_STEP,
+        "needs": [],
         "household": stock["household"].copy(),
         "configurations": [one],
     }

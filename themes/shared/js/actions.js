@@ -2,10 +2,10 @@
 
 import { later } from "./dom.js";
 import {
-  activeOf, endPlace, familyOf, legsOf, stateFrom, withAnother, withChange, withChoice, withFamily, withHandle,
+  activeOf, endPlace, familyOf, legsOf, stateFrom, withAnother, withChange, withChoice, withCovering, withFamily, withHandle,
   withoutOne, withPlace, withPreset, withShown, withStep, withUnits,
 } from "./state.js";
-import { placeAtShare, shareOf } from "./travel.js";
+import { placeAtShare } from "./travel.js";
 
 /**
  * @param {App} app
@@ -29,13 +29,11 @@ export function createActions(app, store, address) {
       set(withStep(store.get(), step), "push");
       app.root.scrollIntoView({ block: "start" });
     },
-    openFamily(id) {
-      const state = store.get();
-      const share = shareOf(catalog, now());
-      const next = now().family === id ? state : withFamily(catalog, state, id);
-      set(withStep(next === state ? state : withPlace(next, placeAtShare(catalog, activeOf(next), share)), "details"), "push");
+    openFamily(one) {
+      set(withStep(withCovering(store.get(), one), "details"), "push");
       app.root.scrollIntoView({ block: "start" });
     },
+    rank: () => undefined,
     pickUnits: (units) => set(withUnits(store.get(), units), "push"),
     pickFamily: (id) => set(withFamily(catalog, store.get(), id), "push"),
     pickOption: (choice, option) => set(withChoice(catalog, store.get(), choice, option), "push"),

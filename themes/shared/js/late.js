@@ -51,6 +51,14 @@ export function createMending(app) {
 }
 
 /**
+ * What matters to the client, and which coverings answer it.
+ * @param {App} app
+ */
+export function createWishes(app) {
+  return latePart(app, element("div"), async () => (await import("./needs.js")).createNeeds(app));
+}
+
+/**
  * What is taken along: the link, the paper, what this device keeps.
  * @param {App} app
  */

@@ -58,6 +58,9 @@ interface Stage {
 // Views laid out on one sheet.
 interface SheetLayout { shifts: ByView<Shift>; boxes: ByView<Frame>; whole: Frame }
 
+// The best picks of a family for what is wanted, and in words why it stands where it does.
+interface Ranked { match: Astragal.Match; why: string }
+
 // What may be asked as well once the drawing table has come.
 interface TableAsker {
   drawings(one: Astragal.Configuration, place: Astragal.Position, units: string): Drawings;
@@ -70,6 +73,7 @@ interface TableAsker {
 interface Asker extends TableAsker {
   // What an answer hangs on, as one text.
   key(one: Astragal.Configuration): string;
+  doorKey(door: Astragal.Door): string;
   fit(one: Astragal.Configuration): Astragal.Fit;
   // As much of the answer as the drawings show.
   drawn(one: Astragal.Configuration): Astragal.Answer;
@@ -102,7 +106,9 @@ interface Actions {
   legs(): Astragal.Leg[];
   goToStep(step: string): void;
   // One covering of the shelf, at the position in which it stands there.
-  openFamily(id: string): void;
+  openFamily(one: Astragal.Configuration): void;
+  // How the coverings stand to what the client wants, best or not; none where she has not said.
+  rank(ranked: Ranked[]): void;
   pickDoor(id: string): void;
   pickHandle(id: string): void;
   pickUnits(units: string): void;

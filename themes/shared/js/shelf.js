@@ -2,6 +2,7 @@
 
 import { around, element, setAttribute, setChildren, setText, shape } from "./dom.js";
 import { createLayer, joined } from "./draw.js";
+import { createWishes } from "./late.js";
 import { fits, verdictOf } from "./now.js";
 import { bareBox, unionOf } from "./sheetlayout.js";
 import { activeOf, legsOf } from "./state.js";
@@ -9,30 +10,21 @@ import { percent, placeAtShare, sayShare, shareOf } from "./travel.js";
 import { _, doorName, say, sayFigure, verdictNode } from "./words.js";
 
 /**
- * A family as it stands on the shelf: with the picks of the one that is worked on, or its first ones.
- * @param {PageState} state
  * @param {Astragal.Family} family
+ * @param {() => void} open
  */
-export function shelved(state, family) {
-  const active = activeOf(state);
-  return active.family === family.id ? active : { ...active, family: family.id, choices: {}, wishes: {} };
-}
-
-/**
- * @param {App} app
- * @param {Astragal.Family} family
- */
-function cardFor(app, family) {
+function cardFor(family, open) {
   const layer = createLayer("moving");
   const picture = shape("svg", { class: "shelf-picture drawing-sheet", "aria-hidden": "true", focusable: "false" },
     shape("use", { href: "#shelf-door" }), layer.group);
   const verdict = element("span", { class: "shelf-verdict" });
   const facts = element("span", { class: "shelf-facts" });
+  const why = element("span", { class: "shelf-why" });
   const node = element("li", { "data-family": family.id },
-    element("button", { type: "button", class: "shelf-card", onclick: () => app.openFamily(family.id) },
+    element("button", { type: "button", class: "shelf-card", onclick: open },
       element("span", { class: "shelf-stand" }, picture),
-      element("span", { class: "shelf-name" }, family.name), verdict, facts));
-  return { family, layer, picture, verdict, facts, node, seen: false };
+      element("span", { class: "shelf-name" }, family.name), verdict, facts, why));
+  return { family, layer, picture, verdict, facts, why, node, seen: false };
 }
 
 /** @typedef {ReturnType<typeof cardFor>} ShelfCard */
@@ -65,9 +57,9 @@ function factsOf(answer, shares, units) {
 /**
  * @param {App} app
  * @param {Astragal.Family[]} families
- * @param {() => number} share
+ * @param {(family: Astragal.Family) => Astragal.Configuration} shelved
  */
-function createShelfDrawings(app, families, share) {
+function createShelfDrawings(app, families, shelved) {
   const doorLayer = createLayer("still");
   // What is used elsewhere is styled by itself, not by what it stands in.
   const pattern = shape("svg", { class: "shelf-pattern", "aria-hidden": "true", width: 0, height: 0 },
@@ -80,7 +72,7 @@ function createShelfDrawings(app, families, share) {
     doorLayer.draw(marks);
     const door = bareBox({ marks });
     // What hangs over the opening rises above the door.
-    const heads = families.map((family) => app.ask.fit(shelved(state, family)).size.y1);
+    const heads = families.map((family) => app.ask.fit(shelved(family)).size.y1);
     window = joined(unionOf([door, ...heads.map((y1) => ({ ...door, y: -y1, height: y1 }))]));
   }
 
@@ -92,9 +84,9 @@ function createShelfDrawings(app, families, share) {
      * @param {PageState} state
      */
     draw(card, state) {
-      const one = shelved(state, card.family);
+      const one = shelved(card.family);
       setAttribute(card.picture, "viewBox", window);
-      card.layer.draw(app.ask.coveringFront(one, placeAtShare(app.catalog, one, share()), state.units));
+      card.layer.draw(app.ask.coveringFront(one, one.place, state.units));
     },
   };
 }
@@ -105,7 +97,8 @@ function createShelfDrawings(app, families, share) {
  */
 export function createShelf(app) {
   const offered = Object.values(app.catalog.families).filter((family) => !family.retired);
-  const cards = offered.map((family) => cardFor(app, family));
+  const cards = offered.map((family) => cardFor(family, () => app.openFamily(shelved(family))));
+  const wishes = createWishes(app);
   const slider = element("input", {
     type: "range", min: "0", max: "100", step: "1", id: "shelf-share",
     oninput: () => moveAll(slider.valueAsNumber / 100), onchange: () => app.settle(),
@@ -114,14 +107,16 @@ export function createShelf(app) {
   const door = element("strong");
   const list = element("ol", { class: "shelf-cards" }, cards.map((card) => card.node));
   let share = shareOf(app.catalog, activeOf(app.state()));
-  const drawings = createShelfDrawings(app, offered, () => share);
+  /** @type {Record<string, Ranked>} */
+  let ranked = {};
+  const drawings = createShelfDrawings(app, offered, shelved);
   const node = element("section", { class: "shelf", "aria-labelledby": "shelf-title" },
     element("div", { class: "section-head" }, element("h2", { id: "shelf-title", tabindex: "-1" }, _("Every covering on your door")),
       element("p", { class: "shelf-door" }, door, element("button", { type: "button", class: "text-button", onclick: () => app.goToStep("door") }, _("Measure your door")))),
     element("div", { class: "slider shelf-slider" },
       element("div", { class: "slider-head" }, element("label", { for: slider.id }, _("All at the same position")), output),
       element("div", { class: "track" }, element("div", { class: "run" }, slider))),
-    drawings.pattern, list);
+    wishes.node, drawings.pattern, list);
   // What is in view is drawn at once, the rest when nothing else is to be done.
   const watch = new IntersectionObserver((entries) => {
     for (const entry of entries) {
@@ -130,6 +125,19 @@ export function createShelf(app) {
       if (card?.seen) drawings.draw(card, app.state());
     }
   });
+
+  /**
+   * A family as it stands on the shelf: with the picks that answer best what is wanted, those worked on, or its first.
+   * @param {Astragal.Family} family
+   * @returns {Astragal.Configuration}
+   */
+  function shelved(family) {
+    const active = activeOf(app.state());
+    const choices = ranked[family.id]?.match.choices;
+    if (active.family === family.id && !choices) return active;
+    const one = { ...active, family: family.id, choices: choices ?? {}, wishes: {} };
+    return { ...one, place: placeAtShare(app.catalog, one, share) };
+  }
 
   /** @param {number} to */
   function moveAll(to) {
@@ -152,21 +160,46 @@ export function createShelf(app) {
    * @param {PageState} state
    */
   function tell(card, state) {
-    const one = shelved(state, card.family);
+    const one = shelved(card.family);
     const answer = app.ask.drawn(one);
     const told = verdictOf(answer, "pass_through");
     setChildren(card.verdict, [verdictNode(told, _("Handle: {verdict}", { verdict: told.words }))]);
-    setChildren(card.facts, factsOf(answer, app.ask.sharesAt(one, placeAtShare(app.catalog, one, share)), state.units));
+    setChildren(card.facts, factsOf(answer, app.ask.sharesAt(one, one.place), state.units));
+    setText(card.why, ranked[card.family.id]?.why ?? "");
   }
 
-  /** @param {PageState} state */
-  function order(state) {
-    const wanted = cards.toSorted((a, b) => standing(app.ask.drawn(shelved(state, a.family))) - standing(app.ask.drawn(shelved(state, b.family))));
+  /** @param {ShelfCard} card */
+  function standingOf({ family }) {
+    return ranked[family.id] ? -ranked[family.id].match.weight : standing(app.ask.drawn(shelved(family)));
+  }
+
+  function order() {
+    const wanted = cards.toSorted((a, b) => standingOf(a) - standingOf(b));
     // Moving a node takes the focus from it, so only what stands elsewhere is moved.
     wanted.forEach((card, i) => {
       if (list.children[i] !== card.node) list.insertBefore(card.node, list.children[i] ?? null);
     });
   }
+
+  /**
+   * @param {PageState} state
+   * @param {boolean} settled
+   */
+  function show(state, settled) {
+    for (const card of cards) {
+      if (settled) watch.observe(card.node);
+      if (card.seen) drawings.draw(card, state);
+      else app.whenQuiet(`shelf ${card.family.id}`, () => drawings.draw(card, app.state()));
+      tell(card, state);
+    }
+  }
+
+  app.rank = (given) => {
+    ranked = Object.fromEntries(given.map((one) => [one.match.family, one]));
+    drawings.drawDoor(app.state());
+    order();
+    show(app.state(), true);
+  };
 
   return {
     node,
@@ -175,14 +208,10 @@ export function createShelf(app) {
       if (settled) {
         setText(door, doorName(app.catalog, activeOf(state).door));
         drawings.drawDoor(state);
-        order(state);
+        order();
+        wishes.update(state, true);
       }
-      for (const card of cards) {
-        if (settled) watch.observe(card.node);
-        if (card.seen) drawings.draw(card, state);
-        else app.whenQuiet(`shelf ${card.family.id}`, () => drawings.draw(card, app.state()));
-        tell(card, state);
-      }
+      show(state, settled);
     },
   };
 }

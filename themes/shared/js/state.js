@@ -1,7 +1,7 @@
 // The whole state, and pure functions from one state to the next.
 //
-// { units, active, step, household, configurations: [{ door, family, choices, place }], typed, drafts }
-// The first five are what a link holds. `typed` keeps each length as its writer spelled it,
+// { units, active, step, needs, household, configurations: [{ door, family, choices, place }], typed, drafts }
+// The first six are what a link holds. `typed` keeps each length as its writer spelled it,
 // `drafts` what is not (yet) a sound length, with the reason.
 
 export const MOST_CONFIGURATIONS = 4;
@@ -20,8 +20,8 @@ export function stateFrom(opened) {
  * @param {Astragal.State} state
  * @returns {Astragal.State}
  */
-export function linked({ units, active, step, household, configurations }) {
-  return { units, active, step, household, configurations };
+export function linked({ units, active, step, needs, household, configurations }) {
+  return { units, active, step, needs, household, configurations };
 }
 
 /** @param {PageState} state */
@@ -198,6 +198,25 @@ function fittedPlace(catalog, configuration) {
 export function withChoice(catalog, state, choice, option) {
   const next = withActive(state, { choices: { ...activeOf(state).choices, [choice]: option } });
   return withActive(next, { place: fittedPlace(catalog, activeOf(next)) });
+}
+
+/**
+ * Another covering in the place of the one that is worked on.
+ * @param {PageState} state
+ * @param {Astragal.Configuration} one
+ */
+export function withCovering(state, { family, choices, wishes, place }) {
+  return withActive(state, { family, choices, wishes, place });
+}
+
+/**
+ * @param {PageState} state
+ * @param {string} need
+ * @param {boolean} wanted
+ */
+export function withNeeds(state, need, wanted) {
+  const others = state.needs.filter((one) => one !== need);
+  return { ...state, needs: wanted ? [...others, need] : others };
 }
 
 /**

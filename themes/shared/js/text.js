@@ -7,3 +7,11 @@ export const LETTERS = ["A", "B", "C", "D"];
 export function capital(text) {
   return text.charAt(0).toUpperCase() + text.slice(1);
 }
+
+/**
+ * Words in a row, as a sentence has them.
+ * @param {string[]} words
+ */
+export function listed(words) {
+  return new Intl.ListFormat(document.documentElement.lang, { type: "conjunction" }).format(words);
+}

@@ -96,6 +96,7 @@ export function createAsker(catalog, household) {
 
   return {
     key: asked,
+    doorKey: (door) => `${numberOf(door)} ${numberOf(household())}`,
     fit: fitOf,
     drawn,
     draft: movedDraft,

@@ -1,0 +1,175 @@
+"""Which picks of a family answer what is wanted best: its first ones, each other one, then the best of each together.
+
+What answers alike is asked once. The search goes in steps so small that each leaves a frame its time.
+"""
+
+from typing import TypedDict
+
+from configurator.kernel.answer import ask_on, asking, is_answered, with_option
+from configurator.kernel.mount.hung import hung
+from configurator.kernel.needs import is_met, need_score
+from configurator.kernel.questions import QUESTIONS
+from configurator.kernel.resolve import full_choices, is_new, resolve
+from configurator.kernel.shapes import Answer, Asking, Door, Family, Household
+
+# A need that is met weighs more than any score can make up.
+MET_WEIGHT = 100.0
+# Another pick must be worth changing it.
+PICK_COST = 0.02
+
+
+class Match(TypedDict):
+    """Picks of a family with their answer: the scores by need, which are met, and what all weigh together."""
+
+    family: str
+    choices: dict[str, str]
+    answer: Answer
+    scores: dict[str, float]
+    met: list[str]
+    weight: float
+
+
+class Matching(TypedDict):
+    """A search among a family's picks: what waits to be asked, what was, and the best so far, none before the first."""
+
+    door: Door
+    family: Family
+    household: Household
+    wanted: list[str]
+    waiting: list[dict[str, str]]
+    asked: list[Match]
+    asking: list[Asking]
+    best: list[Match]
+    combined: bool
+    done: bool
+
+
+def matching_for(door: Door, family: Family, household: Household, wanted: list[str]) -> Matching:
+    """Return the search before its first step."""
+    return {
+        "door": door,
+        "family": family,
+        "household": household,
+        "wanted": wanted,
+        "waiting": [full_choices(family, {})],
+        "asked": [],
+        "asking": [],
+        "best": [],
+        "combined": False,
+        "done": False,
+    }
+
+
+def weighed(matching: Matching, answer: Answer) -> Match:
+    """Return an answer with what it weighs against what is wanted."""
+    scores: dict[str, float] = {}
+    met: list[str] = []
+    weight = 0.0
+    for key in matching["wanted"]:
+        score = need_score(key, answer, matching["family"])
+        scores[key] = score
+        weight += score
+        if is_met(key, score):
+            met.append(key)
+            weight += MET_WEIGHT
+    for choice, option in full_choices(matching["family"], {}).items():
+        if answer["choices"][choice] != option:
+            weight -= PICK_COST
+    return {
+        "family": matching["family"]["id"],
+        "choices": answer["choices"],
+        "answer": answer,
+        "scores": scores,
+        "met": met,
+        "weight": weight,
+    }
+
+
+def single_picks(matching: Matching) -> list[dict[str, str]]:
+    """Return the first picks with each other option that is offered, where that makes any difference."""
+    family = matching["family"]
+    first = full_choices(family, {})
+    own = resolve(family, first)
+    found: list[dict[str, str]] = []
+    for choice in family["choices"]:
+        builds = [own]
+        for option in choice["options"]:
+            picked = with_option(first, choice["id"], option["id"])
+            numbers = resolve(family, picked)
+            if not option["retired"] and is_new(numbers, builds):
+                builds.append(numbers)
+                found.append(picked)
+    return found
+
+
+def best_together(matching: Matching) -> list[dict[str, str]]:
+    """Return the best option of each choice, all together, where more than one of them differs from the first picks."""
+    first = matching["asked"][0]
+    picks = first["choices"]
+    changes = 0
+    for choice in matching["family"]["choices"]:
+        best = first
+        for match in matching["asked"]:
+            differs = match["choices"][choice["id"]] != first["choices"][choice["id"]]
+            if differs and match["weight"] > best["weight"]:
+                best = match
+        if best["choices"][choice["id"]] != picks[choice["id"]]:
+            picks = with_option(picks, choice["id"], best["choices"][choice["id"]])
+            changes += 1
+    return [picks] if changes > 1 else []
+
+
+def end_asking(matching: Matching) -> None:
+    """Weigh what has been asked, and keep it where it is better than the best so far."""
+    match = weighed(matching, matching["asking"][0]["answer"])
+    matching["asking"] = []
+    matching["asked"].append(match)
+    if len(matching["best"]) == 0:
+        matching["best"] = [match]
+        matching["waiting"] = single_picks(matching)
+    elif match["weight"] > matching["best"][0]["weight"]:
+        matching["best"] = [match]
+
+
+def match_on(matching: Matching) -> None:
+    """Take a search that is not done one step further: hang what waits, ask a question of it, weigh it, or look on."""
+    if len(matching["asking"]) > 0:
+        if is_answered(QUESTIONS, matching["asking"][0]):
+            end_asking(matching)
+        else:
+            ask_on(QUESTIONS, matching["asking"][0])
+    elif len(matching["waiting"]) > 0:
+        fit = hung(matching["door"], matching["family"], matching["waiting"][0])
+        matching["waiting"] = matching["waiting"][1:]
+        matching["asking"] = [asking(fit, matching["household"])]
+    elif not matching["combined"]:
+        matching["combined"] = True
+        matching["waiting"] = best_together(matching)
+    else:
+        matching["done"] = True
+
+
+def best_match(door: Door, family: Family, household: Household, wanted: list[str]) -> Match:
+    """Return the best that is found, all in one call."""
+    matching = matching_for(door, family, household, wanted)
+    while not matching["done"]:
+        match_on(matching)
+    return matching["best"][0]
+
+
+def costliest_wish(matches: list[Match], wanted: list[str]) -> str:
+    """Return the wish without which most coverings meet all others; empty where one meets them all, or none helps."""
+    worst = ""
+    most = 0
+    for match in matches:
+        if len(match["met"]) == len(wanted):
+            return ""
+    for key in wanted:
+        count = 0
+        for match in matches:
+            if len([other for other in wanted if other == key or other in match["met"]]) == len(wanted):
+                count += 1
+        if count > most:
+            most = count
+            worst = key
+    return worst
