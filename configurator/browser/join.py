@@ -11,6 +11,7 @@ from configurator.browser.page_module import PageModule, PageProblem, Wish
 FIRST = "app"
 # Fetches a later script; it goes with the first of a page that has any.
 FETCHER = "parts"
+FETCH = "fetchPart"
 # Where scripts find each other's names.
 SHARED = "Astragal.page"
 Modules = dict[str, PageModule]
@@ -114,11 +115,18 @@ def text_of(start: str, scripts: Scripts) -> str:
     own = scripts[start].modules
     text = "\n".join(written(module, scripts) for module in own)
     here = {module.name for module in own}
-    has = sorted({wish.name for module in own for wish in module.takes if wish.module not in here})
+    has = sorted(
+        {wish.name for module in own for wish in module.takes if wish.module not in here} | fetching(start, own)
+    )
     gives = sorted(given(start, scripts))
     head = f"const{{{','.join(has)}}}={SHARED};\n" if len(has) > 0 else ""
     foot = f"{SHARED}=Object.assign({SHARED}||{{}},{{{','.join(gives)}}});\n" if len(gives) > 0 else ""
     return f'(function(){{\n"use strict";\n{head}{text}\n{foot}}})();\n'
+
+
+def fetching(start: str, own: list[PageModule]) -> set[str]:
+    """Return what a later script needs of the first where it asks for a later one itself."""
+    return {FETCH} if start != FIRST and any(module.later for module in own) else set()
 
 
 def given(start: str, scripts: Scripts) -> set[str]:
@@ -126,7 +134,9 @@ def given(start: str, scripts: Scripts) -> set[str]:
     own = {module.name: module for module in scripts[start].modules}
     others = [module for name, script in scripts.items() if name != start for module in script.modules]
     taken = {wish.name for module in others for wish in module.takes if wish.module in own}
-    return taken if start == FIRST else taken.union(own[start].gives)
+    if start == FIRST:
+        return taken.union(*(fetching(name, script.modules) for name, script in scripts.items()))
+    return taken.union(own[start].gives)
 
 
 def written(module: PageModule, scripts: Scripts) -> str:
@@ -134,7 +144,7 @@ def written(module: PageModule, scripts: Scripts) -> str:
     text = module.pieces[0]
     for wish, piece in zip(module.later, module.pieces[1:], strict=True):
         names = ",".join(f'"{name}"' for name in [*before(wish.module, scripts), wish.module])
-        text += f"fetchPart([{names}]){piece}"
+        text += f"{FETCH}([{names}]){piece}"
     return text
 
 

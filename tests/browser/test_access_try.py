@@ -15,6 +15,8 @@ def states(catalog: Catalog) -> dict[str, str]:
     narrow["door"] = {**narrow["door"], "glass_width": 110.0}
     return {
         "fresh": "try.html",
+        "door": fragment(catalog, covering(catalog, "sidelight-door", "cellular-shade"), step="door"),
+        "take": fragment(catalog, covering(catalog, "garden-door", "cellular-shade"), step="take"),
         "compared": fragment(
             catalog,
             covering(catalog, "garden-pair", "vane-sheer-shade"),
@@ -32,8 +34,9 @@ def test_axe_finds_nothing(open_context: OpenContext, catalog: Catalog, size: st
     for name, address in states(catalog).items():
         open_page(page, address)
         page.locator("details").evaluate_all("all => all.forEach((one) => { one.open = true; })")
-        if name == "compared":
+        if name == "take":
             page.get_by_role("button", name="Show as a code to scan").click()
+        if name == "door":
             page.get_by_label("Glass width", exact=True).fill("nothing")
         assert violations(page) == [], name
 
@@ -46,10 +49,21 @@ def test_nothing_is_wider_than_a_phone(open_context: OpenContext, catalog: Catal
 
 
 def test_the_whole_journey_by_keyboard_alone(page: Page, catalog: Catalog) -> None:
-    open_page(page, fragment(catalog, covering(catalog, "garden-door", "cellular-shade")))
-    page.keyboard.press("Tab")
     reached = []
-    for _ in range(90):
+    for step in ("door", "coverings", "details", "take"):
+        open_page(page, fragment(catalog, covering(catalog, "garden-door", "cellular-shade"), step=step))
+        reached += tabbed_through(page)
+    words = " | ".join(reached)
+    assert "unseen:" not in words
+    wanted = ["Open", "Closed", "Bottom rail", "Glass width", "A handle like", "Order width", "Copy the link"]
+    for name in [*wanted, "All at the same position", "Darkness", "Roller shade"]:
+        assert name in words
+
+
+def tabbed_through(page: Page) -> list[str]:
+    """Return what the tab key comes to, and whether it is seen."""
+    reached: list[str] = []
+    for _ in range(120):
         page.keyboard.press("Tab")
         name = page.evaluate(
             """() => {
@@ -63,15 +77,12 @@ def test_the_whole_journey_by_keyboard_alone(page: Page, catalog: Catalog) -> No
         if name == "end":
             break
         reached.append(name)
-    words = " | ".join(reached)
-    assert "unseen:" not in words
-    for wanted in ("Open", "Closed", "Bottom rail", "Glass width", "A handle like", "Order width", "Copy the link"):
-        assert wanted in words
+    return reached
 
 
 def test_the_focus_is_never_hidden_by_the_drawing(open_context: OpenContext, catalog: Catalog) -> None:
     page = open_context(viewport=viewport("phone")).new_page()
-    open_page(page, fragment(catalog, covering(catalog, "garden-door", "cellular-shade")))
+    open_page(page, fragment(catalog, covering(catalog, "garden-door", "cellular-shade"), step="door"))
     page.get_by_label("Glass height", exact=True).focus()
     for _ in range(12):
         page.keyboard.press("Shift+Tab")
@@ -90,15 +101,21 @@ def test_the_focus_is_never_hidden_by_the_drawing(open_context: OpenContext, cat
 
 def test_targets_are_large_enough_for_a_finger(open_context: OpenContext, catalog: Catalog) -> None:
     page = open_context(viewport=viewport("phone")).new_page()
-    open_page(page, states(catalog)["compared"])
-    small = page.evaluate(
+    small = [found for address in states(catalog).values() for found in small_targets(page, address)]
+    assert small == []
+
+
+def small_targets(page: Page, address: str) -> list[str]:
+    """Return what is too small for a finger on a page."""
+    open_page(page, address)
+    found: list[str] = page.evaluate(
         """() => [...document.querySelectorAll('#configurator button, #configurator summary, #configurator input,'
             + '#configurator select, #configurator textarea')]
             .map((target) => target.closest('label') ?? target)
             .filter((target) => target.offsetParent && target.getBoundingClientRect().height < 24)
             .map((target) => target.outerHTML.slice(0, 120))"""
     )
-    assert small == []
+    return found
 
 
 def test_drawings_speak(page: Page, catalog: Catalog) -> None:

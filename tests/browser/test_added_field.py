@@ -14,7 +14,7 @@ from playwright.sync_api import Browser, expect
 from configurator.browser.catalog_json import page_catalog
 from configurator.browser.link import encode, fresh_state
 from configurator.catalog import load
-from tests.browser.trying import open_page
+from tests.browser.trying import open_page, to_step
 
 HOUSE = Path(__file__).resolve().parents[2]
 TABLE = "configurator/kernel/tape/around_fields.py"
@@ -122,6 +122,7 @@ def test_the_form_asks_for_it_and_shows_its_place(house: Path, told: dict[str, A
     assert told
     page = browser.new_page()
     open_page(page, (house / "site" / "try.html").as_uri())
+    to_step(page, "Door")
     page.locator(".lengths details").evaluate_all("all => all.forEach((one) => { one.open = true; })")
     field = page.get_by_label("Threshold", exact=True)
     expect(field).to_have_value("3/4")

@@ -7,7 +7,7 @@ from playwright.sync_api import Page, expect
 
 from configurator.catalog import Catalog
 from tests.browser.conftest import OpenContext
-from tests.browser.trying import SIZES, covering, fragment, open_page, viewport
+from tests.browser.trying import SIZES, covering, fragment, open_page, to_step, viewport
 
 READ_SCALES = """() => [...document.querySelectorAll('.column svg')].map((svg) => {
     const box = svg.viewBox.baseVal;
@@ -86,13 +86,16 @@ def test_a_question_that_one_covering_does_not_raise_is_left_open(page: Page, ca
 
 def test_a_correction_reaches_all_on_the_same_door(page: Page, catalog: Catalog) -> None:
     open_page(page, three(catalog))
+    to_step(page, "Door")
     page.get_by_label("Glass width", exact=True).fill("19")
     page.get_by_label("Glass width", exact=True).blur()
     page.wait_for_url("**glass_width=19in**")
     doors = [part for part in page.url.split("/") if part.startswith(("garden-pair", "tall-door"))]
     assert len(doors) == 2
     assert doors[0].count(":") == 2
+    to_step(page, "Details")
     page.get_by_role("button", name="Work on this one").nth(1).click()
+    to_step(page, "Door")
     expect(page.get_by_label("Glass width", exact=True)).not_to_have_value("19")
 
 

@@ -10,7 +10,7 @@ from configurator.kernel.answer import ask, ruled_out
 from configurator.kernel.message import say
 from configurator.kernel.tongue import ENGLISH
 from tests.browser.conftest import OpenContext
-from tests.browser.trying import SIZES, covering, fragment, open_page, viewport, views
+from tests.browser.trying import SIZES, covering, fragment, open_page, to_step, viewport, views
 
 # What is measured of people, not of the door, has no place on a drawing of the door.
 OF_PEOPLE = ("person_height", "person_distance", "outside_eye", "outside_distance", "outside_level")
@@ -21,9 +21,9 @@ def field(page: Page, name: str) -> Locator:
     return page.get_by_label(name, exact=True)
 
 
-def open_door(page: Page, catalog: Catalog, door: str = "garden-door", units: str = "in") -> None:
-    """Open a door with a shade half way down."""
-    open_page(page, fragment(catalog, covering(catalog, door, "cellular-shade"), units=units))
+def open_door(page: Page, catalog: Catalog, door: str = "garden-door", units: str = "in", step: str = "door") -> None:
+    """Open a door to be measured, with a shade half way down."""
+    open_page(page, fragment(catalog, covering(catalog, door, "cellular-shade"), units=units, step=step))
 
 
 def sheet(page: Page) -> str:
@@ -40,6 +40,7 @@ def written(page: Page) -> str:
 def test_one_starts_from_a_door_like_ones_own(open_context: OpenContext, catalog: Catalog, size: str) -> None:
     page = open_context(viewport=viewport(size)).new_page()
     open_page(page, "try.html")
+    to_step(page, "Door")
     page.get_by_label(catalog.doors["tall-door"]["name"], exact=True).check()
     expect(page.locator(".moving-sheet > g").first).to_have_attribute(
         "aria-label", re.compile(re.escape(catalog.doors["tall-door"]["name"]))
@@ -213,7 +214,7 @@ def test_options_that_the_door_rules_out_stay_and_say_why(page: Page, catalog: C
 
 
 def test_another_covering_brings_its_own_choices_and_figures(page: Page, catalog: Catalog) -> None:
-    open_door(page, catalog)
+    open_door(page, catalog, step="details")
     page.locator(".chooser summary").nth(1).click()
     page.get_by_label(catalog.families["roller-shade"]["name"]).check()
     for choice in catalog.families["roller-shade"]["choices"]:

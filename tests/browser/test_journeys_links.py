@@ -11,7 +11,7 @@ from playwright.sync_api import Page, expect
 
 from configurator.catalog import Catalog
 from tests.browser.conftest import OpenContext
-from tests.browser.trying import covering, fragment, fragment_now, grip, open_page, said, settled, viewport
+from tests.browser.trying import covering, fragment, fragment_now, grip, open_page, said, settled, to_step, viewport
 from tests.links import hurt_links
 
 READ_DRAWING = """() => [
@@ -35,9 +35,11 @@ def test_the_address_brings_back_the_very_same_drawings_and_figures(
     page: Page, open_context: OpenContext, catalog: Catalog
 ) -> None:
     open_page(page, shade(catalog))
+    to_step(page, "Door")
     page.get_by_label("Glass width", exact=True).fill("533.7")
     page.get_by_label("Handle height", exact=True).fill("35 1/3 in")
     page.get_by_label("Handle height", exact=True).blur()
+    to_step(page, "Details")
     before = fragment_now(page)
     x, y = grip(page, "lower")
     page.mouse.move(x, y)
@@ -45,8 +47,9 @@ def test_the_address_brings_back_the_very_same_drawings_and_figures(
     page.mouse.move(x, y + 37, steps=3)
     page.mouse.up()
     settled(page, before)
-    page.locator("#share-address").scroll_into_view_if_needed()
+    to_step(page, "Take along")
     address = page.locator("#share-address").input_value()
+    to_step(page, "Details")
     other = open_context(viewport=viewport("desk")).new_page()
     open_page(other, address)
     page.mouse.move(0, 0)
@@ -97,7 +100,7 @@ def test_a_broken_link_says_so_and_shows_what_it_can(page: Page, catalog: Catalo
     open_page(page, hurt(shade(catalog)))
     expect(page.get_by_role("alert")).to_contain_text(words)
     expect(page.locator(".moving path").first).to_be_attached()
-    expect(page.locator(".now-verdict")).to_contain_text("clears")
+    expect(page.locator(".shelf-verdict").first).to_contain_text("clears")
     page.get_by_role("alert").get_by_role("button", name="Close").click()
     expect(page.get_by_role("alert")).to_be_hidden()
 
@@ -128,6 +131,7 @@ def test_what_has_changed_behind_a_link_is_told_as_it_was_and_as_it_is(page: Pag
 
 def test_a_measurement_that_is_confirmed_is_in_the_link(page: Page, catalog: Catalog) -> None:
     open_page(page, shade(catalog))
+    to_step(page, "Door")
     assert "wall_gap" not in fragment_now(page)
     field = page.get_by_label("Glass width", exact=True)
     before = fragment_now(page)
@@ -165,17 +169,21 @@ def test_the_code_reads_back_to_the_link(page: Page, catalog: Catalog) -> None:
     four = [covering(catalog, door, "cellular-shade") for door in ("garden-pair", "tall-door", "metric-single")]
     for address in (shade(catalog), fragment(catalog, *four)):
         open_page(page, address)
+        link = page.url
+        to_step(page, "Take along")
         page.get_by_role("button", name="Show as a code to scan").click()
-        assert read_code(page.locator(".code .qr").screenshot()) == page.url
+        assert read_code(page.locator(".code .qr").screenshot()) == link
 
 
 def test_the_link_can_be_copied(open_context: OpenContext, catalog: Catalog) -> None:
     context = open_context(viewport=viewport("desk"), permissions=["clipboard-read", "clipboard-write"])
     page = context.new_page()
     open_page(page, shade(catalog))
+    link = page.url
+    to_step(page, "Take along")
     page.get_by_role("button", name="Copy the link").click()
     expect(page.locator(".share")).to_contain_text("The link is copied.")
-    assert page.evaluate("navigator.clipboard.readText()") == page.url
+    assert page.evaluate("navigator.clipboard.readText()") == link
 
 
 def test_only_what_is_asked_for_stays_on_the_device(page: Page, catalog: Catalog) -> None:
@@ -183,11 +191,13 @@ def test_only_what_is_asked_for_stays_on_the_device(page: Page, catalog: Catalog
     page.get_by_role("button", name="Closed", exact=True).click()
     assert page.evaluate("localStorage.length + sessionStorage.length") == 0
     assert page.context.cookies() == []
+    to_step(page, "Take along")
     page.get_by_role("button", name="Keep this door").click()
     assert page.evaluate("localStorage.length") == 1
     page.goto("imprint.html")
     open_page(page, "try.html")
     expect(page.locator(".chooser strong").nth(1)).to_have_text(catalog.families["soft-fold-shade"]["name"])
+    to_step(page, "Take along")
     page.get_by_role("button", name="Forget the kept door").click()
     assert page.evaluate("localStorage.length") == 0
 
@@ -205,6 +215,7 @@ def test_it_works_from_a_disk_without_a_network(open_context: OpenContext, demo:
     settled(page, before)
     page.go_back()
     assert fragment_now(page) == before
+    to_step(page, "Take along")
     page.get_by_role("button", name="Keep this door").click()
     page.get_by_role("button", name="Forget the kept door").click()
 

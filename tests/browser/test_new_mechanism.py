@@ -100,8 +100,7 @@ def site(tmp_path_factory: pytest.TempPathFactory) -> Path:
 
 def test_a_new_mechanism_is_worded_held_dragged_and_answered(page: Page, site: Path) -> None:
     open_page(page, f"{(site / 'try.html').as_uri()}")
-    page.locator(".chooser summary").nth(1).click()
-    page.get_by_label("Drop cloth").check()
+    page.locator(".shelf-card", has_text="Drop cloth").click()
     hem = slider(page, "Hem")
     page.get_by_role("button", name="Open", exact=True).click()
     expect(hem).to_have_attribute("aria-valuetext", "put up")

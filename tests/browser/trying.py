@@ -10,6 +10,13 @@ from configurator.catalog import Catalog
 from configurator.kernel.position import position
 from configurator.kernel.resolve import full_choices
 
+# What stands on the page once a step is there.
+SHOWN_IN = {
+    "Door": ".lengths input",
+    "Coverings": ".shelf-card .moving path",
+    "Details": "[data-figure=order_width], .panel .refusal:not([hidden])",
+    "Take along": "#share-address",
+}
 SIZES = {"phone": (390, 844), "tablet": (820, 1180), "desk": (1440, 900)}
 
 
@@ -49,12 +56,17 @@ def fragment(
 
 
 def open_page(page: Page, address: str) -> None:
-    """Open an address of the configurator anew and wait for the drawing, all that stands below it, and the paper."""
+    """Open an address of the configurator anew and wait for all that its step shows, and for the paper."""
     page.goto("about:blank")
     page.goto(address)
-    page.locator(".moving path").first.wait_for(state="attached")
-    page.locator(".share").wait_for(state="attached")
+    page.locator(".onward").wait_for(state="attached")
     page.wait_for_function("Boolean(Astragal.page.sheetPages)")
+
+
+def to_step(page: Page, name: str) -> None:
+    """Go to one of the page's steps and wait for what it shows."""
+    page.get_by_role("navigation", name="Steps").get_by_role("button", name=name, exact=True).click()
+    page.locator(SHOWN_IN[name]).first.wait_for()
 
 
 def grip(page: Page, moves: str) -> tuple[float, float]:

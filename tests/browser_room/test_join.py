@@ -49,6 +49,19 @@ def test_a_later_script_that_takes_from_another_comes_after_it(tmp_path: Path) -
     assert list(made) == ["astragal.js", "astragal-first.js", "astragal-second.js"]
 
 
+def test_a_later_script_fetches_another_as_the_first_does(tmp_path: Path) -> None:
+    made = scripts(
+        tmp_path,
+        {
+            "app": 'import("./table.js").then(({ table }) => table);\n',
+            "table": 'export const table = () => import("./focus.js").then(({ focus }) => focus);\n',
+            "focus": 'export const focus = "brought forward";\n',
+        },
+    )
+    assert "fetchPart" in made["astragal-table.js"].split("=")[0]
+    assert "fetchPart" in made["astragal.js"].split("Object.assign")[-1]
+
+
 def test_of_the_kernel_a_script_has_what_its_modules_call(tmp_path: Path) -> None:
     made = scripts(
         tmp_path,

@@ -60,7 +60,7 @@ export function createTaking(app) {
   }
 
   function keepDoor() {
-    const done = keepFragment(app.fragment());
+    const done = keepFragment(address.value.split("#")[1]);
     showKept();
     if (!done) setText(kept, _("This browser keeps nothing for this page. Copy the link instead."));
   }
