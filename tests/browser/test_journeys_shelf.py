@@ -155,6 +155,24 @@ def test_a_width_set_by_hand_is_in_the_link_and_comes_back(page: Page, catalog: 
     expect(page.locator("[data-figure=order_width] b")).to_have_text("22 in")
 
 
+def test_a_width_is_set_by_hand_within_what_the_leaf_allows(page: Page, catalog: Catalog) -> None:
+    open_page(page, fragment(catalog, covering(catalog, "garden-door", "cellular-shade")))
+    order = page.locator("[data-figure=order_width] b")
+    allowed = order.inner_text()
+    width = page.get_by_label("Ordered width, where you set it")
+    width.fill("22")
+    expect(order).to_have_text("22 in")
+    width.fill("99")
+    expect(width).to_have_attribute("aria-invalid", "true")
+    expect(order).to_have_text("22 in")
+    expect(page.locator("#ordered-width-note")).to_contain_text(allowed)
+    width.fill("22")
+    width.blur()
+    page.wait_for_url("**;width_wanted=22in@**")
+    page.get_by_role("button", name="As the leaf allows").click()
+    expect(order).to_have_text(allowed)
+
+
 def test_the_door_takes_no_more_than_a_third_of_a_phone_while_it_is_measured(
     open_context: OpenContext, catalog: Catalog
 ) -> None:

@@ -4,6 +4,7 @@ import { element, setChildren, setText } from "./dom.js";
 import { verdictOf } from "./now.js";
 import { activeOf, MOST_CONFIGURATIONS } from "./state.js";
 import { capital } from "./text.js";
+import { createWidthField } from "./widthfield.js";
 import { _, say, verdictNode } from "./words.js";
 
 /** @param {App} app */
@@ -64,6 +65,7 @@ export function createCoveringForm(app) {
   const cards = familyCards(app);
   const chosen = element("strong");
   const choices = element("div", { class: "choice-sets" });
+  const width = createWidthField(app);
   const beside = element("button", { type: "button", class: "press quiet", onclick: () => app.another() }, _("Compare with another"));
   const gone = element("p", { class: "gone", hidden: true });
   const node = element("section", { class: "panel", "aria-labelledby": "panel-covering" },
@@ -71,7 +73,7 @@ export function createCoveringForm(app) {
     element("details", { class: "chooser" },
       element("summary", {}, element("span", { class: "label" }, _("Covering")), chosen),
       element("fieldset", { class: "plain-set" }, element("legend", { class: "unseen" }, _("Covering")), cards.node)),
-    gone, choices,
+    gone, choices, width.node,
     element("p", { class: "actions" }, beside));
   /** @type {ReturnType<typeof optionRow>[]} */
   let rows = [];
@@ -118,6 +120,7 @@ export function createCoveringForm(app) {
       setText(gone, family.retired ? _("{covering} is no longer offered. It is shown as it was.", { covering: family.name }) : "");
       const ruledOut = app.ask.ruledOut(configuration);
       rows.forEach((row) => showRow(row, configuration, ruledOut, state.units));
+      width.update(state, true);
       cards.judge(configuration);
     },
   };
