@@ -6,7 +6,7 @@ from dataclasses import replace
 from configurator.catalog.family_numbers import marker_of, takes_of
 from configurator.catalog.located import KeyPath, dotted
 from configurator.catalog.measures import Measure, measures
-from configurator.catalog.notes import ChoiceNotes, FamilyNotes, OptionNotes
+from configurator.catalog.notes import ChoiceNotes, FamilyNotes, OptionNotes, other_names
 from configurator.catalog.schema.family import ChoiceFile, FamilyFile
 from configurator.catalog.sources import PRESET, Source
 from configurator.kernel.shapes import Family
@@ -57,6 +57,7 @@ def family_notes(file: FamilyFile, family: Family, sources: Mapping[KeyPath, Sou
     return FamilyNotes(
         id=family["id"],
         name=file.name,
+        also_called=other_names(file.name, file.also_called),
         summary=file.summary,
         source=file.source,
         retired=file.retired,

@@ -17,7 +17,7 @@ from configurator.catalog.kernel_family import kernel_family
 from configurator.catalog.kernel_handle import kernel_handle
 from configurator.catalog.located import ContentFile, KeyPath, read_content
 from configurator.catalog.measures import measures
-from configurator.catalog.notes import DoorNotes, FamilyNotes, HandleNotes
+from configurator.catalog.notes import DoorNotes, FamilyNotes, HandleNotes, other_names
 from configurator.catalog.own_language import OwnLanguage, check_languages
 from configurator.catalog.problem import ContentProblems, Problem
 from configurator.catalog.schema.door import DoorFile, DoorWords
@@ -193,6 +193,7 @@ def door_notes(ident: str, door: DoorWords, sources: Sources) -> DoorNotes:
     return DoorNotes(
         id=ident,
         name=door.name,
+        also_called=other_names(door.name, door.also_called),
         summary=door.summary,
         description=door.description,
         source=door.source,

@@ -6,6 +6,11 @@ from configurator.catalog.measures import Measure
 from configurator.catalog.sources import Source
 
 
+def other_names(name: str, also_called: list[str]) -> list[str]:
+    """Return what else a thing is called, each name once: a language may have one word for several."""
+    return [other for other in dict.fromkeys(also_called) if other.casefold() != name.casefold()]
+
+
 @dataclass(frozen=True)
 class HandleNotes:
     """A handle in words."""
@@ -19,10 +24,14 @@ class HandleNotes:
 
 @dataclass(frozen=True)
 class DoorNotes:
-    """A door in words. ``measured`` is ``site visit`` or ``preset``; ``handle`` is the handle's id."""
+    """A door in words. ``measured`` is ``site visit`` or ``preset``; ``handle`` is the handle's id.
+
+    ``also_called`` are other names that people have for it.
+    """
 
     id: str
     name: str
+    also_called: list[str]
     summary: str
     description: list[str]
     source: Source
@@ -56,13 +65,15 @@ class ChoiceNotes:
 
 @dataclass(frozen=True)
 class FamilyNotes:
-    """A family in words; each text is a list of paragraphs or points. ``material`` is cloth, wood or metal.
+    """A family in words; each text is a list of paragraphs or points. ``material`` is cloth, wood or metal,
+    ``also_called`` are other names that people have for it.
 
     ``fact_sources`` are of those facts that are given, by name: ``price_level``, ``cleaning``, ``animals``.
     """
 
     id: str
     name: str
+    also_called: list[str]
     summary: str
     source: Source
     retired: bool

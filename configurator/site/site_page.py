@@ -24,7 +24,7 @@ class SitePage:
     the link preview's address from the root (empty: the showroom's own card), ``schema`` holds
     schema.org objects beside the breadcrumbs. A page that names the ``inputs`` it depends on, beside
     what all pages do, is not written again while they stay the same. ``moved_to`` is the address to which an old one
-    leads on; nothing where the page stands itself.
+    leads on; nothing where the page stands itself. ``known_as`` is another name of what the page is about.
     """
 
     url: str
@@ -38,6 +38,7 @@ class SitePage:
     listed: bool = True
     inputs: tuple[object, ...] = ()
     moved_to: str = ""
+    known_as: str = ""
 
 
 def way_up(url: str) -> str:

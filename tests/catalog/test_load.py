@@ -152,6 +152,14 @@ def test_facts_that_no_number_tells_keep_their_sources(content: Path) -> None:
     assert sources == {"price_level": Source("invented"), "animals": Source("common practice")}
 
 
+def test_each_other_name_is_told_once_and_never_the_own(content: Path) -> None:
+    named = "name: Garden pair\nalso_called: [French doors, garden pair, French doors, Patio doors]\n"
+    rewrite(content / "doors/garden-pair.yaml", "name: Garden pair\n", named)
+    loaded = load(content)
+    assert loaded.door_notes["garden-pair"].also_called == ["French doors", "Patio doors"]
+    assert loaded.family_notes["cells"].also_called == []
+
+
 def test_paragraphs_may_be_a_text_with_blank_lines(content: Path) -> None:
     rewrite(
         content / "families/cells.yaml", "description: Cells that close up.", "description: |\n  One\n  line.\n\n  Two."

@@ -511,6 +511,18 @@ FAULTS = {
         "mechanism: accordion\nanimals: yes\n",
         "5:10: animals is 'yes'; stands up, gives way or tears is expected",
     ),
+    "other names without a list": Fault(
+        CELLS,
+        "mechanism: accordion\n",
+        "mechanism: accordion\nalso_called: honeycomb shade\n",
+        "5:14: also_called is 'honeycomb shade'; a list in [ ] is expected",
+    ),
+    "another name that is a mapping": Fault(
+        GARDEN,
+        "layout: pair\n",
+        "layout: pair\nalso_called: [French doors, {name: Patio doors}]\n",
+        "6:29: also_called.2 is a mapping; a name is expected",
+    ),
     "a fact whose source is left out": Fault(
         CELLS,
         "mechanism: accordion\n",

@@ -150,6 +150,18 @@ def test_a_page_of_a_covering_on_a_door_says_what_would_fix_it(demo: Path) -> No
     assert "instead of" in told[0]
 
 
+def test_a_page_tells_by_which_other_names_people_know_its_matter(demo: Path, catalog: Catalog) -> None:
+    every = {f"coverings/{ident}.html": notes.also_called for ident, notes in catalog.family_notes.items()}
+    every |= {f"doors/{ident}.html": notes.also_called for ident, notes in catalog.door_notes.items()}
+    for url, names in every.items():
+        assert names, url
+        root = parsed(demo / url)[0]
+        told = f"Also called: {', '.join(names)}"
+        assert told in root.xpath("string(//main)"), url
+        assert told in root.xpath("string(//meta[@name='description']/@content)"), url
+        assert f", {names[0]} · " in root.findtext(".//title"), url
+
+
 def test_a_familys_page_says_what_no_figure_tells(demo: Path) -> None:
     rows = parsed(demo / "coverings/roller-shade.html")[0].xpath("//section[@aria-labelledby='facts']//tbody/tr")
     assert [[" ".join(cell.itertext()) for cell in row] for row in rows] == [

@@ -7,7 +7,7 @@ from typing import Any
 import html5lib
 
 from configurator.catalog import Catalog
-from configurator.site.kinds.structured_data import breadcrumbs, business, product, script_text
+from configurator.site.kinds.structured_data import also_called, breadcrumbs, business, product, script_text
 from configurator.site.site_page import Crumb
 from tests.site.kinds import KINDS
 from tests.site.pages import parsed
@@ -36,6 +36,15 @@ def test_a_covering_is_a_product_in_the_words_of_its_page(demo: Path, catalog: C
     assert told["name"] == parsed(page)[0].xpath("string(//h1)").strip()
     assert told["description"] in parsed(page)[0].xpath("string(//main)")
     assert told["brand"] == {"@type": "Brand", "name": catalog.showroom.name}
+
+
+def test_other_names_are_told_of_coverings_and_doors(demo: Path, catalog: Catalog) -> None:
+    covering = things(demo / KINDS["a family"])["Product"]
+    assert covering["alternateName"] == catalog.family_notes["cellular-shade"].also_called
+    door = things(demo / KINDS["a door"])["WebPage"]
+    assert door["name"] == catalog.door_notes["garden-pair"].name
+    assert door["alternateName"] == catalog.door_notes["garden-pair"].also_called
+    assert also_called({"name": "Shade"}, []) == {"name": "Shade"}
 
 
 def test_the_trail_ends_at_the_page_itself(demo: Path) -> None:

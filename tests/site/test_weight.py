@@ -8,6 +8,7 @@ from tests.site.pages import pages, parsed, target
 
 PAGE_LIMIT = 150_000
 SCRIPT_LIMIT = 60_000
+STATIC_SCRIPT_LIMIT = 2_500
 SITE_LIMIT = 12_000_000
 
 # Everything that a browser fetches with a page; a lazy image comes when it is scrolled to.
@@ -44,6 +45,11 @@ def test_every_page_loads_little_script(demo: Path) -> None:
         for page in pages(demo)
     }
     assert {page: weight for page, weight in weights.items() if weight > SCRIPT_LIMIT} == {}
+
+
+def test_a_page_that_is_only_read_loads_hardly_any_script(demo: Path) -> None:
+    for url in ("index.html", "coverings/index.html", "doors/index.html"):
+        assert sum(packed(file) for file in loaded(demo / url, SCRIPTS)) < STATIC_SCRIPT_LIMIT, url
 
 
 def test_the_whole_site_stays_small(demo: Path) -> None:

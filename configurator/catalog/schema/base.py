@@ -11,6 +11,8 @@ from configurator.catalog.sources import EXPECTED, Source, read_source
 
 # Texts, which a language may tell otherwise.
 Name = Annotated[str, Text("a name")]
+# What else people call a thing; never the name of a product or its maker.
+OtherNames = list[Name]
 Line = Annotated[str, Text("a line of text")]
 Prose = Annotated[list[str], Paragraphs("a description")]
 # What is the same in every language.
@@ -33,6 +35,7 @@ __all__ = [
     "Name",
     "Number",
     "OneOf",
+    "OtherNames",
     "Prose",
     "Section",
     "SourceMark",

@@ -8,7 +8,18 @@ assumed, so that no page shows a preset as if it were a measurement.
 from typing import Annotated
 
 from configurator.catalog.fields import Number
-from configurator.catalog.schema.base import Former, Ident, Line, Name, OneOf, Prose, Section, SourceMark, YesNo
+from configurator.catalog.schema.base import (
+    Former,
+    Ident,
+    Line,
+    Name,
+    OneOf,
+    OtherNames,
+    Prose,
+    Section,
+    SourceMark,
+    YesNo,
+)
 from configurator.catalog.schema.from_table import with_numbers
 from configurator.kernel.tape.leaf_fields import HINGE_LIMITS
 from configurator.kernel.tape.table import DOOR_WORDS
@@ -57,10 +68,12 @@ class DoorHandle(Section):
 class DoorWords(Section):
     """All but the numbers. ``measured`` says whether it records a site visit or is a preset to start from.
 
-    ``formerly`` are names that the file had before: links and addresses made with them lead here.
+    ``also_called`` are the names by which people know such a door; ``formerly`` are names that the file
+    had before: links and addresses made with them lead here.
     """
 
     name: Name
+    also_called: OtherNames = []
     formerly: Former = []
     summary: Line
     description: Prose = []

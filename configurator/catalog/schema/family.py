@@ -2,7 +2,8 @@
 
 ``numbers`` are named as the mechanism takes them (``configurator.kernel.mechanisms``); an option's
 ``numbers`` set any of them anew. Which names there are depends on the mechanism, so the
-catalog checks them after this schema. ``material`` is what its swatches look like. ``price_level`` (1 is the
+catalog checks them after this schema. ``material`` is what its swatches look like. ``also_called`` are
+the names by which people know such a covering, never those of a product or its maker. ``price_level`` (1 is the
 lowest), ``cleaning`` and ``animals`` (what a cat or dog that pushes through does to it) are facts that no number
 tells: each has a source as a number has, and stays out where nobody can say. ``formerly`` are ids that a family
 (its file's name), a choice or an option had before: links and addresses made with them lead to it.
@@ -11,7 +12,19 @@ tells: each has a source as a number has, and stays out where nobody can say. ``
 from typing import Annotated
 
 from configurator.catalog.fields import Hex, Number
-from configurator.catalog.schema.base import Former, Ident, Line, Name, OneOf, Prose, Section, SourceMark, Whole, YesNo
+from configurator.catalog.schema.base import (
+    Former,
+    Ident,
+    Line,
+    Name,
+    OneOf,
+    OtherNames,
+    Prose,
+    Section,
+    SourceMark,
+    Whole,
+    YesNo,
+)
 from configurator.kernel.fact_words import ANIMAL_WORDS, CLEANING_WORDS, PRICE_WORDS
 
 
@@ -49,6 +62,7 @@ class FamilyFile(Section):
     """The whole file."""
 
     name: Name
+    also_called: OtherNames = []
     formerly: Former = []
     summary: Line
     source: SourceMark

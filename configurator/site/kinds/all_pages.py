@@ -144,32 +144,47 @@ def family_sheet(house: House, family: Family) -> SitePage:
         url,
         "family.html",
         notes.name,
-        notes.summary,
+        with_other_names(house, notes.summary, notes.also_called),
         partial(family_page, house, family),
         [HOME, COVERINGS],
         card,
-        [product(house, notes.name, notes.summary, url, card)],
+        [structured_data.also_called(product(house, notes.name, notes.summary, url, card), notes.also_called)],
+        known_as=first_of(notes.also_called),
     )
 
 
 def door_sheet(house: House, door: Door) -> SitePage:
     """Return the page of a door."""
     notes = house.catalog.door_notes[door["id"]]
+    words = house.say(
+        several(
+            "{summary} {count} covering on it, to scale.",
+            "{summary} {count} coverings on it, compared to scale.",
+            {"summary": [notes.summary, "text"], "count": [len(house.families), "count"]},
+        )
+    )
     return SitePage(
         f"doors/{door['id']}.html",
         "door.html",
         notes.name,
-        house.say(
-            several(
-                "{summary} {count} covering on it, to scale.",
-                "{summary} {count} coverings on it, compared to scale.",
-                {"summary": [notes.summary, "text"], "count": [len(house.families), "count"]},
-            )
-        ),
+        with_other_names(house, words, notes.also_called),
         partial(door_page, house, door),
         [HOME, DOORS],
         f"cards/{door['id']}.png",
+        [structured_data.also_called(structured_data.page_about(notes.name, notes.summary), notes.also_called)],
+        known_as=first_of(notes.also_called),
     )
+
+
+def with_other_names(house: House, words: str, names: list[str]) -> str:
+    """Return what describes a thing, and what else people call it."""
+    terms: Terms = {"words": [words, "text"], "names": [", ".join(names), "text"]}
+    return house.say(message("{words} Also called: {names}.", terms)) if names else words
+
+
+def first_of(names: list[str]) -> str:
+    """Return the first of some names, or nothing."""
+    return names[0] if names else ""
 
 
 def fitted_sheet(house: House, door: Door, family: Family) -> SitePage:

@@ -9,6 +9,7 @@ from configurator.site.drawings.pictures import family_window, half_svg
 from configurator.site.drawings.subjects import first_single
 from configurator.site.house import House
 from configurator.site.kinds.compare import Line, NamedLine, compared, light_when_closed, view_when_closed
+from configurator.site.kinds.search_words import covering_words
 
 WANTS = (
     ("passes", wording("Passes the handle")),
@@ -30,6 +31,7 @@ class CoveringTile(NamedLine):
     """A family half closed on the door, the wishes it fulfils, its values to order by and its words to search in."""
 
     summary: str
+    also_called: list[str]
     svg: str
     wants: list[str]
     order: dict[str, float]
@@ -83,16 +85,17 @@ def item(house: House, door: Door, family: Family) -> CoveringTile:
     """Return a family as a tile."""
     line = compared(house, door, family)
     notes = house.catalog.family_notes[family["id"]]
-    said = [notes.name, notes.summary, *notes.description, *notes.good_at, *notes.bad_at]
+    fulfilled = wants(line, family)
     return {
         **line,
         "name": notes.name,
         "summary": notes.summary,
+        "also_called": notes.also_called,
         "url": f"coverings/{family['id']}.html",
         "svg": half_svg(house, door, family, family_window(house, door, []), f"{family['id']}-"),
-        "wants": wants(line, family),
+        "wants": fulfilled,
         "order": order(line),
-        "words": " ".join(said).lower(),
+        "words": covering_words(house, family, fulfilled),
     }
 
 

@@ -64,6 +64,7 @@ class DoorPage(TypedDict):
     name: str
     door_name: str
     summary: str
+    also_called: list[str]
     description: list[str]
     source: str
     shared_svg: str
@@ -128,6 +129,7 @@ def door_page(house: House, door: Door) -> DoorPage:
         "name": notes.name,
         "door_name": house.door_name(door),
         "summary": notes.summary,
+        "also_called": notes.also_called,
         "description": notes.description,
         "source": house.source(notes.source),
         "shared_svg": door_base(door, window, BASE),

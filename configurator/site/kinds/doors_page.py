@@ -8,21 +8,25 @@ from configurator.kernel.shapes import Door
 from configurator.kernel.tongue import wording
 from configurator.site.drawings.pictures import Window, door_frame, leaf_size, whole_door, window_of
 from configurator.site.house import House
+from configurator.site.kinds.search_words import door_words
 
 OPENS = {"in": wording("into the room"), "out": wording("out of the room")}
 
 
 class DoorItem(TypedDict):
-    """A door as a tile: its drawing, the sizes of leaf and glass in words, how it opens and its handle."""
+    """A door as a tile: its drawing, the sizes of leaf and glass in words, how it opens, its handle, and the words
+    by which it is found."""
 
     name: str
     summary: str
+    also_called: list[str]
     url: str
     svg: str
     leaf: str
     glass: str
     opens: str
     handle: str
+    words: str
 
 
 class DoorsPage(TypedDict):
@@ -51,17 +55,20 @@ def item(house: House, door: Door, window: Window) -> DoorItem:
     """Return a door as a tile."""
     notes = house.catalog.door_notes[door["id"]]
     width, height = leaf_size(door)
+    opens, handle = house.named(OPENS[door["swing"]]), house.catalog.handle_notes[notes.handle].name
     return {
         "name": notes.name,
         "summary": notes.summary,
+        "also_called": notes.also_called,
         "url": f"doors/{door['id']}.html",
         "svg": house.once(
             lambda: screen_svg(whole_door(house, door, window), f"{door['id']}-"), "door", door, window, notes.summary
         ),
         "leaf": by(width, height, house),
         "glass": by(door["glass_width"], door["glass_height"], house),
-        "opens": house.named(OPENS[door["swing"]]),
-        "handle": house.catalog.handle_notes[notes.handle].name,
+        "opens": opens,
+        "handle": handle,
+        "words": door_words(notes, [opens, handle]),
     }
 
 

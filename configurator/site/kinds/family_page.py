@@ -61,6 +61,7 @@ class FamilyPage(TypedDict):
 
     name: str
     summary: str
+    also_called: list[str]
     description: list[str]
     good_at: list[str]
     bad_at: list[str]
@@ -131,6 +132,7 @@ def family_page(house: House, family: Family) -> FamilyPage:
     return {
         "name": notes.name,
         "summary": notes.summary,
+        "also_called": notes.also_called,
         "description": [*notes.description, *notes.moves],
         "good_at": notes.good_at,
         "bad_at": notes.bad_at,

@@ -94,7 +94,7 @@ def head(house: House, page: SitePage) -> Head:
     card = page.card or OWN_CARD
     stands = page.listed or page.moved_to != ""
     return {
-        "title": name if page.url == "index.html" else f"{page.title} · {name}",
+        "title": name if page.url == "index.html" else f"{full_title(page)} · {name}",
         "description": page.description,
         "canonical": house.address + (page.moved_to or page.url) if house.address and stands else "",
         "card": (house.first.address or shared_way(house, page)) + house.card_root(card) + card,
@@ -102,6 +102,11 @@ def head(house: House, page: SitePage) -> Head:
         "schema": structured_data.script_text([*page.schema, crumbs]),
         "alternates": alternates(house, page) if page.listed else [],
     }
+
+
+def full_title(page: SitePage) -> str:
+    """Return a page's title, with the other name that people look for."""
+    return f"{page.title}, {page.known_as}" if page.known_as else page.title
 
 
 def trail(house: House, page: SitePage) -> list[Crumb]:

@@ -38,6 +38,16 @@ def product(name: str, description: str, seller: str, url: str, image: str) -> T
     return thing
 
 
+def page_about(name: str, description: str) -> Thing:
+    """Return a WebPage about a thing that is nobody's product."""
+    return {"@type": "WebPage", "name": name, "description": description}
+
+
+def also_called(thing: Thing, names: list[str]) -> Thing:
+    """Return a thing with its other names, where it has any."""
+    return {**thing, "alternateName": names} if names else thing
+
+
 def business(showroom: Showroom, address: str) -> Thing:
     """Return the showroom as a LocalBusiness; hours stay in the words of the page."""
     thing: Thing = {

@@ -16,6 +16,7 @@ from configurator.site.house import ROOM, House
 from configurator.site.mkdocs.slim import slim_css
 
 Files = dict[str, str | bytes]
+STATIC_SCRIPTS = [SHARED / "scripts" / name for name in ("page.js", "sieve.js")]
 ICON_SIDES = (48, 180, 512)
 
 
@@ -43,9 +44,9 @@ def own_cards(house: House) -> Files:
 
 
 def wordless(house: House) -> Files:
-    """Return style sheets, and the script of all pages, which says only what pages give it to say."""
+    """Return style sheets, and the scripts of static pages, which say only what pages give them to say."""
     return {
-        "assets/page.js": squeezed((SHARED / "scripts" / "page.js").read_text(encoding="utf-8")),
+        **{f"assets/{path.name}": squeezed(path.read_text(encoding="utf-8")) for path in STATIC_SCRIPTS},
         "assets/site.css": slim_css(style_sheet(house.showroom.theme)),
         "assets/try.css": slim_css((SHARED / "css" / "try.css").read_text(encoding="utf-8")),
     }

@@ -1,4 +1,4 @@
-/* The little that static pages do by themselves: day or evening, sorted tables, a sieve, a moving drawing. */
+/* The little that static pages do by themselves: day or evening, sorted tables, a moving drawing. */
 (function () {
   "use strict";
   var root = document.documentElement;
@@ -72,41 +72,6 @@
     });
   }
 
-  function sieve(form) {
-    var list = document.getElementById("found");
-    var items = Array.prototype.slice.call(list.children);
-
-    function matches(item, wants, words) {
-      var has = item.dataset.wants.split(" ");
-      return wants.every(function (want) { return has.indexOf(want) >= 0; }) &&
-        words.every(function (word) { return item.dataset.words.indexOf(word) >= 0; });
-    }
-
-    function order(key) {
-      var sorted = items.slice();
-      if (key) sorted.sort(function (a, b) { return Number(a.dataset[key]) - Number(b.dataset[key]); });
-      sorted.forEach(function (item) { list.appendChild(item); });
-    }
-
-    function apply() {
-      var wants = Array.prototype.map.call(form.querySelectorAll(":checked[name=want]"), function (box) { return box.value; });
-      var words = form.elements.words.value.toLowerCase().replace(/'/g, "’").split(/\s+/).filter(Boolean);
-      var shown = 0;
-      items.forEach(function (item) {
-        item.hidden = !matches(item, wants, words);
-        if (!item.hidden) shown += 1;
-      });
-      var said = form.elements.tally.dataset;
-      form.elements.tally.textContent = shown === 1 ? said.one : shown ? said.many.replace("{count}", shown) : said.none;
-    }
-
-    form.addEventListener("input", apply);
-    form.addEventListener("submit", function (event) { event.preventDefault(); });
-    form.elements.order.addEventListener("change", function () { order(form.elements.order.value); });
-    apply();
-    order(form.elements.order.value);
-  }
-
   function mover(figure) {
     var slider = figure.querySelector("input");
     var frames = figure.querySelectorAll("svg .frame");
@@ -127,7 +92,6 @@
   document.addEventListener("DOMContentLoaded", function () {
     document.querySelectorAll(".shade").forEach(shadeSwitch);
     document.querySelectorAll("[data-sortable]").forEach(sortable);
-    document.querySelectorAll("#sieve").forEach(sieve);
     document.querySelectorAll(".tongues a").forEach(keepsPlace);
     document.querySelectorAll("[data-mover]").forEach(mover);
   });
