@@ -135,7 +135,7 @@ def check(content: Path) -> None:
         from configurator.translating import untranslated
 
         for note in untranslated.notes(found):
-            click.echo("; ".join(phrase(part) for part in note))
+            click.echo("; ".join([told(note[0]), *(phrase(part) for part in note[1:])]))
 
 
 @main.command(help=SERVE_HELP)

@@ -23,8 +23,8 @@ class Voice:
     """
 
     folder: Path
-    words: Words = ENGLISH
-    asked: bool = False
+    words: Words
+    asked: bool
 
 
 def words_of(language: str) -> Words:

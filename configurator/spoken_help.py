@@ -10,8 +10,8 @@ from typing import Any
 import click
 
 from configurator.kernel.message import message
-from configurator.kernel.tongue import in_words, wording
-from configurator.spoken import Voice, phrase, words, words_of
+from configurator.kernel.tongue import ENGLISH, in_words, wording
+from configurator.spoken import Voice, phrase, voice, words, words_of
 from configurator.spoken_click import click_listens, give_click
 
 LANGUAGE = "--language"
@@ -131,11 +131,12 @@ def heard(code: str, folder: Path) -> Voice:
             words_asked = words_of(code)
             give_click(words_asked, folder)
             return Voice(folder, words_asked, True)
-    return Voice(folder)
+    return Voice(folder, ENGLISH, False)
 
 
 def take_language(context: click.Context, option: click.Parameter, value: Any) -> None:
     """Refuse a code of no language with what to write; the command speaks the language asked for from its start."""
-    if value and not context.find_root().obj.asked:
+    speaking = voice()
+    if value and not (speaking and speaking.asked):
         told = message("{code} is no language's code; such as en, es or en-GB is expected", {"code": [value, "name"]})
         raise click.BadParameter(phrase(told), context, option)

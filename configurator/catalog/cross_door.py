@@ -20,6 +20,26 @@ from configurator.kernel.tongue import ENGLISH, wording
 
 # A tape is read to the eighth of an inch: stiles, beads and glass must add up to the leaf within one.
 TAPE = 3.175
+SUMS = {
+    "width": wording(
+        "leaf.width is {leaf}, but hinge stile {before} + bead {bead} + glass {glass} + bead {bead} "
+        "+ latch stile {after} = {total}"
+    ),
+    "height": wording(
+        "leaf.height is {leaf}, but top rail {before} + bead {bead} + glass {glass} + bead {bead} "
+        "+ bottom rail {after} = {total}"
+    ),
+}
+ROUNDED_SUMS = {
+    "width": wording(
+        "leaf.width is {leaf}, but hinge stile {before} + bead {bead} + glass {glass} + bead {bead} "
+        "+ latch stile {after} {total}"
+    ),
+    "height": wording(
+        "leaf.height is {leaf}, but top rail {before} + bead {bead} + glass {glass} + bead {bead} "
+        "+ bottom rail {after} {total}"
+    ),
+}
 
 
 def cross_check_door(file: ContentFile, door: DoorWords, handles: Iterable[str]) -> None:
@@ -39,43 +59,25 @@ def cross_check_door(file: ContentFile, door: DoorWords, handles: Iterable[str])
 def check_sums(file: ContentFile, door: DoorWords) -> None:
     """Check that the measured parts make the measured leaf."""
     part = bare_door("", door)
-    across = [wording("hinge stile"), wording("latch stile")]
-    up = [wording("top rail"), wording("bottom rail")]
-    widths = [part["stile_hinge"], part["glass_width"], part["stile_latch"]]
-    heights = [part["rail_top"], part["glass_height"], part["rail_bottom"]]
-    for path, names, lengths in ((("leaf", "width"), across, widths), (("leaf", "height"), up, heights)):
-        whole = getattr(door.leaf, path[1])
-        if abs(sum(lengths) + 2 * part["bead_width"] - whole) > TAPE:
-            units = units_of(file.written(path))
-            terms = sum_terms(names, lengths, part["bead_width"])
-            terms |= {"path": [dotted(path), "name"], "leaf": [whole, "mm"]}
-            told = message(sum_text(float(terms["total"][0]), units), terms)
-            file.at_value(path, told, plain("they must agree within 1/8 in (3 mm)"), units=units)
+    bead = part["bead_width"]
+    check_sum(file, "width", door.leaf.width, [part["stile_hinge"], bead, part["glass_width"], part["stile_latch"]])
+    check_sum(file, "height", door.leaf.height, [part["rail_top"], bead, part["glass_height"], part["rail_bottom"]])
 
 
-def sum_terms(names: list[str], lengths: list[float], bead: float) -> dict[str, Term]:
-    """Return the terms of a sum: the two parts around the glass and its beads, each with its length in mm."""
-    return {
-        "first": [names[0], "text"],
-        "last": [names[1], "text"],
-        "before": [lengths[0], "mm"],
-        "bead": [bead, "mm"],
-        "glass": [lengths[1], "mm"],
-        "after": [lengths[2], "mm"],
-        "total": [sum(lengths) + 2 * bead, "mm"],
-    }
-
-
-def sum_text(total: float, units: str) -> str:
-    """Return the sentence about a sum in mm; the mark of a rounded value stands in place of the equals sign."""
-    if say_length(total, ENGLISH, units).startswith("≈"):
-        return wording(
-            "{path} is {leaf}, but {first} {before} + bead {bead} + glass {glass} + bead {bead} "
-            "+ {last} {after} {total}"
-        )
-    return wording(
-        "{path} is {leaf}, but {first} {before} + bead {bead} + glass {glass} + bead {bead} + {last} {after} = {total}"
-    )
+def check_sum(file: ContentFile, name: str, whole: float, parts: list[float]) -> None:
+    """Check one size of the leaf, within what a tape shows; ``parts`` are part, bead, glass and part, all in mm."""
+    before, bead, glass, after = parts
+    total = before + bead + glass + bead + after
+    if abs(total - whole) <= TAPE:
+        return
+    path = ("leaf", name)
+    units = units_of(file.written(path))
+    lengths = {"leaf": whole, "before": before, "bead": bead, "glass": glass, "after": after, "total": total}
+    terms: dict[str, Term] = {term: [length, "mm"] for term, length in lengths.items()}
+    # The mark of a rounded value stands in place of the equals sign.
+    rounded = say_length(total, ENGLISH, units).startswith("≈")
+    text = (ROUNDED_SUMS if rounded else SUMS)[name]
+    file.at_value(path, message(text, terms), plain("they must agree within 1/8 in (3 mm)"), units=units)
 
 
 def check_layout(file: ContentFile, door: DoorWords) -> None:
