@@ -87,7 +87,7 @@ Example: astragal words es my-showroom""")
 
 
 @click.group(name="astragal", cls=SpokenGroup, help=MAIN_HELP, context_settings={"help_option_names": ["-h", "--help"]})
-@click.version_option(package_name="astragal", cls=SpokenOption, help=SHOW_VERSION)
+@click.version_option(package_name="astragal", message="%(prog)s %(version)s", cls=SpokenOption, help=SHOW_VERSION)
 @click.option(
     LANGUAGE,
     metavar="CODE",

@@ -37,15 +37,15 @@ def words_of(language: str) -> Words:
     return speech(language)
 
 
-def voice() -> Voice | None:
-    """Return the voice of the command that runs; None where none does."""
-    context = click.get_current_context(silent=True)
+def voice(context: click.Context | None = None) -> Voice | None:
+    """Return the voice of a command, or else of the one that runs; None where none does."""
+    context = context or click.get_current_context(silent=True)
     return context.find_root().obj if context else None
 
 
-def words() -> Words:
-    """Return the words in which a command speaks."""
-    speaking = voice()
+def words(context: click.Context | None = None) -> Words:
+    """Return the words in which a command speaks, or else the one that runs."""
+    speaking = voice(context)
     return speaking.words if speaking else ENGLISH
 
 

@@ -18,7 +18,6 @@ CLICK_SAYS = (
     wording("Commands"),
     wording("required"),
     wording("default: {default}"),
-    wording("%(prog)s, version %(version)s"),
     wording("Aborted!"),
     wording("Error: {message}"),
     wording("Try '{command} {option}' for help."),
@@ -71,7 +70,8 @@ def give_click(words: Words, folder: Path) -> None:
     for key in CLICK_SAYS:
         forms, said = key.split(FORMS), words["said"].get(key, key).split(FORMS)
         if len(forms) > 1:
-            catalog.add(tuple(forms), tuple(said))
+            # Catalogs have a form for millions of things too, where a language has one.
+            catalog.add(tuple(forms), tuple(said + said[-1:] * (catalog.num_plurals - len(said))))
         else:
             catalog.add(key, said[0])
     place = folder / code / "LC_MESSAGES"

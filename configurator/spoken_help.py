@@ -70,8 +70,8 @@ class SpokenCommand(click.Command):
     """A command whose help is spoken."""
 
     def collect_usage_pieces(self, ctx: click.Context) -> list[str]:
-        """Return what stands after the command's name where it is shown how it is called."""
-        return [in_words(piece, words()) for piece in super().collect_usage_pieces(ctx)]
+        """Return what stands after the command's name where it is shown how it is called; a slip shows it too, later."""
+        return [in_words(piece, words(ctx)) for piece in super().collect_usage_pieces(ctx)]
 
     def get_help_option(self, ctx: click.Context) -> click.Option | None:
         """Return the option that shows the help."""
