@@ -70,7 +70,7 @@ class SpokenCommand(click.Command):
     """A command whose help is spoken."""
 
     def collect_usage_pieces(self, ctx: click.Context) -> list[str]:
-        """Return what stands after the command's name where it is shown how it is called; a slip shows it too, later."""
+        """Return what stands after the command's name where it is shown how to call it, by a slip too."""
         return [in_words(piece, words(ctx)) for piece in super().collect_usage_pieces(ctx)]
 
     def get_help_option(self, ctx: click.Context) -> click.Option | None:
