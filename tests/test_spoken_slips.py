@@ -45,7 +45,8 @@ UNHEARD = re.compile(
     r"deprecated|Deprecat|defined twice|env var|dynamic|confirm|continue|Could not open|unknown error|Missing param"
     r"|Missing \{|Invalid start|takes \{nargs\}|Value must|Takes \{nargs\}|Choose from|Choice\(|UUID|does not match"
     r"|float range|writable|executable|Positional|version|boolean|^(?:file|directory|path)$|on the command line"
-    r"|Show (?:this message|the version)|be combined|cannot be used|not iterable|Name '|Arguments take|Could not determine|declare an argument|values are required",
+    r"|Show (?:this message|the version)|be combined|cannot be used|not iterable|Name '|Arguments take"
+    r"|Could not determine|declare an argument|values are required",
     re.I,
 )
 
