@@ -27,7 +27,7 @@ PLACEHOLDERS = (
     wording("CODE"),
 )
 # What click calls the kinds of value.
-KINDS = (wording("file"), wording("directory"), wording("path"), wording("integer range"))
+KINDS = (wording("file"), wording("directory"), wording("integer range"))
 SHOW_HELP = wording("Show this message and exit.")
 SHOW_VERSION = wording("Show the version and exit.")
 
