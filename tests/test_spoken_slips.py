@@ -38,6 +38,7 @@ SLIPS = {
     "a language that is none": ("words", "english"),
     "a folder that is full": ("new", "full"),
     "a site where something else is": ("build", str(CONTENT), "full"),
+    "a name that is too long": ("draw", "--family", "roller-shade", "--door", "garden-pair", "-o", "n" * 300 + ".svg"),
     "a file where none can be": ("draw", "--family", "roller-shade", "--door", "garden-pair", "-o", "lost/it.svg"),
 }
 # What click can say and no command of ours comes to: prompts, other kinds of value, and what programmers meet.

@@ -63,7 +63,7 @@ class ContentFile:
         for step in path:
             if isinstance(here, dict):
                 here = here.get(step)
-            elif isinstance(here, list) and isinstance(step, int):
+            elif isinstance(here, list) and isinstance(step, int) and step < len(here):
                 here = here[step]
         return here if isinstance(here, str) else ""
 
