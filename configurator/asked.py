@@ -9,13 +9,15 @@ from typing import NamedTuple, TypeVar
 import click
 
 from configurator.catalog import Catalog, ContentProblems
+from configurator.catalog.clauses import Refusal, Slip
 from configurator.catalog.fields import Code
+from configurator.catalog.os_words import os_words
 from configurator.catalog.suggest import suggestion
 from configurator.kernel.message import message, plain
 from configurator.kernel.position import closed_position, open_position, position_at
 from configurator.kernel.resolve import full_choices, resolve
-from configurator.kernel.shapes import Door, Family, Position
-from configurator.spoken import phrase, read
+from configurator.kernel.shapes import Door, Family, Message, Position
+from configurator.spoken import clauses, phrase, read, speak, speak_as, words
 
 Thing = TypeVar("Thing")
 VIEWS = ("elevation", "section", "plan", "sheet")
@@ -35,22 +37,31 @@ def plain_errors() -> Iterator[None]:
     try:
         yield
     except ContentProblems as found:
-        for problem in found.problems:
-            click.echo(str(problem), err=True)
+        for line in found.lines(words()):
+            click.echo(line, err=True)
         raise click.exceptions.Exit(1) from None
+    except Refusal as refused:
+        raise click.ClickException(clauses(refused.clauses)) from None
     except OSError as error:
-        taken = error.errno == EADDRINUSE
-        raise click.ClickException(
-            phrase(plain("that port is taken; name another with --port")) if taken else str(error)
-        ) from None
+        raise click.ClickException(phrase(denied(error))) from None
+
+
+def denied(error: OSError) -> Message:
+    """Return what an operating system denies, and why."""
+    if error.errno == EADDRINUSE:
+        return plain("that port is taken; name another with --port")
+    if error.filename is None:
+        return message("{why}", {"why": os_words(error)})
+    return message("{file}: {why}", {"file": [str(error.filename), "name"], "why": os_words(error)})
 
 
 def catalog(content: Path) -> Catalog:
     """Return the catalog of a content folder, or end with its problems."""
+    speak_as(content)
     with plain_errors():
         found = read(content)
-    # From here on, the command speaks the content's language where none was asked for.
-    click.get_current_context().find_root().obj = found.words
+    # What the content itself translates is known from here on.
+    speak(found.words)
     return found
 
 
@@ -61,8 +72,9 @@ def language(written: str) -> str:
     """
     try:
         return Code().read(written)
-    except ValueError as wrong:
-        raise click.BadParameter(f"'{written}' is not known; {wrong}", param_hint="LANGUAGE") from None
+    except Slip as slip:
+        unknown = message("'{written}' is not known", {"written": [written, "name"]})
+        raise click.BadParameter(clauses((unknown, *slip.clauses)), param_hint="LANGUAGE") from None
 
 
 def known(hint: str, written: str, things: dict[str, Thing]) -> Thing:
@@ -71,11 +83,11 @@ def known(hint: str, written: str, things: dict[str, Thing]) -> Thing:
     :raises click.BadParameter: with the nearest id, or with those that are known
     """
     if not written:
-        missing = phrase(message("{option} is missing", {"option": [hint, "name"]}))
-        raise click.UsageError(f"{missing}; {phrase(suggestion('', things))}")
+        missing = message("{option} is missing", {"option": [hint, "name"]})
+        raise click.UsageError(clauses((missing, suggestion("", things))))
     if written not in things:
-        unknown = phrase(message("there is no '{written}'", {"written": [written, "name"]}))
-        raise click.BadParameter(f"{unknown}; {phrase(suggestion(written, things))}", param_hint=hint)
+        unknown = message("there is no '{written}'", {"written": [written, "name"]})
+        raise click.BadParameter(clauses((unknown, suggestion(written, things))), param_hint=hint)
     return things[written]
 
 

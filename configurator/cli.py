@@ -8,11 +8,19 @@ from configurator import asked
 from configurator.kernel.message import message, plain, several
 from configurator.kernel.tongue import wording
 from configurator.places import CONTENT
-from configurator.spoken import phrase, told
-from configurator.spoken_help import SHOW_VERSION, SpokenGroup, SpokenOption, take_language
+from configurator.spoken import phrase, speak_as, told, words
+from configurator.spoken_help import (
+    LANGUAGE,
+    SHOW_VERSION,
+    SpokenGroup,
+    SpokenOption,
+    SpokenPath,
+    SpokenRange,
+    take_language,
+)
 
-FOLDER = click.Path(path_type=Path, file_okay=False)
-PRESENT = click.Path(path_type=Path, file_okay=False, exists=True)
+FOLDER = SpokenPath(path_type=Path, file_okay=False)
+PRESENT = SpokenPath(path_type=Path, file_okay=False, exists=True)
 
 with_door = click.option("--door", metavar="ID", default="", cls=SpokenOption, help=wording("A door of the content."))
 with_family = click.option(
@@ -23,7 +31,7 @@ with_content = click.option(
 )
 with_port = click.option(
     "--port",
-    type=click.IntRange(0, 65535),
+    type=SpokenRange(0, 65535),
     default=8000,
     show_default=True,
     cls=SpokenOption,
@@ -72,12 +80,16 @@ NEW_HELP = wording("""\
 Start a showroom of your own in DIR from the starter content.
 
 Example: astragal new my-showroom""")
+WORDS_HELP = wording("""\
+Write what CONTENT [the starter content] says into its gettext catalog of LANGUAGE, to be translated there.
+
+Example: astragal words es my-showroom""")
 
 
 @click.group(name="astragal", cls=SpokenGroup, help=MAIN_HELP, context_settings={"help_option_names": ["-h", "--help"]})
-@click.version_option(package_name="astragal", cls=SpokenOption, help=SHOW_VERSION)
+@click.version_option(package_name="astragal", message="%(prog)s %(version)s", cls=SpokenOption, help=SHOW_VERSION)
 @click.option(
-    "--language",
+    LANGUAGE,
     metavar="CODE",
     is_eager=True,
     expose_value=False,
@@ -96,6 +108,7 @@ def build(content: Path, out: Path) -> None:
     """Build the site of CONTENT [the starter content] into OUT [./site]."""
     from configurator.site.mkdocs.build import build as build_site
 
+    speak_as(content)
     with asked.plain_errors():
         build_site(content, out)
     built = message(
@@ -122,7 +135,7 @@ def check(content: Path) -> None:
         from configurator.translating import untranslated
 
         for note in untranslated.notes(found):
-            click.echo(note)
+            click.echo("; ".join([told(note[0]), *(phrase(part) for part in note[1:])]))
 
 
 @main.command(help=SERVE_HELP)
@@ -133,8 +146,9 @@ def serve(content: Path, port: int) -> None:
     from configurator.local import HOST
     from configurator.site.mkdocs.serve import serve as serve_site
 
+    speak_as(content)
     with asked.plain_errors():
-        serve_site(content, HOST, port)
+        serve_site(content, HOST, port, words())
 
 
 @main.command(help=DEMO_HELP)
@@ -202,7 +216,7 @@ def fit(
 @with_door
 @with_family
 @with_choices
-@click.option("--view", type=click.Choice(asked.VIEWS), default="elevation", show_default=True)
+@click.option("--view", type=click.Choice(asked.VIEWS), default="elevation", show_default=True, cls=SpokenOption)
 @click.option(
     "--at",
     type=asked.At(),
@@ -214,7 +228,7 @@ def fit(
 @click.option(
     "-o",
     "--out",
-    type=click.Path(path_type=Path, dir_okay=False),
+    type=SpokenPath(path_type=Path, dir_okay=False),
     required=True,
     cls=SpokenOption,
     help=wording(".svg or .png"),
@@ -248,15 +262,13 @@ def new(folder: Path) -> None:
     click.echo(told(started))
 
 
-@main.command()
+@main.command("words", help=WORDS_HELP)
 @click.argument("language")
 @click.argument("content", type=PRESENT, default=CONTENT)
-def words(language: str, content: Path) -> None:
-    """Write what CONTENT [the starter content] says into its gettext catalog of LANGUAGE, to be translated there.
-
-    Example: astragal words es my-showroom
-    """
+def write_words(language: str, content: Path) -> None:
+    """Write what CONTENT [the starter content] says into its gettext catalog of LANGUAGE, to be translated there."""
     from configurator.translating import untranslated
 
+    found = asked.catalog(content)
     with asked.plain_errors():
-        click.echo(untranslated.renewed(asked.catalog(content), asked.language(language)))
+        click.echo(told(untranslated.renewed(found, asked.language(language))))

@@ -3,6 +3,10 @@
 import re
 from collections.abc import Collection
 
+from configurator.catalog.clauses import Slip
+from configurator.kernel.message import plain
+from configurator.kernel.tongue import wording
+
 Color = tuple[int, int, int]
 
 # WCAG 2.2, 1.4.3: text against its background.
@@ -10,13 +14,17 @@ TEXT_RATIO = 4.5
 
 BLACK = (0, 0, 0)
 WHITE = (255, 255, 255)
+EXPECTED = wording("a color such as '#1f2a33' (in quotes) is expected")
 STEPS = 255
 
 
 def read_color(text: str) -> Color:
-    """Return ``#rrggbb`` as red, green and blue, 0 to 255; raises ValueError with what to write."""
+    """Return ``#rrggbb`` as red, green and blue, 0 to 255.
+
+    :raises Slip: with what to write
+    """
     if not re.fullmatch(r"#[0-9a-fA-F]{6}", text):
-        raise ValueError("a color such as '#1f2a33' (in quotes) is expected")
+        raise Slip(plain(EXPECTED))
     return (int(text[1:3], 16), int(text[3:5], 16), int(text[5:7], 16))
 
 

@@ -2,21 +2,44 @@
 
 from collections.abc import Iterable
 
+from configurator.catalog.clauses import Term
 from configurator.catalog.denied import note_denied
 from configurator.catalog.kernel_door import bare_door, filled, part_filled
 from configurator.catalog.length_advice import units_of
-from configurator.catalog.located import ContentFile, KeyPath
+from configurator.catalog.located import ContentFile, dotted
 from configurator.catalog.schema.door import DoorFile, DoorWords
 from configurator.catalog.schema.from_table import optional_sections
 from configurator.catalog.schema_check import schema_at
-from configurator.catalog.suggest import what_to_write
+from configurator.catalog.suggest import suggestion
+from configurator.kernel.message import message, plain
 from configurator.kernel.say import say_length
+from configurator.kernel.shapes import Message
 from configurator.kernel.tape.impossible import door_denied
 from configurator.kernel.tape.table import parts_of_door
-from configurator.kernel.tongue import ENGLISH
+from configurator.kernel.tongue import ENGLISH, wording
 
 # A tape is read to the eighth of an inch: stiles, beads and glass must add up to the leaf within one.
 TAPE = 3.175
+SUMS = {
+    "width": wording(
+        "leaf.width is {leaf}, but hinge stile {before} + bead {bead} + glass {glass} + bead {bead} "
+        "+ latch stile {after} = {total}"
+    ),
+    "height": wording(
+        "leaf.height is {leaf}, but top rail {before} + bead {bead} + glass {glass} + bead {bead} "
+        "+ bottom rail {after} = {total}"
+    ),
+}
+ROUNDED_SUMS = {
+    "width": wording(
+        "leaf.width is {leaf}, but hinge stile {before} + bead {bead} + glass {glass} + bead {bead} "
+        "+ latch stile {after} {total}"
+    ),
+    "height": wording(
+        "leaf.height is {leaf}, but top rail {before} + bead {bead} + glass {glass} + bead {bead} "
+        "+ bottom rail {after} {total}"
+    ),
+}
 
 
 def cross_check_door(file: ContentFile, door: DoorWords, handles: Iterable[str]) -> None:
@@ -27,34 +50,34 @@ def cross_check_door(file: ContentFile, door: DoorWords, handles: Iterable[str])
     note_denied(file, door_denied(bare_door("", filled(door))))
     known = list(handles)
     if door.handle.preset not in known:
-        words = f"handle.preset is '{door.handle.preset}', but there is no such handle; "
-        file.at_value(("handle", "preset"), words + what_to_write(door.handle.preset, known))
+        unknown = message(
+            "handle.preset is '{name}', but there is no such handle", {"name": [door.handle.preset, "name"]}
+        )
+        file.at_value(("handle", "preset"), unknown, suggestion(door.handle.preset, known))
 
 
 def check_sums(file: ContentFile, door: DoorWords) -> None:
     """Check that the measured parts make the measured leaf."""
     part = bare_door("", door)
-    bead = ("bead", part["bead_width"])
-    stiles = (("hinge stile", part["stile_hinge"]), ("latch stile", part["stile_latch"]))
-    rails = (("top rail", part["rail_top"]), ("bottom rail", part["rail_bottom"]))
-    across = [stiles[0], bead, ("glass", part["glass_width"]), bead, stiles[1]]
-    up = [rails[0], bead, ("glass", part["glass_height"]), bead, rails[1]]
-    check_sum(file, ("leaf", "width"), door.leaf.width, across)
-    check_sum(file, ("leaf", "height"), door.leaf.height, up)
+    bead = part["bead_width"]
+    check_sum(file, "width", door.leaf.width, [part["stile_hinge"], bead, part["glass_width"], part["stile_latch"]])
+    check_sum(file, "height", door.leaf.height, [part["rail_top"], bead, part["glass_height"], part["rail_bottom"]])
 
 
-def check_sum(file: ContentFile, path: KeyPath, whole: float, parts: list[tuple[str, float]]) -> None:
-    """Check one sum, within what a tape shows."""
-    total = sum(length for _, length in parts)
+def check_sum(file: ContentFile, name: str, whole: float, parts: list[float]) -> None:
+    """Check one size of the leaf, within what a tape shows; ``parts`` are part, bead, glass and part, all in mm."""
+    before, bead, glass, after = parts
+    total = before + bead + glass + bead + after
     if abs(total - whole) <= TAPE:
         return
+    path = ("leaf", name)
     units = units_of(file.written(path))
-    working = " + ".join(f"{name} {say_length(length, ENGLISH, units)}" for name, length in parts)
-    said = say_length(total, ENGLISH, units)
+    lengths = {"leaf": whole, "before": before, "bead": bead, "glass": glass, "after": after, "total": total}
+    terms: dict[str, Term] = {term: [length, "mm"] for term, length in lengths.items()}
     # The mark of a rounded value stands in place of the equals sign.
-    result = said if said.startswith("≈") else f"= {said}"
-    words = f"leaf.{path[1]} is {say_length(whole, ENGLISH, units)}, but {working} {result}"
-    file.at_value(path, f"{words}; they must agree within 1/8 in (3 mm)")
+    rounded = say_length(total, ENGLISH, units).startswith("≈")
+    text = (ROUNDED_SUMS if rounded else SUMS)[name]
+    file.at_value(path, message(text, terms), plain("they must agree within 1/8 in (3 mm)"), units=units)
 
 
 def check_layout(file: ContentFile, door: DoorWords) -> None:
@@ -63,19 +86,24 @@ def check_layout(file: ContentFile, door: DoorWords) -> None:
     for name, part in optional_sections("door").items():
         given = name in door.model_fields_set
         if given and part not in parts:
-            file.at_key((name,), f"{name} has no meaning for {without(door, part)}; take it out")
+            file.at_key((name,), meaningless(name, door, part), plain("take it out"))
         elif part in parts and not given and part_filled(door, name) is None:
             keys = ", ".join(schema_at(DoorFile, (name,)).model_fields)
-            file.at_key((), f"{name} is missing; a mapping with {keys} is expected for the layout {door.layout}")
+            needed: dict[str, Term] = {"keys": [keys, "name"], "layout": [door.layout, "name"]}
+            missing = message("{path} is missing", {"path": [name, "name"]})
+            file.at_key((), missing, message("a mapping with {keys} is expected for the layout {layout}", needed))
     if door.handle.passive and "pair" not in parts:
-        file.at_value(("handle", "passive"), f"handle.passive is yes, but the layout {door.layout} has no other leaf")
+        text = wording("handle.passive is yes, but the layout {layout} has no other leaf")
+        file.at_value(("handle", "passive"), message(text, {"layout": [door.layout, "name"]}))
 
 
-def without(door: DoorWords, part: str) -> str:
-    """Return which door has not a part."""
+def meaningless(name: str, door: DoorWords, part: str) -> Message:
+    """Return that a section has no meaning for a door, which has not that part."""
     if part == "out":
-        return "an in-swing leaf, whose stop is on the other face"
-    return f"the layout {door.layout}"
+        text = wording("{path} has no meaning for an in-swing leaf, whose stop is on the other face")
+        return message(text, {"path": [name, "name"]})
+    terms: dict[str, Term] = {"path": [name, "name"], "layout": [door.layout, "name"]}
+    return message("{path} has no meaning for the layout {layout}", terms)
 
 
 def check_hinges(file: ContentFile, door: DoorWords) -> None:
@@ -83,4 +111,5 @@ def check_hinges(file: ContentFile, door: DoorWords) -> None:
     floor = bare_door("", door)["floor_gap"]
     for index, height in enumerate(door.hinges.heights):
         if not floor <= height <= floor + door.leaf.height:
-            file.at_value(("hinges", "heights", index), f"hinges.heights.{index + 1} is not on the leaf")
+            path = ("hinges", "heights", index)
+            file.at_value(path, message("{path} is not on the leaf", {"path": [dotted(path), "name"]}))

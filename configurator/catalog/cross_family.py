@@ -4,10 +4,12 @@ from configurator.catalog.family_numbers import check_needed, takes_of
 from configurator.catalog.files import ID
 from configurator.catalog.located import ContentFile, KeyPath, dotted
 from configurator.catalog.schema.family import ChoiceFile, FamilyFile
-from configurator.catalog.suggest import what_to_write
+from configurator.catalog.suggest import suggestion
 from configurator.kernel.mechanisms import MECHANISMS
+from configurator.kernel.message import message, plain
+from configurator.kernel.tongue import wording
 
-ID_EXPECTED = "small letters, digits and single hyphens are expected, because links are made of it"
+ID_EXPECTED = wording("small letters, digits and single hyphens are expected, because links are made of it")
 
 
 def cross_check_family(file: ContentFile, family: FamilyFile) -> bool:
@@ -15,8 +17,8 @@ def cross_check_family(file: ContentFile, family: FamilyFile) -> bool:
     for name, choice in family.choices.items():
         check_choice(file, name, choice)
     if family.mechanism not in MECHANISMS:
-        words = f"mechanism is '{family.mechanism}', which does not exist; "
-        file.at_value(("mechanism",), words + what_to_write(family.mechanism, MECHANISMS))
+        unknown = message("mechanism is '{name}', which does not exist", {"name": [family.mechanism, "name"]})
+        file.at_value(("mechanism",), unknown, suggestion(family.mechanism, MECHANISMS))
         return False
     check_needed(file, takes_of(family.mechanism), family)
     return True
@@ -29,13 +31,15 @@ def check_choice(file: ContentFile, name: str, choice: ChoiceFile) -> None:
     for option in choice.options:
         check_id(file, (*path, option))
     if not choice.options:
-        file.at_value(path, f"{dotted(path)} is empty; at least one option is expected")
+        empty = message("{path} is empty", {"path": [dotted(path), "name"]})
+        file.at_value(path, empty, plain("at least one option is expected"))
     elif next(iter(choice.options.values())).retired:
         first = (*path, next(iter(choice.options)))
-        file.at_key(first, f"{dotted(first)} is the preset, being the first, and is retired; move another one up")
+        retired = message("{path} is the preset, being the first, and is retired", {"path": [dotted(first), "name"]})
+        file.at_key(first, retired, plain("move another one up"))
 
 
 def check_id(file: ContentFile, path: KeyPath) -> None:
     """Check the last key of a path as an id."""
     if not ID.fullmatch(str(path[-1])):
-        file.at_key(path, f"'{path[-1]}' cannot be an id; {ID_EXPECTED}")
+        file.at_key(path, message("'{name}' cannot be an id", {"name": [str(path[-1]), "name"]}), plain(ID_EXPECTED))

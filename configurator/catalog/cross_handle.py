@@ -2,12 +2,24 @@
 
 from configurator.catalog.denied import note_denied
 from configurator.catalog.kernel_handle import kernel_handle
-from configurator.catalog.located import ContentFile
+from configurator.catalog.located import ContentFile, dotted
 from configurator.catalog.schema.handle import HandleWords
-from configurator.catalog.suggest import one_of
+from configurator.kernel.message import message, plain
 from configurator.kernel.tape.impossible import handle_denied
+from configurator.kernel.tongue import wording
 
 GRIPS = {"lever": ("length", "height"), "knob": ("diameter",), "pull": ("width", "height")}
+# What each kind has, and what is said of a grip's number that it has not.
+HAS = {
+    "lever": wording("a lever has length and height"),
+    "knob": wording("a knob has diameter"),
+    "pull": wording("a pull has width and height"),
+}
+HAS_NOT = {
+    "lever": wording("{path} has no meaning for a lever, which has length or height"),
+    "knob": wording("{path} has no meaning for a knob, which has diameter"),
+    "pull": wording("{path} has no meaning for a pull, which has width or height"),
+}
 
 
 def cross_check_handle(file: ContentFile, handle: HandleWords) -> None:
@@ -15,8 +27,11 @@ def cross_check_handle(file: ContentFile, handle: HandleWords) -> None:
     wanted = GRIPS[handle.kind]
     given = handle.grip.model_fields_set
     for name in wanted:
+        path = ("grip", name)
         if name not in given:
-            file.at_key(("grip", name), f"grip.{name} is missing; a {handle.kind} has {' and '.join(wanted)}")
+            missing = message("{path} is missing", {"path": [dotted(path), "name"]})
+            file.at_key(path, missing, plain(HAS[handle.kind]))
     for name in sorted(given - set(wanted)):
-        file.at_key(("grip", name), f"grip.{name} has no meaning for a {handle.kind}, which has {one_of(wanted)}")
+        path = ("grip", name)
+        file.at_key(path, message(HAS_NOT[handle.kind], {"path": [dotted(path), "name"]}))
     note_denied(file, handle_denied(kernel_handle("", handle)))

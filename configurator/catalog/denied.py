@@ -2,10 +2,9 @@
 
 from configurator.catalog.length_advice import units_of
 from configurator.catalog.located import ContentFile, KeyPath, dotted
-from configurator.kernel.message import say
+from configurator.kernel.message import message
 from configurator.kernel.tape.impossible import Contradiction
 from configurator.kernel.tape.table import field_called
-from configurator.kernel.tongue import ENGLISH
 
 
 def note_denied(file: ContentFile, found: list[Contradiction]) -> None:
@@ -13,9 +12,13 @@ def note_denied(file: ContentFile, found: list[Contradiction]) -> None:
     for one in found:
         path = tuple(field_called(one["field"])["path"].split("."))
         written = file.written(path)
-        words = f"{dotted(path)} is {written}" if written else f"{dotted(path)} is not given"
-        told = say(one["why"], ENGLISH, units_near(file, path)).removesuffix(".")
-        (file.at_value if written else file.at_key)(path, f"{words}; {told[0].lower()}{told[1:]}")
+        units = units_near(file, path)
+        named = dotted(path)
+        if written:
+            given = message("{path} is {written}", {"path": [named, "name"], "written": [written, "name"]})
+            file.at_value(path, given, one["why"], units=units)
+        else:
+            file.at_key(path, message("{path} is not given", {"path": [named, "name"]}), one["why"], units=units)
 
 
 def units_near(file: ContentFile, path: KeyPath) -> str:

@@ -10,6 +10,13 @@ from configurator.catalog.notes import ChoiceNotes, FamilyNotes, OptionNotes, ot
 from configurator.catalog.schema.family import ChoiceFile, FamilyFile
 from configurator.catalog.sources import PRESET, Source
 from configurator.kernel.shapes import Family
+from configurator.kernel.tongue import wording
+
+CASSETTE_NAMES = {
+    "roll": wording("roll diameter"),
+    "height": wording("cassette height"),
+    "depth": wording("cassette depth"),
+}
 
 FACTS = ("price_level", "cleaning", "animals")
 
@@ -43,7 +50,8 @@ def family_measures(file: FamilyFile, family: Family, sources: Mapping[KeyPath, 
     for index, cassette in enumerate(file.cassettes):
         inside = {path[2:]: source for path, source in sources.items() if path[:2] == ("cassettes", index)}
         for measure in measures(cassette, file.source, inside):
-            found.append(replace(measure, path=f"cassettes.{index + 1}.{measure.path}"))
+            place = f"cassettes.{index + 1}.{measure.path}"
+            found.append(replace(measure, path=place, name=CASSETTE_NAMES[measure.path]))
     return found
 
 

@@ -2,12 +2,15 @@
 
 from collections.abc import Mapping
 
+from configurator.catalog.clauses import Slip, Term
 from configurator.catalog.fields import Number
-from configurator.catalog.located import ContentFile, KeyPath, dotted
+from configurator.catalog.located import ContentFile, KeyPath, dotted, what_is
 from configurator.catalog.schema.family import FamilyFile
-from configurator.catalog.suggest import nearest, what_to_write
+from configurator.catalog.suggest import nearest, suggestion
 from configurator.kernel.mechanisms import MECHANISMS
 from configurator.kernel.mechanisms.common import COMMON_TAKES
+from configurator.kernel.message import message
+from configurator.kernel.tongue import wording
 
 # How a number of each unit is written and what it can be at all: wide limits, for slips of the pen.
 LIMITS = {
@@ -22,6 +25,18 @@ LIMITS = {
     "weight": ("weight", 0.0, 20.0),
 }
 
+# What a slip calls a number of each unit.
+WHAT = {
+    "length": wording("a length"),
+    "share": wording("a share"),
+    "count": wording("a count"),
+    "degree": wording("a degree"),
+    "switch": wording("a switch"),
+    "mass": wording("a mass"),
+    "run-mass": wording("a run-mass"),
+    "weight": wording("a weight"),
+}
+
 
 def takes_of(mechanism: str) -> dict[str, list[str | float | None]]:
     """Return the numbers a mechanism takes: name to unit, preset (None: needed) and meaning."""
@@ -31,7 +46,7 @@ def takes_of(mechanism: str) -> dict[str, list[str | float | None]]:
 def marker_of(take: list[str | float | None]) -> Number:
     """Return how a number of a mechanism is written, between which limits."""
     unit, low, high = LIMITS[str(take[0])]
-    return Number(unit, low, high, f"a {unit}")
+    return Number(unit, low, high, WHAT[unit])
 
 
 def read_numbers(
@@ -42,12 +57,13 @@ def read_numbers(
     for name, value in written.items():
         here = (*path, name)
         if name not in takes:
-            file.at_key(here, f"unknown number '{name}'; {what_to_write(name, takes)}")
+            unknown = message("unknown number '{name}'", {"name": [name, "name"]})
+            file.at_key(here, unknown, suggestion(name, takes))
             continue
         try:
             numbers[name] = float(marker_of(takes[name]).checked(value))
-        except ValueError as slip:
-            file.at_value(here, f"{dotted(here)} {slip}")
+        except Slip as slip:
+            file.at_value(here, what_is(here, value), *slip.clauses, units=slip.units)
     return numbers
 
 
@@ -70,6 +86,9 @@ def check_needed(file: ContentFile, takes: Mapping[str, list[str | float | None]
     misspelt = {nearest(name, takes) for numbers in all_numbers(family) for name in numbers if name not in takes}
     for name, take in takes.items():
         if take[1] is None and not always_given(family, name) and name not in misspelt:
-            words = f"numbers.{name} is missing: {take[2]}; {marker_of(take).what} is expected here or in each option "
-            words += "of one choice"
-            file.at_key(("numbers",), words)
+            named = dotted(("numbers", name))
+            terms: dict[str, Term] = {"path": [named, "name"], "meaning": [str(take[2]), "text"]}
+            missing = message("{path} is missing: {meaning}", terms)
+            what: dict[str, Term] = {"what": [marker_of(take).what, "text"]}
+            advice = message("{what} is expected here or in each option of one choice", what)
+            file.at_key(("numbers",), missing, advice)

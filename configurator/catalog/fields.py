@@ -1,7 +1,7 @@
 """The kinds of value that a content file may hold, as markers for the pydantic models.
 
-Each marker reads what was written into what the program needs, or raises ValueError with a
-sentence that goes on after the value's path: ``is 0 mm; a glass width … is expected``.
+Each marker reads what was written into what the program needs, or raises :class:`Slip` with what to
+write instead: ``a glass width … is expected``.
 """
 
 import re
@@ -13,27 +13,20 @@ from typing import Any
 from pydantic import GetCoreSchemaHandler
 from pydantic_core import core_schema
 
+from configurator.catalog.clauses import Slip, Term, listed
+from configurator.catalog.contrast import EXPECTED as COLOR_EXPECTED
 from configurator.catalog.contrast import read_color
 from configurator.catalog.length_advice import units_of
 from configurator.catalog.located import KeyPath
-from configurator.catalog.suggest import one_of, what_to_write
+from configurator.catalog.suggest import did_you_mean, nearest
 from configurator.catalog.units import EXPECTED, READERS, SPELLED
-from configurator.kernel.lengths import say_span
-from configurator.kernel.tongue import ENGLISH
+from configurator.kernel.lengths import drawn_in
+from configurator.kernel.message import message, plain
+from configurator.kernel.shapes import Message
 from configurator.tongues.speech import code_of, locale_of
 
 # Gives what stands in place of a text that stands at a path.
 Tell = Callable[[str, KeyPath], str]
-
-
-def kind_of(written: object) -> str:
-    """Return what a written value is, for a sentence."""
-    if isinstance(written, dict):
-        return "a mapping"
-    if isinstance(written, list):
-        return "a list"
-    text = str(written)
-    return text if text.lstrip("-.")[:1].isdigit() else f"'{text}'"
 
 
 class Field(ABC):
@@ -41,21 +34,24 @@ class Field(ABC):
 
     @property
     @abstractmethod
-    def expected(self) -> str:
+    def expected(self) -> Message:
         """Return ``a … is expected``."""
 
     @abstractmethod
     def read(self, text: str) -> Any:
-        """Return the value of a written text; raises ValueError with what to write."""
+        """Return the value of a written text.
+
+        :raises Slip: with what to write
+        """
 
     def checked(self, written: object) -> Any:
-        """Return the value of whatever was written."""
+        """Return the value of whatever was written.
+
+        :raises Slip: with what to write
+        """
         if not isinstance(written, str):
-            raise ValueError(f"is {kind_of(written)}; {self.expected}")
-        try:
-            return self.read(written)
-        except ValueError as slip:
-            raise ValueError(f"is {kind_of(written)}; {slip}") from slip
+            raise Slip(self.expected)
+        return self.read(written)
 
     def told(self, value: Any, path: KeyPath, tell: Tell) -> Any:
         """Return a value with its texts told anew; one that holds no text is the same in every language."""
@@ -75,20 +71,25 @@ class Number(Field):
     what: str
 
     @property
-    def expected(self) -> str:
-        return EXPECTED[self.unit]
+    def expected(self) -> Message:
+        return plain(EXPECTED[self.unit])
 
     def read(self, text: str) -> float:
         value = READERS[self.unit](text)
         if not self.low <= value <= self.high:
-            raise ValueError(f"{self.what} {self.span(text)} is expected")
+            raise self.out_of_limits(units_of(text))
         return value
 
-    def span(self, text: str) -> str:
-        """Return the limits in the units in which the text is written."""
+    def out_of_limits(self, units: str) -> Slip:
+        """Return what tells the limits, lengths in ``units``, all else as content writes it."""
         if self.unit == "length":
-            return say_span(self.low, self.high, ENGLISH, units_of(text))
-        return f"between {self.low:g}{SPELLED[self.unit]} and {self.high:g}{SPELLED[self.unit]}"
+            low, high = drawn_in([self.low, self.high], units)
+            terms: dict[str, Term] = {"least": [low, "mm"], "most": [high, "mm"]}
+        else:
+            spelled = SPELLED[self.unit]
+            terms = {"least": [f"{self.low:g}{spelled}", "name"], "most": [f"{self.high:g}{spelled}", "name"]}
+        terms["what"] = [self.what, "text"]
+        return Slip(message("{what} between {least} and {most} is expected", terms), units=units)
 
 
 @dataclass(frozen=True)
@@ -100,12 +101,17 @@ class Whole(Field):
     what: str
 
     @property
-    def expected(self) -> str:
-        return f"{self.what}, a whole number between {self.low} and {self.high}, is expected"
+    def expected(self) -> Message:
+        terms: dict[str, Term] = {
+            "what": [self.what, "text"],
+            "least": [self.low, "count"],
+            "most": [self.high, "count"],
+        }
+        return message("{what}, a whole number between {least} and {most}, is expected", terms)
 
     def read(self, text: str) -> int:
         if not text.isascii() or not text.isdecimal() or not self.low <= int(text[:9]) <= self.high:
-            raise ValueError(self.expected)
+            raise Slip(self.expected)
         return int(text)
 
 
@@ -116,8 +122,8 @@ class Text(Field):
     what: str
 
     @property
-    def expected(self) -> str:
-        return f"{self.what} is expected"
+    def expected(self) -> Message:
+        return message("{what} is expected", {"what": [self.what, "text"]})
 
     def read(self, text: str) -> str:
         return " ".join(text.split())
@@ -138,16 +144,16 @@ class Code(Field):
     """A language's code."""
 
     @property
-    def expected(self) -> str:
-        return "a language's code such as en, es or en-GB is expected"
+    def expected(self) -> Message:
+        return plain("a language's code such as en, es or en-GB is expected")
 
     def read(self, text: str) -> str:
         try:
             code = code_of(locale_of(text.replace("_", "-")))
         except ValueError:
-            raise ValueError(self.expected) from None
+            raise Slip(self.expected) from None
         if code != text:
-            raise ValueError(f"{self.expected}; did you mean '{code}'?")
+            raise Slip(self.expected, did_you_mean(code))
         return text
 
 
@@ -160,12 +166,13 @@ class Like(Field):
     example: str
 
     @property
-    def expected(self) -> str:
-        return f"{self.what} such as {self.example} is expected"
+    def expected(self) -> Message:
+        terms: dict[str, Term] = {"what": [self.what, "text"], "example": [self.example, "name"]}
+        return message("{what} such as {example} is expected", terms)
 
     def read(self, text: str) -> str:
         if not re.fullmatch(self.pattern, text):
-            raise ValueError(self.expected)
+            raise Slip(self.expected)
         return text
 
 
@@ -176,8 +183,9 @@ class Paragraphs(Field):
     what: str
 
     @property
-    def expected(self) -> str:
-        return f"{self.what} in words is expected: a text, or a list of texts"
+    def expected(self) -> Message:
+        terms: dict[str, Term] = {"what": [self.what, "text"]}
+        return message("{what} in words is expected: a text, or a list of texts", terms)
 
     def read(self, text: str) -> list[str]:
         return [" ".join(part.split()) for part in text.split("\n\n") if part.strip()]
@@ -198,13 +206,13 @@ class OneOf(Field):
     words: tuple[str, ...]
 
     @property
-    def expected(self) -> str:
-        return f"{one_of(self.words)} is expected"
+    def expected(self) -> Message:
+        return message("{words} is expected", {"words": listed(self.words, "or")})
 
     def read(self, text: str) -> str:
         if text not in self.words:
-            near = what_to_write(text, self.words)
-            raise ValueError(f"{self.expected}; {near}" if near.startswith("did") else self.expected)
+            near = nearest(text, self.words)
+            raise Slip(self.expected, did_you_mean(near)) if near else Slip(self.expected)
         return text
 
 
@@ -213,8 +221,8 @@ class Switch(Field):
     """``yes`` or ``no``."""
 
     @property
-    def expected(self) -> str:
-        return EXPECTED["switch"]
+    def expected(self) -> Message:
+        return plain(EXPECTED["switch"])
 
     def read(self, text: str) -> bool:
         return READERS["switch"](text) > 0
@@ -225,8 +233,8 @@ class Hex(Field):
     """A color as ``'#rrggbb'``."""
 
     @property
-    def expected(self) -> str:
-        return "a color such as '#1f2a33' (in quotes) is expected"
+    def expected(self) -> Message:
+        return plain(COLOR_EXPECTED)
 
     def read(self, text: str) -> str:
         read_color(text)

@@ -4,12 +4,18 @@ import re
 from pathlib import Path
 
 from configurator.catalog.problem import Problem
+from configurator.kernel.message import message, plain
+from configurator.kernel.tongue import wording
 
 # Ids stand in links and addresses.
 ID = re.compile(r"[a-z0-9]+(-[a-z0-9]+)*")
 # What is named so stands in the address of the page that lists all of its kind.
 LISTING = "index"
-LISTED = ("doors", "families")
+LISTED = {
+    "doors": wording("'{name}' is the page of all doors"),
+    "families": wording("'{name}' is the page of all families"),
+    "pages": wording("'{name}' is the page of all guides"),
+}
 
 
 def shown(path: Path) -> str:
@@ -23,18 +29,18 @@ def yaml_files(folder: Path, kind: str, problems: list[Problem]) -> dict[str, Pa
     found: dict[str, Path] = {}
     for path in sorted(place.glob("[!.]*.y*ml")):
         if path.suffix != ".yaml":
-            problems.append(Problem(shown(path), 1, 1, f"the file is not read; name it {path.stem}.yaml"))
+            problems.append(misnamed(path, f"{path.stem}.yaml"))
         elif not ID.fullmatch(path.stem):
-            words = f"'{path.stem}' cannot be an id; name the file in small letters, digits and single hyphens"
-            problems.append(Problem(shown(path), 1, 1, words))
+            cannot = message("'{name}' cannot be an id", {"name": [path.stem, "name"]})
+            advice = plain("name the file in small letters, digits and single hyphens")
+            problems.append(Problem(shown(path), 1, 1, (cannot, advice)))
         elif path.stem == LISTING and kind in LISTED:
-            problems.append(
-                Problem(shown(path), 1, 1, f"'{LISTING}' is the page of all {kind}; name the file otherwise")
-            )
+            problems.append(taken(path, kind))
         else:
             found[path.stem] = path
     if not found:
-        problems.append(Problem(shown(place), 0, 0, "there is no file here; at least one .yaml file is expected"))
+        none = (plain("there is no file here"), plain("at least one .yaml file is expected"))
+        problems.append(Problem(shown(place), 0, 0, none))
     return found
 
 
@@ -43,10 +49,19 @@ def page_files(folder: Path, problems: list[Problem]) -> list[Path]:
     place = folder / "pages"
     found = sorted(place.glob("*.md"))
     if not found:
-        problems.append(Problem(shown(place), 0, 0, "there is no page here; at least one .md file is expected"))
-    for path in found:
-        if path.stem == LISTING:
-            problems.append(
-                Problem(shown(path), 1, 1, f"'{LISTING}' is the page of all guides; name the file otherwise")
-            )
+        none = (plain("there is no page here"), plain("at least one .md file is expected"))
+        problems.append(Problem(shown(place), 0, 0, none))
+    problems.extend(taken(path, "pages") for path in found if path.stem == LISTING)
     return found
+
+
+def misnamed(path: Path, name: str) -> Problem:
+    """Return the problem of a file that nothing reads, because of its name."""
+    advice = message("name it {file}", {"file": [name, "name"]})
+    return Problem(shown(path), 1, 1, (plain("the file is not read"), advice))
+
+
+def taken(path: Path, kind: str) -> Problem:
+    """Return the problem of a file whose page would stand where that of all of its kind does."""
+    why = message(LISTED[kind], {"name": [LISTING, "name"]})
+    return Problem(shown(path), 1, 1, (why, plain("name the file otherwise")))

@@ -5,13 +5,22 @@
 
 from collections.abc import Collection, Iterable
 
+from configurator.catalog.clauses import Term
 from configurator.catalog.files import LISTING
 from configurator.catalog.located import ContentFile, KeyPath
 from configurator.catalog.schema.family import FamilyFile
+from configurator.kernel.message import message, plain
+from configurator.kernel.tongue import wording
 
 # Today's id by ``door/<id>`` and the like; see ``configurator.browser.link.shapes.Stock``.
 FormerIds = dict[str, str]
-NAMED = {"door": "a door", "handle": "a handle", "family": "a family", "choice": "a choice", "option": "an option"}
+NAMED = {
+    "door": wording("a door"),
+    "handle": wording("a handle"),
+    "family": wording("a family"),
+    "choice": wording("a choice"),
+    "option": wording("an option"),
+}
 
 
 class Claims:
@@ -26,15 +35,19 @@ class Claims:
         """Take the former ids of something; those that cannot be are noted at ``path`` in its file."""
         for index, name in enumerate(former):
             key = f"{self.kind}/{name}"
-            word = NAMED[self.kind.split("/")[0]]
+            terms: dict[str, Term] = {"name": [name, "name"], "word": [NAMED[self.kind.split("/")[0]], "text"]}
+            here = (*path, index)
             if name == LISTING and self.kind in ("door", "family"):
-                file.at_value((*path, index), f"'{name}' cannot have been the id of {word}; take it out")
+                never = message("'{name}' cannot have been the id of {word}", terms)
+                file.at_value(here, never, plain("take it out"))
             elif name in self.live:
-                told = f"'{name}' cannot be a former id of {ident}, for it is the id of {word} today; take one out"
-                file.at_value((*path, index), told)
+                text = wording("'{name}' cannot be a former id of {ident}, for it is the id of {word} today")
+                live = message(text, {**terms, "ident": [ident, "name"]})
+                file.at_value(here, live, plain("take one out"))
             elif key in self.found:
-                told = f"'{name}' is claimed as a former id already, by {self.found[key]}; only one can have had it"
-                file.at_value((*path, index), told)
+                claimed: dict[str, Term] = {"name": [name, "name"], "other": [self.found[key], "name"]}
+                twice = message("'{name}' is claimed as a former id already, by {other}", claimed)
+                file.at_value(here, twice, plain("only one can have had it"))
             else:
                 self.found[key] = ident
 

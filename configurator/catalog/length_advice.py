@@ -1,24 +1,25 @@
 """Lengths in content: the kernel's reader, with advice for whoever writes YAML."""
 
+from configurator.catalog.clauses import Slip
 from configurator.kernel.lengths import plain_length, written_length
-from configurator.kernel.message import say_phrase
-from configurator.kernel.tongue import ENGLISH
+from configurator.kernel.message import is_said, message, plain
+from configurator.kernel.tongue import wording
 
-EXPECTED = "a length such as 22 1/2 in, 6'8\" or 571 mm is expected"
+EXPECTED = wording("a length such as 22 1/2 in, 6'8\" or 571 mm is expected")
 
 
 def read_length(text: str) -> float:
     """Return a written length in millimeters, as :func:`configurator.kernel.lengths.written_length` reads it.
 
-    Raises ValueError with what to write instead, for a bare number too: content names its units.
+    :raises Slip: with what to write instead, for a bare number too: content names its units
     """
     length = written_length(text, "in")
     if not length["sound"]:
-        fault = say_phrase(length["fault"], ENGLISH, "in")
-        raise ValueError(f"{fault}; {EXPECTED}" if fault else EXPECTED)
+        fault = [length["fault"]] if is_said(length["fault"]) else []
+        raise Slip(*fault, plain(EXPECTED))
     if length["unit"] == "":
-        plain = plain_length(text)
-        raise ValueError(f"a length needs its unit: write {plain} in or {plain} mm")
+        number = plain_length(text)
+        raise Slip(message("a length needs its unit: write {number} in or {number} mm", {"number": [number, "name"]}))
     return length["mm"]
 
 

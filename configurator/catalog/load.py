@@ -30,6 +30,7 @@ from configurator.catalog.sources import Source, lift_sources
 from configurator.catalog.texts import ContentText
 from configurator.catalog.theme import check_theme
 from configurator.catalog.translations import Translations, read_translations
+from configurator.kernel.message import plain
 from configurator.kernel.shapes import Door, Family, Handle, Household
 from configurator.kernel.tongue import Words
 
@@ -69,11 +70,11 @@ def load(folder: Path, language: str | None = None) -> Catalog:
     :raises ValueError: where there is no such language
     """
     if not folder.is_dir():
-        raise ContentProblems([Problem(shown(folder), 0, 0, "there is no such folder")])
+        raise ContentProblems([Problem(shown(folder), 0, 0, (plain("there is no such folder"),))])
     loading = _Loading(folder, language)
     catalog = loading.catalog()
     if catalog is None or loading.problems:
-        raise ContentProblems(loading.problems)
+        raise ContentProblems(loading.problems, loading.language.words)
     return catalog
 
 
@@ -183,8 +184,9 @@ class _Loading:
                 notes[ident] = family_notes(family, families[ident], sources)
             self.problems.extend(file.problems)
         if families and all(family["retired"] for family in families.values()):
-            words = "every family is retired; at least one that is still offered is expected"
-            self.problems.append(Problem(shown(self.folder / "families"), 0, 0, words))
+            advice = plain("at least one that is still offered is expected")
+            place = shown(self.folder / "families")
+            self.problems.append(Problem(place, 0, 0, (plain("every family is retired"), advice)))
         return families, notes
 
 

@@ -11,8 +11,12 @@ from typing import cast
 
 import yaml
 
+from configurator.catalog.clauses import Term
+from configurator.catalog.os_words import os_words
 from configurator.catalog.problem import Problem
 from configurator.catalog.syntax import syntax_problem
+from configurator.kernel.message import message, plain
+from configurator.kernel.shapes import Message
 
 KeyPath = tuple[str | int, ...]
 Spot = tuple[int, int]
@@ -22,7 +26,17 @@ LOADER = getattr(yaml, "CSafeLoader", yaml.SafeLoader)
 DEEPEST = 12
 # How YAML writes that there is no value.
 NOTHING = ("~", "null", "Null", "NULL")
-TOO_DEEP = f"this is nested more than {DEEPEST} deep; nothing in the content is"
+TOO_DEEP = (
+    message("this is nested more than {most} deep", {"most": [DEEPEST, "count"]}),
+    plain("nothing in the content is"),
+)
+NOT_UTF8 = (plain("the file is not in UTF-8"), plain("save it as UTF-8"))
+ANCHORED = (plain("anchors and aliases (& and *) are not used here"), plain("write the value out"))
+EMPTY_FILE = (plain("the file is empty"), plain("a mapping of keys and values is expected"))
+NO_MAPPING = (
+    plain("the file is no mapping"),
+    plain("it must consist of lines such as 'name: Garden door'"),
+)
 
 
 @dataclass
@@ -35,17 +49,13 @@ class ContentFile:
     values: dict[KeyPath, Spot] = field(default_factory=dict)
     problems: list[Problem] = field(default_factory=list)
 
-    def at_value(self, path: KeyPath, message: str) -> None:
+    def at_value(self, path: KeyPath, *clauses: Message, units: str = "in") -> None:
         """Note a problem with the value at a path, or with the nearest part around it."""
-        self._note(self.values, path, message)
+        self.problems.append(Problem(self.name, *nearest_spot(self.values, path), clauses, units))
 
-    def at_key(self, path: KeyPath, message: str) -> None:
+    def at_key(self, path: KeyPath, *clauses: Message, units: str = "in") -> None:
         """Note a problem with the key at a path, or with the nearest key around it."""
-        self._note(self.keys, path, message)
-
-    def _note(self, spots: dict[KeyPath, Spot], path: KeyPath, message: str) -> None:
-        line, column = nearest_spot(spots, path)
-        self.problems.append(Problem(self.name, line, column, message))
+        self.problems.append(Problem(self.name, *nearest_spot(self.keys, path), clauses, units))
 
     def written(self, path: KeyPath) -> str:
         """Return the text that was written at a path, or nothing where there is none."""
@@ -53,7 +63,7 @@ class ContentFile:
         for step in path:
             if isinstance(here, dict):
                 here = here.get(step)
-            elif isinstance(here, list) and isinstance(step, int):
+            elif isinstance(here, list) and isinstance(step, int) and step < len(here):
                 here = here[step]
         return here if isinstance(here, str) else ""
 
@@ -70,6 +80,18 @@ def dotted(path: KeyPath) -> str:
     return ".".join(str(step + 1) if isinstance(step, int) else step for step in path)
 
 
+def what_is(path: KeyPath, written: object) -> Message:
+    """Return what was written at a path, as a clause."""
+    terms: dict[str, Term] = {"path": [dotted(path), "name"]}
+    if isinstance(written, dict):
+        return message("{path} is a mapping", terms)
+    if isinstance(written, list):
+        return message("{path} is a list", terms)
+    text = str(written)
+    quoted = text if text.lstrip("-.")[:1].isdigit() else f"'{text}'"
+    return message("{path} is {written}", {**terms, "written": [quoted, "name"]})
+
+
 def spot(node: yaml.Node) -> Spot:
     """Return the line and column, from 1, at which a node starts."""
     return (node.start_mark.line + 1, node.start_mark.column + 1)
@@ -82,11 +104,11 @@ def read_text(path: Path, file: ContentFile) -> str | None:
     except UnicodeDecodeError as slip:
         line = slip.object[: slip.start].count(b"\n") + 1
         column = slip.start - (slip.object.rfind(b"\n", 0, slip.start) + 1) + 1
-        file.problems.append(Problem(file.name, line, column, "the file is not in UTF-8; save it as UTF-8"))
+        file.problems.append(Problem(file.name, line, column, NOT_UTF8))
     except FileNotFoundError:
-        file.at_value((), "there is no such file, but the content needs it")
+        file.at_value((), plain("there is no such file, but the content needs it"))
     except OSError as slip:
-        file.at_value((), f"the file cannot be read: {slip.strerror}")
+        file.at_value((), message("the file cannot be read: {why}", {"why": os_words(slip)}))
     return None
 
 
@@ -102,12 +124,12 @@ def read_content(path: Path, name: str) -> ContentFile:
         file.problems.append(syntax_problem(name, text, slip))
         return file
     except RecursionError:
-        file.at_value((), TOO_DEEP)
+        file.at_value((), *TOO_DEEP)
         return file
     if root is None:
-        file.at_value((), "the file is empty; a mapping of keys and values is expected")
+        file.at_value((), *EMPTY_FILE)
     elif not isinstance(root, yaml.MappingNode):
-        file.at_value((), "the file is no mapping; it must consist of lines such as 'name: Garden door'")
+        file.at_value((), *NO_MAPPING)
     else:
         data = _Walk(file).data_of(root, ())
         file.data = data if isinstance(data, dict) else {}
@@ -124,11 +146,11 @@ class _Walk:
     def data_of(self, node: yaml.Node, path: KeyPath) -> object:
         self.file.values[path] = spot(node)
         if id(node) in self.seen:
-            self.file.at_value(path, "anchors and aliases (& and *) are not used here; write the value out")
+            self.file.at_value(path, *ANCHORED)
             return None
         self.seen.add(id(node))
         if len(path) > DEEPEST:
-            self.file.at_value(path, TOO_DEEP)
+            self.file.at_value(path, *TOO_DEEP)
             return None
         if isinstance(node, yaml.MappingNode):
             return self.mapping(node, path)
@@ -141,15 +163,16 @@ class _Walk:
         nothing = not node.style and text in NOTHING
         if text and not nothing:
             return text
-        self.file.at_value(path, f"{dotted(path)} is empty; write a value or take the line out")
+        empty = message("{path} is empty", {"path": [dotted(path), "name"]})
+        self.file.at_value(path, empty, plain("write a value or take the line out"))
         return None
 
     def mapping(self, node: yaml.MappingNode, path: KeyPath) -> dict[str, object]:
         data: dict[str, object] = {}
         for key_node, value_node in node.value:
             if not isinstance(key_node, yaml.ScalarNode):
-                line, column = spot(key_node)
-                self.file.problems.append(Problem(self.file.name, line, column, "a key must be a plain word"))
+                no_word = (plain("a key must be a plain word"),)
+                self.file.problems.append(Problem(self.file.name, *spot(key_node), no_word))
                 continue
             self.entry(data, key_node, value_node, path)
         return data
@@ -158,10 +181,9 @@ class _Walk:
         key = str(key_node.value)
         here = (*path, key)
         if here in self.file.keys:
-            line, column = spot(key_node)
-            first = self.file.keys[here][0]
-            words = f"key '{key}' is here twice, first in line {first}; keep one"
-            self.file.problems.append(Problem(self.file.name, line, column, words))
+            first: dict[str, Term] = {"key": [key, "name"], "line": [self.file.keys[here][0], "count"]}
+            twice = message("key '{key}' is here twice, first in line {line}", first)
+            self.file.problems.append(Problem(self.file.name, *spot(key_node), (twice, plain("keep one"))))
             return
         self.file.keys[here] = spot(key_node)
         value = self.data_of(value_node, here)

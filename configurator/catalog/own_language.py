@@ -6,12 +6,13 @@ from typing import TypeVar
 from pydantic import BaseModel
 
 from configurator.catalog.fields import Tell
-from configurator.catalog.located import ContentFile, KeyPath, nearest_spot
+from configurator.catalog.located import ContentFile, KeyPath, nearest_spot, read_content
 from configurator.catalog.page_blocks import page_texts
 from configurator.catalog.schema.showroom import Showroom
 from configurator.catalog.sources import Source
 from configurator.catalog.texts import ContentText, told
 from configurator.catalog.translations import Translations
+from configurator.kernel.message import message, plain
 from configurator.kernel.tongue import ENGLISH, Words, in_words
 from configurator.tongues.speech import speech
 
@@ -21,12 +22,21 @@ Model = TypeVar("Model", bound=BaseModel)
 def check_languages(file: ContentFile, showroom: Showroom) -> None:
     """Note languages that a showroom cannot have: written under both keys, none at all, or one twice."""
     if {"language", "languages"} <= showroom.model_fields_set:
-        file.at_key(("languages",), "language and languages both stand here; keep language for one, languages for more")
+        both = plain("language and languages both stand here")
+        file.at_key(("languages",), both, plain("keep language for one, languages for more"))
     if "languages" in showroom.model_fields_set and not showroom.languages:
-        file.at_value(("languages",), "languages is empty; at least one such as [en, es] is expected")
+        empty = message("{path} is empty", {"path": ["languages", "name"]})
+        file.at_value(("languages",), empty, plain("at least one such as [en, es] is expected"))
     for index, code in enumerate(showroom.languages):
         if code in showroom.languages[:index]:
-            file.at_value(("languages", index), f"languages has {code} twice; keep one")
+            twice = message("languages has {code} twice", {"code": [code, "name"]})
+            file.at_value(("languages", index), twice, plain("keep one"))
+
+
+def first_language(folder: Path) -> str:
+    """Return the code of the first language that a content folder names, sound or not; English where it names none."""
+    file = read_content(folder / "showroom.yaml", "")
+    return file.written(("language",)) or file.written(("languages", 0)) or ENGLISH["language"]
 
 
 class OwnLanguage:

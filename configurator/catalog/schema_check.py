@@ -7,9 +7,12 @@ from pydantic import BaseModel, ValidationError
 from pydantic.fields import FieldInfo
 from pydantic_core import ErrorDetails
 
-from configurator.catalog.fields import Field, kind_of
-from configurator.catalog.located import ContentFile, KeyPath, dotted
-from configurator.catalog.suggest import nearest, what_to_write
+from configurator.catalog.clauses import Slip, Term
+from configurator.catalog.fields import Field
+from configurator.catalog.located import ContentFile, KeyPath, dotted, what_is
+from configurator.catalog.suggest import nearest, suggestion
+from configurator.kernel.message import message, plain
+from configurator.kernel.shapes import Message
 
 Model = TypeVar("Model", bound=BaseModel)
 
@@ -39,18 +42,20 @@ def note(file: ContentFile, schema: type[BaseModel], error: ErrorDetails) -> Non
     if error["type"] == "missing":
         # An empty value has been noted already, where it stands.
         if path not in file.keys:
-            file.at_key(path, f"{dotted(path)} is missing; {expected_at(schema, path)}")
+            missing = message("{path} is missing", {"path": [dotted(path), "name"]})
+            file.at_key(path, missing, expected_at(schema, path))
     elif error["type"] == "extra_forbidden":
         known = schema_at(schema, path[:-1]).model_fields
         key = str(path[-1])
-        file.at_key(path, f"unknown key '{key}'; {what_to_write(key, known)}")
+        file.at_key(path, message("unknown key '{key}'", {"key": [key, "name"]}), suggestion(key, known))
     elif error["input"] is None or error["type"] == "default_factory_not_called":
         # A preset that hangs on another value waits for that one.
         pass
-    elif error["type"] == "value_error":
-        file.at_value(path, f"{dotted(path)} {error['ctx']['error']}")
     else:
-        file.at_value(path, f"{dotted(path)} is {kind_of(error['input'])}; {expected_at(schema, path)}")
+        slip = error.get("ctx", {}).get("error")
+        if not isinstance(slip, Slip):
+            slip = Slip(expected_at(schema, path))
+        file.at_value(path, what_is(path, error["input"]), *slip.clauses, units=slip.units)
 
 
 def inner_schema(annotation: Any) -> type[BaseModel] | None:
@@ -81,20 +86,22 @@ def schema_at(schema: type[BaseModel], path: KeyPath) -> type[BaseModel]:
     return (inner_schema(field.annotation) if field else None) or schema
 
 
-def expected_at(schema: type[BaseModel], path: KeyPath) -> str:
+def expected_at(schema: type[BaseModel], path: KeyPath) -> Message:
     """Return what is expected at a path."""
     field = field_at(schema, path)
     for marker in field.metadata if field else []:
         if isinstance(marker, Field):
             return marker.expected
     inner = inner_schema(field.annotation) if field else None
-    within = f" with {', '.join(inner.model_fields)}" if inner else ""
     container = get_origin(field.annotation) if field and path[-1] in schema_fields(schema, path) else None
+    if inner is None:
+        return plain("a list in [ ] is expected" if container is list else "a mapping is expected")
+    keys: dict[str, Term] = {"keys": [", ".join(inner.model_fields), "name"]}
     if container is list:
-        return f"a list{' of mappings' + within if within else ' in [ ]'} is expected"
-    if container is dict and within:
-        return f"a mapping from ids to mappings{within} is expected"
-    return f"a mapping{within} is expected"
+        return message("a list of mappings with {keys} is expected", keys)
+    if container is dict:
+        return message("a mapping from ids to mappings with {keys} is expected", keys)
+    return message("a mapping with {keys} is expected", keys)
 
 
 def schema_fields(schema: type[BaseModel], path: KeyPath) -> Mapping[str, FieldInfo]:

@@ -4,12 +4,14 @@ import re
 from collections.abc import Callable
 from dataclasses import dataclass, replace
 
-from configurator.catalog.located import ContentFile, KeyPath, dotted
-from configurator.catalog.suggest import what_to_write
+from configurator.catalog.clauses import Slip
+from configurator.catalog.located import ContentFile, KeyPath, dotted, what_is
+from configurator.catalog.suggest import suggestion
+from configurator.kernel.message import message, plain
 from configurator.kernel.tongue import wording
 
 MARKS = (wording("invented"), wording("common practice"))
-EXPECTED = "invented, common practice or 'published — <where>' is expected"
+EXPECTED = wording("invented, common practice or 'published — <where>' is expected")
 
 
 @dataclass(frozen=True)
@@ -32,12 +34,15 @@ PRESET = Source(wording("common practice"))
 
 
 def read_source(text: str) -> Source:
-    """Return a written source; raises ValueError with what is expected."""
+    """Return a written source.
+
+    :raises Slip: with what is expected
+    """
     if text in MARKS:
         return Source(text)
     published = re.fullmatch(r"published\s*(?:—|–|-|:)\s*(\S.*)", text, re.DOTALL)
     if not published:
-        raise ValueError(EXPECTED)
+        raise Slip(plain(EXPECTED))
     return Source(wording("published"), published[1])
 
 
@@ -57,17 +62,20 @@ def _lifted(file: ContentFile, sources: dict[KeyPath, Source], value: object, pa
         return {key: _lifted(file, sources, item, (*path, key)) for key, item in value.items()}
     for key in value:
         if key not in ("value", "source"):
-            file.at_key((*path, key), f"unknown key '{key}'; {what_to_write(key, ['value', 'source'])}")
+            unknown = message("unknown key '{key}'", {"key": [key, "name"]})
+            file.at_key((*path, key), unknown, suggestion(key, ["value", "source"]))
     _note_source(file, sources, value.get("source"), path)
     file.values[path] = file.values[(*path, "value")]
     return value["value"]
 
 
 def _note_source(file: ContentFile, sources: dict[KeyPath, Source], written: object, path: KeyPath) -> None:
+    here = (*path, "source")
     if not isinstance(written, str):
-        file.at_value((*path, "source"), f"{dotted(path)} has no source beside its value; {EXPECTED}")
+        none = message("{path} has no source beside its value", {"path": [dotted(path), "name"]})
+        file.at_value(here, none, plain(EXPECTED))
         return
     try:
         sources[path] = read_source(written)
-    except ValueError as slip:
-        file.at_value((*path, "source"), f"{dotted(path)}.source is '{written}'; {slip}")
+    except Slip as slip:
+        file.at_value(here, what_is(here, written), *slip.clauses)

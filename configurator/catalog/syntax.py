@@ -5,37 +5,45 @@ import re
 import yaml
 
 from configurator.catalog.problem import Problem
+from configurator.kernel.message import plain
+from configurator.kernel.tongue import wording
 
 # The parser's own words to what a writer can do about it.
 ADVICE = {
-    "mapping values are not allowed": "a ':' stands where none is expected; check the indentation, "
-    "or put text that holds ': ' in quotes",
-    "could not find expected ':'": "a key without its ':'; write 'key: value'",
-    "did not find expected key": "this line does not fit the lines above it; check its indentation and quotes",
-    "did not find expected '-' indicator": "this line does not fit the list above it; check its indentation",
-    "did not find expected ',' or ']'": "a list in [ ] is not closed, or lacks a comma",
-    "did not find expected ',' or '}'": "a mapping in { } is not closed, or lacks a comma",
-    "did not find expected node content": "a value is expected here, or a bracket before this is not closed",
-    "unexpected end of stream": "a quotation mark is opened and not closed",
-    "expected <document start>": "this line does not fit the lines above it; check its indentation and quotes",
-    "block sequence entries are not allowed": "a list's '-' stands where none is expected; check the indentation",
-    "found unexpected ':'": "a ':' stands where none is expected; put the text in quotes",
-    "while scanning a block scalar": "a text of several lines begins on the line after its | or >",
-    "while scanning an alias": "a '*' begins no text; put the text in quotes",
-    "while scanning an anchor": "a '&' begins no text; put the text in quotes",
-    "undefined alias": "anchors and aliases (& and *) are not used here; write the value out",
-    "expected a single document": "the file holds a second document; take the line '---' out",
-    "exceeded maximum nesting depth": "this is nested far too deep; nothing in the content is",
-    "cannot start any token": "this sign may not stand here; put the text in quotes",
+    "mapping values are not allowed": wording(
+        "a ':' stands where none is expected; check the indentation, or put text that holds ': ' in quotes"
+    ),
+    "could not find expected ':'": wording("a key without its ':'; write 'key: value'"),
+    "did not find expected key": wording("this line does not fit the lines above it; check its indentation and quotes"),
+    "did not find expected '-' indicator": wording("this line does not fit the list above it; check its indentation"),
+    "did not find expected ',' or ']'": wording("a list in [ ] is not closed, or lacks a comma"),
+    "did not find expected ',' or '}'": wording("a mapping in { } is not closed, or lacks a comma"),
+    "did not find expected node content": wording("a value is expected here, or a bracket before this is not closed"),
+    "unexpected end of stream": wording("a quotation mark is opened and not closed"),
+    "expected <document start>": wording("this line does not fit the lines above it; check its indentation and quotes"),
+    "block sequence entries are not allowed": wording(
+        "a list's '-' stands where none is expected; check the indentation"
+    ),
+    "found unexpected ':'": wording("a ':' stands where none is expected; put the text in quotes"),
+    "while scanning a block scalar": wording("a text of several lines begins on the line after its | or >"),
+    "while scanning an alias": wording("a '*' begins no text; put the text in quotes"),
+    "while scanning an anchor": wording("a '&' begins no text; put the text in quotes"),
+    "undefined alias": wording("anchors and aliases (& and *) are not used here; write the value out"),
+    "expected a single document": wording("the file holds a second document; take the line '---' out"),
+    "exceeded maximum nesting depth": wording("this is nested far too deep; nothing in the content is"),
+    "unknown escape character": wording("a '\\' in double quotes begins nothing known; put the text in single quotes"),
+    "while scanning a tag": wording("a '!' begins no text; put the text in quotes"),
+    "while scanning a directive": wording("a '%' begins no text; put the text in quotes"),
+    "cannot start any token": wording("this sign may not stand here; put the text in quotes"),
 }
 
 
 def advice(said: str) -> str:
-    """Return advice for the parser's words, or those words where there is none."""
+    """Return advice for the parser's words, or that the line is to be looked at where there is none."""
     for key, words in ADVICE.items():
         if key in said:
             return words
-    return f"the file is not sound YAML here: {said}"
+    return wording("the file is not sound YAML here; check the signs and the indentation of this line")
 
 
 def syntax_problem(name: str, text: str, slip: yaml.YAMLError) -> Problem:
@@ -51,11 +59,13 @@ def syntax_problem(name: str, text: str, slip: yaml.YAMLError) -> Problem:
     line = lines[mark.line] if mark.line < len(lines) else ""
     tab = re.match(r" *\t", line)
     if tab:
-        return Problem(name, mark.line + 1, tab.end(), "the line is indented with a tab; use spaces")
+        return Problem(name, mark.line + 1, tab.end(), (plain("the line is indented with a tab"), plain("use spaces")))
     if context.startswith("while parsing a flow") and re.search(r"[:,]\s+#", line[mark.column :]):
-        return Problem(name, mark.line + 1, mark.column + 1, "a '#' begins a remark; put colors in quotes")
+        return Problem(
+            name, mark.line + 1, mark.column + 1, (plain("a '#' begins a remark"), plain("put colors in quotes"))
+        )
     said = f"{context} {getattr(slip, 'problem', '') or ''}".strip()
-    return Problem(name, mark.line + 1, mark.column + 1, advice(said))
+    return Problem(name, mark.line + 1, mark.column + 1, (plain(advice(said)),))
 
 
 def unprintable_problem(name: str, text: str) -> Problem:
@@ -64,4 +74,5 @@ def unprintable_problem(name: str, text: str) -> Problem:
     start = found.start() if found else 0
     line = text.count("\n", 0, start) + 1
     column = start - (text.rfind("\n", 0, start) + 1) + 1
-    return Problem(name, line, column, "an unprintable sign stands here; take it out")
+    unprintable = plain("an unprintable sign stands here")
+    return Problem(name, line, column, (unprintable, plain("take it out")))

@@ -2,6 +2,7 @@
 
 from pathlib import Path
 
+from configurator.catalog.clauses import Term, listed
 from configurator.catalog.contrast import (
     BLACK,
     TEXT_RATIO,
@@ -14,13 +15,24 @@ from configurator.catalog.contrast import (
     say_color,
 )
 from configurator.catalog.grounds import grounds
-from configurator.catalog.located import ContentFile, KeyPath, dotted
+from configurator.catalog.located import ContentFile, KeyPath, dotted, what_is
 from configurator.catalog.schema.showroom import Colors, Showroom
-from configurator.catalog.suggest import one_of
+from configurator.kernel.message import message, plain
+from configurator.kernel.tongue import wording
 
 # What browsers show of what Pillow reads.
 PICTURE_ENDINGS = (".png", ".jpg", ".jpeg", ".webp")
 LOGO_ENDINGS = (".svg", *PICTURE_ENDINGS)
+# What is told of a color on each ground.
+FAINT = {
+    "paper": wording("{path} is {color}, with a contrast of {ratio} : 1 on the paper {ground}"),
+    "ground": wording(
+        "{path} is {color}, with a contrast of {ratio} : 1 on the ground {ground}, which is mixed from the paper"
+    ),
+    "well": wording(
+        "{path} is {color}, with a contrast of {ratio} : 1 on the well {ground}, which is mixed from the paper"
+    ),
+}
 
 
 def check_theme(file: ContentFile, showroom: Showroom, folder: Path) -> None:
@@ -34,19 +46,26 @@ def check_theme(file: ContentFile, showroom: Showroom, folder: Path) -> None:
 def check_logo(file: ContentFile, logo: str, folder: Path) -> None:
     """Check that the logo is there and of a kind that browsers show."""
     if not (folder / logo).is_file():
-        words = f"theme.logo is '{logo}', but there is no such file in the content folder"
-        file.at_value(("theme", "logo"), words)
+        lost = message(
+            "theme.logo is '{file}', but there is no such file in the content folder", {"file": [logo, "name"]}
+        )
+        file.at_value(("theme", "logo"), lost)
     elif Path(logo).suffix.lower() not in LOGO_ENDINGS:
-        words = f"theme.logo is '{logo}'; a file that ends in {one_of(LOGO_ENDINGS)} is expected"
-        file.at_value(("theme", "logo"), words)
+        path = ("theme", "logo")
+        advice = message("a file that ends in {endings} is expected", {"endings": listed(LOGO_ENDINGS, "or")})
+        file.at_value(path, what_is(path, logo), advice)
 
 
 def check_colors(file: ContentFile, name: str, colors: Colors) -> None:
     """Check ink and both accents, which also carry text, on all the grounds they stand on (WCAG 2.2, 1.4.3)."""
     sheets = grounds(read_color(colors.paper))
     if max(least_contrast(end, sheets.values()) for end in (BLACK, WHITE)) < TEXT_RATIO:
-        words = f"theme.{name}.paper is {colors.paper}, too near to mid gray for any color to be read on it and on "
-        file.at_value(("theme", name, "paper"), words + "the grounds mixed from it; write a lighter or a darker one")
+        path = ("theme", name, "paper")
+        text = wording(
+            "{path} is {color}, too near to mid gray for any color to be read on it and on the grounds mixed from it"
+        )
+        gray = message(text, {"path": [dotted(path), "name"], "color": [colors.paper, "name"]})
+        file.at_value(path, gray, plain("write a lighter or a darker one"))
         return
     for part, written in (("ink", colors.ink), ("warm", colors.warm), ("cool", colors.cool)):
         check_color(file, ("theme", name, part), written, sheets)
@@ -59,7 +78,12 @@ def check_color(file: ContentFile, path: KeyPath, written: str, sheets: dict[str
     ratio = contrast(color, sheets[place])
     if ratio < TEXT_RATIO:
         passing = say_color(nearest_passing(color, sheets.values(), TEXT_RATIO))
-        origin = "" if place == "paper" else ", which is mixed from the paper"
-        words = f"{dotted(path)} is {written}, with a contrast of {ratio:.2f} : 1 on the {place} "
-        words += f"{say_color(sheets[place])}{origin}; at least {TEXT_RATIO} : 1 is needed; "
-        file.at_value(path, f"{words}the nearest color that passes is '{passing}'")
+        terms: dict[str, Term] = {
+            "path": [dotted(path), "name"],
+            "color": [written, "name"],
+            "ratio": [round(ratio, 2), "count"],
+            "ground": [say_color(sheets[place]), "name"],
+        }
+        needed = message("at least {ratio} : 1 is needed", {"ratio": [TEXT_RATIO, "count"]})
+        nearest = message("the nearest color that passes is '{color}'", {"color": [passing, "name"]})
+        file.at_value(path, message(FAINT[place], terms), needed, nearest)

@@ -7,15 +7,18 @@ from pathlib import Path
 from babel.messages.catalog import Catalog, Message
 from babel.messages.pofile import PoFileError, read_po
 
-from configurator.catalog.files import shown
+from configurator.catalog.clauses import Clauses, listed
+from configurator.catalog.files import misnamed, shown
 from configurator.catalog.located import ContentFile, read_text
 from configurator.catalog.problem import Problem
-from configurator.catalog.suggest import one_of
+from configurator.kernel.message import message, plain
+from configurator.kernel.tongue import wording
 from configurator.tongues.speech import catalog_name, code_of, forms_of, locale_of, said_in
 
 FOLDER = "words"
 # What a translation must hold as it stands: named terms, and where a link leads.
 STANDING = re.compile(r"\{\w+\}|\]\([^)\s]+")
+LINES_EXPECTED = wording("msgid and msgstr, each with its text in quotes, or a remark after # is expected")
 Translations = dict[str, str]
 
 
@@ -39,11 +42,11 @@ def language_of(path: Path, problems: list[Problem]) -> str:
     try:
         locale = locale_of(path.stem.replace("_", "-"))
     except ValueError:
-        words = "the file's name is no language's code; name it such as es.po or en_GB.po"
-        problems.append(Problem(shown(path), 1, 1, words))
+        nameless = (plain("the file's name is no language's code"), plain("name it such as es.po or en_GB.po"))
+        problems.append(Problem(shown(path), 1, 1, nameless))
         return ""
     if path.name != catalog_name(locale):
-        problems.append(Problem(shown(path), 1, 1, f"the file is not read; name it {catalog_name(locale)}"))
+        problems.append(misnamed(path, catalog_name(locale)))
         return ""
     return code_of(locale)
 
@@ -68,10 +71,11 @@ def sound_catalog(path: Path, file: ContentFile) -> Catalog:
         return read_po(BytesIO(text.encode()), abort_invalid=True, charset="utf-8")
     except PoFileError as slip:
         line = min(slip.lineno + 1, text.count("\n") + 1)
-        told = str(slip).rpartition(" on ")[0]
-        file.problems.append(Problem(file.name, line, 1, f"the file is no sound gettext catalog here: {told}"))
-    except ValueError as slip:
-        file.problems.append(Problem(file.name, 1, 1, f"the file is no sound gettext catalog: {slip}"))
+        unsound = (plain("the file is no sound gettext catalog here"), plain(LINES_EXPECTED))
+        file.problems.append(Problem(file.name, line, 1, unsound))
+    except ValueError:
+        unsound = (plain("the file is no sound gettext catalog"), plain(LINES_EXPECTED))
+        file.problems.append(Problem(file.name, 1, 1, unsound))
     return Catalog()
 
 
@@ -91,9 +95,14 @@ def few(held: set[str], wanted: set[str], originals: list[str]) -> bool:
     return len(originals) > 1 and wanted - held == {"{count}"} and held <= wanted
 
 
-def different_terms(wanted: set[str], held: set[str]) -> str:
+def different_terms(wanted: set[str], held: set[str]) -> Clauses:
     """Return what is wrong with a translation that has other terms than its sentence."""
     missing, strange = ([part.removeprefix("](") for part in sorted(parts)] for parts in (wanted - held, held - wanted))
-    told = [f"lacks {one_of(missing).replace(' or ', ' and ')}"] if missing else []
-    told += [f"has {one_of(strange).replace(' or ', ' and ')}, which the text has not"] if strange else []
-    return f"the translation {' and '.join(told)}; write the same terms and links as in the text"
+    terms = {"missing": listed(missing, "and"), "strange": listed(strange, "and")}
+    if not strange:
+        told = message("the translation lacks {missing}", terms)
+    elif not missing:
+        told = message("the translation has {strange}, which the text has not", terms)
+    else:
+        told = message("the translation lacks {missing} and has {strange}, which the text has not", terms)
+    return told, plain("write the same terms and links as in the text")

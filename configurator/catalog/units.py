@@ -1,27 +1,30 @@
 """Numbers other than lengths, as people write them.
 
-Each reader takes the written text and raises ValueError with what to write instead.
+Each reader takes the written text and raises :class:`Slip` with what to write instead.
 """
 
 import re
 from collections.abc import Callable
 
+from configurator.catalog.clauses import Slip
 from configurator.catalog.length_advice import EXPECTED as LENGTH_EXPECTED
 from configurator.catalog.length_advice import read_length
+from configurator.kernel.message import plain
+from configurator.kernel.tongue import wording
 
 PLAIN = r"[-−]?\d{0,6}(?:\.\d{1,9})?"
 
 EXPECTED = {
     "length": LENGTH_EXPECTED,
-    "share": "a share from 0 to 1, or one such as 35 %, is expected",
-    "count": "a number such as 3 or 2.5 is expected",
-    "degree": "an angle such as 45 deg is expected",
-    "switch": "yes or no is expected",
-    "mass": "a mass by area such as 0.3 kg/m2 is expected",
-    "run-mass": "a mass by length such as 0.4 kg/m is expected",
-    "weight": "a mass such as 0.8 kg is expected",
-    "u-value": "a U-value such as 1.1 W/m2K is expected",
-    "radius": "a radius such as 4 px is expected",
+    "share": wording("a share from 0 to 1, or one such as 35 %, is expected"),
+    "count": wording("a number such as 3 or 2.5 is expected"),
+    "degree": wording("an angle such as 45 deg is expected"),
+    "switch": wording("yes or no is expected"),
+    "mass": wording("a mass by area such as 0.3 kg/m2 is expected"),
+    "run-mass": wording("a mass by length such as 0.4 kg/m is expected"),
+    "weight": wording("a mass such as 0.8 kg is expected"),
+    "u-value": wording("a U-value such as 1.1 W/m2K is expected"),
+    "radius": wording("a radius such as 4 px is expected"),
 }
 
 
@@ -29,7 +32,7 @@ def with_unit(text: str, unit: str, kind: str) -> float:
     """Return the number before a unit; ``unit`` is a pattern."""
     found = re.fullmatch(rf"({PLAIN})\s*(?:{unit})", text.strip(), re.IGNORECASE)
     if not found or not re.search(r"\d", found[1]):
-        raise ValueError(EXPECTED[kind])
+        raise Slip(plain(EXPECTED[kind]))
     return float(found[1].replace("−", "-"))
 
 
@@ -54,7 +57,7 @@ def read_switch(text: str) -> float:
     """Return ``yes`` as 1 and ``no`` as 0."""
     switches = {"yes": 1.0, "no": 0.0}
     if text.strip().lower() not in switches:
-        raise ValueError(EXPECTED["switch"])
+        raise Slip(plain(EXPECTED["switch"]))
     return switches[text.strip().lower()]
 
 

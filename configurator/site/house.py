@@ -125,7 +125,7 @@ class House:
     @cached_property
     def photos(self) -> dict[str, Photo]:
         """The photographs in the content's folder of pictures, by name."""
-        return photographs(self.content / "pictures")
+        return photographs(self.content / "pictures", self.words)
 
     @property
     def paints_room(self) -> bool:

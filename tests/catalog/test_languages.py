@@ -7,6 +7,7 @@ import pytest
 
 from configurator.catalog import ContentProblems, load
 from configurator.catalog.fields import Field
+from configurator.catalog.own_language import first_language
 from configurator.catalog.page_blocks import page_texts, told_page
 from configurator.catalog.schema.door import DoorFile
 from configurator.catalog.schema.family import FamilyFile
@@ -90,6 +91,21 @@ def test_both_keys_and_one_language_twice_are_refused(content: Path) -> None:
     told = refused(content)
     assert "showroom.yaml:2:1: language and languages both stand here" in told
     assert "showroom.yaml:2:21: languages has en twice; keep one" in told
+
+
+def test_no_language_at_all_is_refused(content: Path) -> None:
+    showroom(content, "languages: []")
+    assert first_language(content) == "en"
+    assert "showroom.yaml:1:12: languages is empty; at least one such as [en, es] is expected" in refused(content)
+
+
+def test_the_first_language_is_known_before_the_content_is_sound(content: Path) -> None:
+    showroom(content, "languages: [es, en]\nunits: yd")
+    assert first_language(content) == "es"
+    with pytest.raises(ContentProblems) as found:
+        load(content)
+    assert found.value.words["language"] == "en"
+    assert first_language(content / "nowhere") == "en"
 
 
 def test_a_translation_with_other_terms_is_refused(content: Path) -> None:

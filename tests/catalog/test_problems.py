@@ -1,5 +1,6 @@
 """What a showroom is told when its content is wrong: the place, the fault, and what to write."""
 
+import re
 from pathlib import Path
 from typing import NamedTuple
 
@@ -11,11 +12,16 @@ from configurator.catalog import ContentProblems, Problem, load
 from configurator.catalog.located import read_content
 from configurator.catalog.schema.door import DoorFile
 from configurator.catalog.schema_check import check
+from configurator.tongues.speech import speech
 
 GARDEN = "doors/garden-pair.yaml"
 LEVER = "handles/lever.yaml"
 CELLS = "families/cells.yaml"
 ROOM = "showroom.yaml"
+
+SPANISH = speech("es")
+# Among them are none that content may hold.
+ENGLISH_WORDS = re.compile(r"\b(?:is|are|the|an|and|or|must|which|but|expected|missing|unknown|take|write)\b")
 
 HANDLE_LINES = """\
 handle:
@@ -59,6 +65,16 @@ def problems_of(content: Path) -> list[Problem]:
 def told(content: Path) -> list[str]:
     """Return what loading the folder reports."""
     return [str(problem) for problem in problems_of(content)]
+
+
+def english_in(problem: Problem) -> list[str]:
+    """Return what of a problem is English where it is told in Spanish: texts without translation, and stray words."""
+    texts = [clause["text"] for clause in problem.clauses]
+    texts += [str(term[0]) for clause in problem.clauses for term in clause["terms"].values() if term[1] == "text"]
+    told = problem.told(SPANISH)
+    assert told.startswith(str(problem).split(": ")[0])
+    assert told != str(problem)
+    return [text for text in texts if text not in SPANISH["said"]] + ENGLISH_WORDS.findall(told)
 
 
 FAULTS = {
@@ -538,6 +554,13 @@ def test_a_fault_is_reported_once_at_its_place_with_what_to_write(content: Path,
     assert told(content) == [f"content/{fault.file}:{fault.report}"]
 
 
+@pytest.mark.parametrize("fault", FAULTS.values(), ids=FAULTS.keys())
+def test_a_fault_is_told_in_spanish(content: Path, fault: Fault) -> None:
+    spoil(content, fault.file, fault.sound, fault.put)
+    (problem,) = problems_of(content)
+    assert english_in(problem) == []
+
+
 WHOLE_FILES = {
     "empty": (b"", "1:1: the file is empty; a mapping of keys and values is expected"),
     "only a remark": (b"# later\n", "1:1: the file is empty; a mapping of keys and values is expected"),
@@ -560,6 +583,13 @@ def test_a_file_that_is_no_mapping_is_reported_as_a_whole(content: Path, case: t
     data, report = case
     (content / CELLS).write_bytes(data)
     assert told(content) == [f"content/{CELLS}:{report}"]
+
+
+@pytest.mark.parametrize("data", [data for data, _ in WHOLE_FILES.values()], ids=WHOLE_FILES.keys())
+def test_a_file_that_is_no_mapping_is_told_in_spanish(content: Path, data: bytes) -> None:
+    (content / CELLS).write_bytes(data)
+    (problem,) = problems_of(content)
+    assert english_in(problem) == []
 
 
 @given(st.one_of(st.binary(max_size=60), st.text("ab: \n\t-[]{}'\"#&*|>?,%@`!½\x00", max_size=60).map(str.encode)))

@@ -5,6 +5,7 @@ from pathlib import Path
 import pytest
 
 from configurator.catalog import Catalog
+from configurator.catalog.clauses import Refusal
 from configurator.catalog.starter import copy_starter
 from configurator.kernel.door.leaf import leaf_height, leaf_width
 from configurator.places import CONTENT
@@ -49,7 +50,7 @@ def test_a_showroom_begins_as_a_copy_of_the_starter(tmp_path: Path) -> None:
 
 def test_a_folder_with_anything_in_it_is_left_alone(tmp_path: Path) -> None:
     (tmp_path / "showroom.yaml").write_text("name: Mine", encoding="utf-8")
-    with pytest.raises(FileExistsError, match="is not empty; name a new folder"):
+    with pytest.raises(Refusal, match="is not empty; name a new folder"):
         copy_starter(tmp_path)
     assert [path.name for path in tmp_path.iterdir()] == ["showroom.yaml"]
     assert (tmp_path / "showroom.yaml").read_text(encoding="utf-8") == "name: Mine"
@@ -57,5 +58,5 @@ def test_a_folder_with_anything_in_it_is_left_alone(tmp_path: Path) -> None:
 
 def test_a_file_is_no_place_for_a_showroom(tmp_path: Path) -> None:
     (tmp_path / "mine").write_text("", encoding="utf-8")
-    with pytest.raises(FileExistsError, match="is not empty"):
+    with pytest.raises(Refusal, match="is not empty"):
         copy_starter(tmp_path / "mine")

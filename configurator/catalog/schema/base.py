@@ -8,21 +8,24 @@ from configurator.catalog.fields import Code, Field, Fixed, Like, Number, OneOf,
 from configurator.catalog.files import ID
 from configurator.catalog.located import KeyPath
 from configurator.catalog.sources import EXPECTED, Source, read_source
+from configurator.kernel.message import plain
+from configurator.kernel.shapes import Message
+from configurator.kernel.tongue import wording
 
 # Texts, which a language may tell otherwise.
-Name = Annotated[str, Text("a name")]
+Name = Annotated[str, Text(wording("a name"))]
 # What else people call a thing; never the name of a product or its maker.
 OtherNames = list[Name]
-Line = Annotated[str, Text("a line of text")]
-Prose = Annotated[list[str], Paragraphs("a description")]
+Line = Annotated[str, Text(wording("a line of text"))]
+Prose = Annotated[list[str], Paragraphs(wording("a description"))]
 # What is the same in every language.
-Ident = Annotated[str, Fixed("a name")]
-Constant = Annotated[str, Fixed("a line of text")]
+Ident = Annotated[str, Fixed(wording("a name"))]
+Constant = Annotated[str, Fixed(wording("a line of text"))]
 Language = Annotated[str, Code()]
 YesNo = Annotated[bool, Switch()]
 # Ids that something had before it was given today's, so that what was kept under them still leads to it.
-Former = list[Annotated[str, Like(ID.pattern, "an id", "garden-door")]]
-LightShare = Annotated[float, Number("share", 0, 1, "a share")]
+Former = list[Annotated[str, Like(ID.pattern, wording("an id"), "garden-door")]]
+LightShare = Annotated[float, Number("share", 0, 1, wording("a share"))]
 
 __all__ = [
     "Constant",
@@ -48,8 +51,8 @@ class _SourceField(Field):
     """``invented``, ``common practice`` or ``published — <where>``."""
 
     @property
-    def expected(self) -> str:
-        return EXPECTED
+    def expected(self) -> Message:
+        return plain(EXPECTED)
 
     def read(self, text: str) -> Source:
         return read_source(text)

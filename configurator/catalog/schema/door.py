@@ -28,14 +28,14 @@ from configurator.kernel.tongue import wording
 Layout = Annotated[str, OneOf(tuple(DOOR_WORDS["layout"]["options"]))]
 Swing = Annotated[str, OneOf(tuple(DOOR_WORDS["swing"]["options"]))]
 Side = Annotated[str, OneOf(tuple(DOOR_WORDS["hinge_side"]["options"]))]
-HingeHeight = Annotated[float, Number("length", HINGE_LIMITS[0], HINGE_LIMITS[1], "a hinge height")]
+HingeHeight = Annotated[float, Number("length", HINGE_LIMITS[0], HINGE_LIMITS[1], wording("a hinge height"))]
 
 
 class Leaf(Section):
     """The leaf's own size, tape to its edges, which its parts must add up to."""
 
-    width: Annotated[float, Number("length", 300, 1500, "a leaf width")]
-    height: Annotated[float, Number("length", 1500, 3100, "a leaf height")]
+    width: Annotated[float, Number("length", 300, 1500, wording("a leaf width"))]
+    height: Annotated[float, Number("length", 1500, 3100, wording("a leaf height"))]
 
 
 class Glass(Section):

@@ -26,15 +26,16 @@ from configurator.catalog.schema.base import (
     YesNo,
 )
 from configurator.kernel.fact_words import ANIMAL_WORDS, CLEANING_WORDS, PRICE_WORDS
+from configurator.kernel.tongue import wording
 
 
 class CassetteFile(Section):
     """A cassette size: the largest roll it takes (its diameter) and its own section."""
 
     name: Name
-    roll: Annotated[float, Number("length", 10, 300, "a roll diameter")]
-    height: Annotated[float, Number("length", 10, 300, "a cassette height")]
-    depth: Annotated[float, Number("length", 10, 300, "a cassette depth")]
+    roll: Annotated[float, Number("length", 10, 300, wording("a roll diameter"))]
+    height: Annotated[float, Number("length", 10, 300, wording("a cassette height"))]
+    depth: Annotated[float, Number("length", 10, 300, wording("a cassette depth"))]
 
 
 class OptionFile(Section):

@@ -7,6 +7,7 @@ from typing import Annotated
 
 from configurator.catalog.schema.base import Former, Line, Name, Number, OneOf, Section, SourceMark
 from configurator.catalog.schema.from_table import with_numbers
+from configurator.kernel.tongue import wording
 
 
 class Grip(Section):
@@ -16,10 +17,10 @@ class Grip(Section):
     A pull: ``width`` and ``height``. What the kind does not use stays out.
     """
 
-    length: Annotated[float, Number("length", 10, 300, "a lever length")] | None = None
-    height: Annotated[float, Number("length", 5, 1200, "a grip height")] | None = None
-    diameter: Annotated[float, Number("length", 20, 100, "a knob diameter")] | None = None
-    width: Annotated[float, Number("length", 5, 200, "a pull width")] | None = None
+    length: Annotated[float, Number("length", 10, 300, wording("a lever length"))] | None = None
+    height: Annotated[float, Number("length", 5, 1200, wording("a grip height"))] | None = None
+    diameter: Annotated[float, Number("length", 20, 100, wording("a knob diameter"))] | None = None
+    width: Annotated[float, Number("length", 5, 200, wording("a pull width"))] | None = None
 
 
 class HandleWords(Section):

@@ -7,6 +7,7 @@ import pydantic
 from configurator.catalog.fields import Hex, Like, Number
 from configurator.catalog.schema.base import Constant, Language, Line, Name, OneOf, Section, SourceMark
 from configurator.catalog.schema.from_table import with_numbers
+from configurator.kernel.tongue import wording
 from configurator.places import THEMES
 
 # Stacks of generic families (CSS Fonts Level 4), so that no face has to be fetched or named.
@@ -36,7 +37,7 @@ class Contact(Section):
     """How to reach the showroom; ``address`` is a list of lines."""
 
     telephone: Constant
-    mail: Annotated[str, Like(r"[^\s@]+@[^\s@]+", "a mail address", "hello@showroom.example")]
+    mail: Annotated[str, Like(r"[^\s@]+@[^\s@]+", wording("a mail address"), "hello@showroom.example")]
     address: list[Constant]
     hours: list[Hours]
 
@@ -70,7 +71,7 @@ class Theme(Section):
     colors: Colors
     dark: Colors
     typefaces: Typefaces = Typefaces()
-    corner_radius: Annotated[float, Number("radius", 0, 40, "a corner radius")] = 0.0
+    corner_radius: Annotated[float, Number("radius", 0, 40, wording("a corner radius"))] = 0.0
     logo: Constant = ""
 
 
@@ -92,9 +93,11 @@ class Showroom(Section):
     strapline: Line
     source: SourceMark
     contact: Contact
-    public_address: Annotated[str, Like(r"https?://[^\s/]+(/\S*)?", "an address", "https://showroom.example/")] = ""
+    public_address: Annotated[
+        str, Like(r"https?://[^\s/]+(/\S*)?", wording("an address"), "https://showroom.example/")
+    ] = ""
     units: Annotated[str, OneOf(("in", "mm"))]
-    order_step: Annotated[float, Number("length", 0.5, 50, "an order step")] = pydantic.Field(
+    order_step: Annotated[float, Number("length", 0.5, 50, wording("an order step"))] = pydantic.Field(
         default_factory=usual_order_step
     )
     household: Home

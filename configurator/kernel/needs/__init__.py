@@ -9,7 +9,7 @@ from collections.abc import Callable
 from typing import TypedDict
 
 from configurator.kernel.message import is_said, message
-from configurator.kernel.needs.facts import animals_met, cleaning_met, price_met
+from configurator.kernel.needs.fact_rules import animals_met, cleaning_met, price_met
 from configurator.kernel.needs.light_rules import (
     darkness_met,
     heat_met,

@@ -11,8 +11,10 @@ from configurator.catalog import ContentProblems
 from configurator.catalog.problem import Problem
 from configurator.catalog.schema.showroom import Colors
 from configurator.catalog.theme import PICTURE_ENDINGS
+from configurator.kernel.message import plain
+from configurator.kernel.tongue import Words
 
-UNREAD = "no picture that can be read; a whole JPEG, PNG or WebP file is expected"
+UNREAD = (plain("no picture that can be read"), plain("a whole JPEG, PNG or WebP file is expected"))
 TYPES = {".png": "image/png", ".jpg": "image/jpeg", ".jpeg": "image/jpeg", ".webp": "image/webp"}
 
 
@@ -25,8 +27,8 @@ class Photo(NamedTuple):
     height: int
 
 
-def photographs(folder: Path) -> dict[str, Photo]:
-    """Return the photographs of a folder by name; a folder that is not there has none.
+def photographs(folder: Path, words: Words) -> dict[str, Photo]:
+    """Return the photographs of a folder by name; a folder that is not there has none. ``words`` tells what is wrong.
 
     :raises configurator.catalog.ContentProblems: when one cannot be read to its end
     """
@@ -42,7 +44,7 @@ def photographs(folder: Path) -> dict[str, Photo]:
         except OSError:
             unread.append(Problem(str(path), 0, 0, UNREAD))
     if unread:
-        raise ContentProblems(unread)
+        raise ContentProblems(unread, words)
     return found
 
 

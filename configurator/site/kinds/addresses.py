@@ -4,6 +4,7 @@ from collections.abc import Iterable
 from pathlib import Path
 
 from configurator.catalog import ContentProblems, Problem
+from configurator.kernel.message import message, plain
 from configurator.site.house import House
 from configurator.site.site_page import SitePage
 
@@ -20,14 +21,17 @@ def register(house: House, pages: Iterable[SitePage]) -> None:
     for file, page in sorted(house.markdown.items()):
         problems += claimed(taken, page, house.content / "pages" / file)
     if problems:
-        raise ContentProblems(problems)
+        raise ContentProblems(problems, house.words)
 
 
 def claimed(taken: dict[str, str], page: SitePage, place: Path) -> list[Problem]:
     """Return what is wrong with a page's address, or nothing and take it."""
     if page.url in taken:
-        told = f"'{page.title}' would stand at {page.url}, where '{taken[page.url]}' stands already; rename its file"
+        told = message(
+            "'{page}' would stand at {address}, where '{other}' stands already",
+            {"page": [page.title, "name"], "address": [page.url, "name"], "other": [taken[page.url], "name"]},
+        )
         line = 0 if place.suffix == "" else 1
-        return [Problem(place.as_posix(), line, line, told)]
+        return [Problem(place.as_posix(), line, line, (told, plain("rename its file")))]
     taken[page.url] = page.title
     return []

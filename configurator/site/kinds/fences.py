@@ -17,8 +17,10 @@ from pathlib import Path
 import yaml
 
 from configurator.catalog import ContentProblems, Problem
-from configurator.catalog.suggest import what_to_write
-from configurator.kernel.message import is_said
+from configurator.catalog.clauses import Slip
+from configurator.catalog.suggest import suggestion
+from configurator.catalog.syntax import syntax_problem
+from configurator.kernel.message import is_said, message, plain
 from configurator.kernel.position import closed_position, open_position, position_at
 from configurator.kernel.resolve import resolve
 from configurator.kernel.shapes import Door, Family, Position
@@ -45,23 +47,34 @@ VIEWS: dict[str, View] = {
 KEYS = ("door", "family", "view", "at")
 
 
-class Slip(Exception):
-    """What is wrong with a block, in words."""
+# What is said of a name that nothing has, under each key.
+UNKNOWN = {
+    "door": wording("there is no door '{written}'"),
+    "family": wording("there is no family '{written}'"),
+    "view": wording("there is no view '{written}'"),
+}
 
 
 def read_block(text: str) -> dict[str, str]:
-    """Return what a block asks for."""
-    written = yaml.safe_load(text)
+    """Return what a block asks for.
+
+    :raises Slip: where it asks for something else, or is no YAML
+    """
+    try:
+        written = yaml.safe_load(text)
+    except yaml.YAMLError as unsound:
+        raise Slip(*syntax_problem("", text, unsound).clauses) from unsound
     asked = {str(key): str(value) for key, value in written.items()} if isinstance(written, dict) else {}
     if sorted(asked) != sorted(KEYS):
-        raise Slip(f"a drawing needs the lines {', '.join(KEYS)} and no others")
+        raise Slip(message("a drawing needs the lines {keys} and no others", {"keys": [", ".join(KEYS), "name"]}))
     return asked
 
 
 def known(things: dict[str, object], asked: dict[str, str], key: str) -> str:
     """Return the name under a key, which must be one of those known."""
     if asked[key] not in things:
-        raise Slip(f"there is no {key} '{asked[key]}'; {what_to_write(asked[key], things)}")
+        unknown = message(UNKNOWN[key], {"written": [asked[key], "name"]})
+        raise Slip(unknown, suggestion(asked[key], things))
     return asked[key]
 
 
@@ -71,7 +84,8 @@ def place(family: Family, at: str) -> Position:
     if at in ("open", "closed"):
         return open_position(numbers) if at == "open" else closed_position(numbers)
     if not re.fullmatch(r"0|1|0?\.\d+", at):
-        raise Slip(f"at is '{at}'; open, closed or a share from 0 to 1 is expected")
+        expected = plain("open, closed or a share from 0 to 1 is expected")
+        raise Slip(message("at is '{at}'", {"at": [at, "name"]}), expected)
     return position_at(numbers, float(at))
 
 
@@ -83,7 +97,9 @@ def figure(asked: dict[str, str], number: int, house: House) -> str:
     view = VIEWS[known(dict(VIEWS), asked, "view")]
     answer = house.answer(door, family)
     if is_said(answer["refusal"]):
-        raise Slip(f"{family['name']} does not go on {door['name']}: {house.say(answer['refusal'])}")
+        names: dict[str, list[float | str]] = {"family": [family["name"], "name"], "door": [door["name"], "name"]}
+        refused = message("{family} does not go on {door}", names)
+        raise Slip(refused, answer["refusal"], units=house.units)
     at = place(family, asked["at"])
     svg = finished_svg(house, view, Shown(door, family, at), f"g{number}-")
     words = escape(f"{house.on_door(door, family)}: {place_words(answer['legs'], at, house.words)}.")
@@ -106,12 +122,12 @@ def draw_fences(markdown: str, file: Path, above: int, house: House) -> str:
         number += 1
         try:
             return figure(read_block(block[1]), number, house)
-        except (Slip, yaml.YAMLError) as slip:
+        except Slip as slip:
             line = above + markdown.count("\n", 0, block.start()) + 1
-            problems.append(Problem(file.as_posix(), line, 1, str(slip)))
+            problems.append(Problem(file.as_posix(), line, 1, slip.clauses, slip.units))
             return ""
 
     result = FENCE.sub(drawn, markdown)
     if problems:
-        raise ContentProblems(problems)
+        raise ContentProblems(problems, house.words)
     return result

@@ -6,6 +6,8 @@ from tempfile import TemporaryDirectory
 from mkdocs.commands.build import build as mkdocs_build
 from mkdocs.config.defaults import MkDocsConfig
 
+from configurator.catalog.clauses import Refusal
+from configurator.kernel.message import message, plain
 from configurator.site.answers import Answers
 from configurator.site.house import House, open_houses
 from configurator.site.mkdocs.ahead import work_ahead
@@ -15,16 +17,18 @@ from configurator.site.mkdocs.whole_site import WholeSitePlugin
 MARKER = Path("assets") / "site.css"
 
 
-class NotASite(OSError):
+class NotASite(Refusal):
     """OUT cannot become a site: it holds what no earlier build has put there, or whoever builds stands in it."""
 
 
 def refuse_foreign(out: Path) -> None:
     """Raise :class:`NotASite` unless ``out`` is absent, empty or an earlier build, and can be replaced whole."""
     if Path.cwd().is_relative_to(out.resolve()):
-        raise NotASite(f"{out} is the folder you are in, or one around it; name another folder")
+        around = message("{folder} is the folder you are in, or one around it", {"folder": [str(out), "name"]})
+        raise NotASite(around, plain("name another folder"))
     if out.is_file() or (out.is_dir() and any(out.iterdir()) and not (out / MARKER).is_file()):
-        raise NotASite(f"{out} is not empty and was not built by astragal; name another folder or empty it first")
+        foreign = message("{folder} is not empty and was not built by astragal", {"folder": [str(out), "name"]})
+        raise NotASite(foreign, plain("name another folder or empty it first"))
 
 
 def site_config(content: Path, out: Path, house: House) -> MkDocsConfig:
@@ -77,6 +81,6 @@ def build(content: Path, out: Path, answers: Answers | None = None) -> None:
     out.parent.mkdir(parents=True, exist_ok=True)
     with TemporaryDirectory(prefix=".astragal-", dir=out.parent) as folder:
         fresh = Path(folder) / "site"
-        with warnings_as_problems(content / "pages"):
+        with warnings_as_problems(content / "pages", house.words):
             mkdocs_build(site_config(content, fresh, house))
         swap(fresh, out, Path(folder) / "before")

@@ -21,6 +21,8 @@ from mkdocs.utils.templates import TemplateContext
 
 from configurator.catalog import ContentProblems
 from configurator.catalog.page_blocks import told_page
+from configurator.kernel.message import message
+from configurator.kernel.tongue import wording
 from configurator.places import THEMES
 from configurator.site.answers import Answers
 from configurator.site.house import House, open_houses
@@ -108,7 +110,9 @@ class AstragalPlugin(BasePlugin[PluginOptions]):
         taken = {file.dest_uri for file in files}
         for file in own:
             if file.dest_uri in taken:
-                log.info("%s is a page of the site already, so the showroom's is left out", file.dest_uri)
+                page: dict[str, list[float | str]] = {"page": [file.dest_uri, "name"]}
+                text = wording("{page} is a page of the site already, so the showroom's is left out")
+                log.info(self.house.phrase(message(text, page)))
             else:
                 files.append(file)
         return files

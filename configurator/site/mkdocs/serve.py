@@ -8,6 +8,8 @@ from tempfile import TemporaryDirectory
 from mkdocs.livereload import LiveReloadServer
 
 from configurator.catalog import ContentProblems
+from configurator.kernel.message import message, say_phrase
+from configurator.kernel.tongue import Words, in_words, wording
 from configurator.places import THEMES
 from configurator.site.answers import Answers
 from configurator.site.mkdocs.build import build
@@ -27,19 +29,19 @@ def free_port(host: str, port: int) -> int:
         return int(probe.getsockname()[1])
 
 
-def rebuild(content: Path, out: Path, answers: Answers) -> None:
+def rebuild(content: Path, out: Path, answers: Answers, words: Words) -> None:
     """Build again; what is wrong with the content is told, and the last good site stays."""
     try:
         build(content, out, answers)
-        say("Built.")
+        say(in_words(wording("Built."), words))
     except ContentProblems as found:
-        for problem in found.problems:
-            say(str(problem))
-        say("The last good site stays until this is put right.")
+        for line in found.lines(words):
+            say(line)
+        say(in_words(wording("The last good site stays until this is put right."), words))
 
 
-def serve(content: Path, host: str, port: int) -> None:
-    """Build, serve and build again at every change of content or themes, until interrupted.
+def serve(content: Path, host: str, port: int, words: Words) -> None:
+    """Build, serve and build again at every change of content or themes, until interrupted; tell it in ``words``.
 
     :raises ContentProblems: when the content is unsound from the start
     :raises OSError: when the port is taken, before anything is built
@@ -49,11 +51,14 @@ def serve(content: Path, host: str, port: int) -> None:
     with TemporaryDirectory(prefix="astragal-") as folder:
         out = Path(folder) / "site"
         build(content, out, answers)
-        server = LiveReloadServer(lambda: rebuild(content, out, answers), host, port, str(out), polling_interval=0.3)
+        server = LiveReloadServer(
+            lambda: rebuild(content, out, answers, words), host, port, str(out), polling_interval=0.3
+        )
         server.error_handler = lambda code: (out / "404.html").read_bytes() if code == 404 else None
         for watched in (content, THEMES):
             server.watch(str(watched))
-        say(f"Serving {content} on {server.url}; Ctrl-C ends it.")
+        named: dict[str, list[float | str]] = {"content": [str(content), "name"], "address": [server.url, "name"]}
+        say(say_phrase(message("Serving {content} on {address}; Ctrl-C ends it.", named), words, "in"))
         try:
             server.serve()
         except KeyboardInterrupt:

@@ -9,6 +9,8 @@ from pathlib import Path
 from mkdocs.exceptions import Abort
 
 from configurator.catalog import ContentProblems, Problem
+from configurator.kernel.message import message, plain
+from configurator.kernel.tongue import Words
 
 # MkDocs' own words for a link in a Markdown page to a page that is not there.
 LOST_LINK = re.compile(r"Doc file '([^']+)' contains a link '([^']+)'")
@@ -30,17 +32,19 @@ def page_problem(pages: Path, words: str) -> Problem:
     """Return a warning as a problem: at the link that leads nowhere, or else of the whole folder."""
     link = LOST_LINK.match(words)
     if link is None:
-        return Problem(pages.as_posix(), 0, 0, words)
+        return Problem(pages.as_posix(), 0, 0, (message("MkDocs says: {said}", {"said": [words, "name"]}),))
     text = (pages / link[1]).read_text(encoding="utf-8-sig")
     before = text.partition(link[2])[0]
     column = len(before) - before.rfind("\n")
-    message = f"the link to '{link[2]}' leads nowhere; there is no such page"
-    return Problem((pages / link[1]).as_posix(), before.count("\n") + 1, column, message)
+    lost = message("the link to '{page}' leads nowhere", {"page": [link[2], "name"]})
+    told = (lost, plain("there is no such page"))
+    return Problem((pages / link[1]).as_posix(), before.count("\n") + 1, column, told)
 
 
 @contextmanager
-def warnings_as_problems(pages: Path) -> Iterator[None]:
-    """Raise :class:`ContentProblems` where MkDocs gives up because of its warnings about a folder of pages."""
+def warnings_as_problems(pages: Path, words: Words) -> Iterator[None]:
+    """Raise :class:`ContentProblems` where MkDocs gives up because of its warnings about a folder of pages, read in
+    the language of ``words``."""
     logger = logging.getLogger("mkdocs")
     logger.setLevel(logging.WARNING)
     told = Told()
@@ -48,6 +52,6 @@ def warnings_as_problems(pages: Path) -> Iterator[None]:
     try:
         yield
     except Abort:
-        raise ContentProblems([page_problem(pages, words) for words in told.words]) from None
+        raise ContentProblems([page_problem(pages, said) for said in told.words], words) from None
     finally:
         logger.removeHandler(told)
