@@ -69,7 +69,7 @@ class FamilyFile(Section):
     source: SourceMark
     mechanism: Ident
     material: Annotated[str, OneOf(("cloth", "wood", "metal"))] = "cloth"
-    price_level: Annotated[int, Whole(1, len(PRICE_WORDS) - 1, "a price level")] = 0
+    price_level: Annotated[int, Whole(1, len(PRICE_WORDS) - 1, wording("a price level"))] = 0
     cleaning: Annotated[str, OneOf(tuple(CLEANING_WORDS))] = ""
     animals: Annotated[str, OneOf(tuple(ANIMAL_WORDS))] = ""
     retired: YesNo = False
