@@ -29,7 +29,7 @@ def moved_down(page: Page, before: list[str], address: str) -> None:
     """Check that elevation and section follow at once, and the address afterwards."""
     place = settled(page, "#" + address.split("#")[1]).split("@")[1].split("/")[0]
     assert 0.55 < float(place) < 1
-    words = f"{math.floor(float(place) * 100 + 0.5)} % down"
+    words = f"{math.floor(float(place) * 100 + 0.5)}% down"
     expect(slider(page, "Bottom rail")).to_have_attribute("aria-valuetext", words)
     after = views(page)
     assert after[0] != before[0]

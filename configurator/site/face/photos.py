@@ -11,8 +11,9 @@ from configurator.catalog import ContentProblems
 from configurator.catalog.problem import Problem
 from configurator.catalog.schema.showroom import Colors
 from configurator.catalog.theme import PICTURE_ENDINGS
+from configurator.kernel.tongue import Words, in_words, wording
 
-UNREAD = "no picture that can be read; a whole JPEG, PNG or WebP file is expected"
+UNREAD = wording("no picture that can be read; a whole JPEG, PNG or WebP file is expected")
 TYPES = {".png": "image/png", ".jpg": "image/jpeg", ".jpeg": "image/jpeg", ".webp": "image/webp"}
 
 
@@ -25,8 +26,10 @@ class Photo(NamedTuple):
     height: int
 
 
-def photographs(folder: Path) -> dict[str, Photo]:
+def photographs(folder: Path, words: Words) -> dict[str, Photo]:
     """Return the photographs of a folder by name; a folder that is not there has none.
+
+    ``words`` is the language in which a problem is told.
 
     :raises configurator.catalog.ContentProblems: when one cannot be read to its end
     """
@@ -40,7 +43,7 @@ def photographs(folder: Path) -> dict[str, Photo]:
                 opened.load()
                 found[path.stem] = Photo(path, path.stem, *opened.size)
         except OSError:
-            unread.append(Problem(str(path), 0, 0, UNREAD))
+            unread.append(Problem(str(path), 0, 0, in_words(UNREAD, words)))
     if unread:
         raise ContentProblems(unread)
     return found

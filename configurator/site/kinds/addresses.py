@@ -1,10 +1,10 @@
 """Which page stands at which address: two never share one."""
 
 from collections.abc import Iterable
-from pathlib import Path
 
 from configurator.catalog import ContentProblems, Problem
-from configurator.site.house import House
+from configurator.kernel.message import message
+from configurator.site.house import House, Terms
 from configurator.site.site_page import SitePage
 
 
@@ -16,18 +16,23 @@ def register(house: House, pages: Iterable[SitePage]) -> None:
     taken: dict[str, str] = {}
     problems: list[Problem] = []
     for page in pages:
-        problems += claimed(taken, page, house.content)
+        problems += [Problem(house.content.as_posix(), 0, 0, told) for told in claimed(taken, page, house)]
     for file, page in sorted(house.markdown.items()):
-        problems += claimed(taken, page, house.content / "pages" / file)
+        place = (house.content / "pages" / file).as_posix()
+        problems += [Problem(place, 1, 1, told) for told in claimed(taken, page, house)]
     if problems:
         raise ContentProblems(problems)
 
 
-def claimed(taken: dict[str, str], page: SitePage, place: Path) -> list[Problem]:
+def claimed(taken: dict[str, str], page: SitePage, house: House) -> list[str]:
     """Return what is wrong with a page's address, or nothing and take it."""
     if page.url in taken:
-        told = f"'{page.title}' would stand at {page.url}, where '{taken[page.url]}' stands already; rename its file"
-        line = 0 if place.suffix == "" else 1
-        return [Problem(place.as_posix(), line, line, told)]
+        terms: Terms = {
+            "title": [page.title, "name"],
+            "address": [page.url, "name"],
+            "other": [taken[page.url], "name"],
+        }
+        told = message("'{title}' would stand at {address}, where '{other}' stands already; rename its file", terms)
+        return [house.phrase(told)]
     taken[page.url] = page.title
     return []

@@ -102,5 +102,5 @@ def coverings(house: House) -> CoveringsPage:
     return {
         "families": [item(house, door, family) for family in house.families],
         "wants": [{"id": ident, "name": house.named(name)} for ident, name in WANTS],
-        "door_name": house.door_name(door),
+        "door_name": door["name"],
     }

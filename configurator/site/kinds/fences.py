@@ -17,8 +17,8 @@ from pathlib import Path
 import yaml
 
 from configurator.catalog import ContentProblems, Problem
-from configurator.catalog.suggest import what_to_write
-from configurator.kernel.message import is_said
+from configurator.catalog.suggest import suggestion
+from configurator.kernel.message import is_said, message
 from configurator.kernel.position import closed_position, open_position, position_at
 from configurator.kernel.resolve import resolve
 from configurator.kernel.shapes import Door, Family, Position
@@ -30,7 +30,7 @@ from configurator.kernel.views.section import section_of
 from configurator.kernel.views.sheet import sheet_of
 from configurator.kernel.whereabouts import place_words
 from configurator.site.drawings.pictures import Shown, View, finished_svg
-from configurator.site.house import House
+from configurator.site.house import House, Terms
 from configurator.site.kinds.compare import fitted_url
 
 FENCE = re.compile(r"^```drawing\n(.*?)^```$", re.MULTILINE | re.DOTALL)
@@ -43,48 +43,58 @@ VIEWS: dict[str, View] = {
     "sheet": sheet_of,
 }
 KEYS = ("door", "family", "view", "at")
+UNKNOWN = {
+    "door": wording("there is no door '{name}'"),
+    "family": wording("there is no family '{name}'"),
+    "view": wording("there is no view '{name}'"),
+}
 
 
 class Slip(Exception):
     """What is wrong with a block, in words."""
 
 
-def read_block(text: str) -> dict[str, str]:
+def read_block(text: str, house: House) -> dict[str, str]:
     """Return what a block asks for."""
     written = yaml.safe_load(text)
     asked = {str(key): str(value) for key, value in written.items()} if isinstance(written, dict) else {}
     if sorted(asked) != sorted(KEYS):
-        raise Slip(f"a drawing needs the lines {', '.join(KEYS)} and no others")
+        told = message("a drawing needs the lines {keys} and no others", {"keys": [", ".join(KEYS), "name"]})
+        raise Slip(house.phrase(told))
     return asked
 
 
-def known(things: dict[str, object], asked: dict[str, str], key: str) -> str:
+def known(things: dict[str, object], asked: dict[str, str], key: str, house: House) -> str:
     """Return the name under a key, which must be one of those known."""
     if asked[key] not in things:
-        raise Slip(f"there is no {key} '{asked[key]}'; {what_to_write(asked[key], things)}")
+        told = message(UNKNOWN[key], {"name": [asked[key], "name"]})
+        raise Slip(f"{house.phrase(told)}; {house.phrase(suggestion(asked[key], things))}")
     return asked[key]
 
 
-def place(family: Family, at: str) -> Position:
+def place(family: Family, at: str, house: House) -> Position:
     """Return the position that ``at`` names."""
     numbers = resolve(family, {})
     if at in ("open", "closed"):
         return open_position(numbers) if at == "open" else closed_position(numbers)
     if not re.fullmatch(r"0|1|0?\.\d+", at):
-        raise Slip(f"at is '{at}'; open, closed or a share from 0 to 1 is expected")
+        told = message("at is '{at}'; open, closed or a share from 0 to 1 is expected", {"at": [at, "name"]})
+        raise Slip(house.phrase(told))
     return position_at(numbers, float(at))
 
 
 def figure(asked: dict[str, str], number: int, house: House) -> str:
     """Return the figure element of a block."""
     catalog = house.catalog
-    door: Door = catalog.doors[known(dict(catalog.doors), asked, "door")]
-    family: Family = catalog.families[known(dict(catalog.families), asked, "family")]
-    view = VIEWS[known(dict(VIEWS), asked, "view")]
+    door: Door = catalog.doors[known(dict(catalog.doors), asked, "door", house)]
+    family: Family = catalog.families[known(dict(catalog.families), asked, "family", house)]
+    view = VIEWS[known(dict(VIEWS), asked, "view", house)]
     answer = house.answer(door, family)
     if is_said(answer["refusal"]):
-        raise Slip(f"{family['name']} does not go on {door['name']}: {house.say(answer['refusal'])}")
-    at = place(family, asked["at"])
+        terms: Terms = {"family": [family["name"], "name"], "door": [door["name"], "name"]}
+        told = message("{family} does not go on this door: {door}.", terms)
+        raise Slip(f"{house.say(told)} {house.say(answer['refusal'])}")
+    at = place(family, asked["at"], house)
     svg = finished_svg(house, view, Shown(door, family, at), f"g{number}-")
     words = escape(f"{house.on_door(door, family)}: {place_words(answer['legs'], at, house.words)}.")
     link = f'<a href="../{fitted_url(door, family)}">{escape(house.named(wording("All its figures")))}</a>'
@@ -105,7 +115,7 @@ def draw_fences(markdown: str, file: Path, above: int, house: House) -> str:
         nonlocal number
         number += 1
         try:
-            return figure(read_block(block[1]), number, house)
+            return figure(read_block(block[1], house), number, house)
         except (Slip, yaml.YAMLError) as slip:
             line = above + markdown.count("\n", 0, block.start()) + 1
             problems.append(Problem(file.as_posix(), line, 1, str(slip)))

@@ -3,6 +3,7 @@
 from functools import partial
 from typing import TypedDict
 
+from configurator.kernel.tongue import wording
 from configurator.site.house import House
 from configurator.site.site_page import SitePage
 
@@ -43,7 +44,7 @@ def former_ids(house: House, kind: str) -> dict[str, str]:
 
 def moved(house: House, url: str, to: str, name: str) -> SitePage:
     """Return the page at an old address."""
-    words = house.named("This page has another address now.")
+    words = house.named(wording("This page has another address now."))
     return SitePage(url, "moved.html", name, words, partial(told, to, name), listed=False, moved_to=to)
 
 

@@ -6,25 +6,30 @@ from tempfile import TemporaryDirectory
 from mkdocs.commands.build import build as mkdocs_build
 from mkdocs.config.defaults import MkDocsConfig
 
+from configurator.kernel.message import message
+from configurator.kernel.tongue import wording
 from configurator.site.answers import Answers
-from configurator.site.house import House, open_houses
+from configurator.site.house import House, Terms, open_houses
 from configurator.site.mkdocs.ahead import work_ahead
 from configurator.site.mkdocs.warned import warnings_as_problems
 from configurator.site.mkdocs.whole_site import WholeSitePlugin
 
 MARKER = Path("assets") / "site.css"
+STOOD_IN = wording("{folder} is the folder you are in, or one around it; name another folder")
+FOREIGN = wording("{folder} is not empty and was not built by astragal; name another folder or empty it first")
 
 
 class NotASite(OSError):
     """OUT cannot become a site: it holds what no earlier build has put there, or whoever builds stands in it."""
 
 
-def refuse_foreign(out: Path) -> None:
+def refuse_foreign(out: Path, house: House) -> None:
     """Raise :class:`NotASite` unless ``out`` is absent, empty or an earlier build, and can be replaced whole."""
+    folder: Terms = {"folder": [str(out), "name"]}
     if Path.cwd().is_relative_to(out.resolve()):
-        raise NotASite(f"{out} is the folder you are in, or one around it; name another folder")
+        raise NotASite(house.phrase(message(STOOD_IN, folder)))
     if out.is_file() or (out.is_dir() and any(out.iterdir()) and not (out / MARKER).is_file()):
-        raise NotASite(f"{out} is not empty and was not built by astragal; name another folder or empty it first")
+        raise NotASite(house.phrase(message(FOREIGN, folder)))
 
 
 def site_config(content: Path, out: Path, house: House) -> MkDocsConfig:
@@ -71,12 +76,12 @@ def build(content: Path, out: Path, answers: Answers | None = None) -> None:
     :raises NotASite: when ``out`` holds something else
     """
     house = open_houses(content, answers or Answers())
-    refuse_foreign(out)
+    refuse_foreign(out, house)
     if house.answers.empty:
         work_ahead(house)
     out.parent.mkdir(parents=True, exist_ok=True)
     with TemporaryDirectory(prefix=".astragal-", dir=out.parent) as folder:
         fresh = Path(folder) / "site"
-        with warnings_as_problems(content / "pages"):
+        with warnings_as_problems(content / "pages", house):
             mkdocs_build(site_config(content, fresh, house))
         swap(fresh, out, Path(folder) / "before")

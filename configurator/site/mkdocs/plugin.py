@@ -21,6 +21,8 @@ from mkdocs.utils.templates import TemplateContext
 
 from configurator.catalog import ContentProblems
 from configurator.catalog.page_blocks import told_page
+from configurator.kernel.message import message
+from configurator.kernel.tongue import wording
 from configurator.places import THEMES
 from configurator.site.answers import Answers
 from configurator.site.house import House, open_houses
@@ -43,6 +45,7 @@ from configurator.site.mkdocs.written_page import (
 from configurator.site.site_page import SitePage
 
 log = logging.getLogger("mkdocs.plugins.astragal")
+LEFT_OUT = wording("{page} is a page of the site already, so the showroom's is left out")
 # What a site's menu holds of the showroom when nobody has written the menu.
 IN_MENU = {"index.html", *(url for url, _, _ in MENU)}
 
@@ -108,7 +111,8 @@ class AstragalPlugin(BasePlugin[PluginOptions]):
         taken = {file.dest_uri for file in files}
         for file in own:
             if file.dest_uri in taken:
-                log.info("%s is a page of the site already, so the showroom's is left out", file.dest_uri)
+                told = message(LEFT_OUT, {"page": [file.dest_uri, "name"]})
+                log.info(self.house.phrase(told))
             else:
                 files.append(file)
         return files

@@ -9,6 +9,8 @@ from pathlib import Path
 from mkdocs.exceptions import Abort
 
 from configurator.catalog import ContentProblems, Problem
+from configurator.kernel.message import message
+from configurator.site.house import House
 
 # MkDocs' own words for a link in a Markdown page to a page that is not there.
 LOST_LINK = re.compile(r"Doc file '([^']+)' contains a link '([^']+)'")
@@ -26,7 +28,7 @@ class Told(logging.Handler):
         self.words.append(record.getMessage())
 
 
-def page_problem(pages: Path, words: str) -> Problem:
+def page_problem(pages: Path, words: str, house: House) -> Problem:
     """Return a warning as a problem: at the link that leads nowhere, or else of the whole folder."""
     link = LOST_LINK.match(words)
     if link is None:
@@ -34,12 +36,12 @@ def page_problem(pages: Path, words: str) -> Problem:
     text = (pages / link[1]).read_text(encoding="utf-8-sig")
     before = text.partition(link[2])[0]
     column = len(before) - before.rfind("\n")
-    message = f"the link to '{link[2]}' leads nowhere; there is no such page"
-    return Problem((pages / link[1]).as_posix(), before.count("\n") + 1, column, message)
+    told = message("the link to '{link}' leads nowhere; there is no such page", {"link": [link[2], "name"]})
+    return Problem((pages / link[1]).as_posix(), before.count("\n") + 1, column, house.phrase(told))
 
 
 @contextmanager
-def warnings_as_problems(pages: Path) -> Iterator[None]:
+def warnings_as_problems(pages: Path, house: House) -> Iterator[None]:
     """Raise :class:`ContentProblems` where MkDocs gives up because of its warnings about a folder of pages."""
     logger = logging.getLogger("mkdocs")
     logger.setLevel(logging.WARNING)
@@ -48,6 +50,6 @@ def warnings_as_problems(pages: Path) -> Iterator[None]:
     try:
         yield
     except Abort:
-        raise ContentProblems([page_problem(pages, words) for words in told.words]) from None
+        raise ContentProblems([page_problem(pages, words, house) for words in told.words]) from None
     finally:
         logger.removeHandler(told)
