@@ -2,6 +2,7 @@
 
 from typing import TypedDict
 
+from configurator.kernel.message import several
 from configurator.kernel.resolve import resolve
 from configurator.kernel.shapes import Door, Family
 from configurator.kernel.tongue import wording
@@ -48,6 +49,7 @@ class CoveringsPage(TypedDict):
 
     families: list[CoveringTile]
     wants: list[Want]
+    tallies: list[str]
     door_name: str
 
 
@@ -96,11 +98,20 @@ def item(house: House, door: Door, family: Family) -> CoveringTile:
     }
 
 
+def tallies(house: House) -> list[str]:
+    """Return what is told of the number of families that fulfil all wishes: of none, of one and so on."""
+    none = house.named(wording("No covering has all of that. Take one wish back."))
+    counts = range(1, len(house.families) + 1)
+    found = [several("{count} covering", "{count} coverings", {"count": [count, "count"]}) for count in counts]
+    return [none, *map(house.phrase, found)]
+
+
 def coverings(house: House) -> CoveringsPage:
     """Return what the page of all coverings shows."""
     door = first_single(house)
     return {
         "families": [item(house, door, family) for family in house.families],
         "wants": [{"id": ident, "name": house.named(name)} for ident, name in WANTS],
+        "tallies": tallies(house),
         "door_name": door["name"],
     }

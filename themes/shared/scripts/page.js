@@ -75,6 +75,7 @@
   function sieve(form) {
     var list = document.getElementById("found");
     var items = Array.prototype.slice.call(list.children);
+    var tallies = JSON.parse(form.elements.tally.dataset.told);
 
     function matches(item, wants, words) {
       var has = item.dataset.wants.split(" ");
@@ -96,8 +97,7 @@
         item.hidden = !matches(item, wants, words);
         if (!item.hidden) shown += 1;
       });
-      var said = form.elements.tally.dataset;
-      form.elements.tally.textContent = shown === 1 ? said.one : shown ? said.many.replace("{count}", shown) : said.none;
+      form.elements.tally.textContent = tallies[shown];
     }
 
     form.addEventListener("input", apply);
