@@ -26,7 +26,7 @@ def longer(form: str) -> str:
 def made_up(change: Callable[[str], str]) -> Words:
     """Return the language in which every text of the program is changed."""
     said = {told.key: FORMS.join(change(form) for form in told.forms) for told in own_texts()}
-    return {**ENGLISH, "language": "qq", "said": said}
+    return {**ENGLISH, "language": "eo", "said": said}
 
 
 def own_words(catalog: Catalog) -> str:

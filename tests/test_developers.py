@@ -1,6 +1,7 @@
 """What DEVELOPERS.md and the package promise to those who come after."""
 
 import re
+import shutil
 import subprocess
 import sys
 import tarfile
@@ -44,6 +45,37 @@ def test_a_wheel_finds_its_own_content_and_themes(tmp_path: Path) -> None:
     assert str(unpacked) in told.stdout
 
 
+def small_content(folder: Path) -> Path:
+    """Write a content in Spanish: one door, one covering, one page."""
+    shutil.copytree(ROOT / "content", folder)
+    for room, kept in (("doors", "garden-door"), ("families", "roller-shade"), ("pages", "privacy")):
+        for file in (folder / room).iterdir():
+            if file.stem != kept:
+                file.unlink()
+    showroom = folder / "showroom.yaml"
+    showroom.write_text(f"language: es\n{showroom.read_text(encoding='utf-8')}", encoding="utf-8")
+    return folder
+
+
+def test_a_wheel_builds_a_page_in_another_language(tmp_path: Path) -> None:
+    unpacked = tmp_path / "unpacked"
+    zipfile.ZipFile(made("wheel", tmp_path)).extractall(unpacked)
+    catalogs = {path.name for path in (unpacked / "configurator" / "tongues").glob("*.po")}
+    assert catalogs == {path.name for path in (ROOT / "configurator" / "tongues").glob("*.po")}
+    command = f"from configurator.cli import main; main(['build', {str(small_content(tmp_path / 'own'))!r}, 'site'])"
+    told = subprocess.run(
+        [sys.executable, "-c", command],
+        cwd=tmp_path,
+        env={"PYTHONPATH": str(unpacked)},
+        capture_output=True,
+        text=True,
+    )
+    assert told.returncode == 0, told.stderr
+    page = (tmp_path / "site" / "doors" / "garden-door" / "roller-shade.html").read_text(encoding="utf-8")
+    assert '<html lang="es">' in page
+    assert "Las cifras y cómo se obtienen" in page
+
+
 def test_an_sdist_carries_what_is_kept_and_no_cache(tmp_path: Path) -> None:
     cached = ROOT / "tests" / ".cache" / "kept"
     cached.parent.mkdir(exist_ok=True)
@@ -51,6 +83,7 @@ def test_an_sdist_carries_what_is_kept_and_no_cache(tmp_path: Path) -> None:
     with tarfile.open(made("sdist", tmp_path)) as packed:
         names = {name.partition("/")[2] for name in packed.getnames()}
     assert {"README.md", "configurator/cli.py", "tests/conftest.py", "content/showroom.yaml"} <= names
+    assert {"configurator/tongues/es.po", "configurator/tongues/en_GB.po", "content/words/es.po"} <= names
     assert [name for name in names if {".cache", "__pycache__"} & {*Path(name).parts}] == []
 
 

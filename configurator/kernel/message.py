@@ -4,7 +4,7 @@ The English sentence is the key of the translations; what is not translated is s
 """
 
 from configurator.kernel.piece_kinds import kind_name
-from configurator.kernel.say import decimals, say_value
+from configurator.kernel.say import in_percent, say_value
 from configurator.kernel.shapes import Figure, Message
 from configurator.kernel.tongue import FORMS, Words, in_form, in_words
 
@@ -41,12 +41,10 @@ def say_one_term(term: list[float | str], words: Words, units: str) -> str:
         return str(term[0])
     if unit == "text":
         return in_words(str(term[0]), words)
-    if unit == "name":
-        return str(term[0])
     if unit == "kind":
         return in_words(kind_name(str(term[0])), words)
     if unit == "percent":
-        return decimals(float(term[0]) * 100, 0, words) + " %"
+        return in_percent(float(term[0]), 0, words)
     return say_value(float(term[0]), unit, words, units)
 
 

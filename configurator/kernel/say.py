@@ -107,9 +107,14 @@ def say_area(mm2: float, words: Words, units: str) -> str:
     return "≈ " + decimals(mm2 / 1000000, 3, words) + " m²"
 
 
+def in_percent(share: float, places: int, words: Words) -> str:
+    """Return a share in per cent with up to ``places`` decimals, its sign where a language has it."""
+    return words["percent"].replace("{share}", decimals(share * 100, places, words))
+
+
 def say_share(share: float, words: Words) -> str:
     """Return a share in per cent with one decimal."""
-    return marked(decimals(share * 100, 1, words) + " %", share * 100, nearest(share * 1000) / 10)
+    return marked(in_percent(share, 1, words), share * 100, nearest(share * 1000) / 10)
 
 
 def say_run(mm: float, words: Words, units: str) -> str:

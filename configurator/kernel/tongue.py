@@ -13,16 +13,18 @@ class Words(TypedDict):
 
     ``said`` holds, for a sentence with forms for one and for many, all of the language's forms, joined by ``FORMS`` on
     either side. ``plural`` gives the place among them for 0, 1, 2 … things; its last entry, or its last hundred where
-    there are more, go on for ever. ``decimal`` is the decimal sign.
+    there are more, go on for ever. ``decimal`` is the decimal sign; ``percent`` writes a share, its number in place of
+    ``{share}``.
     """
 
     language: str
     said: dict[str, str]
     decimal: str
+    percent: str
     plural: list[int]
 
 
-ENGLISH: Words = {"language": "en", "said": {}, "decimal": ".", "plural": [1, 0, 1]}
+ENGLISH: Words = {"language": "en", "said": {}, "decimal": ".", "percent": "{share}%", "plural": [1, 0, 1]}
 
 
 def wording(text: str) -> str:

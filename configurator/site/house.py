@@ -17,7 +17,7 @@ from configurator.catalog.sources import Source
 from configurator.drawing import room
 from configurator.drawing.photo import widths_of
 from configurator.kernel.answer import ask_fit, ruled_out
-from configurator.kernel.message import message, say, say_phrase
+from configurator.kernel.message import say, say_phrase
 from configurator.kernel.mount.hung import hung
 from configurator.kernel.remedy.fixes import fixes
 from configurator.kernel.shapes import Answer, Door, Family, Fit, Fix, Message
@@ -206,7 +206,7 @@ class House:
 
     def on_door(self, door: Door, family: Family) -> str:
         """Return a family on a door, by name."""
-        return self.phrase(covering_words({"family": family["name"], "door": self.door_name(door), "place": ""}))
+        return self.phrase(covering_words({"family": family["name"], "door": door["name"], "place": ""}))
 
     def phrase(self, told: Message) -> str:
         """Return what is told as it reads within a sentence."""
@@ -233,11 +233,6 @@ class House:
         return self.first.once(
             lambda: fixes(self.first.hung(door, family), household), "fixes", door, family, household
         )
-
-    def door_name(self, door: Door) -> str:
-        """Return a door's name as it stands in the middle of a sentence."""
-        name = door["name"][:1].lower() + door["name"][1:]
-        return self.phrase(message("the {door}", {"door": [name, "text"]}))
 
     def try_url(self, door: Door, family: Family | None) -> str:
         """Return the address of the configurator with a family closed on a door, or with all coverings on it."""

@@ -1,10 +1,11 @@
 """Languages as the kernel's words, from gettext catalogs: our own, and those that a showroom keeps."""
 
+import re
 from collections.abc import Mapping, Sequence
 from gettext import c2py
 from pathlib import Path
 
-from babel.core import Locale, UnknownLocaleError
+from babel.core import Locale, UnknownLocaleError, get_global
 from babel.messages.catalog import Catalog
 from babel.messages.pofile import read_po
 from babel.numbers import get_decimal_symbol
@@ -36,6 +37,14 @@ def name_of(language: str) -> str:
     """Return a language's name in the language itself."""
     locale = locale_of(language)
     return locale.get_display_name(locale) or language
+
+
+def regional(language: str) -> str:
+    """Return a language with its country, or where there is none with the one where most speak it: ``en_US``."""
+    locale = locale_of(language)
+    likely = str(get_global("likely_subtags").get(str(locale), "")).rpartition("_")[2]
+    country = locale.territory or likely
+    return f"{locale.language}_{country}" if country.isalpha() else locale.language
 
 
 def catalog_name(locale: Locale) -> str:
@@ -76,6 +85,13 @@ def said_in(catalog: Catalog) -> dict[str, str]:
     return found
 
 
+def percent_pattern(locale: Locale) -> str:
+    """Return how a language writes a share: the sign's side, and whether a space parts it from the number."""
+    written = locale.percent_formats[None].pattern.partition(";")[0]
+    # Pages set their own spaces, which do not break a measure.
+    return re.sub(r"\s", " ", re.sub(r"[#,.0]+", "{share}", written))
+
+
 def plural_places(locale: Locale) -> list[int]:
     """Return which form goes with 0, 1, 2 … things, by the rule that gettext catalogs of a language have."""
     rule = c2py(Catalog(locale=locale).plural_expr)
@@ -92,5 +108,6 @@ def speech(language: str, further: Mapping[str, str] | None = None) -> Words:
         "language": language,
         "said": {**said_in(read_catalog(own_catalog(language))), **(further or {})},
         "decimal": get_decimal_symbol(locale),
+        "percent": percent_pattern(locale),
         "plural": plural_places(locale),
     }

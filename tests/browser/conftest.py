@@ -73,9 +73,10 @@ def open_context(browser: Browser, origin: str) -> Iterator[OpenContext]:
     opened: list[BrowserContext] = []
 
     def open_one(**options: Any) -> BrowserContext:
-        context = browser.new_context(base_url=origin, **options)
+        home = options.pop("base_url", origin)
+        context = browser.new_context(base_url=home, **options)
         context.set_default_timeout(TIMEOUT_MS)
-        watch(context, origin, complaints)
+        watch(context, home, complaints)
         opened.append(context)
         return context
 

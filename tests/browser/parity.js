@@ -1,6 +1,6 @@
 // The browser's side of the parity test: the same questions, the answers flattened the same way.
 
-const ENGLISH = { language: "en", said: {}, decimal: ".", plural: [1, 0, 1] };
+const ENGLISH = { language: "en", said: {}, decimal: ".", percent: "{share}%", plural: [1, 0, 1] };
 const CRC_TABLE = Uint32Array.from({ length: 256 }, (_, n) => {
   for (let bit = 0; bit < 8; bit++) n = n & 1 ? 0xedb88320 ^ (n >>> 1) : n >>> 1;
   return n;

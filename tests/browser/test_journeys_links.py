@@ -65,7 +65,7 @@ def test_back_and_forward_go_step_by_step(page: Page, catalog: Catalog) -> None:
     page.go_back()
     page.go_back()
     assert fragment_now(page) == start
-    assert said(page, "Bottom rail") == "35 % down"
+    assert said(page, "Bottom rail") == "35% down"
     expect(page.get_by_role("radio", name="Millimeters")).to_be_checked()
     page.go_forward()
     assert said(page, "Bottom rail") == "lowered"
@@ -225,4 +225,4 @@ def test_it_works_under_any_path(page: Page, demo: Path, tmp_path: Path, catalog
     deep.parent.mkdir()
     deep.symlink_to(demo)
     open_page(page, (deep / "try.html").as_uri() + "#" + shade(catalog).split("#")[1])
-    assert said(page, "Bottom rail") == "35 % down"
+    assert said(page, "Bottom rail") == "35% down"

@@ -6,10 +6,12 @@ from playwright.sync_api import Browser
 
 from configurator.browser import kernel_js
 from configurator.kernel.lengths import say_span, write_length, written_length
-from configurator.kernel.say import say_both
-from configurator.kernel.tongue import ENGLISH
+from configurator.kernel.message import say, several
+from configurator.kernel.say import say_both, say_value
+from configurator.kernel.tongue import ENGLISH, FORMS, Words
 from configurator.kernel.typeset import typeset
 from configurator.kernel.views.sheet import INCH_SCALES, METRIC_SCALES, scale_words
+from configurator.tongues.speech import speech
 from tests.tapes import REFUSED, WRITTEN
 from tests.words import SET
 
@@ -42,6 +44,44 @@ def scribbles(seed: int, count: int) -> list[list[str]]:
     """Return texts made of scraps of lengths, each with units."""
     pick = random.Random(seed)
     return [["".join(pick.choices(SCRAPS, k=pick.randint(1, 7))), pick.choice(["in", "mm"])] for _ in range(count)]
+
+
+FORMS_OF_BRICKS = ["{count} brick, {share}", "{count} bricks, {share}"]
+# Polish has forms for one, for few and for many; its numbers have a decimal comma.
+POLISH: Words = {
+    **speech("pl"),
+    "said": {
+        FORMS.join(FORMS_OF_BRICKS): FORMS.join(
+            ["{count} cegła, {share}", "{count} cegły, {share}", "{count} cegieł, {share}"]
+        )
+    },
+}
+LANGUAGES = [ENGLISH, POLISH, speech("es"), speech("tr"), speech("ja")]
+
+
+def test_each_language_has_its_forms_and_numbers_on_both_sides(browser: Browser) -> None:
+    page = browser.new_page()
+    page.add_script_tag(content=kernel_js())
+
+    def theirs(name: str, inputs: list[list[object]]) -> list[str]:
+        told: list[str] = page.evaluate(f"all => all.map((one) => Astragal.kernel.{name}(...one))", inputs)
+        return told
+
+    told = [several(*FORMS_OF_BRICKS, {"count": [n, "count"], "share": [n / 300, "percent"]}) for n in range(320)]
+    pick = random.Random(6)
+    sizes = [pick.uniform(-2000, 20000) for _ in range(400)] + [tenths / 10 for tenths in range(-300, 3000, 7)]
+    for words in LANGUAGES:
+        assert theirs("say", [[one, words, "mm"] for one in told]) == [say(one, words, "mm") for one in told]
+        for units in ("in", "mm"):
+            assert theirs("write_length", [[mm, words, units] for mm in sizes]) == [
+                write_length(mm, words, units) for mm in sizes
+            ]
+        shares = [[mm / 20000, "share", words, "mm"] for mm in sizes]
+        assert theirs("say_value", shares) == [say_value(mm / 20000, "share", words, "mm") for mm in sizes]
+    counted = theirs("say", [[told[n], POLISH, "mm"] for n in (1, 3, 5, 22, 112)])
+    assert [one.split(",")[0] for one in counted] == ["1 cegła", "3 cegły", "5 cegieł", "22 cegły", "112 cegieł"]
+    assert theirs("write_length", [[571.5, POLISH, "mm"], [0.1, POLISH, "in"]]) == ["571,5", "0,1 mm"]
+    page.close()
 
 
 def test_lengths_and_words_are_the_same_on_both_sides(browser: Browser) -> None:

@@ -72,7 +72,7 @@ def test_cloth_and_its_mass(value: float, unit: str, units: str, said: str) -> N
 
 @pytest.mark.parametrize(
     ("value", "unit", "said"),
-    [(0.634, "share", "63.4 %"), (87.5, "deg", "87.5°"), (12.0, "count", "12"), (1.3, "kg", "1.3 kg")],
+    [(0.634, "share", "63.4%"), (87.5, "deg", "87.5°"), (12.0, "count", "12"), (1.3, "kg", "1.3 kg")],
 )
 def test_other_units(value: float, unit: str, said: str) -> None:
     assert say_value(value, unit, ENGLISH, "mm") == said

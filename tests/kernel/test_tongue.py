@@ -2,6 +2,7 @@
 
 import pytest
 
+from configurator.kernel.lengths import write_length, written_length
 from configurator.kernel.message import message, say, several
 from configurator.kernel.say import say_length
 from configurator.kernel.tongue import ENGLISH, FORMS, Words
@@ -29,3 +30,5 @@ def test_a_name_is_said_as_it_is_and_a_text_in_the_language() -> None:
 
 def test_lengths_have_the_decimal_sign_of_their_language() -> None:
     assert say_length(571.5, speech("es"), "mm") == "571,5 mm"
+    assert write_length(571.5, speech("es"), "mm") == "571,5"
+    assert written_length("571,5", "mm")["mm"] == 571.5

@@ -1,4 +1,4 @@
-"""Whatever the page's modules say is marked to be translated."""
+"""Whatever the pages' scripts say is marked to be translated."""
 
 import re
 from collections.abc import Iterator
@@ -11,7 +11,7 @@ from configurator.browser.script_words import script_texts
 from configurator.browser.syntax_tree import PARSER, text_of, within
 from configurator.places import THEMES
 
-MODULES = sorted((THEMES / "shared" / "js").glob("*.js"))
+MODULES = sorted(THEMES.rglob("*.js"))
 # Attributes and entries that hold no words.
 MACHINE_NAMES = {"class", "style", "id", "for", "viewBox", "transform", "aria-describedby", "aria-labelledby", "d"}
 # Calls whose texts name elements, classes, events and the like.
@@ -24,6 +24,7 @@ NO_WORDS = {
     "column active": "are classes",
     "hold upright": "are classes",
     "hold level": "are classes",
+    "use strict": "is a directive",
 }
 
 

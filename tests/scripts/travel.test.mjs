@@ -53,5 +53,5 @@ test("the words for a place differ from end to end", () => {
     const at = (end) => sayPlace(catalog, activeOf(withPlace(state, endPlace(catalog, one, end))));
     assert.notEqual(at("open"), at("closed"), one.family);
   }
-  assert.deepEqual([0, 0.4, 1].map(sayShare), ["open", "40 % closed", "closed"]);
+  assert.deepEqual([0, 0.4, 1].map(sayShare), ["open", "40% closed", "closed"]);
 });

@@ -38,7 +38,7 @@ def test_a_comparison_comes_down_to_four_answers() -> None:
         ("2 of 5", "1 guided by hand, 1 blocked"),
         ("2 of 5", "Roller, Banded"),
         ("1 1/4 in", "Cellular"),
-        ("0\u202f%", "Blind"),
+        ("0%", "Blind"),
     ]
 
 

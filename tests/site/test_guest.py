@@ -87,7 +87,16 @@ def at_root(tmp_path_factory: pytest.TempPathFactory) -> Path:
     return built(own_site(tmp_path_factory.mktemp("root"), "", ""))
 
 
-@pytest.fixture(params=["mounted", "at_root"])
+@pytest.fixture(scope="module")
+def in_two(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """The site with the showroom in two languages under a path, in a menu that MkDocs makes."""
+    folder = own_site(tmp_path_factory.mktemp("two"), "doors", "")
+    showroom = folder / "showroom" / "showroom.yaml"
+    showroom.write_text(f"languages: [en, es]\n{showroom.read_text(encoding='utf-8')}", encoding="utf-8")
+    return built(folder)
+
+
+@pytest.fixture(params=["mounted", "at_root", "in_two"])
 def site(request: pytest.FixtureRequest) -> Path:
     """Either site."""
     return request.getfixturevalue(request.param)
@@ -108,9 +117,9 @@ def test_their_pages_stay_in_their_theme(site: Path) -> None:
         assert "title-block" not in page
 
 
-def test_every_page_of_the_showroom_is_there_in_its_own_face(mounted: Path, at_root: Path) -> None:
+def test_every_page_of_the_showroom_is_there_in_its_own_face(mounted: Path, at_root: Path, in_two: Path) -> None:
     names = ("coverings/roller-shade", "doors/garden-pair/cellular-shade", "guides/handles", "try")
-    for site in (mounted / "doors", at_root):
+    for site in (mounted / "doors", at_root, in_two / "doors", in_two / "doors" / "es"):
         for name in names:
             page = (site / f"{name}.html").read_text(encoding="utf-8")
             assert "title-block" in page
@@ -131,6 +140,23 @@ def test_a_menu_that_mkdocs_makes_holds_the_showroom_s_main_pages(at_root: Path)
     assert held >= {at_root / name for name in ("index.html", "visit/index.html", "coverings/index.html")}
     assert held >= {at_root / name for name in ("doors/index.html", "measure.html", "guides/index.html", "try.html")}
     assert at_root / "doors" / "garden-pair.html" not in held
+
+
+def test_the_switch_of_languages_leads_from_each_page_to_the_same_one(in_two: Path) -> None:
+    showroom = in_two / "doors"
+    own = {page.relative_to(showroom) for page in pages(showroom) if page.relative_to(showroom).parts[0] != "es"}
+    assert {page.relative_to(showroom / "es") for page in pages(showroom / "es")} == own
+    for name in own:
+        expected = {"en": (showroom / name).resolve(), "es": (showroom / "es" / name).resolve()}
+        for page in expected.values():
+            switch = parsed(page)[0].xpath("//nav[@class='tongues']//a")
+            assert {link.get("hreflang"): target(page, link.get("href"))[0] for link in switch} == expected
+
+
+def test_a_menu_that_mkdocs_makes_holds_the_first_language_alone(in_two: Path) -> None:
+    held = set(menu(in_two / "visit" / "index.html").values())
+    assert in_two / "doors" / "try.html" in held
+    assert [file for file in held if "es" in file.parts] == []
 
 
 def test_every_link_leads_somewhere(site: Path) -> None:

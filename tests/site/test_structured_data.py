@@ -62,7 +62,9 @@ def test_addresses_are_whole_once_the_public_one_is_known(catalog: Catalog) -> N
         f"{ADDRESS}doors/garden-door.html",
     ]
     assert business(catalog.showroom, ADDRESS)["url"] == ADDRESS
-    made = product("Shade", "Low.", "Us", f"{ADDRESS}a.html", f"{ADDRESS}a.png")
+    made = product(
+        {"name": "Shade", "description": "Low.", "category": ""}, "Us", f"{ADDRESS}a.html", f"{ADDRESS}a.png"
+    )
     assert (made["url"], made["image"]) == (f"{ADDRESS}a.html", f"{ADDRESS}a.png")
 
 

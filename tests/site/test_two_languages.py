@@ -1,5 +1,6 @@
 """A site in two languages: every page in both, a switch that keeps the page, and what holds no words only once."""
 
+import re
 import shutil
 from pathlib import Path
 
@@ -60,6 +61,33 @@ def test_each_page_tells_its_language_and_the_others(site: Path) -> None:
         "es": "../../es/doors/index.html",
         "x-default": "../../doors/index.html",
     }
+
+
+def test_each_page_tells_social_networks_its_language_and_the_other(site: Path) -> None:
+    for name, own, other in (("index.html", "en_US", "es_ES"), ("es/index.html", "es_ES", "en_US")):
+        root, _ = parsed(site / name)
+        assert root.xpath("//meta[@property='og:locale']/@content") == [own]
+        assert root.xpath("//meta[@property='og:locale:alternate']/@content") == [other]
+
+
+def test_shares_stand_as_the_language_writes_them(site: Path) -> None:
+    page = "doors/garden-pair.html"
+    assert re.search(r"\d%", (site / page).read_text())
+    told = (site / "es" / page).read_text()
+    assert re.search(r"\d\u00a0%", told)
+    assert re.search(r">[^<>]*\d%", told) is None
+
+
+def test_a_covering_is_found_among_its_like_in_the_language(site: Path) -> None:
+    page = "coverings/roller-shade.html"
+    assert '"category":"Window covering"' in (site / page).read_text()
+    assert '"category":"Cortinas y persianas"' in (site / "es" / page).read_text()
+
+
+def test_a_door_s_name_stands_as_it_is_written(site: Path) -> None:
+    page = "doors/garden-pair/roller-shade.html"
+    assert "on Garden pair" in (site / page).read_text()
+    assert "en «Pareja del jardín»" in (site / "es" / page).read_text()
 
 
 def test_every_link_leads_to_a_file(site: Path) -> None:

@@ -3,8 +3,9 @@
 import pytest
 
 from configurator.kernel.message import say, several
+from configurator.kernel.say import say_value
 from configurator.kernel.tongue import ENGLISH, FORMS, Words
-from configurator.tongues.speech import locale_of, plural_places, speech
+from configurator.tongues.speech import locale_of, plural_places, regional, speech
 
 ONE, MANY = "{count} brick", "{count} bricks"
 
@@ -56,3 +57,19 @@ def test_numbers_are_written_with_the_decimal_sign_of_the_language() -> None:
 def test_what_is_no_language_says_what_to_write() -> None:
     with pytest.raises(ValueError, match="xx-nowhere is no language's code; such as en, es or en-GB is expected"):
         speech("xx-nowhere")
+
+
+@pytest.mark.parametrize(
+    ("language", "said"),
+    # From memory: Spanish and French part the sign from its number, English and Japanese do not, Turkish has it first.
+    [("es", "45,5 %"), ("fr", "45,5 %"), ("en-GB", "45.5%"), ("ja", "45.5%"), ("tr", "%45,5")],
+)
+def test_shares_are_written_as_the_language_writes_them(language: str, said: str) -> None:
+    assert say_value(0.455, "share", speech(language), "mm") == said
+
+
+@pytest.mark.parametrize(
+    ("language", "told"), [("en", "en_US"), ("en-GB", "en_GB"), ("es", "es_ES"), ("pt-BR", "pt_BR"), ("eo", "eo")]
+)
+def test_a_language_is_told_with_its_country(language: str, told: str) -> None:
+    assert regional(language) == told

@@ -2,7 +2,7 @@
 
 from configurator.kernel.message import message, plain
 from configurator.kernel.shapes import Caution, Figure, Household, Message, Reply, Travel, Verdict
-from configurator.kernel.telling import caution_with, figure, length, reply, verdict, working
+from configurator.kernel.telling import caution, figure, length, reply, verdict, working
 from configurator.kernel.tongue import wording
 
 # 87 FR 73144: an accessible operating cord longer than 8 in is held hazardous.
@@ -46,14 +46,13 @@ def child_verdict(numbers: dict[str, float]) -> Verdict:
     return verdict("child_safety", name, state, child_why(numbers))
 
 
-def child_caution(numbers: dict[str, float]) -> Caution:
+def child_caution() -> Caution:
     """Return the caution that goes with any cord or loop."""
-    text = message(
-        "{left} Children of 8 years and younger have been strangled by cords and loops. Choose a cordless lift where "
-        "children live or visit; fit and keep every safety device. Local law decides.",
-        {"left": [child_why(numbers)["text"], "text"], **CORD_TERMS},
+    text = wording(
+        "Children of 8 years and younger have been strangled by cords and loops such as this covering has. Choose a "
+        "cordless lift where children live or visit; fit and keep every safety device. Local law decides."
     )
-    return caution_with("child_safety", text, CHILD_RULE)
+    return caution("child_safety", text, CHILD_RULE)
 
 
 def child_question(travel: Travel, household: Household) -> Reply:
@@ -66,5 +65,5 @@ def child_question(travel: Travel, household: Household) -> Reply:
     if numbers["loop_length"] > 0:
         figures.append(cord_figure("loop_length", wording("height of the loop"), numbers["loop_length"]))
     if len(figures) > 0:
-        cautions.append(child_caution(numbers))
+        cautions.append(child_caution())
     return reply(figures, [child_verdict(numbers)], cautions)

@@ -9,7 +9,7 @@ import jinja2
 from markupsafe import Markup, escape
 
 from configurator.kernel.message import say, say_phrase, say_rule, say_sum
-from configurator.kernel.say import say_value
+from configurator.kernel.say import in_percent, say_value
 from configurator.kernel.shapes import Figure, Message
 from configurator.kernel.tongue import FORMS, Words, in_form, in_words
 from configurator.kernel.typeset import typeset
@@ -23,9 +23,9 @@ def dial(telephone: str) -> str:
     return re.sub(r"[^+0-9]", "", telephone)
 
 
-def percent(share: float) -> str:
-    """Return a share as a whole percentage, with a narrow no-break space before the sign."""
-    return f"{share * 100:.0f}\u202f%"
+def percent(share: float, words: Words) -> str:
+    """Return a share as a whole percentage."""
+    return typeset_words(in_percent(share, 0, words))
 
 
 def sentence(words: str) -> str:
@@ -85,7 +85,7 @@ def add_words(env: jinja2.Environment, words: Words, units: str) -> None:
         "dial": dial,
         "number": number,
         "named": partial(in_words, words=words),
-        "percent": percent,
+        "percent": partial(percent, words=words),
         "phrase": phrase,
         "raw": raw,
         "rule": rule,

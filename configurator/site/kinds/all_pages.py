@@ -238,4 +238,9 @@ def product(house: House, name: str, words: str, url: str, card: str) -> structu
     address = house.address
     seller = house.showroom.name
     url, card = address and address + url, address and house.first.address + house.card_root(card) + card
-    return structured_data.product(name, words, seller, url, card)
+    said: structured_data.Offered = {
+        "name": name,
+        "description": words,
+        "category": house.named(structured_data.CATEGORY),
+    }
+    return structured_data.product(said, seller, url, card)

@@ -2,6 +2,7 @@
 
 from typing import TypedDict
 
+from configurator.kernel.message import plain, several
 from configurator.kernel.resolve import resolve
 from configurator.kernel.shapes import Door, Family
 from configurator.kernel.tongue import wording
@@ -50,6 +51,7 @@ class CoveringsPage(TypedDict):
 
     families: list[CoveringTile]
     wants: list[Want]
+    tallies: list[str]
     door_name: str
 
 
@@ -99,11 +101,20 @@ def item(house: House, door: Door, family: Family) -> CoveringTile:
     }
 
 
+def counted_coverings(house: House) -> list[str]:
+    """Return what is told of the number of families that are found: of none, of one and so on."""
+    none = plain("No covering has all of that. Take one wish back, or search with fewer or other words.")
+    counts = range(1, len(house.families) + 1)
+    found = [several("{count} covering", "{count} coverings", {"count": [count, "count"]}) for count in counts]
+    return [house.phrase(told) for told in [none, *found]]
+
+
 def coverings(house: House) -> CoveringsPage:
     """Return what the page of all coverings shows."""
     door = first_single(house)
     return {
         "families": [item(house, door, family) for family in house.families],
         "wants": [{"id": ident, "name": house.named(name)} for ident, name in WANTS],
-        "door_name": house.door_name(door),
+        "tallies": counted_coverings(house),
+        "door_name": door["name"],
     }

@@ -127,7 +127,7 @@ def door_page(house: House, door: Door) -> DoorPage:
     families = best_first([tile(house, door, family, window) for family in house.families])
     return {
         "name": notes.name,
-        "door_name": house.door_name(door),
+        "door_name": door["name"],
         "summary": notes.summary,
         "also_called": notes.also_called,
         "description": notes.description,

@@ -3,6 +3,7 @@
 from typing import TypedDict
 
 from configurator.drawing.page_svg import screen_svg
+from configurator.kernel.message import plain, several
 from configurator.kernel.say import say_length
 from configurator.kernel.shapes import Door
 from configurator.kernel.tongue import wording
@@ -33,6 +34,15 @@ class DoorsPage(TypedDict):
     """What the page of all doors shows."""
 
     doors: list[DoorItem]
+    tallies: list[str]
+
+
+def counted_doors(house: House) -> list[str]:
+    """Return what is told of the number of doors that are found: of none, of one and so on."""
+    none = plain("No door is found by that. Search with fewer or other words, or set every measurement yourself.")
+    counts = range(1, len(house.doors) + 1)
+    found = [several("{count} door", "{count} doors", {"count": [count, "count"]}) for count in counts]
+    return [house.phrase(told) for told in [none, *found]]
 
 
 def centered(windows: list[Window], own: Window) -> Window:
@@ -76,4 +86,7 @@ def doors(house: House) -> DoorsPage:
     """Return what the page of all doors shows."""
     windows = {door["id"]: window_of(door_frame(door)) for door in house.doors}
     every = list(windows.values())
-    return {"doors": [item(house, door, centered(every, windows[door["id"]])) for door in house.doors]}
+    return {
+        "doors": [item(house, door, centered(every, windows[door["id"]])) for door in house.doors],
+        "tallies": counted_doors(house),
+    }

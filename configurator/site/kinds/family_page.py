@@ -141,7 +141,7 @@ def family_page(house: House, family: Family) -> FamilyPage:
         "safety": notes.safety,
         "numbers": sourced_numbers(house, notes),
         "mover": mover(house, shown, family) if fits else None,
-        "door_name": house.door_name(shown),
+        "door_name": shown["name"],
         "choices": choice_lines(house, family),
         "doors": [{**compared(house, door, family), "name": door["name"]} for door in house.doors],
         "try_url": house.try_url(shown, family),

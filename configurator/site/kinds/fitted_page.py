@@ -150,7 +150,7 @@ def fitted(house: House, door: Door, family: Family) -> FittedPage:
     notes = house.catalog.family_notes[family["id"]]
     return {
         "family_name": family["name"],
-        "door_name": house.door_name(door),
+        "door_name": door["name"],
         "refusal": house.say(answer["refusal"]),
         "passing": answer["verdicts"].get("pass_through"),
         "key": [answer["figures"][name] for name in KEY] if sound else [],

@@ -10,7 +10,7 @@ from configurator.site.house import OWN_CARD, House
 from configurator.site.kinds import structured_data
 from configurator.site.kinds.guide_pages import guide_url
 from configurator.site.site_page import Crumb, SitePage, way_up
-from configurator.tongues.speech import name_of
+from configurator.tongues.speech import name_of, regional
 
 MENU = (
     ("coverings/index.html", wording("Coverings"), "coverings/"),
@@ -43,7 +43,8 @@ class Tongue(TypedDict):
 
 
 class Head(TypedDict):
-    """What a page says of itself to browsers and search engines; ``card`` is the link preview's address."""
+    """What a page says of itself to browsers and search engines; ``card`` is the link preview's address,
+    ``locale`` its language with a country, as social networks name it."""
 
     title: str
     description: str
@@ -51,6 +52,8 @@ class Head(TypedDict):
     card: str
     listed: bool
     schema: Markup
+    locale: str
+    other_locales: list[str]
     alternates: list[Alternate]
 
 
@@ -100,6 +103,8 @@ def head(house: House, page: SitePage) -> Head:
         "card": (house.first.address or shared_way(house, page)) + house.card_root(card) + card,
         "listed": stands,
         "schema": structured_data.script_text([*page.schema, crumbs]),
+        "locale": regional(house.words["language"]),
+        "other_locales": [regional(other.words["language"]) for other in house.tongues if other is not house],
         "alternates": alternates(house, page) if page.listed else [],
     }
 

@@ -11,7 +11,6 @@ from configurator.site.house import House, Terms
 from configurator.site.kinds.compare import NamedLine, light_when_closed
 
 NAMED = 3
-ALL_CLEAR = percent(1.0)
 
 
 class Glance(TypedDict):
@@ -66,14 +65,13 @@ def at_a_glance(lines: Sequence[NamedLine], house: House) -> list[Glance]:
     fitting = [line for line in lines if not line["refusal"]]
     if not fitting:
         return []
+    words = house.words
     passing = [line for line in fitting if line["state"] == "clears"]
-    clear = [line for line in fitting if percent(value(line, "visible_glass_open")) == ALL_CLEAR]
-    flat = say_length(min(value(line, "projection_most") for line in fitting), house.words, house.units)
-    flattest = [
-        line for line in fitting if say_length(value(line, "projection_most"), house.words, house.units) == flat
-    ]
-    dark = percent(min(light_when_closed(line) for line in fitting))
-    darkest = [line for line in fitting if percent(light_when_closed(line)) == dark]
+    clear = [line for line in fitting if percent(value(line, "visible_glass_open"), words) == percent(1.0, words)]
+    flat = say_length(min(value(line, "projection_most") for line in fitting), words, house.units)
+    flattest = [line for line in fitting if say_length(value(line, "projection_most"), words, house.units) == flat]
+    dark = percent(min(light_when_closed(line) for line in fitting), words)
+    darkest = [line for line in fitting if percent(light_when_closed(line), words) == dark]
     return [
         {
             "name": house.named(wording("Clear the handle")),

@@ -1,15 +1,16 @@
 """Structured data after schema.org, as JSON-LD."""
 
 import json
-from typing import Any
+from typing import Any, TypedDict
 
 from markupsafe import Markup
 
 from configurator.catalog.schema.showroom import Showroom
+from configurator.kernel.tongue import wording
 from configurator.site.site_page import Crumb
 
 Thing = dict[str, Any]
-CATEGORY = "Window covering"
+CATEGORY = wording("Window covering")
 
 
 def breadcrumbs(crumbs: list[Crumb], title: str, url: str, address: str) -> Thing:
@@ -24,13 +25,19 @@ def breadcrumbs(crumbs: list[Crumb], title: str, url: str, address: str) -> Thin
     return {"@type": "BreadcrumbList", "itemListElement": items}
 
 
-def product(name: str, description: str, seller: str, url: str, image: str) -> Thing:
+class Offered(TypedDict):
+    """What is said of a covering: its name, what it is, and among which things it is found."""
+
+    name: str
+    description: str
+    category: str
+
+
+def product(said: Offered, seller: str, url: str, image: str) -> Thing:
     """Return a Product; ``url`` and ``image`` may be empty when the public address is not known."""
     thing: Thing = {
         "@type": "Product",
-        "name": name,
-        "description": description,
-        "category": CATEGORY,
+        **said,
         "brand": {"@type": "Brand", "name": seller},
     }
     if url:

@@ -45,6 +45,7 @@ from configurator.site.mkdocs.written_page import (
 from configurator.site.site_page import SitePage
 
 log = logging.getLogger("mkdocs.plugins.astragal")
+LEFT_OUT = wording("{page} is a page of the site already, so the showroom's is left out")
 # What a site's menu holds of the showroom when nobody has written the menu.
 IN_MENU = {"index.html", *(url for url, _, _ in MENU)}
 

@@ -138,7 +138,7 @@ def test_words_say_what_is_drawn_and_what_it_is_drawn_for() -> None:
     assert drawn("elevation", "pair", "shutter", "closed")["title"].startswith(
         "Louvered shutter, closed, on Garden pair"
     )
-    assert "40 % down" in drawn("plan", "single", "roller", "0.4")["title"]
+    assert "40% down" in drawn("plan", "single", "roller", "0.4")["title"]
 
 
 def test_the_stack_is_named_only_while_it_is_one() -> None:
@@ -160,7 +160,7 @@ def test_a_sheet_names_its_scale_and_fits_a4_and_letter_at_it(units: str, scale:
 
 def test_a_sheet_says_what_on_which_door_and_where_it_stands() -> None:
     said = words(drawn("sheet", "pair", "cellular", "0.4"))
-    assert {"Cellular shade", "Garden pair", "40 % down"} <= set(said)
+    assert {"Cellular shade", "Garden pair", "40% down"} <= set(said)
 
 
 def test_the_lines_of_sight_meet_the_glass_where_the_figures_say() -> None:

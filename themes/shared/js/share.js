@@ -25,7 +25,7 @@ export function createTaking(app) {
         element("label", { for: address.id, class: "note" }, _("It holds the door, the covering and the position. Nothing is sent to anyone.")),
         address, element("p", { class: "actions" }, copy, codeButton), said, code),
       element("div", {}, element("h3", {}, _("On paper")),
-        element("p", { class: "note" }, _("One page for each configuration, drawn to scale, on A4 or Letter. Print at 100 %, without fitting to the page.")),
+        element("p", { class: "note" }, _("One page for each configuration, drawn to scale, on A4 or Letter. Print at 100%, without fitting to the page.")),
         element("p", { class: "actions" }, print)),
       element("div", {}, element("h3", {}, _("On this device")), kept, element("p", { class: "actions" }, keep, clear))));
   code.hidden = true;

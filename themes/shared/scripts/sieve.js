@@ -33,6 +33,7 @@
     var field = form.elements.words;
     var idle = wordsOf(field.dataset.idle);
     var orders = form.elements.order;
+    var tallies = JSON.parse(form.elements.tally.dataset.told);
 
     /* A slip is forgiven only where nothing is spelled like that, so that "clean" does not find what is clear. */
     function having(word) {
@@ -60,8 +61,7 @@
           !wants.every(function (want) { return item.dataset.wants.split(" ").indexOf(want) >= 0; });
         if (!item.hidden) shown += 1;
       });
-      var said = form.elements.tally.dataset;
-      form.elements.tally.textContent = shown === 1 ? said.one : shown ? said.many.replace("{count}", shown) : said.none;
+      form.elements.tally.textContent = tallies[shown];
     }
 
     form.addEventListener("input", apply);

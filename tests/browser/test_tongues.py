@@ -1,0 +1,90 @@
+"""The page in another language is the same page with the same configuration, from a host as from a disk."""
+
+from collections.abc import Iterator
+from pathlib import Path
+from threading import Thread
+
+import pytest
+from playwright.sync_api import Page, expect
+
+from configurator.catalog import load
+from configurator.local import address_of, folder_server
+from tests.browser.conftest import OpenContext
+from tests.browser.trying import covering, fragment, fragment_now, open_page, said, viewport
+from tests.conftest import built_once, other_content
+
+
+def two_tongues(folder: Path) -> Path:
+    """Write a small content in two languages."""
+    other_content(folder)
+    showroom = folder / "showroom.yaml"
+    showroom.write_text(f"languages: [en, es]\n{showroom.read_text(encoding='utf-8')}", encoding="utf-8")
+    return folder
+
+
+@pytest.fixture(scope="session")
+def site(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """A folder with a site in two languages."""
+    return built_once(tmp_path_factory, "two-tongues", two_tongues)
+
+
+@pytest.fixture(params=["host", "disk"])
+def root(request: pytest.FixtureRequest, site: Path) -> Iterator[str]:
+    """The address of the site, ending in a slash: served, and as files."""
+    if request.param == "disk":
+        yield f"{site.as_uri()}/"
+        return
+    server = folder_server(site, 0)
+    thread = Thread(target=server.serve_forever, daemon=True)
+    thread.start()
+    yield address_of(server)
+    server.shutdown()
+    server.server_close()
+    thread.join()
+
+
+@pytest.fixture
+def page(open_context: OpenContext, root: str) -> Page:
+    return open_context(base_url=root, viewport=viewport("desk")).new_page()
+
+
+def switch(page: Page, language: str) -> None:
+    """Read the page in another language."""
+    page.locator("nav.tongues").get_by_role("link", name=language, exact=True).click()
+    page.wait_for_function(f"document.documentElement.lang === '{'es' if language == 'español' else 'en'}'")
+
+
+def shown(page: Page) -> list[object]:
+    """Return what is picked and measured, and where the covering stands."""
+    return page.evaluate("""() => [
+        [...document.querySelectorAll("#configurator input:checked")].map((box) => [box.name, box.value]),
+        [...document.querySelectorAll("#configurator input[type=text]")].map((field) => field.value),
+        [...document.querySelectorAll("#configurator input[type=range]")].map((slider) => slider.value),
+    ]""")
+
+
+def test_the_switch_keeps_page_and_configuration(page: Page, root: str, site: Path) -> None:
+    stock = load(site.parent / "two-tongues-content")
+    open_page(page, root + fragment(stock, covering(stock, "garden-pair", "cellular-shade", at=(0.35, 0.0, 0.0))))
+    page.get_by_label("Glass width", exact=True).fill("21 3/8")
+    page.get_by_label("Glass width", exact=True).blur()
+    page.wait_for_function("location.hash.includes('glass_width')")
+    before, kept = shown(page), fragment_now(page)
+    switch(page, "español")
+    page.locator(".moving path").first.wait_for(state="attached")
+    page.locator(".share").wait_for(state="attached")
+    assert page.url.startswith(f"{root}es/try.html#")
+    assert fragment_now(page) == kept
+    assert shown(page) == before
+    switch(page, "English")
+    page.locator(".moving path").first.wait_for(state="attached")
+    assert page.url == f"{root}try.html{kept}"
+    assert said(page, "Bottom rail") == "35% down"
+
+
+@pytest.mark.parametrize("name", ["index.html", "doors/garden-pair.html", "doors/garden-pair/cellular-shade.html"])
+def test_the_switch_keeps_a_page_without_configuration(page: Page, root: str, name: str) -> None:
+    page.goto(f"{root}{name}#content")
+    switch(page, "español")
+    assert page.url == f"{root}es/{name}#content"
+    expect(page.locator("nav.tongues a[aria-current]")).to_have_text("español")
