@@ -20,6 +20,8 @@ from configurator.translating.own_texts import PACKAGE
 WITH_TERMS = ("message", "several", "working")
 HOLDERS = ast.FunctionDef | ast.ClassDef
 Scope = dict[str, list[ast.expr]]
+# Lists what click says, which puts in the terms itself.
+CLICKS = PACKAGE / "spoken_click.py"
 
 
 def named(text: str) -> set[str]:
@@ -151,7 +153,7 @@ def object_keys(node: Node) -> Iterator[str]:
 
 def test_each_term_of_a_sentence_is_given_in_python() -> None:
     read = 0
-    for path in sorted(PACKAGE.rglob("*.py")):
+    for path in sorted(set(PACKAGE.rglob("*.py")) - {CLICKS}):
         count, slips = python_slips(path.read_text(encoding="utf-8"))
         assert slips == [], path
         read += count
