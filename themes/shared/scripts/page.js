@@ -109,10 +109,14 @@
 
   function mover(figure) {
     var slider = figure.querySelector("input");
-    var frames = figure.querySelectorAll("svg .frame");
+    var drawings = Array.prototype.map.call(figure.querySelectorAll("svg"), function (svg) {
+      return svg.querySelectorAll(".frame");
+    });
     var words = slider.dataset.words.split("|");
     function show() {
-      frames.forEach(function (frame, place) { frame.classList.toggle("now", place === Number(slider.value)); });
+      drawings.forEach(function (frames) {
+        frames.forEach(function (frame, place) { frame.classList.toggle("now", place === Number(slider.value)); });
+      });
       slider.setAttribute("aria-valuetext", words[slider.value]);
     }
     slider.addEventListener("input", show);
