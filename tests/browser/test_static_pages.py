@@ -82,6 +82,16 @@ def test_a_family_is_moved_from_open_to_closed(page: Page) -> None:
     expect(slider).to_have_attribute("aria-valuetext", "lowered")
 
 
+@pytest.mark.parametrize(("family", "down"), [("wood-blind", "lowered"), ("vertical-vanes", "drawn across")])
+def test_at_closed_the_slats_and_vanes_of_a_family_are_shut(family: str, down: str, page: Page) -> None:
+    page.goto(f"coverings/{family}.html")
+    slider = page.get_by_role("slider")
+    slider.press("End")
+    expect(slider).to_have_attribute("aria-valuetext", f"{down}, closed")
+    slider.press("ArrowLeft")
+    expect(slider).to_have_attribute("aria-valuetext", f"{down}, level")
+
+
 @pytest.mark.parametrize("family", FAMILIES)
 def test_elevation_and_section_of_a_family_follow_its_slider_together(family: str, page: Page) -> None:
     page.goto(f"coverings/{family}.html")

@@ -5,7 +5,6 @@ import {
   activeOf, endPlace, familyOf, legsOf, stateFrom, withAnother, withChoice, withFamily, withHandle,
   withoutOne, withPlace, withPreset, withShown, withUnits,
 } from "./state.js";
-import { placeAtShare } from "./travel.js";
 
 /**
  * @param {App} app
@@ -29,7 +28,7 @@ export function createActions(app, store, address) {
     pickFamily: (id) => set(withFamily(catalog, store.get(), id), "push"),
     pickOption: (choice, option) => set(withChoice(catalog, store.get(), choice, option), "push"),
     move: (leg, value) => set(withPlace(store.get(), Astragal.kernel.moved_to(legs(), now().place, leg.moves, value)), "move"),
-    moveAll: (share) => set(withPlace(store.get(), placeAtShare(catalog, now(), share)), "move"),
+    moveTo: (place) => set(withPlace(store.get(), place), "move"),
     goTo: (end) => set(withPlace(store.get(), endPlace(catalog, now(), end)), "push"),
     settle: later(450, () => address.write("push")),
     another: () => set(withAnother(store.get()), "push"),

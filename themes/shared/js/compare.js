@@ -8,7 +8,8 @@ import { ruler, scaleFor, toScale } from "./sheet.js";
 import { unionOf } from "./stage.js";
 import { activeOf, familyOf } from "./state.js";
 import { capital, LETTERS } from "./text.js";
-import { percent, placeAtShare, sayShare, shareOf } from "./travel.js";
+import { percent } from "./travel.js";
+import { placeAtShare, sayShare, shareOf } from "./way.js";
 import { _, _several, choicesInWords, doorName, isKey, say, sayFigure, tongue, verdictNode } from "./words.js";
 
 /** @typedef {{ name: string, cells: string[], draw: (at: number) => Child, key: boolean, differs: boolean }} Row */
@@ -168,7 +169,7 @@ export function createCompared(app) {
   const tables = element("div", { class: "compare-tables" });
   const slider = element("input", {
     type: "range", min: "0", max: "100", step: "1", id: "compare-share",
-    oninput: () => app.moveAll(slider.valueAsNumber / 100), onchange: () => app.settle(),
+    oninput: () => app.moveTo(placeAtShare(app.catalog, activeOf(app.state()), slider.valueAsNumber / 100)), onchange: () => app.settle(),
   });
   const output = element("output", { for: slider.id });
   const bar = element("div", { class: "slider compare-slider" },

@@ -100,7 +100,7 @@ interface Actions {
   pickFamily(id: string): void;
   pickOption(choice: string, option: string): void;
   move(leg: Astragal.Leg, value: number): void;
-  moveAll(share: number): void;
+  moveTo(place: Astragal.Position): void;
   goTo(end: End): void;
   settle(): void;
   another(): void;
