@@ -105,6 +105,20 @@ def test_elevation_and_section_of_a_family_follow_its_slider_together(family: st
         slider.press("ArrowRight")
 
 
+def test_back_on_the_page_of_a_family_drawing_and_words_are_where_the_slider_is(page: Page) -> None:
+    page.goto("coverings/cellular-shade.html")
+    page.get_by_role("slider").press("End")
+    page.goto("imprint.html")
+    page.go_back()
+    told = """() => [document.querySelector(".mover input").value,
+        ...[...document.querySelectorAll(".mover svg")].map(svg => [...svg.querySelectorAll(".frame")]
+            .findIndex(frame => getComputedStyle(frame).visibility === "visible"))]"""
+    last, *frames = page.evaluate(told)
+    assert last == page.get_by_role("slider").get_attribute("max")
+    assert frames == [int(last)] * 2
+    expect(page.get_by_role("slider")).to_have_attribute("aria-valuetext", "lowered")
+
+
 def test_evening_light_stays_only_when_asked_to(page: Page) -> None:
     paper = "getComputedStyle(document.body).backgroundColor"
     page.goto("index.html")

@@ -36,7 +36,7 @@ export function createActions(app, store, address) {
     show: (index) => set(withShown(store.get(), index), "push"),
     open(fragment) {
       const opened = address.read(fragment);
-      set(stateFrom(opened.state), "none");
+      set(stateFrom(opened.state), "opened");
       return opened;
     },
   };

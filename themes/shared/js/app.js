@@ -111,6 +111,11 @@ function followStore(app, store, address, showing) {
       if (!app.dragging()) rest();
       return;
     }
+    if (step === "opened") {
+      // The address is there already: slider and drawing are not to be seen behind it.
+      showing.everything();
+      return;
+    }
     everything();
     if (step === "push" || step === "replace") address.write(step);
   });
@@ -189,7 +194,7 @@ function createApp(root, catalog) {
     ...app.stage.drawSteps(app.state()),
     () => {
       followStore(app, store, address, showing);
-      followWindow(app);
+      followWindow(app, fragment, kept);
       showing.besideDrawing();
     },
     // What stands below comes after it, or it would be moved.
@@ -212,11 +217,17 @@ async function inSteps([step, ...rest]) {
   if (rest.length > 0) setTimeout(() => inSteps(rest));
 }
 
-/** @param {App} app */
-function followWindow(app) {
+/**
+ * @param {App} app
+ * @param {string} first what the page was opened with
+ * @param {string} kept what it shows without a link
+ */
+function followWindow(app, first, kept) {
   const reread = () => {
-    if (location.hash.slice(1) !== app.fragment()) app.notice.tell(app.open(location.hash));
+    if (location.hash.slice(1) !== app.fragment()) app.notice.tell(app.open(location.hash.slice(1) || kept));
   };
+  // Whoever went on or back meanwhile is already elsewhere.
+  if (location.hash.slice(1) !== first) reread();
   window.addEventListener("hashchange", reread);
   window.addEventListener("popstate", reread);
   // A keyboard on the screen takes half of it: the drawing makes room for the field.

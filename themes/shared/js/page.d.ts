@@ -10,7 +10,7 @@ type ByView<Thing> = Record<View, Thing>;
 type Drawings = ByView<Astragal.Drawing>;
 type End = "open" | "closed";
 // How the address follows: a new entry, the same one, once the hand rests, or not at all.
-type Step = "push" | "replace" | "move" | "none";
+type Step = "push" | "replace" | "move" | "opened" | "none";
 
 interface Extent { x0: number; x1: number; y0: number; y1: number }
 interface Frame { x: number; y: number; width: number; height: number }

@@ -120,6 +120,8 @@
       slider.setAttribute("aria-valuetext", words[slider.value]);
     }
     slider.addEventListener("input", show);
+    // A browser that goes back to this page puts the slider where it was left, and tells nobody.
+    window.addEventListener("pageshow", show);
     show();
   }
 
