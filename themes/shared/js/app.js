@@ -153,8 +153,7 @@ function createApp(root, catalog) {
     },
     endDrag(before) {
       dragging = false;
-      if (samePlace(before, active().place)) return;
-      address.write("push");
+      if (!samePlace(before, active().place)) address.write("push");
       showing.placed();
     },
     endDrawings: () => ENDS.map((end) => app.ask.endDrawings(active(), end, store.get().units)),

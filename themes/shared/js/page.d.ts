@@ -71,7 +71,6 @@ interface Asker {
   elevation(one: Astragal.Configuration, place: Astragal.Position, units: string): Astragal.Drawing;
   stillCount(view: View, one: Astragal.Configuration, units: string): number;
   movingMarks(one: Astragal.Configuration, place: Astragal.Position, units: string, annotated: boolean): Record<string, Astragal.Mark[]>;
-  hold(one: Astragal.Configuration, place: Astragal.Position, leg: Astragal.Leg): Astragal.Hold | null;
   sharesAt(one: Astragal.Configuration, place: Astragal.Position): Astragal.Shares | null;
 }
 

@@ -119,8 +119,6 @@ export function createAsker(catalog, household) {
     stillCount: (view, one, units) => kernel.door_marks(view, draftOf(one, doorScenes(key(one), one), one.place, units)).length,
     // What lies over them, by view: all that a drag has to draw anew.
     movingMarks: (one, place, units, annotated) => kernel.moving_marks(movedDraft(one, place, units), annotated),
-    // Where a hand takes hold of what a leg moves; null where it is not to be had.
-    hold: (one, place, leg) => kernel.holds_at(fitOf(one), place, leg)[0] ?? null,
     // What of the glass is clear, and what of view and light comes through; null where the family cannot go on the door.
     sharesAt(one, place) {
       const pieces = kernel.pieces_at(fitOf(one), place);

@@ -120,6 +120,13 @@
       slider.setAttribute("aria-valuetext", words[slider.value]);
     }
     slider.addEventListener("input", show);
+    // A slider jumps to the finger before it is known whether the page is being swiped.
+    var before = slider.value;
+    slider.addEventListener("pointerdown", function () { before = slider.value; });
+    slider.addEventListener("pointercancel", function () {
+      slider.value = before;
+      show();
+    });
     // A browser that goes back to this page puts the slider where it was left, and tells nobody.
     window.addEventListener("pageshow", show);
     show();
