@@ -239,6 +239,16 @@ def test_open_and_closed_are_drawn_apart(run: Run, catalog: Catalog, fitting: li
     assert Path("open.svg").read_text() != Path("closed.svg").read_text()
 
 
+@pytest.mark.parametrize("family", ["wood-blind", "metal-blind", "vertical-vanes"])
+def test_all_the_way_is_drawn_as_closed_is(run: Run, fitting: list[str], family: str) -> None:
+    wanted = [*fitting[:2], "--family", family]
+    run("draw", *wanted, "--at", "1", "-o", "way.svg")
+    run("draw", *wanted, "--at", "closed", "-o", "closed.svg")
+    run("draw", *wanted, "--at", "0.9", "-o", "level.svg")
+    assert Path("way.svg").read_text() == Path("closed.svg").read_text()
+    assert Path("level.svg").read_text() != Path("closed.svg").read_text()
+
+
 def test_draw_writes_a_png(run: Run, fitting: list[str]) -> None:
     assert run("draw", *fitting, "-o", "drawn.png").exit_code == 0
     with Image.open("drawn.png") as picture:

@@ -1,7 +1,10 @@
 """Positions: open, closed, and what lies between them."""
 
-from configurator.kernel.numbers import blend
+from configurator.kernel.numbers import blend, clamp
 from configurator.kernel.shapes import Leg, Position
+
+# The way of a rail or a leading edge is long, that of a wand is short.
+TURNED_FROM = 0.9
 
 
 def position(lower: float, upper: float, tilt: float) -> Position:
@@ -21,13 +24,47 @@ def closed_position(numbers: dict[str, float]) -> Position:
     return position(1.0, 0.0, numbers["tilt_closed"])
 
 
-def position_at(numbers: dict[str, float], share: float) -> Position:
-    """Return the position a ``share`` of the way from open to closed along the covering's main movement."""
+def main_position(numbers: dict[str, float], share: float) -> Position:
+    """Return the position a ``share`` of the way along the covering's main movement alone.
+
+    It is let down or drawn across with its louvers, vanes or bands as they move; turned where nothing else moves.
+    """
     if numbers["lower_moves"] > 0:
         return position(share, 0.0, numbers["tilt_moving"])
-    if numbers["upper_moves"] > 0:
-        return position(1.0, share, numbers["tilt_moving"])
     return position(1.0, 0.0, blend(numbers["tilt_open"], numbers["tilt_closed"], share))
+
+
+def turned_from(numbers: dict[str, float]) -> float:
+    """Return the share of the way from open to closed at which the main movement is done and turning shut begins."""
+    if numbers["lower_moves"] > 0 and numbers["tilt_moving"] != numbers["tilt_closed"]:
+        return TURNED_FROM
+    return 1.0
+
+
+def position_at(numbers: dict[str, float], share: float) -> Position:
+    """Return the position a ``share`` of the way from open to closed: first let down or drawn across, then turned."""
+    turned = turned_from(numbers)
+    if share <= turned:
+        return main_position(numbers, share / turned)
+    return position(1.0, 0.0, blend(numbers["tilt_moving"], numbers["tilt_closed"], (share - turned) / (1 - turned)))
+
+
+def turned_share(start: float, end: float, tilt: float) -> float:
+    """Return how far a tilt has come, 0 to 1, the same either way; 0 where there is nothing to turn."""
+    return 0.0 if start == end else clamp(abs(tilt - start) / abs(end - start), 0.0, 1.0)
+
+
+def share_at(numbers: dict[str, float], place: Position) -> float:
+    """Return the share of the way from open to closed at which a position stands, 0 to 1.
+
+    Closed the other way is closed; of what has not come all the way down the tilt does not count.
+    """
+    if numbers["lower_moves"] == 0:
+        return turned_share(numbers["tilt_open"], numbers["tilt_closed"], place["tilt"])
+    turned = turned_from(numbers)
+    if place["lower"] < 1:
+        return place["lower"] * turned
+    return blend(turned, 1.0, turned_share(numbers["tilt_moving"], numbers["tilt_closed"], place["tilt"]))
 
 
 def along(leg: Leg, share: float) -> Position:

@@ -6,7 +6,7 @@ from configurator.kernel.glass_shares import glass_shares
 from configurator.kernel.mechanisms import MECHANISMS
 from configurator.kernel.message import is_said
 from configurator.kernel.mount.hung import dressed_leaves
-from configurator.kernel.position import closed_position, coarse, open_position, position_at
+from configurator.kernel.position import closed_position, coarse, main_position, open_position
 from configurator.kernel.questions.outline import covering_outline
 from configurator.kernel.questions.turn import turn_of
 from configurator.kernel.shapes import Cuts, Fit, Travel
@@ -34,7 +34,7 @@ def travelled(fit: Fit) -> Travel:
         "outline": outline,
         "turn": turn_of(fit, samples, outline),
         "raised": raised,
-        "half": pieces_at(fit, coarse(position_at(numbers, 0.5))),
+        "half": pieces_at(fit, coarse(main_position(numbers, 0.5))),
         "down": down,
         "raised_shares": glass_shares(fit, raised),
         "down_shares": glass_shares(fit, down),

@@ -47,6 +47,8 @@ function asked(one) {
     scene,
     views: one.views.map((view) => kernel[`${view}_of`](kernel.drafted(door, { scene, answer, names }, ENGLISH, units))),
     moment: kernel.moment(fit, place),
+    share: kernel.share_at(fit.numbers, place),
+    way: [0, 0.45, 0.93, 1].map((share) => kernel.position_at(fit.numbers, share)),
     said: Object.values(answer.figures).map((figure) => kernel.say_working(figure, ENGLISH, units)),
     link,
     opened: kernel.decode(link, catalog),

@@ -24,6 +24,7 @@ from configurator.kernel.answer import ask, ruled_out
 from configurator.kernel.message import say_working
 from configurator.kernel.moment import moment
 from configurator.kernel.mount.hung import hung
+from configurator.kernel.position import position_at, share_at
 from configurator.kernel.scene import asked_scene, scene_at
 from configurator.kernel.tongue import ENGLISH
 from configurator.kernel.views.detail import detail_handle_of, detail_head_of
@@ -46,6 +47,7 @@ VIEWS = {
     "detail_handle": detail_handle_of,
 }
 DRAWN = [elevation_of, section_of, plan_of, sheet_of]
+WAY = [0.0, 0.45, 0.93, 1.0]
 # What the words come to, how many numbers, and the numbers as base64 of doubles.
 Condensed = tuple[list[int], list[int], str]
 
@@ -70,6 +72,8 @@ def asked(case: Case, stock: Stock, views: list[str], thorough: bool) -> dict[st
         "scene": view,
         "views": [VIEWS[name](draft) for name in views],
         "moment": moment(fit, place),
+        "share": share_at(fit["numbers"], place),
+        "way": [position_at(fit["numbers"], share) for share in WAY],
         "said": [say_working(figure, ENGLISH, units) for figure in answer["figures"].values()],
         "link": link,
         "opened": decode(link, stock),

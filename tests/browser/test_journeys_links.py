@@ -74,6 +74,58 @@ def test_back_and_forward_go_step_by_step(page: Page, catalog: Catalog) -> None:
     expect(page.get_by_role("radio", name="Inches")).to_be_checked()
 
 
+SHOWN = """() => [location.hash, document.querySelector('.travel-bar input').value,
+    document.querySelector('.travel-bar output').textContent,
+    [...document.querySelectorAll('.moving-sheet .moving')].map((group) => group.innerHTML)]"""
+NOTED = f"""() => {{
+    window.noted = [];
+    window.addEventListener("popstate", () => window.noted.push(({SHOWN})()));
+}}"""
+
+
+def test_address_slider_and_drawing_step_back_together(page: Page, catalog: Catalog) -> None:
+    open_page(page, shade(catalog))
+    page.evaluate(NOTED)
+    shown = [page.evaluate(SHOWN)]
+    for end, words in (("Closed", "lowered"), ("Open", "raised")):
+        page.get_by_role("button", name=end, exact=True).click()
+        expect(page.locator(".travel-bar output")).to_have_text(words)
+        shown.append(page.evaluate(SHOWN))
+    page.evaluate("history.go(-1)")
+    page.wait_for_function("noted.length === 1")
+    page.evaluate("history.go(-1)")
+    page.wait_for_function("noted.length === 2")
+    page.evaluate("history.go(2)")
+    page.wait_for_function("noted.length === 3")
+    assert page.evaluate("noted") == [shown[1], shown[0], shown[2]]
+
+
+def test_a_step_back_before_the_page_stands_is_followed(page: Page, catalog: Catalog) -> None:
+    other = fragment(catalog, covering(catalog, "garden-pair", "soft-fold-shade", at=(0.6, 0.0, 0.0)))
+    page.add_init_script(f"""new MutationObserver((_, watching) => {{
+        if (!document.querySelector(".sheet-frame")) return;
+        watching.disconnect();
+        location.hash = "{other.split("#")[1]}";
+    }}).observe(document, {{ childList: true, subtree: true }})""")
+    page.goto(shade(catalog))
+    expect(page.locator(".travel-bar output")).to_have_text("60 % down")
+    assert fragment_now(page) == "#" + other.split("#")[1]
+
+
+def test_a_step_back_to_the_page_without_a_link_shows_the_kept_door_again(page: Page, catalog: Catalog) -> None:
+    open_page(page, shade(catalog))
+    page.get_by_role("button", name="Keep this door").click()
+    open_page(page, "try.html")
+    page.get_by_role("button", name="Closed", exact=True).click()
+    expect(page.locator(".travel-bar output")).to_have_text("lowered")
+    page.evaluate(NOTED)
+    page.evaluate("history.back()")
+    page.wait_for_function("noted.length === 1")
+    assert [hash_ for hash_, _, _, _ in page.evaluate("noted")] == [""]
+    expect(page.locator(".chooser strong").nth(1)).to_have_text(catalog.families["soft-fold-shade"]["name"])
+    expect(page.locator(".travel-bar output")).to_have_text("35 % down")
+
+
 def test_a_drag_is_one_step(page: Page, catalog: Catalog) -> None:
     open_page(page, shade(catalog))
     before = fragment_now(page)

@@ -5,12 +5,14 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import Page, expect
 
+from configurator.places import CONTENT
 from tests.browser.conftest import OpenContext
 from tests.browser.trying import viewport
 from tests.site.kinds import KINDS
 from tests.site.pages import parsed
 
 STATIC = {name: url for name, url in KINDS.items() if name != "the configurator"}
+FAMILIES = [file.stem for file in sorted((CONTENT / "families").glob("*.yaml"))]
 MM = 96 / 25.4
 
 
@@ -76,9 +78,45 @@ def test_a_family_is_moved_from_open_to_closed(page: Page) -> None:
     slider = page.get_by_role("slider")
     slider.press("Home")
     expect(slider).to_have_attribute("aria-valuetext", "raised")
-    assert page.locator(".mover .frame:visible").count() <= 2
     slider.press("End")
     expect(slider).to_have_attribute("aria-valuetext", "lowered")
+
+
+@pytest.mark.parametrize(("family", "down"), [("wood-blind", "lowered"), ("vertical-vanes", "drawn across")])
+def test_at_closed_the_slats_and_vanes_of_a_family_are_shut(family: str, down: str, page: Page) -> None:
+    page.goto(f"coverings/{family}.html")
+    slider = page.get_by_role("slider")
+    slider.press("End")
+    expect(slider).to_have_attribute("aria-valuetext", f"{down}, closed")
+    slider.press("ArrowLeft")
+    expect(slider).to_have_attribute("aria-valuetext", f"{down}, level")
+
+
+@pytest.mark.parametrize("family", FAMILIES)
+def test_elevation_and_section_of_a_family_follow_its_slider_together(family: str, page: Page) -> None:
+    page.goto(f"coverings/{family}.html")
+    slider = page.get_by_role("slider")
+    shown = """all => all.map(svg => [...svg.querySelectorAll(".frame")]
+        .flatMap((frame, place) => getComputedStyle(frame).visibility === "visible" ? [place] : []))"""
+    slider.press("Home")
+    for place in range(int(slider.get_attribute("max")) + 1):
+        expect(slider).to_have_value(str(place))
+        assert page.locator(".mover svg").evaluate_all(shown) == [[place], [place]]
+        slider.press("ArrowRight")
+
+
+def test_back_on_the_page_of_a_family_drawing_and_words_are_where_the_slider_is(page: Page) -> None:
+    page.goto("coverings/cellular-shade.html")
+    page.get_by_role("slider").press("End")
+    page.goto("imprint.html")
+    page.go_back()
+    told = """() => [document.querySelector(".mover input").value,
+        ...[...document.querySelectorAll(".mover svg")].map(svg => [...svg.querySelectorAll(".frame")]
+            .findIndex(frame => getComputedStyle(frame).visibility === "visible"))]"""
+    last, *frames = page.evaluate(told)
+    assert last == page.get_by_role("slider").get_attribute("max")
+    assert frames == [int(last)] * 2
+    expect(page.get_by_role("slider")).to_have_attribute("aria-valuetext", "lowered")
 
 
 def test_evening_light_stays_only_when_asked_to(page: Page) -> None:

@@ -1,7 +1,7 @@
 """What is shown before a link says otherwise."""
 
 from configurator.browser.link.shapes import Configuration, State, Stock
-from configurator.kernel.position import position, position_at
+from configurator.kernel.position import main_position, position
 from configurator.kernel.resolve import full_choices, resolve
 from configurator.kernel.shapes import Door
 
@@ -39,7 +39,7 @@ def fresh_state(stock: Stock) -> State:
     """Return all coverings on the door that the page opens with, one of them on its way down."""
     family = stock["opening"][1]
     one = fresh_configuration(stock, stock["opening"][0], family)
-    one["place"] = position_at(resolve(stock["families"][family], {}), OPENING_SHARE)
+    one["place"] = main_position(resolve(stock["families"][family], {}), OPENING_SHARE)
     return {
         "units": stock["units"],
         "active": 0,

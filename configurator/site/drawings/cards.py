@@ -7,12 +7,11 @@ from configurator.drawing.card import Backdrop, Words, card, pair_card
 from configurator.kernel.message import is_said, several
 from configurator.kernel.shapes import Door, Family, Mark, Position
 from configurator.site.drawings.pictures import (
-    HALF,
     Window,
     bare_covering,
     bare_door,
     family_window,
-    share_position,
+    half_position,
     whole_door,
 )
 from configurator.site.drawings.subjects import first_pair, first_single
@@ -108,7 +107,7 @@ class DoorCards:
         words = Words(self.house.showroom.name, family["name"], summary)
 
         def made() -> bytes:
-            marks = self._marks(family, share_position(family, HALF))
+            marks = self._marks(family, half_position(family))
             return card(self.backdrop().with_marks(marks), words)
 
         return self.house.once(made, "card", self.door, family, self.window, words)

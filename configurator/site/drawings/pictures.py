@@ -7,7 +7,7 @@ from configurator.drawing.drawing_palette import paper_scale
 from configurator.drawing.page_svg import base_svg, layered_svg, screen_svg, twin_svgs
 from configurator.kernel.door.leaf import leaf_box
 from configurator.kernel.message import is_said
-from configurator.kernel.position import position_at
+from configurator.kernel.position import main_position, position_at
 from configurator.kernel.resolve import resolve
 from configurator.kernel.scene import scene_at
 from configurator.kernel.shapes import Door, Drawing, Family, Position
@@ -166,6 +166,11 @@ def share_position(family: Family, share: float) -> Position:
     return position_at(resolve(family, {}), share)
 
 
+def half_position(family: Family) -> Position:
+    """Return the position half way down or across, with the preset choices: at one height for all coverings."""
+    return main_position(resolve(family, {}), HALF)
+
+
 def open_and_closed(house: House, door: Door, family: Family, window: Window, base: str) -> str:
     """Return a door with a covering open and closed in one SVG, for a page with the door under ``base``."""
     answer = house.answer(door, family)
@@ -187,7 +192,7 @@ def half_svg(house: House, door: Door, family: Family, window: Window, prefix: s
     """Return a door with a covering half closed, without dimensions."""
 
     def made() -> str:
-        return screen_svg(bare(house, door, family, share_position(family, HALF), window), prefix)
+        return screen_svg(bare(house, door, family, half_position(family), window), prefix)
 
     return house.once(made, "half", door, family, window, prefix, house.units)
 

@@ -5,7 +5,6 @@ import {
   activeOf, endPlace, familyOf, legsOf, stateFrom, withAnother, withChange, withChoice, withCovering, withFamily, withHandle,
   withoutOne, withPlace, withPreset, withShown, withStep, withUnits,
 } from "./state.js";
-import { placeAtShare } from "./travel.js";
 
 /**
  * @param {App} app
@@ -39,7 +38,7 @@ export function createActions(app, store, address) {
     pickOption: (choice, option) => set(withChoice(catalog, store.get(), choice, option), "push"),
     make: (change) => set(withChange(catalog, store.get(), change), "push"),
     move: (leg, value) => set(withPlace(store.get(), Astragal.kernel.moved_to(legs(), now().place, leg.moves, value)), "move"),
-    moveAll: (share) => set(withPlace(store.get(), placeAtShare(catalog, now(), share)), "move"),
+    moveTo: (place) => set(withPlace(store.get(), place), "move"),
     goTo: (end) => set(withPlace(store.get(), endPlace(catalog, now(), end)), "push"),
     settle: later(450, () => address.write("push")),
     another: () => set(withAnother(store.get()), "push"),
@@ -47,7 +46,7 @@ export function createActions(app, store, address) {
     show: (index) => set(withShown(store.get(), index), "push"),
     open(fragment) {
       const opened = address.read(fragment);
-      set(stateFrom(opened.state), "none");
+      set(stateFrom(opened.state), "opened");
       return opened;
     },
   };

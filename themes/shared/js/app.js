@@ -96,6 +96,11 @@ function followStore(app, store, address, showing) {
       if (!app.dragging()) rest();
       return;
     }
+    if (step === "opened") {
+      // The address is there already: slider and drawing are not to be seen behind it.
+      showing.everything();
+      return;
+    }
     everything();
     if (step === "push" || step === "replace") address.write(step);
   });
@@ -124,8 +129,8 @@ function createApp(root, catalog) {
     whenQuiet: quietQueue(),
     dragging: () => false,
     focusField: () => undefined,
-    rest() {
-      address.write("push");
+    rest(moved) {
+      if (moved) address.write("push");
       showing.placed();
     },
     refuse() {
@@ -158,7 +163,7 @@ function createApp(root, catalog) {
     ...PARTS.map((given, i) => () => join(app, parts[i], places)),
     () => {
       followStore(app, store, address, showing);
-      followWindow(app);
+      followWindow(app, fragment, kept);
       root.append(status, app.paper.node);
     },
     // Whoever prints with the browser's own command waits for nothing.
@@ -191,11 +196,17 @@ async function inSteps([step, ...rest]) {
   if (rest.length > 0) setTimeout(() => inSteps(rest));
 }
 
-/** @param {App} app */
-function followWindow(app) {
+/**
+ * @param {App} app
+ * @param {string} first what the page was opened with
+ * @param {string} kept what it shows without a link
+ */
+function followWindow(app, first, kept) {
   const reread = () => {
-    if (location.hash.slice(1) !== app.fragment()) app.notice.tell(app.open(location.hash));
+    if (location.hash.slice(1) !== app.fragment()) app.notice.tell(app.open(location.hash.slice(1) || kept));
   };
+  // Whoever went on or back meanwhile is already elsewhere.
+  if (location.hash.slice(1) !== first) reread();
   window.addEventListener("hashchange", reread);
   window.addEventListener("popstate", reread);
   // A keyboard on the screen takes half of it: the drawing makes room for the field.

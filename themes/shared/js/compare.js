@@ -7,8 +7,10 @@ import { verdictOf } from "./now.js";
 import { ruler, scaleFor, toScale } from "./sheet.js";
 import { unionOf } from "./sheetlayout.js";
 import { activeOf, familyOf } from "./state.js";
+import { slid } from "./swipe.js";
 import { capital, LETTERS } from "./text.js";
-import { percent, placeAtShare, sayShare, shareOf } from "./travel.js";
+import { percent } from "./travel.js";
+import { placeAtShare, sayShare, shareOf } from "./way.js";
 import { _, _several, choicesInWords, doorName, isKey, say, sayFigure, tongue, verdictNode } from "./words.js";
 
 /** @typedef {{ name: string, cells: string[], draw: (at: number) => Child, key: boolean, differs: boolean }} Row */
@@ -168,22 +170,28 @@ export function createCompared(app) {
   const tables = element("div", { class: "compare-tables" });
   const slider = element("input", {
     type: "range", min: "0", max: "100", step: "1", id: "compare-share",
-    oninput: () => app.moveAll(slider.valueAsNumber / 100), onchange: () => app.settle(),
+    ...slid(() => app.moveTo(placeAtShare(app.catalog, activeOf(app.state()), slider.valueAsNumber / 100)), showCompared),
+    onchange: () => app.settle(),
   });
   const output = element("output", { for: slider.id });
   const bar = element("div", { class: "slider compare-slider" },
     element("div", { class: "slider-head" }, element("label", { for: slider.id }, _("All at the same position")), output),
     element("div", { class: "track" }, element("div", { class: "run" }, slider)));
+
+  function showCompared() {
+    const share = shareOf(app.catalog, activeOf(app.state()));
+    slider.value = String(Math.round(share * 100));
+    slider.setAttribute("aria-valuetext", sayShare(share));
+    setText(output, sayShare(share));
+  }
+
   const print = element("button", { type: "button", class: "press quiet", onclick: () => app.print(comparisonPages) }, _("Print the comparison"));
   const node = element("div", { class: "compare-full" }, bar, columns, tables, element("p", { class: "actions" }, print));
 
   return {
     node,
     update(state) {
-      const share = shareOf(app.catalog, activeOf(state));
-      slider.value = String(Math.round(share * 100));
-      slider.setAttribute("aria-valuetext", sayShare(share));
-      setText(output, sayShare(share));
+      showCompared();
       const drawings = comparedDrawings(app, state);
       // Equal windows on the paper make equal scales on the screen.
       const window = unionOf(drawings);

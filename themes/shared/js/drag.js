@@ -10,11 +10,19 @@ import { byView, VIEWS } from "./views.js";
 const TILT_SWEEP = 400;
 const LEAST_WAY = 60;
 
-// What is taken hold of in a view: none where it is not to be had, or has no way there.
-/** @typedef {{ held: Astragal.Hold | null, view: View, leg: Astragal.Leg, way: number[] | null }} Grasp */
+// How large a grip is, in parts of a finger's width.
+const GRIP = 0.32;
+// Where on a covering that turns its grip may stand, in shares of its width and height; the sooner the better.
+const GRIP_SPOTS = [[0.5, 0.5], [0.5, 0.25], [0.25, 0.5], [0.75, 0.5]];
+
+/**
+ * What is taken hold of in a view, and the areas of the holds that lie over it.
+ * @typedef {{ extent: Extent, view: View, leg: Astragal.Leg, way: number[], over: Extent[] }} Grasp
+ * @typedef {{ node: SVGElement, view: View, leg: Astragal.Leg, center: number[] }} Held
+ */
 
 /** @param {Extent} box */
-export function centerOf(box) {
+function centerOf(box) {
   return [(box.x0 + box.x1) / 2, (box.y0 + box.y1) / 2];
 }
 
@@ -24,9 +32,20 @@ export function centerOf(box) {
  * @param {View} view
  * @returns {Extent}
  */
-export function onPaper({ x0, x1, y0, y1, z0, z1 }, view) {
+function onPaper({ x0, x1, y0, y1, z0, z1 }, view) {
   if (view === "elevation") return { x0, x1, y0: -y1, y1: -y0 };
   return view === "section" ? { x0: z0, x1: z1, y0: -y1, y1: -y0 } : { x0, x1, y0: z0, y1: z1 };
+}
+
+/**
+ * Where a hand takes hold of what a leg moves; null where it is not to be had.
+ * @param {App} app
+ * @param {Astragal.Configuration} one
+ * @param {Astragal.Position} place
+ * @param {Astragal.Leg} leg
+ */
+function holdAt(app, one, place, leg) {
+  return Astragal.kernel.holds_at(app.ask.fit(one), place, leg)[0] ?? null;
 }
 
 /**
@@ -37,7 +56,7 @@ export function onPaper({ x0, x1, y0, y1, z0, z1 }, view) {
 function waysOf(app, leg) {
   const configuration = activeOf(app.state());
   const legs = app.legs();
-  const at = (/** @type {number} */ value) => app.ask.hold(configuration, Astragal.kernel.moved_to(legs, configuration.place, leg.moves, value), leg);
+  const at = (/** @type {number} */ value) => holdAt(app, configuration, Astragal.kernel.moved_to(legs, configuration.place, leg.moves, value), leg);
   const from = at(partAt(leg.start, leg.moves));
   const to = at(partAt(leg.end, leg.moves));
   return byView((view) => (from && to ? wayBetween(onPaper(from, view), onPaper(to, view), view, leg.way) : null));
@@ -64,7 +83,7 @@ function wayBetween(start, end, view, way) {
  * @param {boolean} upright
  */
 function gripMarks(x, y, unit, upright) {
-  const r = unit * 0.32;
+  const r = unit * GRIP;
   const far = r * 0.62;
   const near = r * 0.24;
   const wide = r * 0.32;
@@ -79,21 +98,44 @@ function gripMarks(x, y, unit, upright) {
 }
 
 /**
+ * A finger wide each way at least.
  * @param {Extent} extent
+ * @param {number} unit
+ * @returns {Extent}
+ */
+function grown({ x0, x1, y0, y1 }, unit) {
+  const dx = Math.max(0, (unit - (x1 - x0)) / 2);
+  const dy = Math.max(0, (unit - (y1 - y0)) / 2);
+  return { x0: x0 - dx, x1: x1 + dx, y0: y0 - dy, y1: y1 + dy };
+}
+
+/**
+ * @param {Extent} area
  * @param {Shift} shift
+ */
+function holdArea({ x0, x1, y0, y1 }, { dx, dy }) {
+  return shape("rect", { class: "hold-area", x: short(x0 + dx), y: short(y0 + dy), width: short(x1 - x0), height: short(y1 - y0) });
+}
+
+/**
+ * How far a point is from an area; 0 within it.
+ * @param {number[]} point
+ * @param {Extent} area
+ */
+function distance([x, y], { x0, x1, y0, y1 }) {
+  return Math.hypot(Math.max(x0 - x, x - x1, 0), Math.max(y0 - y, y - y1, 0));
+}
+
+/**
+ * Where a grip stands: in the middle, or beside it where another hold lies over the middle; null where one lies over all.
+ * @param {Grasp} grasp
  * @param {number} unit
  */
-function holdArea(extent, shift, unit) {
-  const grow = (/** @type {number} */ low, /** @type {number} */ high) => Math.max(0, (unit - (high - low)) / 2);
-  const dx = grow(extent.x0, extent.x1);
-  const dy = grow(extent.y0, extent.y1);
-  return shape("rect", {
-    class: "hold-area",
-    x: short(extent.x0 - dx + shift.dx),
-    y: short(extent.y0 - dy + shift.dy),
-    width: short(extent.x1 - extent.x0 + dx * 2),
-    height: short(extent.y1 - extent.y0 + dy * 2),
-  });
+function gripSpot({ extent: { x0, x1, y0, y1 }, over }, unit) {
+  const spots = GRIP_SPOTS.map(([across, down]) => [x0 + (x1 - x0) * across, y0 + (y1 - y0) * down]);
+  const room = (/** @type {number[]} */ spot) => Math.min(unit * GRIP, ...over.map((area) => distance(spot, area)));
+  const best = spots.reduce((found, spot) => (room(spot) > room(found) ? spot : found));
+  return room(best) > 0 ? best : null;
 }
 
 /**
@@ -101,37 +143,74 @@ function holdArea(extent, shift, unit) {
  * @param {Grasp} grasp
  * @param {Shift} shift
  * @param {number} unit
+ * @returns {Held}
  */
-function holdFor(app, { held, view, leg, way }, shift, unit) {
-  if (!held || !way) return null;
-  const extent = onPaper(held, view);
-  const center = centerOf(extent);
+function holdFor(app, grasp, shift, unit) {
+  const { extent, view, leg, way } = grasp;
+  const spot = view === "elevation" ? gripSpot(grasp, unit) : null;
   const upright = Math.abs(way[1]) >= Math.abs(way[0]);
-  const marks = view === "elevation" ? gripMarks(center[0] + shift.dx, center[1] + shift.dy, unit, upright) : [];
+  const marks = spot ? gripMarks(spot[0] + shift.dx, spot[1] + shift.dy, unit, upright) : [];
   const node = shape("g", { class: upright ? "hold upright" : "hold level", "data-moves": leg.moves },
-    holdArea(extent, shift, unit), ...marks);
+    holdArea(grown(extent, unit), shift), ...marks);
+  node.addEventListener("touchstart", keepTouch, { passive: false });
   node.addEventListener("pointerdown", (event) => startDrag(app, event, node, leg, way));
-  return { node, view, leg, center };
+  return { node, view, leg, center: centerOf(extent) };
 }
 
 /**
- * The tilt's hold covers the whole covering, so the rails' holds lie over it.
+ * What is to be taken hold of in a view, none of it where it is not to be had or has no way there.
+ * @param {{ leg: Astragal.Leg, held: Astragal.Hold | null, ways: ByView<number[] | null> }[]} parts
+ * @param {View} view
+ * @param {number} unit
+ * @returns {Grasp[]}
+ */
+function graspsIn(parts, view, unit) {
+  const grasps = parts.flatMap(({ leg, held, ways }) => {
+    const way = ways[view];
+    return held && way ? [{ extent: onPaper(held, view), view, leg, way }] : [];
+  });
+  const turns = (/** @type {{ leg: Astragal.Leg }} */ { leg }) => leg.way === "turn";
+  const rails = grasps.filter((grasp) => !turns(grasp));
+  const areas = rails.map(({ extent }) => grown(extent, unit));
+  // A part that turns is held all over the covering, so the rails' holds lie over it.
+  return [...grasps.filter(turns).map((grasp) => ({ ...grasp, over: areas })), ...rails.map((grasp) => ({ ...grasp, over: [] }))];
+}
+
+/**
  * @param {App} app
  * @param {SheetLayout} layout
  * @param {string} only
  * @param {number} unit
  */
 export function holdsFor(app, layout, only, unit) {
-  const configuration = activeOf(app.state());
-  const legs = [...app.legs()].sort((a, b) => Number(b.way === "turn") - Number(a.way === "turn"));
-  const shownViews = VIEWS.filter((view) => only === "all" || only === view);
-  return legs
-    .flatMap((leg) => {
-      const ways = waysOf(app, leg);
-      const held = app.ask.hold(configuration, configuration.place, leg);
-      return shownViews.map((view) => holdFor(app, { held, view, leg, way: ways[view] }, layout.shifts[view], unit));
-    })
-    .filter((hold) => hold !== null);
+  const one = activeOf(app.state());
+  const parts = app.legs().map((leg) => ({ leg, held: holdAt(app, one, one.place, leg), ways: waysOf(app, leg) }));
+  return VIEWS.filter((view) => only === "all" || only === view)
+    .flatMap((view) => graspsIn(parts, view, unit).map((grasp) => holdFor(app, grasp, layout.shifts[view], unit)));
+}
+
+/**
+ * In the middle of a drag the holds only follow their parts.
+ * @param {App} app
+ * @param {Held[]} holds
+ * @param {Astragal.Configuration} one
+ */
+export function slideHolds(app, holds, one) {
+  for (const { node, view, leg, center } of holds) {
+    const held = holdAt(app, one, one.place, leg);
+    if (!held) continue;
+    const [x, y] = centerOf(onPaper(held, view));
+    node.setAttribute("transform", `translate(${short(x - center[0])} ${short(y - center[1])})`);
+  }
+}
+
+/**
+ * The touch that takes hold of a part is no swipe: not every browser heeds what the style says of parts of a drawing.
+ * @param {TouchEvent} event
+ */
+function keepTouch(event) {
+  // One that stops a page still rolling cannot be kept.
+  if (event.cancelable) event.preventDefault();
 }
 
 /**
@@ -142,7 +221,7 @@ export function holdsFor(app, layout, only, unit) {
  * @param {number[]} way
  */
 function startDrag(app, event, hold, leg, way) {
-  if (event.button !== 0) return;
+  if (event.button !== 0 || app.dragging()) return;
   event.preventDefault();
   const toSheet = app.stage.toSheet();
   const onSheet = (/** @type {PointerEvent} */ { clientX, clientY }) => new DOMPoint(clientX, clientY).matrixTransform(toSheet);
@@ -150,26 +229,47 @@ function startDrag(app, event, hold, leg, way) {
   const before = activeOf(app.state()).place;
   const startShare = shareAlong(leg, before);
   const length = way[0] * way[0] + way[1] * way[1];
-  const svg = app.stage.svg;
+  const { svg } = app.stage;
   svg.setPointerCapture(event.pointerId);
   svg.classList.add("dragging");
   hold.classList.add("held");
   app.beginDrag(leg.moves);
 
-  const move = (/** @type {PointerEvent} */ moved) => {
-    const to = onSheet(moved);
-    const share = startShare + ((to.x - from.x) * way[0] + (to.y - from.y) * way[1]) / length;
-    app.move(leg, valueAlong(leg, share));
-  };
   const end = () => {
-    svg.removeEventListener("pointermove", move);
-    svg.removeEventListener("pointerup", end);
-    svg.removeEventListener("pointercancel", end);
     svg.classList.remove("dragging");
     hold.classList.remove("held");
     app.endDrag(before);
   };
-  svg.addEventListener("pointermove", move);
-  svg.addEventListener("pointerup", end);
-  svg.addEventListener("pointercancel", end);
+  followPointer(svg, event.pointerId, {
+    move(moved) {
+      const to = onSheet(moved);
+      const share = startShare + ((to.x - from.x) * way[0] + (to.y - from.y) * way[1]) / length;
+      app.move(leg, valueAlong(leg, share));
+    },
+    end,
+    // The browser has made another gesture of it.
+    cancel() {
+      app.moveTo(before);
+      end();
+    },
+  });
+}
+
+/**
+ * What one pointer does until it is lifted, whatever other fingers do meanwhile.
+ * @param {SVGElement} svg
+ * @param {number} pointer
+ * @param {{ move: (event: PointerEvent) => void, end: () => void, cancel: () => void }} tasks
+ */
+function followPointer(svg, pointer, { move, end, cancel }) {
+  const followed = new AbortController();
+  const on = (/** @type {"pointermove" | "pointerup" | "pointercancel"} */ kind, /** @type {(event: PointerEvent) => void} */ task) =>
+    svg.addEventListener(kind, (event) => event.pointerId === pointer && task(event), { signal: followed.signal });
+  const last = (/** @type {() => void} */ task) => () => {
+    followed.abort();
+    task();
+  };
+  on("pointermove", move);
+  on("pointerup", last(end));
+  on("pointercancel", last(cancel));
 }

@@ -10,7 +10,7 @@ type ByView<Thing> = Record<View, Thing>;
 type Drawings = ByView<Astragal.Drawing>;
 type End = "open" | "closed";
 // How the address follows: a new entry, the same one, once the hand rests, or not at all.
-type Step = "push" | "replace" | "move" | "none";
+type Step = "push" | "replace" | "move" | "opened" | "none";
 
 interface Extent { x0: number; x1: number; y0: number; y1: number }
 interface Frame { x: number; y: number; width: number; height: number }
@@ -67,7 +67,6 @@ interface TableAsker {
   endDrawings(one: Astragal.Configuration, units: string): Drawings[];
   stillCount(view: View, one: Astragal.Configuration, units: string): number;
   movingMarks(one: Astragal.Configuration, place: Astragal.Position, units: string, annotated: boolean): Record<string, Astragal.Mark[]>;
-  hold(one: Astragal.Configuration, place: Astragal.Position, leg: Astragal.Leg): Astragal.Hold | null;
 }
 
 interface Asker extends TableAsker {
@@ -117,7 +116,7 @@ interface Actions {
   // A change of the kernel's, such as one that mends something.
   make(change: Astragal.Change): void;
   move(leg: Astragal.Leg, value: number): void;
-  moveAll(share: number): void;
+  moveTo(place: Astragal.Position): void;
   goTo(end: End): void;
   settle(): void;
   another(): void;
@@ -157,7 +156,7 @@ interface App extends Actions, Measuring {
   beginDrag(moves: string): void;
   endDrag(before: Astragal.Position): void;
   // The hand rests where it has moved something to.
-  rest(): void;
+  rest(moved: boolean): void;
   focusField(id: string): void;
   refuse(): void;
   // Fetches a later script, and says so where it cannot be had.

@@ -6,7 +6,9 @@ import { createWishes } from "./late.js";
 import { fits, verdictOf } from "./now.js";
 import { bareBox, unionOf } from "./sheetlayout.js";
 import { activeOf, legsOf } from "./state.js";
-import { percent, placeAtShare, sayShare, shareOf } from "./travel.js";
+import { slid } from "./swipe.js";
+import { percent } from "./travel.js";
+import { placeAtShare, sayShare, shareOf } from "./way.js";
 import { _, doorName, say, sayFigure, verdictNode } from "./words.js";
 
 /**
@@ -101,7 +103,7 @@ export function createShelf(app) {
   const wishes = createWishes(app);
   const slider = element("input", {
     type: "range", min: "0", max: "100", step: "1", id: "shelf-share",
-    oninput: () => moveAll(slider.valueAsNumber / 100), onchange: () => app.settle(),
+    ...slid(() => moveAll(slider.valueAsNumber / 100), () => followShare(app.state())), onchange: () => app.settle(),
   });
   const output = element("output", { for: slider.id });
   const door = element("strong");
@@ -142,7 +144,7 @@ export function createShelf(app) {
   /** @param {number} to */
   function moveAll(to) {
     share = to;
-    app.moveAll(to);
+    app.moveTo(placeAtShare(app.catalog, activeOf(app.state()), to));
   }
 
   /** @param {PageState} state */

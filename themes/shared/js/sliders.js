@@ -2,6 +2,7 @@
 
 import { element, setAttribute, setChildren, setText } from "./dom.js";
 import { activeOf, closedPlace, openPlace } from "./state.js";
+import { slid } from "./swipe.js";
 import { capital } from "./text.js";
 import { samePlace, sayPart, shareAlong, valueAlong } from "./travel.js";
 import { _, verdictNode } from "./words.js";
@@ -27,6 +28,16 @@ function meetingMark(span) {
 }
 
 /**
+ * @param {HTMLInputElement} input
+ * @param {Astragal.Leg} leg
+ * @param {Astragal.Position} place
+ */
+function showShare(input, leg, place) {
+  const share = String(Math.round(shareAlong(leg, place) * 100));
+  if (input.value !== share) input.value = share;
+}
+
+/**
  * @param {App} app
  * @param {Astragal.Leg} leg
  */
@@ -34,7 +45,7 @@ function sliderRow(app, leg) {
   const name = capital(leg.words.part);
   const input = element("input", {
     type: "range", min: "0", max: "100", step: "1", id: `travel-${leg.moves}`,
-    oninput: () => app.move(leg, valueAlong(leg, input.valueAsNumber / 100)),
+    ...slid(() => app.move(leg, valueAlong(leg, input.valueAsNumber / 100)), () => showShare(input, leg, activeOf(app.state()).place)),
     onchange: () => app.settle(),
   });
   const output = element("output", { for: input.id });
@@ -77,8 +88,7 @@ export function createTravel(app) {
   function showPlace(configuration) {
     for (const { leg, input, output } of sliders) {
       const words = sayPart(leg, configuration.place);
-      const share = String(Math.round(shareAlong(leg, configuration.place) * 100));
-      if (input.value !== share) input.value = share;
+      showShare(input, leg, configuration.place);
       setAttribute(input, "aria-valuetext", words);
       setText(output, words);
     }

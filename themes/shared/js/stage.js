@@ -1,7 +1,6 @@
 // The drawing table: elevation, section and plan on one sheet, to one scale, on shared axes.
 
 import { element, onFrame, shape } from "./dom.js";
-import { centerOf, holdsFor, onPaper } from "./drag.js";
 import { createLayer, joined, short, spoken } from "./draw.js";
 import { arranged, bareBox, unionOf } from "./sheetlayout.js";
 import { activeOf } from "./state.js";
@@ -39,7 +38,9 @@ export function createStage(app) {
   let shown;
   /** @type {SheetLayout} */
   let layout;
-  /** @type {ReturnType<typeof holdsFor>} */
+  /** @type {Pick<typeof import("./drag.js"), "holdsFor" | "slideHolds"> | null} */
+  let hands = null;
+  /** @type {ReturnType<typeof import("./drag.js").holdsFor>} */
   let holds = [];
   let only = "all";
   let field = "";
@@ -82,21 +83,15 @@ export function createStage(app) {
   }
 
   function placeHolds() {
-    holds = holdsFor(app, layout, only, FINGER * millimetresPerPixel(boxOf(layout)));
-    holdLayer.replaceChildren(...holds.map((hold) => hold.node));
-  }
-
-  /**
-   * In the middle of a drag the holds only follow their parts.
-   * @param {Astragal.Configuration} one
-   */
-  function slideHolds(one) {
-    for (const hold of holds) {
-      const held = app.ask.hold(one, one.place, hold.leg);
-      if (!held) continue;
-      const [x, y] = centerOf(onPaper(held, hold.view));
-      hold.node.setAttribute("transform", `translate(${short(x - hold.center[0])} ${short(y - hold.center[1])})`);
+    if (!hands) {
+      app.fetched(import("./drag.js"), ({ holdsFor, slideHolds }) => {
+        hands = { holdsFor, slideHolds };
+        placeHolds();
+      });
+      return;
     }
+    holds = hands.holdsFor(app, layout, only, FINGER * millimetresPerPixel(boxOf(layout)));
+    holdLayer.replaceChildren(...holds.map((hold) => hold.node));
   }
 
   /**
@@ -131,7 +126,7 @@ export function createStage(app) {
       if (!settled) {
         const marks = app.ask.movingMarks(one, one.place, state.units, !far);
         for (const view of VIEWS) moving[view].draw(marks[view]);
-        slideHolds(one);
+        hands?.slideHolds(app, holds, one);
         return;
       }
       drawAll(one, state.units);

@@ -302,7 +302,7 @@ export function createStore(first) {
   const followers = [];
   return {
     get: () => state,
-    // `step` says how the address follows: "push", "replace" or "none".
+    // `step` says how the address follows: "push", "replace" or "none"; "opened" follows the address.
     set(next, step) {
       if (next === state) return;
       state = next;

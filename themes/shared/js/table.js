@@ -40,8 +40,6 @@ function createTableAsker({ ask, catalog }) {
     stillCount: (view, one, units) => kernel.door_marks(view, ask.draft(one, one.place, units)).length,
     // What lies over them, by view: all that a drag has to draw anew.
     movingMarks: (one, place, units, annotated) => kernel.moving_marks(ask.draft(one, place, units), annotated),
-    // Where a hand takes hold of what a leg moves; null where it is not to be had.
-    hold: (one, place, leg) => kernel.holds_at(ask.fit(one), place, leg)[0] ?? null,
   };
 }
 
@@ -79,7 +77,7 @@ export function createDrawingTable(app) {
     },
     endDrag(before) {
       dragging = false;
-      if (!samePlace(before, activeOf(app.state()).place)) app.rest();
+      app.rest(!samePlace(before, activeOf(app.state()).place));
     },
     focusField: (id) => stage.focus(id),
   }));

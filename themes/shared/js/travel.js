@@ -1,8 +1,8 @@
 // The travel: what moves, how far, and in which words.
 
-import { closedPlace, legsOf, numbersOf, openPlace } from "./state.js";
+import { legsOf } from "./state.js";
 import { capital } from "./text.js";
-import { _, tongue } from "./words.js";
+import { tongue } from "./words.js";
 
 /**
  * @param {Astragal.Leg} leg
@@ -23,13 +23,20 @@ export function partAt(place, moves) {
 
 /**
  * In whole thousandths: no hand is finer, and the link stays short.
+ * @param {number} value
+ */
+export function fine(value) {
+  return Math.round(value * 1000) / 1000;
+}
+
+/**
  * @param {Astragal.Leg} leg
  * @param {number} share
  */
 export function valueAlong(leg, share) {
   const start = partAt(leg.start, leg.moves);
   const value = start + (partAt(leg.end, leg.moves) - start) * Math.min(1, Math.max(0, share));
-  return Math.round(value * 1000) / 1000;
+  return fine(value);
 }
 
 /** @param {number} share */
@@ -52,35 +59,6 @@ export function sayPart(leg, place) {
  */
 export function sayPlace(catalog, configuration) {
   return capital(Astragal.kernel.place_words(legsOf(catalog, configuration), configuration.place, tongue()));
-}
-
-/**
- * One share from open to closed, so that unlike coverings can stand at the same position.
- * @param {Astragal.PageCatalog} catalog
- * @param {Astragal.Configuration} configuration
- */
-export function shareOf(catalog, configuration) {
-  const [leg] = legsOf(catalog, configuration);
-  if (!leg) return 0;
-  if (leg.moves !== "tilt") return shareAlong(leg, configuration.place);
-  const open = openPlace(catalog, configuration).tilt;
-  const closed = closedPlace(catalog, configuration).tilt;
-  return open === closed ? 0 : Math.min(1, Math.max(0, (configuration.place.tilt - open) / (closed - open)));
-}
-
-/** @param {number} share */
-export function sayShare(share) {
-  if (share <= 0) return _("open");
-  return share >= 1 ? _("closed") : _("{share} closed", { share: percent(share) });
-}
-
-/**
- * @param {Astragal.PageCatalog} catalog
- * @param {Astragal.Configuration} configuration
- * @param {number} share
- */
-export function placeAtShare(catalog, configuration, share) {
-  return Astragal.kernel.position_at(numbersOf(catalog, configuration), share);
 }
 
 /**

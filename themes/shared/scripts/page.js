@@ -74,13 +74,26 @@
 
   function mover(figure) {
     var slider = figure.querySelector("input");
-    var frames = figure.querySelectorAll("svg .frame");
+    var drawings = Array.prototype.map.call(figure.querySelectorAll("svg"), function (svg) {
+      return svg.querySelectorAll(".frame");
+    });
     var words = slider.dataset.words.split("|");
     function show() {
-      frames.forEach(function (frame, place) { frame.classList.toggle("now", place === Number(slider.value)); });
+      drawings.forEach(function (frames) {
+        frames.forEach(function (frame, place) { frame.classList.toggle("now", place === Number(slider.value)); });
+      });
       slider.setAttribute("aria-valuetext", words[slider.value]);
     }
     slider.addEventListener("input", show);
+    // A slider jumps to the finger before it is known whether the page is being swiped.
+    var before = slider.value;
+    slider.addEventListener("pointerdown", function () { before = slider.value; });
+    slider.addEventListener("pointercancel", function () {
+      slider.value = before;
+      show();
+    });
+    // A browser that goes back to this page puts the slider where it was left, and tells nobody.
+    window.addEventListener("pageshow", show);
     show();
   }
 
