@@ -28,6 +28,7 @@ from configurator.kernel.position import position_at, share_at
 from configurator.kernel.scene import asked_scene, scene_at
 from configurator.kernel.tongue import ENGLISH
 from configurator.kernel.views.detail import detail_handle_of, detail_head_of
+from configurator.kernel.views.detail_upright import detail_upright_of
 from configurator.kernel.views.draft import drafted
 from configurator.kernel.views.elevation import elevation_of
 from configurator.kernel.views.plan import plan_of
@@ -45,6 +46,7 @@ VIEWS = {
     "plan": plan_of,
     "detail_head": detail_head_of,
     "detail_handle": detail_handle_of,
+    "detail_upright": detail_upright_of,
 }
 DRAWN = [elevation_of, section_of, plan_of, sheet_of]
 WAY = [0.0, 0.45, 0.93, 1.0]

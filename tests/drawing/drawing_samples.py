@@ -8,6 +8,7 @@ from configurator.kernel.resolve import resolve
 from configurator.kernel.shapes import Door, Drawing, Position
 from configurator.kernel.tongue import ENGLISH
 from configurator.kernel.views.detail import detail_handle_of, detail_head_of
+from configurator.kernel.views.detail_upright import detail_upright_of
 from configurator.kernel.views.draft import Draft, drafted
 from configurator.kernel.views.elevation import elevation_of
 from configurator.kernel.views.plan import plan_of
@@ -24,6 +25,7 @@ VIEWS: dict[str, Callable[[Draft], Drawing]] = {
     "sheet": sheet_of,
     "detail head": detail_head_of,
     "detail handle": detail_handle_of,
+    "detail upright": detail_upright_of,
 }
 PLACES = ("open", "closed", "0.4")
 COVERINGS = tuple(OWN)

@@ -2,6 +2,7 @@
 
 import math
 
+from configurator.kernel.numbers import blend
 from configurator.kernel.pieces import moved
 from configurator.kernel.shapes import Box, Piece, Scene
 
@@ -34,7 +35,7 @@ def trimmed_run(piece: Piece, low: float, high: float) -> Piece:
 
 
 def trimmed_to(piece: Piece, region: Box) -> Piece:
-    """Return the piece's part within the window; runs keep whole units."""
+    """Return the piece's part within the window; of runs the units that are whole in it."""
     if piece["count"] > 1 and piece["axis"] == "x":
         part = trimmed_run(piece, region["y0"], region["y1"])
     elif piece["count"] > 1:
@@ -48,13 +49,52 @@ def trimmed_to(piece: Piece, region: Box) -> Piece:
     return part
 
 
-def sticks_out(piece: Piece, region: Box) -> bool:
-    """Return whether a single part with an outline of its own is only partly in the region."""
+def kept_side(outline: list[list[float]], at: int, limit: float, side: float) -> list[list[float]]:
+    """Return what of an outline lies above a limit along an axis, for a ``side`` of 1, or below it for -1."""
+    points: list[list[float]] = []
+    for i in range(len(outline)):
+        point = outline[i]
+        before = outline[i - 1] if i > 0 else outline[len(outline) - 1]
+        here = (point[at] - limit) * side
+        there = (before[at] - limit) * side
+        if (here >= 0) != (there >= 0):
+            share = there / (there - here)
+            points.append([blend(before[0], point[0], share), blend(before[1], point[1], share)])
+        if here >= 0:
+            points.append(point)
+    return points
+
+
+def cut_outline(piece: Piece, region: Box) -> list[list[float]]:
+    """Return what of a single part's outline lies within the region; a run's is that of its units, which stay whole."""
     if piece["count"] > 1 or len(piece["outline"]) == 0:
-        return False
+        return piece["outline"]
     if piece["axis"] == "x":
-        return piece["y0"] < region["y0"] or piece["y1"] > region["y1"]
-    return piece["x0"] < region["x0"] or piece["x1"] > region["x1"]
+        return kept_side(kept_side(piece["outline"], 1, region["y0"], 1.0), 1, region["y1"], -1.0)
+    return kept_side(kept_side(piece["outline"], 0, region["x0"], 1.0), 0, region["x1"], -1.0)
+
+
+def edge_units(piece: Piece, region: Box) -> list[Piece]:
+    """Return the units of a run that are only partly within the region, each by itself and cut down to it."""
+    upright = piece["axis"] == "x"
+    low = region["y0"] if upright else region["x0"]
+    high = region["y1"] if upright else region["x1"]
+    start = piece["y0"] if upright else piece["x0"]
+    end = piece["y1"] if upright else piece["x1"]
+    length = end - start - (piece["count"] - 1) * piece["pitch"]
+    units: list[Piece] = []
+    for i in range(piece["count"]):
+        from_start = i * piece["pitch"]
+        first = start + from_start
+        last = first + length
+        if (first < low and last > low) or (first < high and last > high):
+            part = moved(piece, 0.0 if upright else from_start, from_start if upright else 0.0, 0.0)
+            unit: Piece = {**part, "count": 1, "pitch": 0.0}
+            unit["y1" if upright else "x1"] = last
+            part = trimmed_to(unit, region)
+            part["outline"] = cut_outline(part, region)
+            units.append(part)
+    return units
 
 
 def cropped(pieces: list[Piece], region: Box) -> list[Piece]:
@@ -64,11 +104,12 @@ def cropped(pieces: list[Piece], region: Box) -> list[Piece]:
         apart = piece["x1"] <= region["x0"] or piece["x0"] >= region["x1"]
         if apart or piece["y1"] <= region["y0"] or piece["y0"] >= region["y1"]:
             continue
-        if sticks_out(piece, region):
-            continue
         part = trimmed_to(piece, region)
+        part["outline"] = cut_outline(part, region)
         if part["count"] > 0:
             parts.append(part)
+        if piece["count"] > 1:
+            parts.extend(edge_units(piece, region))
     return parts
 
 

@@ -11,6 +11,7 @@ VIEW_WORDS = {
     "sheet": wording("elevation, section and plan"),
     "detail-head": wording("section of the head, enlarged"),
     "detail-handle": wording("plan at the handle, enlarged"),
+    "detail-upright": wording("section at the handle, enlarged"),
 }
 PASSING_WORDS = {
     "clears": wording("It clears the handle."),

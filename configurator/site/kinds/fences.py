@@ -26,6 +26,7 @@ from configurator.kernel.resolve import resolve
 from configurator.kernel.shapes import Door, Family, Position
 from configurator.kernel.tongue import wording
 from configurator.kernel.views.detail import detail_handle_of, detail_head_of
+from configurator.kernel.views.detail_upright import detail_upright_of
 from configurator.kernel.views.elevation import elevation_of
 from configurator.kernel.views.plan import plan_of
 from configurator.kernel.views.section import section_of
@@ -42,6 +43,7 @@ VIEWS: dict[str, View] = {
     "plan": plan_of,
     "detail-head": detail_head_of,
     "detail-handle": detail_handle_of,
+    "detail-upright": detail_upright_of,
     "sheet": sheet_of,
 }
 KEYS = ("door", "family", "view", "at")

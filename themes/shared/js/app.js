@@ -6,7 +6,7 @@ import { createBeside } from "./beside.js";
 import { element, later, onFrame, quietQueue, setText } from "./dom.js";
 import { createNotice, unitsSwitch } from "./furniture.js";
 import { keptFragment } from "./keep.js";
-import { createHandwork, createMending, createShare, createTable, createTold } from "./late.js";
+import { createEnlarged, createHandwork, createMending, createShare, createTable, createTold } from "./late.js";
 import { spokenNow } from "./now.js";
 import { createPaper } from "./paper.js";
 import { createShelf } from "./shelf.js";
@@ -20,6 +20,7 @@ const PARTS = [
   { create: createShelf, steps: ["coverings"], moves: true, within: "page" },
   { create: createTable, steps: ["door", "details"], moves: true, within: "workbench" },
   { create: createMending, steps: ["details"], moves: false, within: "controls" },
+  { create: createEnlarged, steps: ["details"], moves: true, within: "controls" },
   { create: createHandwork, steps: ["door", "details"], moves: false, within: "controls" },
   { create: createTold, steps: ["details"], moves: false, within: "controls" },
   { create: createBeside, steps: ["details"], moves: true, within: "page" },

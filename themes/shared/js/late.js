@@ -59,6 +59,14 @@ export function createWishes(app) {
 }
 
 /**
+ * The place that decides, enlarged.
+ * @param {App} app
+ */
+export function createEnlarged(app) {
+  return latePart(app, element("div"), async () => (await import("./close.js")).createClose(app));
+}
+
+/**
  * What is taken along: the link, the paper, what this device keeps.
  * @param {App} app
  */
