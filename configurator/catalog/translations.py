@@ -91,8 +91,9 @@ def check_entry(file: ContentFile, entry: Message) -> None:
 
 
 def few(held: set[str], wanted: set[str], originals: list[str]) -> bool:
-    """Return whether a form leaves out the number alone, as that for one thing may."""
-    return len(originals) > 1 and wanted - held == {"{count}"} and held <= wanted
+    """Return whether a form leaves out no more than the number, as that for one thing may, or what an original does."""
+    shared = set.intersection(*(set(STANDING.findall(text)) for text in originals))
+    return len(originals) > 1 and held <= wanted and shared - held <= {"{count}"}
 
 
 def different_terms(wanted: set[str], held: set[str]) -> Clauses:

@@ -40,7 +40,8 @@ function asked(one) {
   const fit = kernel.hung(door, family, choices);
   const scene = kernel.scene_at(fit, place);
   const names = { family: family.name, door: door.name, place: kernel.place_words(answer.legs, place, ENGLISH) };
-  const state = { units, active: 0, household, configurations: [{ door, family: family.id, choices, place, measured: [] }] };
+  const general = { units, active: 0, step: "details", needs: [], household };
+  const state = { ...general, configurations: [{ door, family: family.id, choices, place, measured: [], wishes: {} }] };
   const link = kernel.encode(state, catalog);
   const told = {
     answer,
@@ -55,6 +56,7 @@ function asked(one) {
   };
   if (one.thorough) {
     told.ruled_out = kernel.ruled_out(door, family, choices);
+    told.matched = kernel.best_match(door, family, household, ["dark", "handle", "bending", "cleaning"]);
     told.pieces = kernel.asked_scene(fit, place);
     const { elevation_of, section_of, plan_of, sheet_of, subject } = kernel;
     const draft = kernel.drafted(door, subject(kernel.hung(door, family, choices), place, household, ENGLISH), ENGLISH, units);

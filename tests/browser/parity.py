@@ -24,6 +24,7 @@ from configurator.kernel.answer import ask, ruled_out
 from configurator.kernel.message import say_working
 from configurator.kernel.moment import moment
 from configurator.kernel.mount.hung import hung
+from configurator.kernel.needs.matching import best_match
 from configurator.kernel.position import position_at, share_at
 from configurator.kernel.scene import asked_scene, scene_at
 from configurator.kernel.tongue import ENGLISH
@@ -82,6 +83,7 @@ def asked(case: Case, stock: Stock, views: list[str], thorough: bool) -> dict[st
     }
     if thorough:
         told["ruled_out"] = ruled_out(door, family, choices)
+        told["matched"] = best_match(door, family, household, ["dark", "handle", "bending", "cleaning"])
         told["pieces"] = asked_scene(fit, place)
         whole = drafted(door, subject(hung(door, family, choices), place, household, ENGLISH), ENGLISH, units)
         told["drawn"] = [draw(whole) for draw in DRAWN]

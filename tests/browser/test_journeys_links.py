@@ -108,12 +108,13 @@ def test_a_step_back_before_the_page_stands_is_followed(page: Page, catalog: Cat
         location.hash = "{other.split("#")[1]}";
     }}).observe(document, {{ childList: true, subtree: true }})""")
     page.goto(shade(catalog))
-    expect(page.locator(".travel-bar output")).to_have_text("60 % down")
+    expect(page.locator(".travel-bar output")).to_have_text("60% down")
     assert fragment_now(page) == "#" + other.split("#")[1]
 
 
 def test_a_step_back_to_the_page_without_a_link_shows_the_kept_door_again(page: Page, catalog: Catalog) -> None:
     open_page(page, shade(catalog))
+    to_step(page, "Take along")
     page.get_by_role("button", name="Keep this door").click()
     open_page(page, "try.html")
     page.get_by_role("button", name="Closed", exact=True).click()
@@ -123,7 +124,7 @@ def test_a_step_back_to_the_page_without_a_link_shows_the_kept_door_again(page: 
     page.wait_for_function("noted.length === 1")
     assert [hash_ for hash_, _, _, _ in page.evaluate("noted")] == [""]
     expect(page.locator(".chooser strong").nth(1)).to_have_text(catalog.families["soft-fold-shade"]["name"])
-    expect(page.locator(".travel-bar output")).to_have_text("35 % down")
+    expect(page.locator(".travel-bar output")).to_have_text("35% down")
 
 
 def test_a_drag_is_one_step(page: Page, catalog: Catalog) -> None:

@@ -67,9 +67,9 @@ def test_verdict_and_glass_of_each_are_the_kernels(page: Page, catalog: Catalog)
         card = page.locator(f"[data-family={ident}]")
         assert answer["verdicts"]["pass_through"]["says"]["text"].lower() in card.inner_text().lower()
         share = str(round(shares["visible"] * 100))
-        assert f"{share} %" in card.locator(".shelf-facts").inner_text().replace("\u202f", " ").replace(
-            "\u00a0", " "
-        ), ident
+        assert f"{share}%" in card.locator(".shelf-facts").inner_text().replace("\u202f", " ").replace("\u00a0", " "), (
+            ident
+        )
 
 
 def test_one_slider_moves_all_and_a_measurement_changes_all(page: Page, catalog: Catalog) -> None:

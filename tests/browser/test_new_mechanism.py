@@ -112,7 +112,7 @@ def test_a_new_mechanism_is_worded_held_dragged_and_answered(page: Page, site: P
     page.mouse.move(x, y - 120, steps=6)
     page.mouse.up()
     expect(hem).to_have_attribute("aria-valuetext", page_words(page))
-    assert 0 < int(page_words(page).split(" ")[0]) < 100
+    assert 0 < int(page_words(page).split("%")[0]) < 100
     figures = page.locator("#panel-figures ~ div .figure")
     expect(figures.filter(has_text="Order width").first).to_be_visible()
     expect(page.locator(".verdicts li").first).to_contain_text("Passing the handle")

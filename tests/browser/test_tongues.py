@@ -65,14 +65,15 @@ def shown(page: Page) -> list[object]:
 
 def test_the_switch_keeps_page_and_configuration(page: Page, root: str, site: Path) -> None:
     stock = load(site.parent / "two-tongues-content")
-    open_page(page, root + fragment(stock, covering(stock, "garden-pair", "cellular-shade", at=(0.35, 0.0, 0.0))))
+    shade = covering(stock, "garden-pair", "cellular-shade", at=(0.35, 0.0, 0.0))
+    open_page(page, root + fragment(stock, shade, step="door"))
     page.get_by_label("Glass width", exact=True).fill("21 3/8")
     page.get_by_label("Glass width", exact=True).blur()
     page.wait_for_function("location.hash.includes('glass_width')")
     before, kept = shown(page), fragment_now(page)
     switch(page, "español")
     page.locator(".moving path").first.wait_for(state="attached")
-    page.locator(".share").wait_for(state="attached")
+    page.locator(".onward").wait_for(state="attached")
     assert page.url.startswith(f"{root}es/try.html#")
     assert fragment_now(page) == kept
     assert shown(page) == before

@@ -55,7 +55,7 @@ def test_what_comes_down_level_is_level_on_the_way_and_then_turned_shut(ident: s
     legs = family_legs(family, numbers)
     told = [place_words(legs, position_at(numbers, share), ENGLISH) for share in (0.45, 0.9, 0.95, 1.0)]
     down = legs[0]["words"]["end"]
-    assert "50 %" in told[0]
+    assert "50%" in told[0]
     assert told[1] == f"{down}, level"
     assert told[2].startswith(f"{down}, tilted ")
     assert told[3] == f"{down}, closed"

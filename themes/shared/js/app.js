@@ -160,8 +160,11 @@ function createApp(root, catalog) {
       app.notice.tell(opened);
     },
     ...store.get().configurations.map((one) => () => void app.ask.drawn(one)),
-    () => root.replaceChildren(app.notice.node, steps.node, app.toolbar, places.page),
-    ...PARTS.map((given, i) => () => join(app, parts[i], places)),
+    ...PARTS.map((given, i) => async () => {
+      const shown = await join(app, parts[i], places);
+      if (shown && !places.page.isConnected) root.replaceChildren(app.notice.node, steps.node, app.toolbar, places.page);
+      return root.offsetHeight;
+    }),
     () => {
       followStore(app, store, address, showing);
       followWindow(app, fragment, kept);
@@ -179,13 +182,14 @@ function createApp(root, catalog) {
  * @param {Record<string, HTMLElement>} places
  */
 async function join(app, { part, steps, within }, places) {
-  if (steps.includes(app.state().step)) {
+  const shown = steps.includes(app.state().step);
+  if (shown) {
     if ("here" in part) await part.here();
     else part.update(app.state(), true);
   }
   if (within === "workbench") places.workbench.prepend(part.node);
   else places[within].append(part.node);
-  return part.node.offsetHeight;
+  return shown;
 }
 
 /**

@@ -95,7 +95,7 @@ function createShelfDrawings(app, families, shelved) {
 
 /**
  * @param {App} app
- * @returns {PagePart}
+ * @returns {LatePart}
  */
 export function createShelf(app) {
   const offered = Object.values(app.catalog.families).filter((family) => !family.retired);
@@ -203,17 +203,28 @@ export function createShelf(app) {
     show(app.state(), true);
   };
 
+  /**
+   * @param {PageState} state
+   * @param {boolean} settled
+   */
+  function update(state, settled) {
+    followShare(state);
+    if (settled) {
+      setText(door, doorName(app.catalog, activeOf(state).door));
+      drawings.drawDoor(state);
+      order();
+      wishes.update(state, true);
+    }
+    show(state, settled);
+  }
+
   return {
     node,
-    update(state, settled) {
-      followShare(state);
-      if (settled) {
-        setText(door, doorName(app.catalog, activeOf(state).door));
-        drawings.drawDoor(state);
-        order();
-        wishes.update(state, true);
-      }
-      show(state, settled);
+    // What is wanted stands above the coverings, which it would move if it came after them.
+    async here() {
+      await wishes.here();
+      update(app.state(), true);
     },
+    update,
   };
 }

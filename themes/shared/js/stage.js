@@ -83,6 +83,8 @@ export function createStage(app) {
   }
 
   function placeHolds() {
+    // What is fetched may come when the step is over.
+    if (svg.clientWidth === 0) return;
     if (!hands) {
       app.fetched(import("./drag.js"), ({ holdsFor, slideHolds }) => {
         hands = { holdsFor, slideHolds };
