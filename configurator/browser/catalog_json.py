@@ -40,9 +40,8 @@ def page_catalog(catalog: Catalog) -> PageCatalog:
 
 
 def opening(catalog: Catalog) -> list[str]:
-    """Return the first pair (or the first door) and the first covering that moves past its handle by itself."""
-    doors = list(catalog.doors.values())
-    door = next((each for each in doors if each["layout"] == "pair"), doors[0])
+    """Return the showroom's first door (or else the first of all) and the first covering that passes it by itself."""
+    door = catalog.doors[catalog.showroom.first_door or next(iter(catalog.doors))]
     offered = [family for family in catalog.families.values() if not family["retired"]]
     for family in offered:
         answer = ask(door, family, {}, catalog.household)

@@ -9,6 +9,7 @@ from pydantic import BaseModel
 from configurator.catalog.cross_door import cross_check_door
 from configurator.catalog.cross_family import cross_check_family
 from configurator.catalog.cross_handle import cross_check_handle
+from configurator.catalog.cross_showroom import check_first_door
 from configurator.catalog.family_notes import family_notes
 from configurator.catalog.files import page_files, shown, yaml_files
 from configurator.catalog.former_ids import Claims, FormerIds, take_choices
@@ -88,13 +89,16 @@ class _Loading:
         self.formerly: FormerIds = {}
 
     def catalog(self) -> Catalog | None:
-        showroom = self.showroom()
+        file, showroom = self.showroom()
         handles, handle_notes = self.handles()
         doors, door_notes = self.doors(handles)
         families, notes = self.families({"order_step": showroom.order_step} if showroom else {})
         pages = page_files(self.folder, self.problems)
         for page in pages:
             self.language.take_page(page)
+        if showroom:
+            check_first_door(file, showroom, door_notes)
+        self.problems.extend(file.problems)
         if showroom is None:
             return None
         return Catalog(
@@ -126,12 +130,11 @@ class _Loading:
             self.language.choose(found.tongues[0])
         return file, self.language.told(file, found) if found else None, self.language.told_sources(file, sources)
 
-    def showroom(self) -> Showroom | None:
+    def showroom(self) -> tuple[ContentFile, Showroom | None]:
         file, showroom, _ = self.read(self.folder / "showroom.yaml", ShowroomFile)
         if showroom:
             check_theme(file, showroom, self.folder)
-        self.problems.extend(file.problems)
-        return showroom
+        return file, showroom
 
     def handles(self) -> tuple[dict[str, Handle | None], dict[str, HandleNotes]]:
         """Return the handles, None for those whose file is unsound, so that doors may still name them."""

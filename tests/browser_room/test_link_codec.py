@@ -6,6 +6,7 @@ What the showroom or the software changes after a link was made is in ``test_lin
 import random
 import re
 from collections.abc import Callable
+from dataclasses import replace
 from urllib.parse import quote
 
 import pytest
@@ -238,3 +239,10 @@ def test_links_made_long_ago_tell_what_has_moved_since_where_they_noted_it(stock
             else [[] for _ in moved]
         )
         assert told_now == then, link
+
+
+def test_the_page_opens_with_the_showrooms_first_door(catalog: Catalog) -> None:
+    named = replace(catalog, showroom=catalog.showroom.model_copy(update={"first_door": "tall-door"}))
+    assert page_catalog(named)["opening"][0] == "tall-door"
+    unnamed = replace(catalog, showroom=catalog.showroom.model_copy(update={"first_door": ""}))
+    assert page_catalog(unnamed)["opening"][0] == next(iter(catalog.doors))

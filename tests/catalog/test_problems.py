@@ -233,6 +233,12 @@ FAULTS = {
         "swing: in\nstop: {lap: 1 in}",
         "7:1: stop has no meaning for an in-swing leaf, whose stop is on the other face; take it out",
     ),
+    "a first door that is nearly one": Fault(
+        ROOM,
+        "units: in",
+        "units: in\nfirst_door: garden-dor",
+        "10:13: first_door is 'garden-dor', but there is no such door; did you mean 'garden-pair'?",
+    ),
     "a handle that is nearly one": Fault(
         GARDEN,
         "preset: lever",

@@ -5,7 +5,7 @@ from typing import Annotated
 import pydantic
 
 from configurator.catalog.fields import Hex, Like, Number
-from configurator.catalog.schema.base import Constant, Language, Line, Name, OneOf, Section, SourceMark
+from configurator.catalog.schema.base import Constant, Ident, Language, Line, Name, OneOf, Section, SourceMark
 from configurator.catalog.schema.from_table import with_numbers
 from configurator.kernel.tongue import wording
 from configurator.places import THEMES
@@ -86,7 +86,8 @@ class Showroom(Section):
     ``language`` is the one language of the site; ``languages`` are its languages where there are several, first the one
     that stands at its root. :attr:`tongues` reads either.
 
-    ``order_step`` is the step in which sizes are ordered, of every family that does not give its own.
+    ``first_door`` is the one that the configurator opens with, the commonest. ``order_step`` is the step in which
+    sizes are ordered, of every family that does not give its own.
     """
 
     name: Name
@@ -101,6 +102,7 @@ class Showroom(Section):
         default_factory=usual_order_step
     )
     household: Home
+    first_door: Ident = ""
     theme: Theme
     language: Language = "en"
     languages: list[Language] = []
