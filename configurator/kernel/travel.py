@@ -1,7 +1,7 @@
 """A fit over its whole travel: what all questions share, worked out once."""
 
 from configurator.kernel.contact import even_samples, in_order, tightest
-from configurator.kernel.fit import pieces_at
+from configurator.kernel.fit import made_round, still_pieces
 from configurator.kernel.glass_shares import glass_shares
 from configurator.kernel.mechanisms import MECHANISMS
 from configurator.kernel.message import is_said
@@ -20,8 +20,9 @@ def cuts_for(fit: Fit) -> Cuts:
 def travelled(fit: Fit) -> Travel:
     """Return a covering over its travel, which must be able to go on its door."""
     numbers = fit["numbers"]
-    raised = pieces_at(fit, open_position(numbers))
-    down = pieces_at(fit, closed_position(numbers))
+    still = still_pieces(fit)
+    raised = made_round(fit, still, open_position(numbers))
+    down = made_round(fit, still, closed_position(numbers))
     even = even_samples(fit)
     handle = tightest(fit, even, fit["handle"])
     samples = in_order(even)
@@ -34,7 +35,7 @@ def travelled(fit: Fit) -> Travel:
         "outline": outline,
         "turn": turn_of(fit, samples, outline),
         "raised": raised,
-        "half": pieces_at(fit, coarse(main_position(numbers, 0.5))),
+        "half": made_round(fit, still, coarse(main_position(numbers, 0.5))),
         "down": down,
         "raised_shares": glass_shares(fit, raised),
         "down_shares": glass_shares(fit, down),

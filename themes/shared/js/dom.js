@@ -101,6 +101,19 @@ export function later(milliseconds, task) {
 }
 
 /**
+ * Does a task as soon as the browser has answered whoever waits: a timer would let it idle in between.
+ * @param {() => void} task
+ */
+export function soon(task) {
+  const { port1, port2 } = new MessageChannel();
+  port1.onmessage = () => {
+    port1.close();
+    task();
+  };
+  port2.postMessage(null);
+}
+
+/**
  * Many changes, one painted frame.
  * @param {() => void} task
  */
@@ -120,7 +133,7 @@ export function onFrame(task) {
 export function quietQueue() {
   /** @type {Map<string, () => void>} */
   const waiting = new Map();
-  const soon = window.requestIdleCallback ?? ((/** @type {() => void} */ task) => setTimeout(task, 60));
+  const idle = window.requestIdleCallback ?? ((/** @type {() => void} */ task) => setTimeout(task, 60));
   let running = false;
   function next() {
     const [entry] = waiting;
@@ -128,14 +141,14 @@ export function quietQueue() {
     if (!entry) return;
     waiting.delete(entry[0]);
     entry[1]();
-    soon(next);
+    idle(next);
   }
   return (/** @type {string} */ key, /** @type {() => void} */ task) => {
     waiting.delete(key);
     waiting.set(key, task);
     if (!running) {
       running = true;
-      soon(next);
+      idle(next);
     }
   };
 }

@@ -1,6 +1,6 @@
 // What would mend what does not clear: changes that the kernel has made and asked again, each one tap away.
 
-import { element, setChildren, setText } from "./dom.js";
+import { element, setChildren, setText, soon } from "./dom.js";
 import { wholeAnswer } from "./figures.js";
 import { activeOf } from "./state.js";
 import { capital } from "./text.js";
@@ -26,9 +26,9 @@ function lookOn(search, wanted, tell) {
       ended = search.trials.length;
       tell(kernel.fixes_found(search));
     }
-    if (!search.done) setTimeout(slice);
+    if (!search.done) soon(slice);
   }
-  setTimeout(slice);
+  soon(slice);
 }
 
 /**

@@ -1,6 +1,6 @@
 // What matters to the client: her needs, by which the coverings are judged openly, and the picks that answer them best.
 
-import { element, setChildren, setText } from "./dom.js";
+import { element, setChildren, setText, soon } from "./dom.js";
 import { activeOf, withNeeds } from "./state.js";
 import { capital, listed } from "./text.js";
 import { _, _several, say } from "./words.js";
@@ -75,9 +75,9 @@ function judge(searches, wanted, tell) {
       }
       kernel.match_on(next);
     }
-    setTimeout(slice);
+    soon(slice);
   }
-  setTimeout(slice);
+  soon(slice);
 }
 
 /**
