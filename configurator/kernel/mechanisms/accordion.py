@@ -42,7 +42,7 @@ def fold_panel(numbers: dict[str, float]) -> float:
 def fold_depth(numbers: dict[str, float], height: float) -> float:
     """Return a fold's depth at a height: its two panels keep their length as the fold closes."""
     panel = fold_panel(numbers)
-    half_height = min(height / 2, panel)
+    half_height = min(max(height, 0.0) / 2, panel)
     return 2 * math.sqrt(panel * panel - half_height * half_height)
 
 
