@@ -141,7 +141,8 @@ def spanish(tmp_path_factory: pytest.TempPathFactory) -> Path:
         if path.stem not in kept:
             path.unlink()
     showroom = content / "showroom.yaml"
-    showroom.write_text(showroom.read_text().replace("units: in ", "language: es\nunits: in ", 1))
+    own = showroom.read_text().replace("units: in ", "language: es\nunits: in ", 1)
+    showroom.write_text(own.replace("first_door: garden-door", "first_door: garden-pair"))
     build(content, folder / "site")
     return folder / "site"
 

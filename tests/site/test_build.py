@@ -144,6 +144,7 @@ def test_a_page_that_is_gone_from_the_content_is_gone_from_the_site(
     out = tmp_path / "site"
     build(content, out, answers)
     (content / "doors" / "garden-door.yaml").unlink()
+    edited(content, "showroom.yaml", "first_door: garden-door", "first_door: garden-pair")
     build(content, out, answers)
     assert not (out / "doors" / "garden-door.html").exists()
     assert not (out / "doors" / "garden-door").exists()
