@@ -127,6 +127,7 @@ def test_a_tap_opens_the_picks_that_get_there_and_back_returns(page: Page, catal
     expect(page.locator("[data-family=cellular-shade] .shelf-why")).to_contain_text("fabric: Harbor, slate")
     page.locator("[data-family=cellular-shade] .shelf-card").click()
     expect(page.locator("#option-fabric-harbour")).to_be_checked()
+    expect(page.get_by_role("navigation", name="Steps").get_by_role("button", name="Details")).to_be_focused()
     expect(page.get_by_role("slider", name="Bottom rail")).to_have_value("50")
     page.go_back()
     expect(page.locator(".shelf-card").first).to_be_visible()

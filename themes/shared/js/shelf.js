@@ -31,15 +31,19 @@ function cardFor(family, open) {
 
 /** @typedef {ReturnType<typeof cardFor>} ShelfCard */
 
+// What clears the handle stands before what is guided past it, that before what is blocked, and last what does not fit.
+const STANDING = new Map([["clears", 0], ["blocked", 2]]);
+const GUIDED = 1;
+const UNFIT = 3;
+
 /**
- * Which of them stands first: what clears the handle before what is guided past it, and of these what leaves more glass.
+ * Where a covering stands while nobody has said what matters: by the handle, and then by the glass that it leaves clear.
  * @param {Astragal.Answer} answer
  */
 function standing(answer) {
   const { state } = verdictOf(answer, "pass_through");
-  const rank = ["clears", "", "guided"].indexOf(state);
-  const order = !fits(answer) ? 9 : state === "blocked" ? 5 : rank < 0 ? 3 : rank;
-  return order * 10 - (answer.figures.visible_glass_open?.value ?? 0);
+  const place = fits(answer) ? STANDING.get(state) ?? GUIDED : UNFIT;
+  return place * 10 - (answer.figures.visible_glass_open?.value ?? 0);
 }
 
 /**

@@ -27,6 +27,8 @@ export function createSteps(app) {
         if (ORDER[i] === step) button.setAttribute("aria-current", "step");
         else button.removeAttribute("aria-current");
       });
+      // What led here is hidden now, and would take the focus with it.
+      if (document.activeElement?.closest("[hidden]")) buttons[ORDER.indexOf(step)].focus({ preventScroll: true });
     },
   };
 }
