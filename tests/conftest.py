@@ -46,6 +46,16 @@ def demo(tmp_path_factory: pytest.TempPathFactory) -> Path:
     return built_once(tmp_path_factory, "demo", lambda _: CONTENT)
 
 
+def small_content(folder: Path, family: str) -> Path:
+    """Write a content of one door, one covering and one page."""
+    shutil.copytree(CONTENT, folder)
+    for room, kept in (("doors", "garden-door"), ("families", family), ("pages", "privacy")):
+        for file in (folder / room).iterdir():
+            if file.stem != kept:
+                file.unlink()
+    return folder
+
+
 def other_content(folder: Path) -> Path:
     """Write a content in the theme that the demo has not: two doors, every family."""
     shutil.copytree(CONTENT, folder)

@@ -1,7 +1,6 @@
 """What DEVELOPERS.md and the package promise to those who come after."""
 
 import re
-import shutil
 import subprocess
 import sys
 import tarfile
@@ -10,6 +9,8 @@ import zipfile
 from pathlib import Path
 
 from trove_classifiers import classifiers
+
+from tests.conftest import small_content
 
 ROOT = Path(__file__).resolve().parent.parent
 PROJECT = tomllib.loads((ROOT / "pyproject.toml").read_text(encoding="utf-8"))["project"]
@@ -45,13 +46,9 @@ def test_a_wheel_finds_its_own_content_and_themes(tmp_path: Path) -> None:
     assert str(unpacked) in told.stdout
 
 
-def small_content(folder: Path) -> Path:
-    """Write a content in Spanish: one door, one covering, one page."""
-    shutil.copytree(ROOT / "content", folder)
-    for room, kept in (("doors", "garden-door"), ("families", "roller-shade"), ("pages", "privacy")):
-        for file in (folder / room).iterdir():
-            if file.stem != kept:
-                file.unlink()
+def spanish_content(folder: Path) -> Path:
+    """Write a small content in Spanish."""
+    small_content(folder, "roller-shade")
     showroom = folder / "showroom.yaml"
     showroom.write_text(f"language: es\n{showroom.read_text(encoding='utf-8')}", encoding="utf-8")
     return folder
@@ -62,7 +59,7 @@ def test_a_wheel_builds_a_page_in_another_language(tmp_path: Path) -> None:
     zipfile.ZipFile(made("wheel", tmp_path)).extractall(unpacked)
     catalogs = {path.name for path in (unpacked / "configurator" / "tongues").glob("*.po")}
     assert catalogs == {path.name for path in (ROOT / "configurator" / "tongues").glob("*.po")}
-    command = f"from configurator.cli import main; main(['build', {str(small_content(tmp_path / 'own'))!r}, 'site'])"
+    command = f"from configurator.cli import main; main(['build', {str(spanish_content(tmp_path / 'own'))!r}, 'site'])"
     told = subprocess.run(
         [sys.executable, "-c", command],
         cwd=tmp_path,

@@ -1,7 +1,7 @@
 """How what the kernel tells is put together: figures with their workings, verdicts, cautions, replies."""
 
 from configurator.kernel.message import plain
-from configurator.kernel.shapes import Caution, Figure, Message, Quantity, Reply, Verdict, Working
+from configurator.kernel.shapes import Answer, Caution, Figure, Message, Quantity, Reply, Verdict, Working
 from configurator.kernel.verdict_words import verdict_word
 
 
@@ -51,6 +51,11 @@ def figure_value(figures: list[Figure], key: str) -> float:
         if found["id"] == key:
             return found["value"]
     return 0.0
+
+
+def figure_told(answer: Answer, key: str, missing: float) -> float:
+    """Return the value of a figure of an answer, or ``missing`` where it is not told."""
+    return answer["figures"][key]["value"] if key in answer["figures"] else missing
 
 
 def verdict(key: str, name: str, state: str, why: Message) -> Verdict:

@@ -10,13 +10,12 @@ from collections.abc import Iterator
 from functools import partial
 from http.server import ThreadingHTTPServer
 from pathlib import Path
-from threading import Thread
 
 import pytest
 from playwright.sync_api import sync_playwright
 
-from configurator.local import HOST, QuietHandler, address_of
-from tests.browser.conftest import FLAGS
+from configurator.local import HOST, QuietHandler
+from tests.browser.conftest import FLAGS, serving
 from tests.site.kinds import KINDS
 
 ASKED = ("performance", "accessibility", "best-practices", "seo")
@@ -47,12 +46,8 @@ class PackingHandler(QuietHandler):
 def address(demo: Path) -> Iterator[str]:
     """The address at which the demo is served."""
     server = ThreadingHTTPServer((HOST, 0), partial(PackingHandler, directory=str(demo)))
-    thread = Thread(target=server.serve_forever, daemon=True)
-    thread.start()
-    yield address_of(server)
-    server.shutdown()
-    server.server_close()
-    thread.join()
+    with serving(server) as found:
+        yield found
 
 
 @pytest.fixture(scope="module")

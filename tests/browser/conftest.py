@@ -2,6 +2,8 @@
 
 import shutil
 from collections.abc import Callable, Iterator
+from contextlib import contextmanager
+from http.server import ThreadingHTTPServer
 from pathlib import Path
 from threading import Thread
 from typing import Any
@@ -26,16 +28,22 @@ RUNNING: list[Browser] = []
 OpenContext = Callable[..., BrowserContext]
 
 
-@pytest.fixture(scope="session")
-def origin(demo: Path) -> Iterator[str]:
-    """The address, ending in a slash, at which the built demo is served."""
-    server = folder_server(demo, 0)
+@contextmanager
+def serving(server: ThreadingHTTPServer) -> Iterator[str]:
+    """Let a server run, and give its address, ending in a slash."""
     thread = Thread(target=server.serve_forever, daemon=True)
     thread.start()
     yield address_of(server)
     server.shutdown()
     server.server_close()
     thread.join()
+
+
+@pytest.fixture(scope="session")
+def origin(demo: Path) -> Iterator[str]:
+    """The address, ending in a slash, at which the built demo is served."""
+    with serving(folder_server(demo, 0)) as address:
+        yield address
 
 
 @pytest.fixture(scope="session")

@@ -15,6 +15,7 @@ from configurator.browser.catalog_json import page_catalog
 from configurator.browser.link import encode, fresh_state
 from configurator.catalog import load
 from tests.browser.trying import open_page, to_step
+from tests.conftest import small_content
 
 HOUSE = Path(__file__).resolve().parents[2]
 TABLE = "configurator/kernel/tape/around_fields.py"
@@ -61,15 +62,6 @@ print(json.dumps(told))
 """
 
 
-def small_content(folder: Path) -> None:
-    """Write a content of one door, one covering and one page."""
-    shutil.copytree(HOUSE / "content", folder)
-    for room, kept in (("doors", "garden-door"), ("families", "cellular-shade"), ("pages", "privacy")):
-        for file in (folder / room).iterdir():
-            if file.stem != kept:
-                file.unlink()
-
-
 def with_threshold(text: str) -> str:
     """Return the table's file with a row more, and its number in the shape of a door beside it."""
     before = "    stop_lap: float\n"
@@ -84,7 +76,7 @@ def house(tmp_path_factory: pytest.TempPathFactory) -> Path:
     folder = tmp_path_factory.mktemp("house")
     for room in ("configurator", "themes"):
         shutil.copytree(HOUSE / room, folder / room, ignore=shutil.ignore_patterns("__pycache__"))
-    small_content(folder / "content")
+    small_content(folder / "content", "cellular-shade")
     table = folder / TABLE
     table.write_text(with_threshold(table.read_text(encoding="utf-8")), encoding="utf-8")
     return folder

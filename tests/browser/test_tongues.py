@@ -2,14 +2,13 @@
 
 from collections.abc import Iterator
 from pathlib import Path
-from threading import Thread
 
 import pytest
 from playwright.sync_api import Page, expect
 
 from configurator.catalog import load
-from configurator.local import address_of, folder_server
-from tests.browser.conftest import OpenContext
+from configurator.local import folder_server
+from tests.browser.conftest import OpenContext, serving
 from tests.browser.trying import covering, fragment, fragment_now, open_page, said, viewport
 from tests.conftest import built_once, other_content
 
@@ -34,13 +33,8 @@ def root(request: pytest.FixtureRequest, site: Path) -> Iterator[str]:
     if request.param == "disk":
         yield f"{site.as_uri()}/"
         return
-    server = folder_server(site, 0)
-    thread = Thread(target=server.serve_forever, daemon=True)
-    thread.start()
-    yield address_of(server)
-    server.shutdown()
-    server.server_close()
-    thread.join()
+    with serving(folder_server(site, 0)) as address:
+        yield address
 
 
 @pytest.fixture

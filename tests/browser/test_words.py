@@ -1,7 +1,10 @@
 """Lengths and words as a browser reads and writes them: the very same as Python."""
 
 import random
+from collections.abc import Callable, Iterator
+from typing import Any
 
+import pytest
 from playwright.sync_api import Browser
 
 from configurator.browser import kernel_js
@@ -15,6 +18,8 @@ from configurator.tongues.speech import speech
 from tests.tapes import REFUSED, WRITTEN
 from tests.words import SET
 
+# A function of the kernel by its name, asked with many inputs.
+Asked = Callable[[str, list[Any]], list[Any]]
 SCRAPS = [
     "22",
     "1/2",
@@ -59,14 +64,16 @@ POLISH: Words = {
 LANGUAGES = [ENGLISH, POLISH, speech("es"), speech("tr"), speech("ja")]
 
 
-def test_each_language_has_its_forms_and_numbers_on_both_sides(browser: Browser) -> None:
+@pytest.fixture
+def theirs(browser: Browser) -> Iterator[Asked]:
+    """Ask a function of the translated kernel with many inputs."""
     page = browser.new_page()
     page.add_script_tag(content=kernel_js())
+    yield lambda name, inputs: page.evaluate(f"all => all.map((one) => Astragal.kernel.{name}(...one))", inputs)
+    page.close()
 
-    def theirs(name: str, inputs: list[list[object]]) -> list[str]:
-        told: list[str] = page.evaluate(f"all => all.map((one) => Astragal.kernel.{name}(...one))", inputs)
-        return told
 
+def test_each_language_has_its_forms_and_numbers_on_both_sides(theirs: Asked) -> None:
     told = [several(*FORMS_OF_BRICKS, {"count": [n, "count"], "share": [n / 300, "percent"]}) for n in range(320)]
     pick = random.Random(6)
     sizes = [pick.uniform(-2000, 20000) for _ in range(400)] + [tenths / 10 for tenths in range(-300, 3000, 7)]
@@ -81,17 +88,9 @@ def test_each_language_has_its_forms_and_numbers_on_both_sides(browser: Browser)
     counted = theirs("say", [[told[n], POLISH, "mm"] for n in (1, 3, 5, 22, 112)])
     assert [one.split(",")[0] for one in counted] == ["1 cegła", "3 cegły", "5 cegieł", "22 cegły", "112 cegieł"]
     assert theirs("write_length", [[571.5, POLISH, "mm"], [0.1, POLISH, "in"]]) == ["571,5", "0,1 mm"]
-    page.close()
 
 
-def test_lengths_and_words_are_the_same_on_both_sides(browser: Browser) -> None:
-    page = browser.new_page()
-    page.add_script_tag(content=kernel_js())
-
-    def theirs(name: str, inputs: list[list[object]]) -> list[object]:
-        told: list[object] = page.evaluate(f"all => all.map((one) => Astragal.kernel.{name}(...one))", inputs)
-        return told
-
+def test_lengths_and_words_are_the_same_on_both_sides(theirs: Asked) -> None:
     texts = [list(written) for written in WRITTEN] + [[text, "in"] for text in REFUSED] + scribbles(4, 20_000)
     assert theirs("written_length", texts) == [written_length(text, units) for text, units in texts]
     pick = random.Random(5)
@@ -106,4 +105,3 @@ def test_lengths_and_words_are_the_same_on_both_sides(browser: Browser) -> None:
     scales = [(scale, ENGLISH, "in") for scale in INCH_SCALES] + [(scale, ENGLISH, "mm") for scale in METRIC_SCALES]
     assert theirs("scale_words", [list(scale) for scale in scales]) == [scale_words(*scale) for scale in scales]
     assert theirs("typeset", [[words] for words in SET]) == [typeset(words) for words in SET]
-    page.close()

@@ -5,16 +5,12 @@ from configurator.kernel.remedy.fix_words import cost_messages, fix_message
 from configurator.kernel.remedy.plight import REFUSAL, mends, state_rank, state_reached
 from configurator.kernel.remedy.search import search_for, search_on
 from configurator.kernel.shapes import Answer, Fit, Fix, Household, Plight, Search, Trial
+from configurator.kernel.telling import figure_told
 
 FIXES_TOLD = 3
 # A better state outweighs any cost, and so does a handle that may stay.
 STATE_WEIGHT = 1e6
 HANDLE_WEIGHT = 1e5
-
-
-def figure_told(answer: Answer, key: str, missing: float) -> float:
-    """Return the value of a figure of an answer, or ``missing`` where it is not told."""
-    return answer["figures"][key]["value"] if key in answer["figures"] else missing
 
 
 def looks_told(answer: Answer) -> list[float]:

@@ -34,21 +34,6 @@ def trimmed_run(piece: Piece, low: float, high: float) -> Piece:
     return part
 
 
-def trimmed_to(piece: Piece, region: Box) -> Piece:
-    """Return the piece's part within the window; of runs the units that are whole in it."""
-    if piece["count"] > 1 and piece["axis"] == "x":
-        part = trimmed_run(piece, region["y0"], region["y1"])
-    elif piece["count"] > 1:
-        part = trimmed_row(piece, region["x0"], region["x1"])
-    else:
-        part = trimmed(piece)
-    part["x0"] = max(part["x0"], region["x0"])
-    part["x1"] = min(part["x1"], region["x1"])
-    part["y0"] = max(part["y0"], region["y0"])
-    part["y1"] = min(part["y1"], region["y1"])
-    return part
-
-
 def kept_side(outline: list[list[float]], at: int, limit: float, side: float) -> list[list[float]]:
     """Return what of an outline lies above a limit along an axis, for a ``side`` of 1, or below it for -1."""
     points: list[list[float]] = []
@@ -74,6 +59,22 @@ def cut_outline(piece: Piece, region: Box) -> list[list[float]]:
     return kept_side(kept_side(piece["outline"], 0, region["x0"], 1.0), 0, region["x1"], -1.0)
 
 
+def trimmed_to(piece: Piece, region: Box) -> Piece:
+    """Return the piece's part within the window; of runs the units that are whole in it."""
+    if piece["count"] > 1 and piece["axis"] == "x":
+        part = trimmed_run(piece, region["y0"], region["y1"])
+    elif piece["count"] > 1:
+        part = trimmed_row(piece, region["x0"], region["x1"])
+    else:
+        part = trimmed(piece)
+    part["x0"] = max(part["x0"], region["x0"])
+    part["x1"] = min(part["x1"], region["x1"])
+    part["y0"] = max(part["y0"], region["y0"])
+    part["y1"] = min(part["y1"], region["y1"])
+    part["outline"] = cut_outline(part, region)
+    return part
+
+
 def edge_units(piece: Piece, region: Box) -> list[Piece]:
     """Return the units of a run that are only partly within the region, each by itself and cut down to it."""
     upright = piece["axis"] == "x"
@@ -91,9 +92,7 @@ def edge_units(piece: Piece, region: Box) -> list[Piece]:
             part = moved(piece, 0.0 if upright else from_start, from_start if upright else 0.0, 0.0)
             unit: Piece = {**part, "count": 1, "pitch": 0.0}
             unit["y1" if upright else "x1"] = last
-            part = trimmed_to(unit, region)
-            part["outline"] = cut_outline(part, region)
-            units.append(part)
+            units.append(trimmed_to(unit, region))
     return units
 
 
@@ -105,7 +104,6 @@ def cropped(pieces: list[Piece], region: Box) -> list[Piece]:
         if apart or piece["y1"] <= region["y0"] or piece["y0"] >= region["y1"]:
             continue
         part = trimmed_to(piece, region)
-        part["outline"] = cut_outline(part, region)
         if part["count"] > 0:
             parts.append(part)
         if piece["count"] > 1:

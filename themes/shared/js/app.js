@@ -75,7 +75,7 @@ function createShowing(app, { parts, steps, units, status, places }) {
       speak();
     },
     moved() {
-      shown().filter((one) => one.moves).slice(0, 1).forEach(({ part }) => part.update(app.state(), false));
+      shown().find((one) => one.moves)?.part.update(app.state(), false);
     },
   };
 }

@@ -104,13 +104,34 @@ export function later(milliseconds, task) {
  * Does a task as soon as the browser has answered whoever waits: a timer would let it idle in between.
  * @param {() => void} task
  */
-export function soon(task) {
+function soon(task) {
   const { port1, port2 } = new MessageChannel();
   port1.onmessage = () => {
     port1.close();
     task();
   };
   port2.postMessage(null);
+}
+
+// So many milliseconds at a time: a frame has more, on a slow phone too.
+const SLICE = 5;
+
+/**
+ * A long piece of work in slices that block no finger.
+ * @param {() => boolean} step a small step of it; returns whether more is to be done
+ * @param {() => boolean} wanted whether it is still asked for
+ * @param {() => void} [paused] what is done after each slice
+ */
+export function inSlices(step, wanted, paused = () => undefined) {
+  function slice() {
+    if (!wanted()) return;
+    const until = performance.now() + SLICE;
+    let more = true;
+    while (more && performance.now() < until) more = step();
+    paused();
+    if (more) soon(slice);
+  }
+  soon(slice);
 }
 
 /**

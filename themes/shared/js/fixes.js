@@ -1,13 +1,10 @@
 // What would mend what does not clear: changes that the kernel has made and asked again, each one tap away.
 
-import { element, setChildren, setText, soon } from "./dom.js";
+import { element, inSlices, setChildren, setText } from "./dom.js";
 import { wholeAnswer } from "./figures.js";
 import { activeOf } from "./state.js";
 import { capital } from "./text.js";
 import { _, say } from "./words.js";
-
-// So many milliseconds at a time are looked for fixes: a frame has more, on a slow phone too.
-const SLICE = 5;
 
 /**
  * Looks for what mends a configuration in slices that block no frame, and tells each time that more is found.
@@ -18,17 +15,15 @@ const SLICE = 5;
 function lookOn(search, wanted, tell) {
   const { kernel } = Astragal;
   let ended = 0;
-  function slice() {
-    if (!wanted()) return;
-    const until = performance.now() + SLICE;
-    while (!search.done && performance.now() < until) kernel.search_on(search);
-    if (search.trials.length > ended || search.done) {
-      ended = search.trials.length;
-      tell(kernel.fixes_found(search));
-    }
-    if (!search.done) soon(slice);
-  }
-  soon(slice);
+  const step = () => {
+    if (!search.done) kernel.search_on(search);
+    return !search.done;
+  };
+  inSlices(step, wanted, () => {
+    if (search.trials.length === ended && !search.done) return;
+    ended = search.trials.length;
+    tell(kernel.fixes_found(search));
+  });
 }
 
 /**

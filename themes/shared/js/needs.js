@@ -1,12 +1,9 @@
 // What matters to the client: her needs, by which the coverings are judged openly, and the picks that answer them best.
 
-import { element, setChildren, setText, soon } from "./dom.js";
+import { element, inSlices, setChildren, setText } from "./dom.js";
 import { activeOf, withNeeds } from "./state.js";
 import { capital, listed } from "./text.js";
 import { _, _several, say } from "./words.js";
-
-// So many milliseconds at a time are looked for better picks: a frame has more, on a slow phone too.
-const JUDGING = 5;
 
 /**
  * The names of needs, in a sentence.
@@ -59,25 +56,14 @@ function judge(searches, wanted, tell) {
   const { kernel } = Astragal;
   const best = () => searches.map((search) => search.best[0]);
   let told = false;
-  function slice() {
-    if (!wanted()) return;
-    const until = performance.now() + JUDGING;
-    while (performance.now() < until) {
-      const first = searches.find((search) => search.best.length === 0);
-      const next = first ?? searches.find((search) => !search.done);
-      if (!first && !told) {
-        told = true;
-        tell(best());
-      }
-      if (!next) {
-        tell(best());
-        return;
-      }
-      kernel.match_on(next);
-    }
-    soon(slice);
-  }
-  soon(slice);
+  inSlices(() => {
+    const first = searches.find((search) => search.best.length === 0);
+    const next = first ?? searches.find((search) => !search.done);
+    if (!next || (!first && !told)) tell(best());
+    told = !first;
+    if (next) kernel.match_on(next);
+    return Boolean(next);
+  }, wanted);
 }
 
 /**

@@ -65,7 +65,7 @@ interface Ranked { match: Astragal.Match; why: string }
 interface TableAsker {
   drawings(one: Astragal.Configuration, place: Astragal.Position, units: string): Drawings;
   endDrawings(one: Astragal.Configuration, units: string): Drawings[];
-  stillCount(view: View, one: Astragal.Configuration, units: string): number;
+  stillCounts(one: Astragal.Configuration, units: string): ByView<number>;
   movingMarks(one: Astragal.Configuration, place: Astragal.Position, units: string, annotated: boolean): Record<string, Astragal.Mark[]>;
 }
 

@@ -145,6 +145,8 @@ export function createShelf(app) {
     return { ...one, place: placeAtShare(app.catalog, one, share) };
   }
 
+  cards.forEach((card) => watch.observe(card.node));
+
   /** @param {number} to */
   function moveAll(to) {
     share = to;
@@ -189,11 +191,9 @@ export function createShelf(app) {
 
   /**
    * @param {PageState} state
-   * @param {boolean} settled
    */
-  function show(state, settled) {
+  function show(state) {
     for (const card of cards) {
-      if (settled) watch.observe(card.node);
       if (card.seen) drawings.draw(card, state);
       else app.whenQuiet(`shelf ${card.family.id}`, () => drawings.draw(card, app.state()));
       tell(card, state);
@@ -204,7 +204,7 @@ export function createShelf(app) {
     ranked = Object.fromEntries(given.map((one) => [one.match.family, one]));
     drawings.drawDoor(app.state());
     order();
-    show(app.state(), true);
+    show(app.state());
   };
 
   /**
@@ -219,7 +219,7 @@ export function createShelf(app) {
       order();
       wishes.update(state, true);
     }
-    show(state, settled);
+    show(state);
   }
 
   return {

@@ -102,10 +102,10 @@ export function createStage(app) {
    */
   function drawAll(one, units) {
     shown = app.ask.drawings(one, one.place, units);
+    const counts = app.ask.stillCounts(one, units);
     for (const view of VIEWS) {
-      const count = app.ask.stillCount(view, one, units);
-      still[view].draw(shown[view].marks.slice(0, count));
-      moving[view].draw(shown[view].marks.slice(count));
+      still[view].draw(shown[view].marks.slice(0, counts[view]));
+      moving[view].draw(shown[view].marks.slice(counts[view]));
     }
     describe();
     settle();

@@ -7,7 +7,7 @@ import { createStage } from "./stage.js";
 import { activeOf, endPlace } from "./state.js";
 import { createTabs, viewSwitch } from "./tabs.js";
 import { samePlace } from "./travel.js";
-import { remembered } from "./views.js";
+import { byView, remembered } from "./views.js";
 
 /** @type {End[]} */
 const ENDS = ["open", "closed"];
@@ -36,8 +36,11 @@ function createTableAsker({ ask, catalog }) {
   return {
     drawings: (one, place, units) => threeViews(ask, one, place, units),
     endDrawings: (one, units) => ENDS.map((end) => ends(`${ask.key(one)} ${end} ${units}`, one, end, units)),
-    // How many of a drawing's first marks no position changes.
-    stillCount: (view, one, units) => kernel.door_marks(view, ask.draft(one, one.place, units)).length,
+    // How many of each drawing's first marks no position changes.
+    stillCounts(one, units) {
+      const draft = ask.draft(one, one.place, units);
+      return byView((view) => kernel.door_marks(view, draft).length);
+    },
     // What lies over them, by view: all that a drag has to draw anew.
     movingMarks: (one, place, units, annotated) => kernel.moving_marks(ask.draft(one, place, units), annotated),
   };
