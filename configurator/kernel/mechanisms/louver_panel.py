@@ -88,7 +88,10 @@ def louver_rows(fit: Fit) -> list[list[list[float]]]:
     rows: list[list[list[float]]] = []
     for bay in louver_bays(fit):
         centers = spread_centers(bay[0], bay[1], numbers["louver_pitch"], sweep)
-        rows.append([[y, short if y > low and y < high else whole] for y in centers])
+        if short < whole:
+            rows.append([[y, short if y > low and y < high else whole] for y in centers])
+        else:
+            rows.append([[y, whole] for y in centers])
     return rows
 
 
@@ -166,8 +169,8 @@ def notch_reach(fit: Fit, bay: list[float], row: list[list[float]]) -> list[floa
     return [low, high]
 
 
-def notch_bars(fit: Fit, rows: list[list[list[float]]]) -> list[Piece]:
-    """Return the small frame round the cut-out; its bars reach to the next whole louver of the rows."""
+def notch_bars(fit: Fit) -> list[Piece]:
+    """Return the small frame round the cut-out; its bars reach to the next whole louver."""
     hole = fit["size"]["cutout"]
     whole = panel_light(fit)["x1"]
     x0 = hole["x0"] - fit["numbers"]["notch_frame"]
@@ -176,6 +179,7 @@ def notch_bars(fit: Fit, rows: list[list[list[float]]]) -> list[Piece]:
     out = panel_span(fit)
     bars: list[Piece] = []
     bays = louver_bays(fit)
+    rows = louver_rows(fit)
     for i in range(len(bays)):
         inner = [max(bays[i][0], hole["y0"]), min(bays[i][1], hole["y1"])]
         if inner[1] <= inner[0]:
@@ -233,7 +237,7 @@ def framed_panel(fit: Fit) -> list[Piece]:
     pieces: list[Piece] = []
     for part in parts:
         pieces.extend(without_hole(part, fit["size"]["cutout"]))
-    pieces.extend(notch_bars(fit, louver_rows(fit)))
+    pieces.extend(notch_bars(fit))
     return pieces
 
 
