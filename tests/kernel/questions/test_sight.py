@@ -15,6 +15,7 @@ from configurator.places import CONTENT
 from tests.kernel.questions.question_samples import (
     DOOR,
     HOUSEHOLD,
+    INCH,
     assert_workings,
     door_with,
     fit_with,
@@ -75,6 +76,9 @@ def test_a_lowered_shade_covers_the_band_from_above() -> None:
     edge = shade(SIZE, value_of(found, "sight_lower"))[2]["y0"]
     assert edge == pytest.approx(value_of(found, "sight_low"))
     assert value_of(found, "sight_low") == pytest.approx(800.0)
+    # The lower edge goes from 140 mm below the top, 68 in above 190 mm, down to 190 mm.
+    start = 190.0 + 68 * INCH - 140.0
+    assert value_of(found, "sight_lower") == pytest.approx((start - 800.0) / (start - 190.0))
 
 
 def test_an_upper_rail_covers_the_band_from_below() -> None:
@@ -84,6 +88,11 @@ def test_an_upper_rail_covers_the_band_from_below() -> None:
     half_way = pieces_at(fit, position(1.0, value_of(found, "sight_upper"), 0.0))
     rail = next(piece for piece in half_way if piece["kind"] == "upper-rail")
     assert rail["y1"] == pytest.approx(value_of(found, "sight_high"))
+    low, high = (
+        next(piece for piece in pieces_at(fit, position(1.0, upper, 0.0)) if piece["kind"] == "upper-rail")["y1"]
+        for upper in (1.0, 0.0)
+    )
+    assert value_of(found, "sight_upper") == pytest.approx((high - rail["y1"]) / (high - low))
 
 
 def test_someone_far_below_sees_nothing_through_a_high_window() -> None:
