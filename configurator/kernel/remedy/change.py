@@ -25,40 +25,50 @@ def with_handle_gap(door: Door, gap: float) -> Door:
     return {**door, "handle": {**handle, "gap": gap, "projection": front}}
 
 
-def changed_choices(fit: Fit, change: Change) -> dict[str, str]:
-    """Return all picks, those of the change among them."""
-    picks: dict[str, str] = {**fit["choices"]}
+def changed_door(door: Door, change: Change) -> Door:
+    """Return the door, with another handle where the change wants one."""
+    if HANDLE_GAP in change["numbers"]:
+        return with_handle_gap(door, change["numbers"][HANDLE_GAP])
+    return door
+
+
+def changed_measures(change: Change) -> list[str]:
+    """Return the names of the door's measures that a change sets."""
+    return ["handle.gap", "handle.projection"] if HANDLE_GAP in change["numbers"] else []
+
+
+def changed_picks(choices: dict[str, str], change: Change) -> dict[str, str]:
+    """Return the picks with those of the change among them."""
+    picks: dict[str, str] = {**choices}
     for choice, option in change["picks"].items():
         picks[choice] = option
-    return full_choices(fit["family"], picks)
+    return picks
 
 
-def changed_wishes(fit: Fit, change: Change) -> dict[str, float]:
-    """Return the numbers set by hand, those of the change among them."""
-    wishes = wishes_of(fit)
+def changed_wishes(wishes: dict[str, float], change: Change) -> dict[str, float]:
+    """Return the numbers set by hand with those of the change among them."""
+    changed_to: dict[str, float] = {**wishes}
     for name in WISHES:
         if name in change["numbers"]:
-            wishes[name] = change["numbers"][name]
-    return wishes
+            changed_to[name] = change["numbers"][name]
+    return changed_to
 
 
 def changed_numbers(fit: Fit, change: Change) -> dict[str, float]:
     """Return the family's numbers with the picks of a change, and all that is set by hand."""
-    numbers = resolve(fit["family"], changed_choices(fit, change))
-    for name, value in changed_wishes(fit, change).items():
+    numbers = resolve(fit["family"], changed_picks(fit["choices"], change))
+    for name, value in changed_wishes(wishes_of(fit), change).items():
         numbers[name] = value
     return numbers
 
 
 def changed(fit: Fit, change: Change) -> Fit:
     """Return the same covering on the same door with a change made."""
-    choices = changed_choices(fit, change)
-    door = fit["door"]
-    if HANDLE_GAP in change["numbers"]:
-        door = with_handle_gap(door, change["numbers"][HANDLE_GAP])
-    else:
+    choices = full_choices(fit["family"], changed_picks(fit["choices"], change))
+    if HANDLE_GAP not in change["numbers"]:
         numbers = changed_numbers(fit, change)
         # What is built alike hangs alike, and hanging it is the most of the work.
         if same_build(fit["numbers"], numbers):
             return {**fit, "choices": choices, "numbers": numbers}
-    return hung_with(door, fit["family"], choices, changed_wishes(fit, change))
+    wishes = changed_wishes(wishes_of(fit), change)
+    return hung_with(changed_door(fit["door"], change), fit["family"], choices, wishes)
