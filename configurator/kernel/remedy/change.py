@@ -1,9 +1,11 @@
 """A change, as data, and the same covering with it made."""
 
+from configurator.kernel.answer import asking
 from configurator.kernel.mount.hung import hung_with
 from configurator.kernel.mount.wishes import WISHES, wishes_of
 from configurator.kernel.resolve import full_choices, resolve, same_build
-from configurator.kernel.shapes import Change, Door, Fit
+from configurator.kernel.shapes import Asking, Change, Door, Fit
+from configurator.kernel.travel import travelled_alike
 
 HANDLE_GAP = "handle_gap"
 
@@ -72,3 +74,17 @@ def changed(fit: Fit, change: Change) -> Fit:
             return {**fit, "choices": choices, "numbers": numbers}
     wishes = changed_wishes(wishes_of(fit), change)
     return hung_with(changed_door(fit["door"], change), fit["family"], choices, wishes)
+
+
+def asking_changed(asked: Asking, change: Change) -> Asking:
+    """Return the answer of a covering with a change made, before anything has been asked of it.
+
+    What is built and hung alike travels alike, and is not followed over its travel again.
+    """
+    fit = asked["fit"]
+    other = changed(fit, change)
+    begun = asking(other, asked["household"])
+    if HANDLE_GAP not in change["numbers"] and same_build(fit["numbers"], other["numbers"]):
+        for travel in asked["travel"]:
+            begun["travel"].append(travelled_alike(travel, other))
+    return begun

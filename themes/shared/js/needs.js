@@ -89,12 +89,14 @@ export function createNeeds(app) {
     element("div", { class: "need-chips" }, chips.map((chip) => chip.node)), whole,
     element("details", { class: "more" }, element("summary", {}, _("How each is judged")), rules));
   let key = "";
+  let units = "";
 
   return {
     node,
     update(state) {
-      setChildren(rules, Object.values(known).map(({ name, rule }) =>
+      if (units !== state.units) setChildren(rules, Object.values(known).map(({ name, rule }) =>
         element("div", {}, element("dt", {}, capital(name)), element("dd", {}, capital(say(rule, state.units))))));
+      ({ units } = state);
       chips.forEach((chip) => (chip.input.checked = state.needs.includes(chip.need)));
       const { door } = activeOf(state);
       const wanted = `${app.ask.doorKey(door)} ${state.needs.join()}`;

@@ -31,7 +31,8 @@ interface Told { state: string; words: string }
 
 interface PagePart {
   node: HTMLElement;
-  update(state: PageState, settled: boolean): void;
+  // What takes its time may be awaited; nobody has to.
+  update(state: PageState, settled: boolean): void | Promise<void>;
 }
 
 // One that is fetched; `here` waits until it has come.
@@ -152,6 +153,10 @@ interface App extends Actions, Measuring {
   addressOf(state: Astragal.State): string;
   fragment(): string;
   whenQuiet(key: string, task: () => void): void;
+  // At once, but in a task of its own.
+  inTurn(key: string, task: () => void): void;
+  // Comes when all parts of the first step are there.
+  standing: Promise<void>;
   dragging(): boolean;
   beginDrag(moves: string): void;
   endDrag(before: Astragal.Position): void;

@@ -1,6 +1,6 @@
 // The shelf: every covering on this door, at one scale and one position.
 
-import { around, element, setAttribute, setChildren, setText, shape } from "./dom.js";
+import { around, element, inSlices, setAttribute, setChildren, setText, shape } from "./dom.js";
 import { createLayer, joined } from "./draw.js";
 import { createWishes } from "./late.js";
 import { fits, verdictOf } from "./now.js";
@@ -20,13 +20,20 @@ function cardFor(family, open) {
   const picture = shape("svg", { class: "shelf-picture drawing-sheet", "aria-hidden": "true", focusable: "false" },
     shape("use", { href: "#shelf-door" }), layer.group);
   const verdict = element("span", { class: "shelf-verdict" });
-  const facts = element("span", { class: "shelf-facts" });
+  const glass = element("b", { class: "number" });
+  const depth = element("b", { class: "number" });
+  const clear = element("span", {}, around(_("{share} of the glass clear"), { share: glass }));
+  const deep = element("span", {}, around(_("{depth} into the room"), { depth }));
+  const refusal = element("span", { class: "shelf-why" });
+  const facts = element("span", { class: "shelf-facts" }, clear, deep, refusal);
   const why = element("span", { class: "shelf-why" });
   const node = element("li", { "data-family": family.id },
     element("button", { type: "button", class: "shelf-card", onclick: open },
       element("span", { class: "shelf-stand" }, picture),
       element("span", { class: "shelf-name" }, family.name), verdict, facts, why));
-  return { family, layer, picture, verdict, facts, why, node, seen: false };
+  const words = { glass, depth, clear, deep, refusal };
+  // What is drawn and what is told are each known by what they were made from.
+  return { family, layer, picture, verdict, words, why, node, seen: false, drawn: "", told: "", judged: "" };
 }
 
 /** @typedef {ReturnType<typeof cardFor>} ShelfCard */
@@ -47,17 +54,29 @@ function standing(answer) {
 }
 
 /**
+ * @param {ShelfCard} card
  * @param {Astragal.Answer} answer
  * @param {Astragal.Shares | null} shares
  * @param {string} units
  */
-function factsOf(answer, shares, units) {
-  if (!shares) return [element("span", { class: "shelf-why" }, say(answer.refusal, units))];
-  const deep = answer.figures.projection_most;
-  return [
-    element("span", {}, around(_("{share} of the glass clear"), { share: element("b", { class: "number" }, percent(shares.visible)) })),
-    deep ? element("span", {}, around(_("{depth} into the room"), { depth: element("b", { class: "number" }, sayFigure(deep, units)) })) : null,
-  ];
+function tellFacts({ words }, answer, shares, units) {
+  const deepest = answer.figures.projection_most;
+  words.clear.hidden = !shares;
+  words.deep.hidden = !shares || !deepest;
+  words.refusal.hidden = Boolean(shares);
+  if (shares) setText(words.glass, percent(shares.visible));
+  else setText(words.refusal, say(answer.refusal, units));
+  if (deepest) setText(words.depth, sayFigure(deepest, units));
+}
+
+/**
+ * @param {ShelfCard} card
+ * @param {Told} told
+ */
+function tellVerdict(card, told) {
+  if (card.judged === told.words) return;
+  card.judged = told.words;
+  setChildren(card.verdict, [verdictNode(told, _("Handle: {verdict}", { verdict: told.words }))]);
 }
 
 /**
@@ -70,16 +89,24 @@ function createShelfDrawings(app, families, shelved) {
   // What is used elsewhere is styled by itself, not by what it stands in.
   const pattern = shape("svg", { class: "shelf-pattern", "aria-hidden": "true", width: 0, height: 0 },
     shape("defs", {}, shape("g", { id: "shelf-door", class: "drawing-sheet" }, doorLayer.group)));
+  let door = "";
+  /** @type {Frame} */
+  let doorBox;
   let window = "";
 
   /** @param {PageState} state */
   function drawDoor(state) {
-    const marks = app.ask.doorFront(activeOf(state), state.units);
-    doorLayer.draw(marks);
-    const door = bareBox({ marks });
+    const one = activeOf(state);
+    const key = `${app.ask.doorKey(one.door)} ${state.units}`;
+    if (key !== door) {
+      const marks = app.ask.doorFront(one, state.units);
+      doorLayer.draw(marks);
+      doorBox = bareBox({ marks });
+    }
+    door = key;
     // What hangs over the opening rises above the door.
     const heads = families.map((family) => app.ask.fit(shelved(family)).size.y1);
-    window = joined(unionOf([door, ...heads.map((y1) => ({ ...door, y: -y1, height: y1 }))]));
+    window = joined(unionOf([doorBox, ...heads.map((y1) => ({ ...doorBox, y: -y1, height: y1 }))]));
   }
 
   return {
@@ -92,7 +119,9 @@ function createShelfDrawings(app, families, shelved) {
     draw(card, state) {
       const one = shelved(card.family);
       setAttribute(card.picture, "viewBox", window);
-      card.layer.draw(app.ask.coveringFront(one, one.place, state.units));
+      const key = `${app.ask.key(one)} ${JSON.stringify(one.place)}`;
+      if (card.drawn !== key) card.layer.draw(app.ask.coveringFront(one, one.place, state.units));
+      card.drawn = key;
     },
   };
 }
@@ -113,6 +142,8 @@ export function createShelf(app) {
   const door = element("strong");
   const list = element("ol", { class: "shelf-cards" }, cards.map((card) => card.node));
   let share = shareOf(app.catalog, activeOf(app.state()));
+  // One object each, so that what hangs on it is known again.
+  const first = Object.fromEntries(offered.map((family) => [family.id, {}]));
   /** @type {Record<string, Ranked>} */
   let ranked = {};
   const drawings = createShelfDrawings(app, offered, shelved);
@@ -123,12 +154,14 @@ export function createShelf(app) {
       element("div", { class: "slider-head" }, element("label", { for: slider.id }, _("All at the same position")), output),
       element("div", { class: "track" }, element("div", { class: "run" }, slider))),
     wishes.node, drawings.pattern, list);
-  // What is in view is drawn at once, the rest when nothing else is to be done.
+  let arranging = 0;
+  // What is in view is shown at once, the rest when nothing else is to be done. One that is put away is not out of view.
   const watch = new IntersectionObserver((entries) => {
-    for (const entry of entries) {
-      const card = cards.find((one) => one.node === entry.target);
-      if (card) card.seen = entry.isIntersecting;
-      if (card?.seen) drawings.draw(card, app.state());
+    for (const { target, isIntersecting, boundingClientRect } of entries) {
+      const card = cards.find((one) => one.node === target);
+      if (!card || boundingClientRect.height === 0) continue;
+      card.seen = isIntersecting;
+      if (card.seen) show(card);
     }
   });
 
@@ -141,7 +174,7 @@ export function createShelf(app) {
     const active = activeOf(app.state());
     const choices = ranked[family.id]?.match.choices;
     if (active.family === family.id && !choices) return active;
-    const one = { ...active, family: family.id, choices: choices ?? {}, wishes: {} };
+    const one = { ...active, family: family.id, choices: choices ?? first[family.id], wishes: {} };
     return { ...one, place: placeAtShare(app.catalog, one, share) };
   }
 
@@ -163,17 +196,22 @@ export function createShelf(app) {
     setText(output, sayShare(share));
   }
 
-  /**
-   * @param {ShelfCard} card
-   * @param {PageState} state
-   */
-  function tell(card, state) {
+  /** @param {ShelfCard} card */
+  function tell(card) {
+    const { units } = app.state();
     const one = shelved(card.family);
+    const key = `${app.ask.key(one)} ${JSON.stringify(one.place)} ${units}`;
+    if (card.told === key) return;
+    card.told = key;
     const answer = app.ask.drawn(one);
-    const told = verdictOf(answer, "pass_through");
-    setChildren(card.verdict, [verdictNode(told, _("Handle: {verdict}", { verdict: told.words }))]);
-    setChildren(card.facts, factsOf(answer, app.ask.sharesAt(one, one.place), state.units));
-    setText(card.why, ranked[card.family.id]?.why ?? "");
+    tellVerdict(card, verdictOf(answer, "pass_through"));
+    tellFacts(card, answer, app.ask.sharesAt(one, one.place), units);
+  }
+
+  /** @param {ShelfCard} card */
+  function show(card) {
+    drawings.draw(card, app.state());
+    tell(card);
   }
 
   /** @param {ShelfCard} card */
@@ -189,22 +227,39 @@ export function createShelf(app) {
     });
   }
 
+  const seenFirst = () => cards.toSorted((a, b) => Number(b.seen) - Number(a.seen));
+
   /**
-   * @param {PageState} state
+   * What is in view at once, the rest in slices; pictures out of view wait until nothing else is to be done.
+   * @returns {Promise<void>} comes when all stand in their order, or are arranged anew
    */
-  function show(state) {
-    for (const card of cards) {
-      if (card.seen) drawings.draw(card, state);
-      else app.whenQuiet(`shelf ${card.family.id}`, () => drawings.draw(card, app.state()));
-      tell(card, state);
-    }
+  function arrange() {
+    drawings.drawDoor(app.state());
+    const turn = (arranging += 1);
+    const waiting = seenFirst();
+    waiting.filter((card) => card.seen).forEach(show);
+    return new Promise((done) => {
+      inSlices(() => {
+        const card = waiting.shift();
+        if (card) tell(card);
+        return waiting.length > 0;
+      }, () => {
+        if (turn !== arranging) done();
+        return turn === arranging;
+      }, () => {
+        if (waiting.length > 0) return;
+        order();
+        cards.forEach((card) => app.whenQuiet(`shelf ${card.family.id}`, () => show(card)));
+        done();
+      });
+    });
   }
 
   app.rank = (given) => {
     ranked = Object.fromEntries(given.map((one) => [one.match.family, one]));
-    drawings.drawDoor(app.state());
-    order();
-    show(app.state());
+    for (const card of cards) setText(card.why, ranked[card.family.id]?.why ?? "");
+    if (given.length > 0) order();
+    void arrange();
   };
 
   /**
@@ -213,13 +268,13 @@ export function createShelf(app) {
    */
   function update(state, settled) {
     followShare(state);
-    if (settled) {
-      setText(door, doorName(app.catalog, activeOf(state).door));
-      drawings.drawDoor(state);
-      order();
-      wishes.update(state, true);
+    if (!settled) {
+      cards.filter((card) => card.seen).forEach(show);
+      return;
     }
-    show(state);
+    setText(door, doorName(app.catalog, activeOf(state).door));
+    wishes.update(state, true);
+    return arrange();
   }
 
   return {
@@ -227,7 +282,7 @@ export function createShelf(app) {
     // What is wanted stands above the coverings, which it would move if it came after them.
     async here() {
       await wishes.here();
-      update(app.state(), true);
+      await update(app.state(), true);
     },
     update,
   };

@@ -5,6 +5,9 @@
 // `drafts` what is not (yet) a sound length, with the reason.
 
 export const MOST_CONFIGURATIONS = 4;
+// A state's objects never change, so what comes of some picks is known while these are.
+/** @type {WeakMap<Record<string, string>, { family: Astragal.Family, numbers: Record<string, number> }>} */
+const resolved = new WeakMap();
 
 /**
  * @param {Astragal.State} opened
@@ -40,7 +43,12 @@ export function familyOf(catalog, configuration) {
  * @param {Astragal.Configuration} configuration
  */
 export function numbersOf(catalog, configuration) {
-  return Astragal.kernel.resolve(familyOf(catalog, configuration), configuration.choices);
+  const family = familyOf(catalog, configuration);
+  const known = resolved.get(configuration.choices);
+  if (known?.family === family) return known.numbers;
+  const numbers = Astragal.kernel.resolve(family, configuration.choices);
+  resolved.set(configuration.choices, { family, numbers });
+  return numbers;
 }
 
 /**

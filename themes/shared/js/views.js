@@ -3,9 +3,6 @@
 import { endPlace, familyOf } from "./state.js";
 import { tongue } from "./words.js";
 
-// A shelf of this many coverings is moved without hanging any of them anew.
-const KEPT = 80;
-
 /** @type {View[]} */
 export const VIEWS = ["elevation", "section", "plan"];
 
@@ -30,7 +27,8 @@ export function remembered(limit, work) {
   const known = new Map();
   return (key, ...inputs) => {
     if (!known.has(key)) {
-      if (known.size >= limit) known.delete([...known.keys()][0]);
+      const [oldest] = known.keys();
+      if (known.size >= limit) known.delete(oldest);
       known.set(key, work(...inputs));
     }
     return /** @type {Found} */ (known.get(key));
@@ -44,6 +42,8 @@ export function remembered(limit, work) {
  */
 export function createAsker(catalog, household) {
   const { kernel } = Astragal;
+  // A shelf of all coverings, with their first picks and with better ones, is moved without hanging any of them anew.
+  const most = 20 + 3 * Object.keys(catalog.families).length;
   // A state's objects never change, so each is known by a number of its own.
   const numbered = new WeakMap();
   let count = 0;
@@ -53,10 +53,10 @@ export function createAsker(catalog, household) {
   };
   const key = (/** @type {Astragal.Configuration} */ one) => `${numberOf(one.door)} ${one.family} ${JSON.stringify([one.choices, one.wishes])}`;
   // Hung once, and the other leaf's covering with it: whatever moves only asks for the pieces anew.
-  const leaves = remembered(KEPT, (/** @type {Astragal.Configuration} */ one) => kernel.dressed_leaves(kernel.hung_with(one.door, familyOf(catalog, one), one.choices, one.wishes)));
+  const leaves = remembered(most, (/** @type {Astragal.Configuration} */ one) => kernel.dressed_leaves(kernel.hung_with(one.door, familyOf(catalog, one), one.choices, one.wishes)));
   const leavesOf = (/** @type {Astragal.Configuration} */ one) => leaves(key(one), one);
   const fitOf = (/** @type {Astragal.Configuration} */ one) => leavesOf(one)[0];
-  const answers = remembered(KEPT, (/** @type {Astragal.Configuration} */ one) => kernel.ask_drawn(fitOf(one), household()));
+  const answers = remembered(most, (/** @type {Astragal.Configuration} */ one) => kernel.ask_drawn(fitOf(one), household()));
   const refusals = remembered(12, (/** @type {Astragal.Configuration} */ one) => kernel.ruled_out(one.door, familyOf(catalog, one), one.choices));
   const asked = (/** @type {Astragal.Configuration} */ one) => `${key(one)} ${numberOf(household())}`;
   const drawn = (/** @type {Astragal.Configuration} */ one) => answers(asked(one), one);
@@ -73,7 +73,7 @@ export function createAsker(catalog, household) {
     };
   }
 
-  const doorScenes = remembered(KEPT, (/** @type {Astragal.Configuration} */ one) => kernel.scene_at(fitOf(one), one.place));
+  const doorScenes = remembered(most, (/** @type {Astragal.Configuration} */ one) => kernel.scene_at(fitOf(one), one.place));
 
   /**
    * The scene at another position: only the covering is worked out anew.
