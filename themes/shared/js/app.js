@@ -108,6 +108,15 @@ function followStore(app, store, address, showing) {
   const moved = onFrame(showing.moved);
   const everything = onFrame(showing.everything);
   const rest = later(160, onFrame(showing.placed));
+  let due = "";
+  // What a finger waits for comes first. Of two changes that come before the address is written one entry is left.
+  const write = (/** @type {"push" | "replace"} */ step) => {
+    if (due !== "push") due = step;
+    app.inTurn("address", () => {
+      address.write(/** @type {"push" | "replace"} */ (due));
+      due = "";
+    });
+  };
   store.follow((state, step) => {
     if (step === "move") {
       moved();
@@ -120,7 +129,7 @@ function followStore(app, store, address, showing) {
       return;
     }
     everything();
-    if (step === "push" || step === "replace") address.write(step);
+    if (step === "push" || step === "replace") write(step);
   });
 }
 
@@ -194,6 +203,7 @@ function createApp(root, catalog) {
     },
     // Whoever prints with the browser's own command waits for nothing.
     () => void app.paper.ready().catch(() => null),
+    () => lookAhead(app, parts),
   ]);
 }
 
@@ -211,6 +221,16 @@ async function join(app, { part, steps, within }, places) {
   if (within === "workbench") places.workbench.prepend(part.node);
   else places[within].append(part.node);
   return shown;
+}
+
+/**
+ * What the other steps show is fetched and made ready while nothing else is to be done, and so is the first address.
+ * @param {App} app
+ * @param {Shown[]} parts
+ */
+function lookAhead(app, parts) {
+  parts.forEach(({ part }, i) => "here" in part && app.whenQuiet(`ahead ${i}`, () => void part.here()));
+  app.whenQuiet("address", () => void app.fragment());
 }
 
 /**
