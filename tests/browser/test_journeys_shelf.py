@@ -30,7 +30,7 @@ def shelf(page: Page, catalog: Catalog, share: float = 0.5) -> None:
 
 def names(page: Page) -> list[str]:
     """Return the coverings from the first to the last."""
-    return page.locator(".shelf-name").all_inner_texts()
+    return page.locator(".shelf-name").all_text_contents()
 
 
 def families(page: Page) -> list[str]:

@@ -4,7 +4,7 @@ from configurator.kernel.answer import asking
 from configurator.kernel.mount.hung import hung_with
 from configurator.kernel.mount.wishes import WISHES, wishes_of
 from configurator.kernel.resolve import full_choices, resolve, same_build
-from configurator.kernel.shapes import Asking, Change, Door, Fit
+from configurator.kernel.shapes import Asking, Change, Door, Family, Fit
 from configurator.kernel.travel import travelled_alike
 
 HANDLE_GAP = "handle_gap"
@@ -56,23 +56,29 @@ def changed_wishes(wishes: dict[str, float], change: Change) -> dict[str, float]
     return changed_to
 
 
-def changed_numbers(fit: Fit, change: Change) -> dict[str, float]:
-    """Return the family's numbers with the picks of a change, and all that is set by hand."""
-    numbers = resolve(fit["family"], changed_picks(fit["choices"], change))
-    for name, value in changed_wishes(wishes_of(fit), change).items():
+def numbers_with(family: Family, choices: dict[str, str], wishes: dict[str, float]) -> dict[str, float]:
+    """Return the family's numbers with some picks, and all that is set by hand."""
+    numbers = resolve(family, choices)
+    for name, value in wishes.items():
         numbers[name] = value
     return numbers
+
+
+def changed_numbers(fit: Fit, change: Change) -> dict[str, float]:
+    """Return the family's numbers with the picks of a change, and all that is set by hand."""
+    wishes = changed_wishes(wishes_of(fit), change)
+    return numbers_with(fit["family"], changed_picks(fit["choices"], change), wishes)
 
 
 def changed(fit: Fit, change: Change) -> Fit:
     """Return the same covering on the same door with a change made."""
     choices = full_choices(fit["family"], changed_picks(fit["choices"], change))
+    wishes = changed_wishes(wishes_of(fit), change)
     if HANDLE_GAP not in change["numbers"]:
-        numbers = changed_numbers(fit, change)
+        numbers = numbers_with(fit["family"], choices, wishes)
         # What is built alike hangs alike, and hanging it is the most of the work.
         if same_build(fit["numbers"], numbers):
             return {**fit, "choices": choices, "numbers": numbers}
-    wishes = changed_wishes(wishes_of(fit), change)
     return hung_with(changed_door(fit["door"], change), fit["family"], choices, wishes)
 
 

@@ -111,7 +111,7 @@ export function createNeeds(app) {
         .map((family) => Astragal.kernel.matching_for(door, family, state.household, state.needs));
       judge(searches, () => key === wanted && app.state().step === "coverings", (matches) => {
         setText(whole, sayWhole(matches, state.needs));
-        app.rank(matches.map((match) => ({ match, why: standsFor(match, state.needs, app.catalog.families[match.family]) })));
+        app.rank(matches.map((match) => ({ match, why: () => standsFor(match, state.needs, app.catalog.families[match.family]) })));
       });
     },
   };

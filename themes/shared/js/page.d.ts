@@ -60,7 +60,7 @@ interface Stage {
 interface SheetLayout { shifts: ByView<Shift>; boxes: ByView<Frame>; whole: Frame }
 
 // The best picks of a family for what is wanted, and in words why it stands where it does.
-interface Ranked { match: Astragal.Match; why: string }
+interface Ranked { match: Astragal.Match; why: () => string }
 
 // What may be asked as well once the drawing table has come.
 interface TableAsker {
@@ -78,6 +78,8 @@ interface Asker extends TableAsker {
   // As much of the answer as the drawings show.
   drawn(one: Astragal.Configuration): Astragal.Answer;
   draft(one: Astragal.Configuration, place: Astragal.Position, units: string): Astragal.Draft;
+  // The same without names, for what has no title.
+  movedDraft(one: Astragal.Configuration, place: Astragal.Position, units: string): Astragal.Draft;
   ruledOut(one: Astragal.Configuration): Record<string, Record<string, Astragal.Message>>;
   elevation(one: Astragal.Configuration, place: Astragal.Position, units: string): Astragal.Drawing;
   doorFront(one: Astragal.Configuration, units: string): Astragal.Mark[];

@@ -24,7 +24,7 @@ function cardFor(family, open) {
   const depth = element("b", { class: "number" });
   const clear = element("span", {}, around(_("{share} of the glass clear"), { share: glass }));
   const deep = element("span", {}, around(_("{depth} into the room"), { depth }));
-  const refusal = element("span", { class: "shelf-why" });
+  const refusal = element("span", { class: "shelf-refusal" });
   const facts = element("span", { class: "shelf-facts" }, clear, deep, refusal);
   const why = element("span", { class: "shelf-why" });
   const node = element("li", { "data-family": family.id },
@@ -81,44 +81,45 @@ function tellVerdict(card, told) {
 
 /**
  * @param {App} app
- * @param {Astragal.Family[]} families
  * @param {(family: Astragal.Family) => Astragal.Configuration} shelved
  */
-function createShelfDrawings(app, families, shelved) {
+function createShelfDrawings(app, shelved) {
   const doorLayer = createLayer("still");
   // What is used elsewhere is styled by itself, not by what it stands in.
   const pattern = shape("svg", { class: "shelf-pattern", "aria-hidden": "true", width: 0, height: 0 },
     shape("defs", {}, shape("g", { id: "shelf-door", class: "drawing-sheet" }, doorLayer.group)));
-  let door = "";
+  let drawn = "";
   /** @type {Frame} */
-  let doorBox;
-  let window = "";
-
-  /** @param {PageState} state */
-  function drawDoor(state) {
-    const one = activeOf(state);
-    const key = `${app.ask.doorKey(one.door)} ${state.units}`;
-    if (key !== door) {
-      const marks = app.ask.doorFront(one, state.units);
-      doorLayer.draw(marks);
-      doorBox = bareBox({ marks });
-    }
-    door = key;
-    // What hangs over the opening rises above the door.
-    const heads = families.map((family) => app.ask.fit(shelved(family)).size.y1);
-    window = joined(unionOf([doorBox, ...heads.map((y1) => ({ ...doorBox, y: -y1, height: y1 }))]));
-  }
+  let box;
 
   return {
     pattern,
-    drawDoor,
+    /** @param {PageState} state */
+    drawDoor(state) {
+      const one = activeOf(state);
+      const key = `${app.ask.doorKey(one.door)} ${state.units}`;
+      if (key === drawn) return;
+      drawn = key;
+      const marks = app.ask.doorFront(one, state.units);
+      doorLayer.draw(marks);
+      box = bareBox({ marks });
+    },
+    /**
+     * All are seen through one window.
+     * @param {ShelfCard[]} cards
+     */
+    frame(cards) {
+      // What hangs over the opening rises above the door.
+      const heads = cards.map(({ family }) => app.ask.fit(shelved(family)).size.y1);
+      const window = joined(unionOf([box, ...heads.map((y1) => ({ ...box, y: -y1, height: y1 }))]));
+      for (const { picture } of cards) setAttribute(picture, "viewBox", window);
+    },
     /**
      * @param {ShelfCard} card
      * @param {PageState} state
      */
     draw(card, state) {
       const one = shelved(card.family);
-      setAttribute(card.picture, "viewBox", window);
       const key = `${app.ask.key(one)} ${JSON.stringify(one.place)}`;
       if (card.drawn !== key) card.layer.draw(app.ask.coveringFront(one, one.place, state.units));
       card.drawn = key;
@@ -146,7 +147,7 @@ export function createShelf(app) {
   const first = Object.fromEntries(offered.map((family) => [family.id, {}]));
   /** @type {Record<string, Ranked>} */
   let ranked = {};
-  const drawings = createShelfDrawings(app, offered, shelved);
+  const drawings = createShelfDrawings(app, shelved);
   const node = element("section", { class: "shelf", "aria-labelledby": "shelf-title" },
     element("div", { class: "section-head" }, element("h2", { id: "shelf-title", tabindex: "-1" }, _("Every covering on your door")),
       element("p", { class: "shelf-door" }, door, element("button", { type: "button", class: "text-button", onclick: () => app.goToStep("door") }, _("Measure your door")))),
@@ -198,6 +199,7 @@ export function createShelf(app) {
 
   /** @param {ShelfCard} card */
   function tell(card) {
+    setText(card.why, ranked[card.family.id]?.why() ?? "");
     const { units } = app.state();
     const one = shelved(card.family);
     const key = `${app.ask.key(one)} ${JSON.stringify(one.place)} ${units}`;
@@ -227,37 +229,35 @@ export function createShelf(app) {
     });
   }
 
-  const seenFirst = () => cards.toSorted((a, b) => Number(b.seen) - Number(a.seen));
-
   /**
-   * What is in view at once, the rest in slices; pictures out of view wait until nothing else is to be done.
+   * First what is in view, then what is told of the rest; pictures out of view wait until nothing else is to be done.
    * @returns {Promise<void>} comes when all stand in their order, or are arranged anew
    */
   function arrange() {
-    drawings.drawDoor(app.state());
     const turn = (arranging += 1);
-    const waiting = seenFirst();
-    waiting.filter((card) => card.seen).forEach(show);
+    const inView = cards.filter((card) => card.seen);
+    const tasks = [
+      () => drawings.drawDoor(app.state()),
+      ...inView.map((card) => () => show(card)),
+      ...cards.map((card) => () => tell(card)),
+      () => drawings.frame(cards),
+      order,
+      () => cards.forEach((card) => app.whenQuiet(`shelf ${card.family.id}`, () => show(card))),
+    ];
     return new Promise((done) => {
-      inSlices(() => {
-        const card = waiting.shift();
-        if (card) tell(card);
-        return waiting.length > 0;
-      }, () => {
+      const wanted = () => {
         if (turn !== arranging) done();
         return turn === arranging;
-      }, () => {
-        if (waiting.length > 0) return;
-        order();
-        cards.forEach((card) => app.whenQuiet(`shelf ${card.family.id}`, () => show(card)));
-        done();
-      });
+      };
+      inSlices(() => {
+        tasks.shift()?.();
+        return tasks.length > 0;
+      }, wanted, () => tasks.length > 0 || done());
     });
   }
 
   app.rank = (given) => {
     ranked = Object.fromEntries(given.map((one) => [one.match.family, one]));
-    for (const card of cards) setText(card.why, ranked[card.family.id]?.why ?? "");
     if (given.length > 0) order();
     void arrange();
   };

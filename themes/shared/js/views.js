@@ -73,6 +73,8 @@ export function createAsker(catalog, household) {
     };
   }
 
+  // What is drawn without its title, as while it moves, has no use for names.
+  const nameless = { family: "", door: "", place: "" };
   const doorScenes = remembered(most, (/** @type {Astragal.Configuration} */ one) => kernel.scene_at(fitOf(one), one.place));
 
   /**
@@ -86,25 +88,25 @@ export function createAsker(catalog, household) {
 
   /**
    * @param {Astragal.Configuration} one
-   * @param {Astragal.Scene} scene
    * @param {Astragal.Position} place
    * @param {string} units
    */
-  function draftOf(one, scene, place, units) {
-    return kernel.drafted(one.door, { scene, answer: drawn(one), names: namesOf(one, place) }, tongue(), units);
+  function movedDraft(one, place, units, names = nameless) {
+    return kernel.drafted(one.door, { scene: movedScene(one, place), answer: drawn(one), names }, tongue(), units);
   }
 
-  const movedDraft = (/** @type {Astragal.Configuration} */ one, /** @type {Astragal.Position} */ place, /** @type {string} */ units) =>
-    draftOf(one, movedScene(one, place), place, units);
+  const draft = (/** @type {Astragal.Configuration} */ one, /** @type {Astragal.Position} */ place, /** @type {string} */ units) =>
+    movedDraft(one, place, units, namesOf(one, place));
 
   return {
     key: asked,
     doorKey: (door) => `${numberOf(door)} ${numberOf(household())}`,
     fit: fitOf,
     drawn,
-    draft: movedDraft,
+    draft,
+    movedDraft,
     ruledOut: (one) => refusals(key(one), one),
-    elevation: (one, place, units) => kernel.elevation_of(movedDraft(one, place, units)),
+    elevation: (one, place, units) => kernel.elevation_of(draft(one, place, units)),
     // How the door and its covering look from the room, without any annotation: what stays, and what moves.
     doorFront: (one, units) => kernel.door_front(movedDraft(one, one.place, units)),
     coveringFront: (one, place, units) => kernel.covering_front(movedDraft(one, place, units)),
