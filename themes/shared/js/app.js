@@ -108,15 +108,6 @@ function followStore(app, store, address, showing) {
   const moved = onFrame(showing.moved);
   const everything = onFrame(showing.everything);
   const rest = later(160, onFrame(showing.placed));
-  let due = "";
-  // What a finger waits for comes first. Of two changes that come before the address is written one entry is left.
-  const write = (/** @type {"push" | "replace"} */ step) => {
-    if (due !== "push") due = step;
-    app.inTurn("address", () => {
-      address.write(/** @type {"push" | "replace"} */ (due));
-      due = "";
-    });
-  };
   store.follow((state, step) => {
     if (step === "move") {
       moved();
@@ -129,7 +120,7 @@ function followStore(app, store, address, showing) {
       return;
     }
     everything();
-    if (step === "push" || step === "replace") write(step);
+    if (step === "push" || step === "replace") address.write(step);
   });
 }
 

@@ -93,7 +93,7 @@ export function createDrawingTable(app) {
     update(state, settled) {
       if (settled) {
         stage.draw(state, true);
-        app.inTurn("under the sheet", () => [tabs, now, travel].forEach((part) => part.update(app.state(), true)));
+        [tabs, now, travel].forEach((part) => part.update(state, true));
         return;
       }
       // The drawing follows in the frame in which the hand moves; slider and words take turns, a frame each.
