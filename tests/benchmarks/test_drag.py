@@ -1,6 +1,7 @@
 """From pointer move to painted frame, with the processor slowed four times; and how much work a move is."""
 
 from collections.abc import Callable
+from functools import partial
 from typing import Any
 
 import pytest
@@ -92,7 +93,6 @@ def test_a_move_is_little_work(page: Page, catalog: Catalog, family: str) -> Non
         page.set_content(PLAIN)
         plain.append(work(page, lambda: drag(page, 200.0, 300.0)) / MOVES)
         open_page(page, fragment(catalog, shown))
-        x, y = grip(page, "lower")
-        ours.append(work(page, lambda: drag(page, x, y)) / MOVES)
+        ours.append(work(page, partial(drag, page, *grip(page, "lower"))) / MOVES)
     print(f"{family}: {min(ours):.2f} ms a move, one moving line {min(plain):.2f} ms")
     assert min(ours) < TIMES_WORK * min(plain), f"{ours} ms against {plain} ms"
