@@ -32,6 +32,13 @@ def ask_fit(fit: Fit, household: Household) -> Answer:
     return answer_to(QUESTIONS, fit, household)
 
 
+def ask_next(begun: Asking) -> bool:
+    """Take a whole answer a step further, and return whether there is more to be asked."""
+    if not is_answered(QUESTIONS, begun):
+        ask_on(QUESTIONS, begun)
+    return not is_answered(QUESTIONS, begun)
+
+
 def ask_drawn(fit: Fit, household: Household) -> Answer:
     """Return as much of the answer as drawings show: what stands on them is no different from the whole answer's."""
     return answer_to(DRAWN_QUESTIONS, fit, household)

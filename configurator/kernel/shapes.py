@@ -602,12 +602,13 @@ class Plight(TypedDict):
 class Search(TypedDict):
     """A search for fixes, as far as it has come.
 
-    ``asking`` is what is being asked: first the fit itself, of which the ``plight`` is then told (none before), then
-    one change after the other. Of the ``changes`` so many have ``begun``; those that were answered are the ``trials``.
+    ``asking`` is what is being asked: the ``first`` is the fit itself, of which the ``plight`` is told (none before),
+    then one change after the other. So many of the ``changes`` have ``begun``; those answered are the ``trials``.
     ``found`` is how many kinds of change have been looked for (picks, numbers set by hand, pairs), ``done`` whether all
     has been tried.
     """
 
+    first: Asking
     asking: Asking
     plight: list[Plight]
     changes: list[Change]

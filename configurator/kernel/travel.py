@@ -40,5 +40,30 @@ def travelled(fit: Fit) -> Travel:
         "raised_shares": glass_shares(fit, raised),
         "down_shares": glass_shares(fit, down),
         "leaves": leaves,
-        "cuts": [cuts_for(leaf) for leaf in leaves if not is_said(leaf["size"]["refusal"])],
+        "cuts": leaf_cuts(leaves),
+    }
+
+
+def leaf_cuts(leaves: list[Fit]) -> list[Cuts]:
+    """Return what is cut for each covering that can be hung."""
+    return [cuts_for(leaf) for leaf in leaves if not is_said(leaf["size"]["refusal"])]
+
+
+def travelled_alike(travel: Travel, fit: Fit) -> Travel:
+    """Return the travel of a fit that is built and hung alike: it moves as the other does, and looks as its own."""
+    numbers = fit["numbers"]
+    still = still_pieces(fit)
+    raised = made_round(fit, still, open_position(numbers))
+    down = made_round(fit, still, closed_position(numbers))
+    leaves = dressed_leaves(fit)
+    return {
+        **travel,
+        "fit": fit,
+        "raised": raised,
+        "half": made_round(fit, still, coarse(main_position(numbers, 0.5))),
+        "down": down,
+        "raised_shares": glass_shares(fit, raised),
+        "down_shares": glass_shares(fit, down),
+        "leaves": leaves,
+        "cuts": leaf_cuts(leaves),
     }

@@ -15,7 +15,7 @@ from tests.browser.trying import covering, fragment, fragment_now, grip, open_pa
 from tests.links import hurt_links
 
 READ_DRAWING = """() => [
-    [...document.querySelectorAll('.still, .moving')].map((group) => group.innerHTML),
+    [...document.querySelectorAll('.sheet-frame :is(.still, .moving)')].map((group) => group.innerHTML),
     [...document.querySelectorAll('.figure')].map((figure) => figure.textContent),
     [...document.querySelectorAll('.verdicts, .cautions')].map((list) => list.textContent),
 ]"""

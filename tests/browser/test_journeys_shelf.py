@@ -30,7 +30,7 @@ def shelf(page: Page, catalog: Catalog, share: float = 0.5) -> None:
 
 def names(page: Page) -> list[str]:
     """Return the coverings from the first to the last."""
-    return page.locator(".shelf-name").all_inner_texts()
+    return page.locator(".shelf-name").all_text_contents()
 
 
 def families(page: Page) -> list[str]:
@@ -139,6 +139,7 @@ def test_a_fix_is_one_tap_and_so_is_its_undoing(page: Page, catalog: Catalog) ->
     open_page(page, fragment(catalog, covering(catalog, "garden-door", "flat-fold-shade")))
     buttons = page.locator(".fix > span:first-child")
     expect(buttons).to_have_text([say(fix["says"], ENGLISH, "in") for fix in told])
+    expect(page.locator(".fixes-panel")).to_contain_text("Each has been tried on this door.")
     before = fragment_now(page)
     expect(page.locator(".now-verdict")).not_to_contain_text("clears")
     page.locator(".fix").first.click()
@@ -147,6 +148,15 @@ def test_a_fix_is_one_tap_and_so_is_its_undoing(page: Page, catalog: Catalog) ->
     page.get_by_role("button", name="Undo").click()
     expect(page.locator(".now-verdict")).not_to_contain_text("clears")
     assert fragment_now(page) == before
+
+
+def test_the_page_says_when_nothing_would_fix_it(page: Page, catalog: Catalog) -> None:
+    door, family = catalog.doors["sidelight-door"], catalog.families["stretched-panel"]
+    states = [verdict["state"] for verdict in ask(door, family, {}, catalog.household)["verdicts"].values()]
+    assert set(states) != {"clears"}
+    assert fixes(hung(door, family, {}), catalog.household) == []
+    open_page(page, fragment(catalog, covering(catalog, "sidelight-door", "stretched-panel", at=(0.0, 0.0, 0.0))))
+    expect(page.locator(".fixes-panel")).to_contain_text("Nothing that was tried on this door would fix it.")
 
 
 def test_a_width_set_by_hand_is_in_the_link_and_comes_back(page: Page, catalog: Catalog) -> None:

@@ -162,7 +162,7 @@ def test_a_page_that_is_swiped_scrolls_and_moves_no_covering(page: Page, catalog
 WATCHED = """() => {
     window.watched = [];
     const note = (changes) => window.watched.push(...changes.map((change) => change.target.className));
-    const told = document.querySelectorAll(".slider output");
+    const told = document.querySelectorAll(".travel-bar output");
     for (const node of told) {
         new MutationObserver(note).observe(node, { childList: true, characterData: true, subtree: true });
     }

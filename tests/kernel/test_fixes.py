@@ -8,11 +8,11 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from configurator.catalog import load
-from configurator.kernel.answer import ask, ask_fit, asked_to
+from configurator.kernel.answer import ask, ask_fit, ask_next, asked_to
 from configurator.kernel.message import is_said, say, say_working
 from configurator.kernel.mount.hung import hung, hung_with
 from configurator.kernel.questions import QUESTIONS
-from configurator.kernel.remedy.change import changed
+from configurator.kernel.remedy.change import asking_changed, changed, picking
 from configurator.kernel.remedy.fixes import best_fixes, fixes
 from configurator.kernel.remedy.measured import measured_changes
 from configurator.kernel.remedy.pairs import pair_changes
@@ -103,6 +103,19 @@ def single_changes(plight: Plight) -> list[Change]:
 def tried(plight: Plight, change: Change) -> Trial:
     """Return what is told once a change is made."""
     return {"change": change, "answer": ask_fit(changed(plight["fit"], change), plight["household"])}
+
+
+@pytest.mark.parametrize("family", CATALOG.families)
+def test_what_is_built_alike_is_told_as_if_it_were_asked_anew(family: str) -> None:
+    fit = hung(starter("garden-pair"), CATALOG.families[family], {})
+    asked = asked_to(QUESTIONS, fit, CATALOG.household)
+    for choice in fit["family"]["choices"]:
+        for option in choice["options"]:
+            change = picking({choice["id"]: option["id"]})
+            begun = asking_changed(asked, change)
+            while ask_next(begun):
+                pass
+            assert begun["answer"] == ask_fit(changed(fit, change), CATALOG.household), (choice["id"], option["id"])
 
 
 @settings(max_examples=60)

@@ -5,8 +5,9 @@ import itertools
 import pytest
 
 from configurator.catalog import Catalog
-from configurator.kernel.answer import ask
-from configurator.kernel.needs import NEEDS, is_met, need_score, needs
+from configurator.kernel.answer import answer_to, ask
+from configurator.kernel.mount.hung import hung
+from configurator.kernel.needs import NEEDS, is_met, need_score, needs, questions_for
 from configurator.kernel.needs.ids import NEED_IDS
 from configurator.kernel.needs.matching import Match, best_match, costliest_wish
 from configurator.kernel.resolve import full_choices
@@ -50,6 +51,16 @@ def test_links_carry_every_need_by_an_id() -> None:
 )
 def test_a_rule_worked_by_hand(catalog: Catalog, need: str, family: str, choices: dict[str, str], score: float) -> None:
     assert need_score(need, *answered(catalog, family, **choices)) == pytest.approx(score, abs=1e-9)
+
+
+@pytest.mark.parametrize("need", NEED_IDS)
+def test_its_own_questions_answer_a_need(catalog: Catalog, need: str) -> None:
+    for key, family in catalog.families.items():
+        for door in ("garden-door", "garden-pair"):
+            fit = hung(catalog.doors[door], family, {})
+            own = answer_to(questions_for([need]), fit, catalog.household)
+            whole = ask(catalog.doors[door], family, {}, catalog.household)
+            assert need_score(need, own, family) == need_score(need, whole, family), (key, door)
 
 
 def test_what_cannot_go_on_the_door_meets_nothing(catalog: Catalog) -> None:

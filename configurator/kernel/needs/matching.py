@@ -1,16 +1,18 @@
 """Which picks of a family answer what is wanted best: its first ones, each other one, then the best of each together.
 
-What answers alike is asked once. The search goes in steps so small that each leaves a frame its time.
+What answers alike is asked once, and nothing is asked but what is wanted. The search goes in steps so small that each
+leaves a frame its time.
 """
 
+from collections.abc import Callable
 from typing import TypedDict
 
 from configurator.kernel.answer import ask_on, asking, is_answered, with_option
 from configurator.kernel.mount.hung import hung
-from configurator.kernel.needs import is_met, need_score
-from configurator.kernel.questions import QUESTIONS
+from configurator.kernel.needs import is_met, need_score, questions_for
+from configurator.kernel.remedy.change import asking_changed, picking
 from configurator.kernel.resolve import full_choices, is_new, resolve
-from configurator.kernel.shapes import Answer, Asking, Door, Family, Household
+from configurator.kernel.shapes import Answer, Asking, Door, Family, Household, Reply, Travel
 
 # A need that is met weighs more than any score can make up.
 MET_WEIGHT = 100.0
@@ -19,7 +21,7 @@ PICK_COST = 0.02
 
 
 class Match(TypedDict):
-    """Picks of a family with their answer: the scores by need, which are met, and what all weigh together."""
+    """Picks of a family with their answer to what is wanted: the scores by need, which are met, and what all weigh."""
 
     family: str
     choices: dict[str, str]
@@ -30,12 +32,17 @@ class Match(TypedDict):
 
 
 class Matching(TypedDict):
-    """A search among a family's picks: what waits to be asked, what was, and the best so far, none before the first."""
+    """A search among a family's picks: what waits to be asked, what was, and the best so far, none before the first.
+
+    ``first`` is what its first picks were asked, for others that travel alike; none before.
+    """
 
     door: Door
     family: Family
     household: Household
     wanted: list[str]
+    questions: list[Callable[[Travel, Household], Reply]]
+    first: list[Asking]
     waiting: list[dict[str, str]]
     asked: list[Match]
     asking: list[Asking]
@@ -51,6 +58,8 @@ def matching_for(door: Door, family: Family, household: Household, wanted: list[
         "family": family,
         "household": household,
         "wanted": wanted,
+        "questions": questions_for(wanted),
+        "first": [],
         "waiting": [full_choices(family, {})],
         "asked": [],
         "asking": [],
@@ -131,17 +140,27 @@ def end_asking(matching: Matching) -> None:
         matching["best"] = [match]
 
 
+def begin_asking(matching: Matching) -> None:
+    """Hang what waits."""
+    picks = matching["waiting"][0]
+    matching["waiting"] = matching["waiting"][1:]
+    if len(matching["first"]) == 0:
+        fit = hung(matching["door"], matching["family"], picks)
+        matching["first"] = [asking(fit, matching["household"])]
+        matching["asking"] = matching["first"]
+    else:
+        matching["asking"] = [asking_changed(matching["first"][0], picking(picks))]
+
+
 def match_on(matching: Matching) -> None:
     """Take a search that is not done one step further: hang what waits, ask a question of it, weigh it, or look on."""
     if len(matching["asking"]) > 0:
-        if is_answered(QUESTIONS, matching["asking"][0]):
+        if is_answered(matching["questions"], matching["asking"][0]):
             end_asking(matching)
         else:
-            ask_on(QUESTIONS, matching["asking"][0])
+            ask_on(matching["questions"], matching["asking"][0])
     elif len(matching["waiting"]) > 0:
-        fit = hung(matching["door"], matching["family"], matching["waiting"][0])
-        matching["waiting"] = matching["waiting"][1:]
-        matching["asking"] = [asking(fit, matching["household"])]
+        begin_asking(matching)
     elif not matching["combined"]:
         matching["combined"] = True
         matching["waiting"] = best_together(matching)

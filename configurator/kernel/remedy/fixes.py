@@ -1,5 +1,6 @@
 """The fixes that are told: of all that was tried, what mends, the best of it first."""
 
+from configurator.kernel.answer import asking
 from configurator.kernel.remedy.change import HANDLE_GAP
 from configurator.kernel.remedy.fix_words import cost_messages, fix_message
 from configurator.kernel.remedy.plight import REFUSAL, mends, state_rank, state_reached
@@ -81,7 +82,7 @@ def fixes_found(search: Search) -> list[Fix]:
 
 def fixes(fit: Fit, household: Household) -> list[Fix]:
     """Return what mends what does not clear: at most three fixes a verdict, each made and asked again; none perhaps."""
-    search = search_for(fit, household)
+    search = search_for(asking(fit, household))
     while not search["done"]:
         search_on(search)
     return fixes_found(search)

@@ -3,7 +3,7 @@
 import { createActions } from "./actions.js";
 import { createAddress } from "./address.js";
 import { createBeside } from "./beside.js";
-import { element, later, onFrame, quietQueue, setText } from "./dom.js";
+import { element, later, onFrame, quietQueue, setText, turnQueue } from "./dom.js";
 import { createNotice, unitsSwitch } from "./furniture.js";
 import { keptFragment } from "./keep.js";
 import { createEnlarged, createHandwork, createMending, createShare, createTable, createTold } from "./late.js";
@@ -51,15 +51,34 @@ function createPlaces(app, units) {
  */
 function createShowing(app, { parts, steps, units, status, places }) {
   const speak = later(700, () => setText(status, app.state().step === "coverings" ? "" : spokenNow(app, app.state())));
-  const shown = () => parts.filter((one) => one.steps.includes(app.state().step));
+  const isShown = (/** @type {Shown} */ one) => one.steps.includes(app.state().step);
+  const shown = () => parts.filter(isShown);
 
   function showStep() {
-    const { step } = app.state();
-    app.root.dataset.step = step;
-    for (const one of parts) one.part.node.hidden = !one.steps.includes(step);
+    app.root.dataset.step = app.state().step;
+    for (const one of parts) if (!isShown(one)) one.part.node.hidden = true;
     places.workbench.hidden = !shown().some((one) => one.within !== "page");
     steps.update(app.state(), true);
     units.show(app.state().units);
+  }
+
+  /** @param {Shown} one */
+  function show(one) {
+    if (!isShown(one)) return;
+    one.part.node.hidden = false;
+    one.part.update(app.state(), true);
+  }
+
+  /**
+   * The first at once, each other in a task of its own; the page keeps its height meanwhile, and with it its place.
+   * @param {Shown[]} wanted
+   */
+  function showInTurn([first, ...rest]) {
+    if (first) show(first);
+    app.root.classList.add("turning");
+    for (const one of rest) app.inTurn(`part ${parts.indexOf(one)}`, () => show(one));
+    app.inTurn("turned", () => app.root.classList.remove("turning"));
+    speak();
   }
 
   return {
@@ -67,12 +86,10 @@ function createShowing(app, { parts, steps, units, status, places }) {
     showStep,
     everything() {
       showStep();
-      shown().forEach(({ part }) => part.update(app.state(), true));
-      speak();
+      showInTurn(shown());
     },
     placed() {
-      shown().filter((one) => one.moves).forEach(({ part }) => part.update(app.state(), true));
-      speak();
+      showInTurn(shown().filter((one) => one.moves));
     },
     moved() {
       shown().find((one) => one.moves)?.part.update(app.state(), false);
@@ -120,6 +137,8 @@ function createApp(root, catalog) {
   const store = createStore(stateFrom(opened.state));
   /** @type {ReturnType<typeof createShowing>} */
   let showing;
+  /** @type {() => void} */
+  let stands;
   Object.assign(app, createActions(app, store, address), /** @type {Partial<App>} */ ({
     fresh: fragment === "" && kept === "",
     ask: /** @type {Asker} */ (createAsker(catalog, () => store.get().household)),
@@ -128,6 +147,8 @@ function createApp(root, catalog) {
     addressOf: address.of,
     fragment: address.fragment,
     whenQuiet: quietQueue(),
+    inTurn: turnQueue(),
+    standing: new Promise((done) => (stands = done)),
     dragging: () => false,
     focusField: () => undefined,
     rest(moved) {
@@ -169,9 +190,11 @@ function createApp(root, catalog) {
       followStore(app, store, address, showing);
       followWindow(app, fragment, kept);
       root.append(status, app.paper.node);
+      stands();
     },
     // Whoever prints with the browser's own command waits for nothing.
     () => void app.paper.ready().catch(() => null),
+    () => lookAhead(app, parts),
   ]);
 }
 
@@ -183,13 +206,22 @@ function createApp(root, catalog) {
  */
 async function join(app, { part, steps, within }, places) {
   const shown = steps.includes(app.state().step);
-  if (shown) {
-    if ("here" in part) await part.here();
-    else part.update(app.state(), true);
-  }
+  if (!shown) part.node.hidden = true;
+  else if ("here" in part) await part.here();
+  else part.update(app.state(), true);
   if (within === "workbench") places.workbench.prepend(part.node);
   else places[within].append(part.node);
   return shown;
+}
+
+/**
+ * What the other steps show is fetched and made ready while nothing else is to be done, and so is the first address.
+ * @param {App} app
+ * @param {Shown[]} parts
+ */
+function lookAhead(app, parts) {
+  parts.forEach(({ part }, i) => "here" in part && app.whenQuiet(`ahead ${i}`, () => void part.here()));
+  app.whenQuiet("address", () => void app.fragment());
 }
 
 /**

@@ -150,11 +150,13 @@ export function onFrame(task) {
   };
 }
 
-/** Tasks for when nothing else is to be done; one of the same key takes the other's place. */
-export function quietQueue() {
+/**
+ * Tasks one by one; one of the same key takes the other's place.
+ * @param {(task: () => void) => void} wait what is waited for before each
+ */
+function taskQueue(wait) {
   /** @type {Map<string, () => void>} */
   const waiting = new Map();
-  const idle = window.requestIdleCallback ?? ((/** @type {() => void} */ task) => setTimeout(task, 60));
   let running = false;
   function next() {
     const [entry] = waiting;
@@ -162,14 +164,24 @@ export function quietQueue() {
     if (!entry) return;
     waiting.delete(entry[0]);
     entry[1]();
-    idle(next);
+    wait(next);
   }
   return (/** @type {string} */ key, /** @type {() => void} */ task) => {
     waiting.delete(key);
     waiting.set(key, task);
     if (!running) {
       running = true;
-      idle(next);
+      wait(next);
     }
   };
+}
+
+/** Tasks for when nothing else is to be done. */
+export function quietQueue() {
+  return taskQueue(window.requestIdleCallback ?? ((task) => void setTimeout(task, 60)));
+}
+
+/** Tasks that are each small enough, but not all together: the browser answers whoever waits between them. */
+export function turnQueue() {
+  return taskQueue(soon);
 }

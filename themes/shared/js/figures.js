@@ -1,14 +1,20 @@
 // What you get: verdicts, figures and cautions in words, each figure's working one tap away.
 
-import { element, setChildren, setText } from "./dom.js";
+import { element, inSlices, setChildren, setText } from "./dom.js";
 import { fits } from "./now.js";
 import { activeOf } from "./state.js";
 import { capital } from "./text.js";
 import { remembered } from "./views.js";
 import { _, _several, isKey, say, sayFigure, tongue, toldOf, verdictNode } from "./words.js";
 
-const answers = remembered(80, (/** @type {App} */ app, /** @type {Astragal.Configuration} */ one) =>
-  Astragal.kernel.ask_fit(app.ask.fit(one), app.state().household));
+// A covering over its travel is much to keep, so it is kept of the last few.
+const begun = remembered(4, (/** @type {App} */ app, /** @type {Astragal.Configuration} */ one) =>
+  Astragal.kernel.asking(app.ask.fit(one), app.state().household));
+const answers = remembered(80, (/** @type {App} */ app, /** @type {Astragal.Configuration} */ one) => {
+  const asking = begun(app.ask.key(one), app, one);
+  while (Astragal.kernel.ask_next(asking));
+  return asking.answer;
+});
 
 /**
  * All that the kernel tells of a configuration.
@@ -17,6 +23,25 @@ const answers = remembered(80, (/** @type {App} */ app, /** @type {Astragal.Conf
  */
 export function wholeAnswer(app, one) {
   return answers(app.ask.key(one), app, one);
+}
+
+/**
+ * The same with what it was asked of, in slices that block no finger; null where nobody asks for it any more.
+ * @param {App} app
+ * @param {Astragal.Configuration} one
+ * @returns {Promise<Astragal.Asking | null>}
+ */
+export function wholeAsked(app, one) {
+  const key = app.ask.key(one);
+  const asking = begun(key, app, one);
+  return new Promise((tell) => {
+    let more = true;
+    inSlices(() => (more = Astragal.kernel.ask_next(asking)), () => {
+      const wanted = key === app.ask.key(activeOf(app.state()));
+      if (!wanted) tell(null);
+      return wanted;
+    }, () => more || tell(asking));
+  });
 }
 
 /**
@@ -67,27 +92,40 @@ export function createFigures(app) {
     element("p", { class: "note" }, _("Open a figure to see how it was worked out.")), keyFigures, rest);
   const node = element("div", {}, refusal, sound, cautionBlock);
 
+  let told = "";
+
   function opened() {
     return new Set([...sound.querySelectorAll(".figure[open]")].map((one) => one.getAttribute("data-figure")));
   }
 
+  /**
+   * @param {Astragal.Answer} answer
+   * @param {string} units
+   */
+  function show(answer, units) {
+    refusal.hidden = fits(answer);
+    setText(refusal, say(answer.refusal, units));
+    sound.hidden = !fits(answer);
+    const open = opened();
+    setChildren(verdicts, Object.values(answer.verdicts).map((one) => verdictItem(one, units)));
+    const items = (/** @type {Astragal.Figure[]} */ list) => list.map((one) => figureItem(one, units, open.has(one.id)));
+    const figures = Object.values(answer.figures);
+    const others = figures.filter((one) => !isKey(one.id));
+    setChildren(keyFigures, items(figures.filter((one) => isKey(one.id))));
+    setChildren(restFigures, items(others));
+    setText(restWords, _several("{count} more figure", "{count} more figures", { count: others.length }));
+    cautionBlock.hidden = answer.cautions.length === 0;
+    setChildren(cautions, answer.cautions.map((one) => cautionItem(one, units)));
+  }
+
   return {
     node,
-    update(state) {
-      const answer = wholeAnswer(app, activeOf(state));
-      refusal.hidden = fits(answer);
-      setText(refusal, say(answer.refusal, state.units));
-      sound.hidden = !fits(answer);
-      const open = opened();
-      setChildren(verdicts, Object.values(answer.verdicts).map((one) => verdictItem(one, state.units)));
-      const items = (/** @type {Astragal.Figure[]} */ list) => list.map((one) => figureItem(one, state.units, open.has(one.id)));
-      const figures = Object.values(answer.figures);
-      const others = figures.filter((one) => !isKey(one.id));
-      setChildren(keyFigures, items(figures.filter((one) => isKey(one.id))));
-      setChildren(restFigures, items(others));
-      setText(restWords, _several("{count} more figure", "{count} more figures", { count: others.length }));
-      cautionBlock.hidden = answer.cautions.length === 0;
-      setChildren(cautions, answer.cautions.map((one) => cautionItem(one, state.units)));
+    async update(state) {
+      const wanted = `${app.ask.key(activeOf(state))} ${state.units}`;
+      const asked = wanted === told ? null : await wholeAsked(app, activeOf(state));
+      if (!asked || told === wanted) return;
+      told = wanted;
+      show(asked.answer, state.units);
     },
   };
 }

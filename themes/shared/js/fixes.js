@@ -1,20 +1,20 @@
 // What would mend what does not clear: changes that the kernel has made and asked again, each one tap away.
 
 import { element, inSlices, setChildren, setText } from "./dom.js";
-import { wholeAnswer } from "./figures.js";
+import { wholeAsked } from "./figures.js";
 import { activeOf } from "./state.js";
 import { capital } from "./text.js";
 import { _, say } from "./words.js";
 
 /**
- * Looks for what mends a configuration in slices that block no frame, and tells each time that more is found.
+ * Looks for what mends a configuration in slices that block no frame.
  * @param {Astragal.Search} search
  * @param {() => boolean} wanted whether it is still asked for
- * @param {(found: Astragal.Fix[]) => void} tell
+ * @param {() => void} tell at the beginning, each time that more has been tried, and at the end
  */
 function lookOn(search, wanted, tell) {
   const { kernel } = Astragal;
-  let ended = 0;
+  let ended = -1;
   const step = () => {
     if (!search.done) kernel.search_on(search);
     return !search.done;
@@ -22,7 +22,7 @@ function lookOn(search, wanted, tell) {
   inSlices(step, wanted, () => {
     if (search.trials.length === ended && !search.done) return;
     ended = search.trials.length;
-    tell(kernel.fixes_found(search));
+    tell();
   });
 }
 
@@ -37,6 +37,15 @@ function mended(answer, verdict) {
 }
 
 /**
+ * @param {number} count
+ * @param {boolean} done
+ */
+function noteOf(count, done) {
+  if (count > 0) return _("Each has been tried on this door. Tap one to see it on the drawing; it can be undone.");
+  return done ? _("Nothing that was tried on this door would fix it.") : _("Looking for what would fix it…");
+}
+
+/**
  * @param {App} app
  * @returns {PagePart}
  */
@@ -45,8 +54,8 @@ export function createFixes(app) {
   const tried = element("p", { class: "tried", role: "status" });
   const undo = element("button", { type: "button", class: "press quiet", onclick: takeBack }, _("Undo"));
   const triedRow = element("div", { class: "tried-row", hidden: true }, tried, undo);
-  const found = element("div", { hidden: true }, element("h2", { id: "panel-fixes" }, _("What would fix it")),
-    element("p", { class: "note" }, _("Each has been tried on this door. Tap one to see it on the drawing; it can be undone.")), list);
+  const note = element("p", { class: "note", "aria-live": "polite" });
+  const found = element("div", { hidden: true }, element("h2", { id: "panel-fixes" }, _("What would fix it")), note, list);
   const node = element("section", { class: "panel fixes-panel", "aria-labelledby": "panel-fixes" }, triedRow, found);
   let key = "";
   let told = "";
@@ -81,19 +90,40 @@ export function createFixes(app) {
   }
 
   /**
-   * @param {Astragal.Fix[]} fixes
-   * @param {PageState} state
+   * @param {Astragal.Search} search
+   * @param {string} units
    */
-  function show(fixes, state) {
-    const words = JSON.stringify([fixes, state.units]);
+  function show(search, units) {
+    const fixes = Astragal.kernel.fixes_found(search);
+    const words = JSON.stringify([fixes, units, search.done]);
     if (words === told) return;
     told = words;
-    const answer = wholeAnswer(app, activeOf(state));
+    const { answer } = search.first;
     const verdicts = [...new Set(fixes.map((fix) => fix.verdict))];
-    found.hidden = fixes.length === 0;
+    found.hidden = search.plight.every((plight) => plight.troubles.length === 0);
     node.hidden = found.hidden && triedRow.hidden;
+    setText(note, noteOf(fixes.length, search.done));
     setChildren(list, verdicts.map((verdict) => element("div", {}, element("h3", {}, mended(answer, verdict)),
-      element("ul", { class: "fix-list" }, fixes.filter((fix) => fix.verdict === verdict).map((fix) => fixRow(fix, state.units))))));
+      element("ul", { class: "fix-list" }, fixes.filter((fix) => fix.verdict === verdict).map((fix) => fixRow(fix, units))))));
+  }
+
+  /**
+   * Once the page stands: what is worked out first is what everybody looks at.
+   * @param {PageState} state
+   * @param {string} sought
+   */
+  async function look(state, sought) {
+    // Who goes elsewhere meanwhile looks anew when coming back.
+    const wanted = () => {
+      if (key === sought && app.state().step !== "details") key = "";
+      return key === sought;
+    };
+    await app.standing;
+    const asked = wanted() ? await wholeAsked(app, activeOf(state)) : null;
+    if (asked && wanted()) {
+      const search = Astragal.kernel.search_for(asked);
+      lookOn(search, wanted, () => show(search, state.units));
+    } else if (key === sought) key = "";
   }
 
   return {
@@ -102,12 +132,13 @@ export function createFixes(app) {
       const one = activeOf(state);
       if (made && made.key !== app.ask.key(one)) made = null;
       triedRow.hidden = made === null;
-      const wanted = `${app.ask.key(one)} ${state.units}`;
-      if (wanted === key) return;
-      key = wanted;
-      show([], state);
-      lookOn(Astragal.kernel.search_for(app.ask.fit(one), state.household), () => key === wanted && app.state().step === "details",
-        (fixes) => show(fixes, app.state()));
+      const sought = `${app.ask.key(one)} ${state.units}`;
+      if (sought === key) return;
+      key = sought;
+      told = "";
+      setText(note, noteOf(0, false));
+      setChildren(list, []);
+      void look(state, sought);
     },
   };
 }

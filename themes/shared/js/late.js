@@ -16,10 +16,10 @@ export function latePart(app, node, fetch) {
   let coming = null;
 
   async function come() {
-    await app.fetched(fetch(), (part) => {
+    await app.fetched(fetch(), async (part) => {
       late = part;
       node.append(part.node);
-      part.update(app.state(), true);
+      await part.update(app.state(), true);
     });
     coming = null;
   }
@@ -28,8 +28,8 @@ export function latePart(app, node, fetch) {
     node,
     here: () => (late ? Promise.resolve() : (coming ??= come())),
     update(state, settled) {
-      if (late) late.update(state, settled);
-      else coming ??= come();
+      if (late) return late.update(state, settled);
+      coming ??= come();
     },
   };
 }

@@ -89,12 +89,14 @@ export function createNeeds(app) {
     element("div", { class: "need-chips" }, chips.map((chip) => chip.node)), whole,
     element("details", { class: "more" }, element("summary", {}, _("How each is judged")), rules));
   let key = "";
+  let units = "";
 
   return {
     node,
     update(state) {
-      setChildren(rules, Object.values(known).map(({ name, rule }) =>
+      if (units !== state.units) setChildren(rules, Object.values(known).map(({ name, rule }) =>
         element("div", {}, element("dt", {}, capital(name)), element("dd", {}, capital(say(rule, state.units))))));
+      ({ units } = state);
       chips.forEach((chip) => (chip.input.checked = state.needs.includes(chip.need)));
       const { door } = activeOf(state);
       const wanted = `${app.ask.doorKey(door)} ${state.needs.join()}`;
@@ -109,7 +111,7 @@ export function createNeeds(app) {
         .map((family) => Astragal.kernel.matching_for(door, family, state.household, state.needs));
       judge(searches, () => key === wanted && app.state().step === "coverings", (matches) => {
         setText(whole, sayWhole(matches, state.needs));
-        app.rank(matches.map((match) => ({ match, why: standsFor(match, state.needs, app.catalog.families[match.family]) })));
+        app.rank(matches.map((match) => ({ match, why: () => standsFor(match, state.needs, app.catalog.families[match.family]) })));
       });
     },
   };

@@ -31,7 +31,8 @@ interface Told { state: string; words: string }
 
 interface PagePart {
   node: HTMLElement;
-  update(state: PageState, settled: boolean): void;
+  // What takes its time may be awaited; nobody has to.
+  update(state: PageState, settled: boolean): void | Promise<void>;
 }
 
 // One that is fetched; `here` waits until it has come.
@@ -59,7 +60,7 @@ interface Stage {
 interface SheetLayout { shifts: ByView<Shift>; boxes: ByView<Frame>; whole: Frame }
 
 // The best picks of a family for what is wanted, and in words why it stands where it does.
-interface Ranked { match: Astragal.Match; why: string }
+interface Ranked { match: Astragal.Match; why: () => string }
 
 // What may be asked as well once the drawing table has come.
 interface TableAsker {
@@ -77,6 +78,8 @@ interface Asker extends TableAsker {
   // As much of the answer as the drawings show.
   drawn(one: Astragal.Configuration): Astragal.Answer;
   draft(one: Astragal.Configuration, place: Astragal.Position, units: string): Astragal.Draft;
+  // The same without names, for what has no title.
+  movedDraft(one: Astragal.Configuration, place: Astragal.Position, units: string): Astragal.Draft;
   ruledOut(one: Astragal.Configuration): Record<string, Record<string, Astragal.Message>>;
   elevation(one: Astragal.Configuration, place: Astragal.Position, units: string): Astragal.Drawing;
   doorFront(one: Astragal.Configuration, units: string): Astragal.Mark[];
@@ -152,6 +155,10 @@ interface App extends Actions, Measuring {
   addressOf(state: Astragal.State): string;
   fragment(): string;
   whenQuiet(key: string, task: () => void): void;
+  // At once, but in a task of its own.
+  inTurn(key: string, task: () => void): void;
+  // Comes when all parts of the first step are there.
+  standing: Promise<void>;
   dragging(): boolean;
   beginDrag(moves: string): void;
   endDrag(before: Astragal.Position): void;

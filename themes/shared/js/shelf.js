@@ -1,6 +1,6 @@
 // The shelf: every covering on this door, at one scale and one position.
 
-import { around, element, setAttribute, setChildren, setText, shape } from "./dom.js";
+import { around, element, inSlices, setAttribute, setChildren, setText, shape } from "./dom.js";
 import { createLayer, joined } from "./draw.js";
 import { createWishes } from "./late.js";
 import { fits, verdictOf } from "./now.js";
@@ -20,13 +20,20 @@ function cardFor(family, open) {
   const picture = shape("svg", { class: "shelf-picture drawing-sheet", "aria-hidden": "true", focusable: "false" },
     shape("use", { href: "#shelf-door" }), layer.group);
   const verdict = element("span", { class: "shelf-verdict" });
-  const facts = element("span", { class: "shelf-facts" });
+  const glass = element("b", { class: "number" });
+  const depth = element("b", { class: "number" });
+  const clear = element("span", {}, around(_("{share} of the glass clear"), { share: glass }));
+  const deep = element("span", {}, around(_("{depth} into the room"), { depth }));
+  const refusal = element("span", { class: "shelf-refusal" });
+  const facts = element("span", { class: "shelf-facts" }, clear, deep, refusal);
   const why = element("span", { class: "shelf-why" });
   const node = element("li", { "data-family": family.id },
     element("button", { type: "button", class: "shelf-card", onclick: open },
       element("span", { class: "shelf-stand" }, picture),
       element("span", { class: "shelf-name" }, family.name), verdict, facts, why));
-  return { family, layer, picture, verdict, facts, why, node, seen: false };
+  const words = { glass, depth, clear, deep, refusal };
+  // What is drawn and what is told are each known by what they were made from.
+  return { family, layer, picture, verdict, words, why, node, seen: false, drawn: "", told: "", judged: "" };
 }
 
 /** @typedef {ReturnType<typeof cardFor>} ShelfCard */
@@ -47,52 +54,75 @@ function standing(answer) {
 }
 
 /**
+ * @param {ShelfCard} card
  * @param {Astragal.Answer} answer
  * @param {Astragal.Shares | null} shares
  * @param {string} units
  */
-function factsOf(answer, shares, units) {
-  if (!shares) return [element("span", { class: "shelf-why" }, say(answer.refusal, units))];
-  const deep = answer.figures.projection_most;
-  return [
-    element("span", {}, around(_("{share} of the glass clear"), { share: element("b", { class: "number" }, percent(shares.visible)) })),
-    deep ? element("span", {}, around(_("{depth} into the room"), { depth: element("b", { class: "number" }, sayFigure(deep, units)) })) : null,
-  ];
+function tellFacts({ words }, answer, shares, units) {
+  const deepest = answer.figures.projection_most;
+  words.clear.hidden = !shares;
+  words.deep.hidden = !shares || !deepest;
+  words.refusal.hidden = Boolean(shares);
+  if (shares) setText(words.glass, percent(shares.visible));
+  else setText(words.refusal, say(answer.refusal, units));
+  if (deepest) setText(words.depth, sayFigure(deepest, units));
+}
+
+/**
+ * @param {ShelfCard} card
+ * @param {Told} told
+ */
+function tellVerdict(card, told) {
+  if (card.judged === told.words) return;
+  card.judged = told.words;
+  setChildren(card.verdict, [verdictNode(told, _("Handle: {verdict}", { verdict: told.words }))]);
 }
 
 /**
  * @param {App} app
- * @param {Astragal.Family[]} families
  * @param {(family: Astragal.Family) => Astragal.Configuration} shelved
  */
-function createShelfDrawings(app, families, shelved) {
+function createShelfDrawings(app, shelved) {
   const doorLayer = createLayer("still");
   // What is used elsewhere is styled by itself, not by what it stands in.
   const pattern = shape("svg", { class: "shelf-pattern", "aria-hidden": "true", width: 0, height: 0 },
     shape("defs", {}, shape("g", { id: "shelf-door", class: "drawing-sheet" }, doorLayer.group)));
-  let window = "";
-
-  /** @param {PageState} state */
-  function drawDoor(state) {
-    const marks = app.ask.doorFront(activeOf(state), state.units);
-    doorLayer.draw(marks);
-    const door = bareBox({ marks });
-    // What hangs over the opening rises above the door.
-    const heads = families.map((family) => app.ask.fit(shelved(family)).size.y1);
-    window = joined(unionOf([door, ...heads.map((y1) => ({ ...door, y: -y1, height: y1 }))]));
-  }
+  let drawn = "";
+  /** @type {Frame} */
+  let box;
 
   return {
     pattern,
-    drawDoor,
+    /** @param {PageState} state */
+    drawDoor(state) {
+      const one = activeOf(state);
+      const key = `${app.ask.doorKey(one.door)} ${state.units}`;
+      if (key === drawn) return;
+      drawn = key;
+      const marks = app.ask.doorFront(one, state.units);
+      doorLayer.draw(marks);
+      box = bareBox({ marks });
+    },
+    /**
+     * All are seen through one window.
+     * @param {ShelfCard[]} cards
+     */
+    frame(cards) {
+      // What hangs over the opening rises above the door.
+      const heads = cards.map(({ family }) => app.ask.fit(shelved(family)).size.y1);
+      const window = joined(unionOf([box, ...heads.map((y1) => ({ ...box, y: -y1, height: y1 }))]));
+      for (const { picture } of cards) setAttribute(picture, "viewBox", window);
+    },
     /**
      * @param {ShelfCard} card
      * @param {PageState} state
      */
     draw(card, state) {
       const one = shelved(card.family);
-      setAttribute(card.picture, "viewBox", window);
-      card.layer.draw(app.ask.coveringFront(one, one.place, state.units));
+      const key = `${app.ask.key(one)} ${JSON.stringify(one.place)}`;
+      if (card.drawn !== key) card.layer.draw(app.ask.coveringFront(one, one.place, state.units));
+      card.drawn = key;
     },
   };
 }
@@ -113,9 +143,11 @@ export function createShelf(app) {
   const door = element("strong");
   const list = element("ol", { class: "shelf-cards" }, cards.map((card) => card.node));
   let share = shareOf(app.catalog, activeOf(app.state()));
+  // One object each, so that what hangs on it is known again.
+  const first = Object.fromEntries(offered.map((family) => [family.id, {}]));
   /** @type {Record<string, Ranked>} */
   let ranked = {};
-  const drawings = createShelfDrawings(app, offered, shelved);
+  const drawings = createShelfDrawings(app, shelved);
   const node = element("section", { class: "shelf", "aria-labelledby": "shelf-title" },
     element("div", { class: "section-head" }, element("h2", { id: "shelf-title", tabindex: "-1" }, _("Every covering on your door")),
       element("p", { class: "shelf-door" }, door, element("button", { type: "button", class: "text-button", onclick: () => app.goToStep("door") }, _("Measure your door")))),
@@ -123,12 +155,14 @@ export function createShelf(app) {
       element("div", { class: "slider-head" }, element("label", { for: slider.id }, _("All at the same position")), output),
       element("div", { class: "track" }, element("div", { class: "run" }, slider))),
     wishes.node, drawings.pattern, list);
-  // What is in view is drawn at once, the rest when nothing else is to be done.
+  let arranging = 0;
+  // What is in view is shown at once, the rest when nothing else is to be done. One that is put away is not out of view.
   const watch = new IntersectionObserver((entries) => {
-    for (const entry of entries) {
-      const card = cards.find((one) => one.node === entry.target);
-      if (card) card.seen = entry.isIntersecting;
-      if (card?.seen) drawings.draw(card, app.state());
+    for (const { target, isIntersecting, boundingClientRect } of entries) {
+      const card = cards.find((one) => one.node === target);
+      if (!card || boundingClientRect.height === 0) continue;
+      card.seen = isIntersecting;
+      if (card.seen) show(card);
     }
   });
 
@@ -141,7 +175,7 @@ export function createShelf(app) {
     const active = activeOf(app.state());
     const choices = ranked[family.id]?.match.choices;
     if (active.family === family.id && !choices) return active;
-    const one = { ...active, family: family.id, choices: choices ?? {}, wishes: {} };
+    const one = { ...active, family: family.id, choices: choices ?? first[family.id], wishes: {} };
     return { ...one, place: placeAtShare(app.catalog, one, share) };
   }
 
@@ -163,17 +197,23 @@ export function createShelf(app) {
     setText(output, sayShare(share));
   }
 
-  /**
-   * @param {ShelfCard} card
-   * @param {PageState} state
-   */
-  function tell(card, state) {
+  /** @param {ShelfCard} card */
+  function tell(card) {
+    setText(card.why, ranked[card.family.id]?.why() ?? "");
+    const { units } = app.state();
     const one = shelved(card.family);
+    const key = `${app.ask.key(one)} ${JSON.stringify(one.place)} ${units}`;
+    if (card.told === key) return;
+    card.told = key;
     const answer = app.ask.drawn(one);
-    const told = verdictOf(answer, "pass_through");
-    setChildren(card.verdict, [verdictNode(told, _("Handle: {verdict}", { verdict: told.words }))]);
-    setChildren(card.facts, factsOf(answer, app.ask.sharesAt(one, one.place), state.units));
-    setText(card.why, ranked[card.family.id]?.why ?? "");
+    tellVerdict(card, verdictOf(answer, "pass_through"));
+    tellFacts(card, answer, app.ask.sharesAt(one, one.place), units);
+  }
+
+  /** @param {ShelfCard} card */
+  function show(card) {
+    drawings.draw(card, app.state());
+    tell(card);
   }
 
   /** @param {ShelfCard} card */
@@ -190,21 +230,36 @@ export function createShelf(app) {
   }
 
   /**
-   * @param {PageState} state
+   * First what is in view, then what is told of the rest; pictures out of view wait until nothing else is to be done.
+   * @returns {Promise<void>} comes when all stand in their order, or are arranged anew
    */
-  function show(state) {
-    for (const card of cards) {
-      if (card.seen) drawings.draw(card, state);
-      else app.whenQuiet(`shelf ${card.family.id}`, () => drawings.draw(card, app.state()));
-      tell(card, state);
-    }
+  function arrange() {
+    const turn = (arranging += 1);
+    const inView = cards.filter((card) => card.seen);
+    const tasks = [
+      () => drawings.drawDoor(app.state()),
+      ...inView.map((card) => () => show(card)),
+      ...cards.map((card) => () => tell(card)),
+      () => drawings.frame(cards),
+      order,
+      () => cards.forEach((card) => app.whenQuiet(`shelf ${card.family.id}`, () => show(card))),
+    ];
+    return new Promise((done) => {
+      const wanted = () => {
+        if (turn !== arranging) done();
+        return turn === arranging;
+      };
+      inSlices(() => {
+        tasks.shift()?.();
+        return tasks.length > 0;
+      }, wanted, () => tasks.length > 0 || done());
+    });
   }
 
   app.rank = (given) => {
     ranked = Object.fromEntries(given.map((one) => [one.match.family, one]));
-    drawings.drawDoor(app.state());
-    order();
-    show(app.state());
+    if (given.length > 0) order();
+    void arrange();
   };
 
   /**
@@ -213,13 +268,13 @@ export function createShelf(app) {
    */
   function update(state, settled) {
     followShare(state);
-    if (settled) {
-      setText(door, doorName(app.catalog, activeOf(state).door));
-      drawings.drawDoor(state);
-      order();
-      wishes.update(state, true);
+    if (!settled) {
+      cards.filter((card) => card.seen).forEach(show);
+      return;
     }
-    show(state);
+    setText(door, doorName(app.catalog, activeOf(state).door));
+    wishes.update(state, true);
+    return arrange();
   }
 
   return {
@@ -227,7 +282,7 @@ export function createShelf(app) {
     // What is wanted stands above the coverings, which it would move if it came after them.
     async here() {
       await wishes.here();
-      update(app.state(), true);
+      await update(app.state(), true);
     },
     update,
   };

@@ -1,6 +1,6 @@
 // The drawing table: elevation, section and plan on one sheet, to one scale, on shared axes.
 
-import { element, onFrame, shape } from "./dom.js";
+import { element, shape } from "./dom.js";
 import { createLayer, joined, short, spoken } from "./draw.js";
 import { arranged, bareBox, unionOf } from "./sheetlayout.js";
 import { activeOf } from "./state.js";
@@ -42,6 +42,8 @@ export function createStage(app) {
   let hands = null;
   /** @type {ReturnType<typeof import("./drag.js").holdsFor>} */
   let holds = [];
+  // As the browser has laid it out: asking it for that would make it lay out again.
+  let room = { width: 0, height: 0 };
   let only = "all";
   let field = "";
   let far = false;
@@ -49,7 +51,7 @@ export function createStage(app) {
   let marksOf = null;
 
   const boxOf = (/** @type {SheetLayout} */ sheet) => (only === "all" ? sheet.whole : sheet.boxes[/** @type {View} */ (only)]);
-  const millimetresPerPixel = (/** @type {Frame} */ box) => Math.max(box.width / svg.clientWidth, box.height / svg.clientHeight) || 1;
+  const millimetresPerPixel = (/** @type {Frame} */ box) => Math.max(box.width / room.width, box.height / room.height);
   const letters = () => shown.elevation.marks.find((mark) => mark.shape === "text")?.points[2] ?? 56;
 
   function lay() {
@@ -83,8 +85,8 @@ export function createStage(app) {
   }
 
   function placeHolds() {
-    // What is fetched may come when the step is over.
-    if (svg.clientWidth === 0) return;
+    // What is fetched may come when the step is over, or in the middle of a drag.
+    if (room.width === 0 || app.dragging()) return;
     if (!hands) {
       app.fetched(import("./drag.js"), ({ holdsFor, slideHolds }) => {
         hands = { holdsFor, slideHolds };
@@ -112,13 +114,17 @@ export function createStage(app) {
   }
 
   function settle() {
-    if (!shown || app.dragging() || svg.clientWidth === 0) return;
+    if (!shown || app.dragging() || room.width === 0) return;
     lay();
-    placeHolds();
     showFocus();
+    app.inTurn("holds", placeHolds);
   }
 
-  new ResizeObserver(onFrame(settle)).observe(svg);
+  // Before it is painted, so that it is never seen as it was laid out for another size.
+  new ResizeObserver(([{ contentRect }]) => {
+    room = contentRect;
+    settle();
+  }).observe(svg);
 
   return {
     node,

@@ -5,8 +5,9 @@
 // `drafts` what is not (yet) a sound length, with the reason.
 
 export const MOST_CONFIGURATIONS = 4;
-// The change of a handle, as the kernel names it.
-const HANDLE_GAP = "handle_gap";
+// A state's objects never change, so what comes of some picks is known while these are.
+/** @type {WeakMap<Record<string, string>, { family: Astragal.Family, numbers: Record<string, number> }>} */
+const resolved = new WeakMap();
 
 /**
  * @param {Astragal.State} opened
@@ -42,7 +43,12 @@ export function familyOf(catalog, configuration) {
  * @param {Astragal.Configuration} configuration
  */
 export function numbersOf(catalog, configuration) {
-  return Astragal.kernel.resolve(familyOf(catalog, configuration), configuration.choices);
+  const family = familyOf(catalog, configuration);
+  const known = resolved.get(configuration.choices);
+  if (known?.family === family) return known.numbers;
+  const numbers = Astragal.kernel.resolve(family, configuration.choices);
+  resolved.set(configuration.choices, { family, numbers });
+  return numbers;
 }
 
 /**
@@ -236,18 +242,13 @@ export function withWish(state, name, mm) {
  * @param {PageState} state
  * @param {Astragal.Change} change
  */
-export function withChange(catalog, state, { picks, numbers }) {
-  let next = state;
-  for (const [choice, option] of Object.entries(picks)) next = withChoice(catalog, next, choice, option);
-  for (const [name, mm] of Object.entries(numbers)) {
-    if (name !== HANDLE_GAP) next = withWish(next, name, mm);
-    else {
-      const { door, measured: names } = activeOf(next);
-      const handled = ["handle.gap", "handle.projection"].reduce(withName, names);
-      next = withDoor(next, Astragal.kernel.with_handle_gap(door, mm), handled);
-    }
-  }
-  return next;
+export function withChange(catalog, state, change) {
+  const { kernel } = Astragal;
+  const { door, choices, wishes, measured: names } = activeOf(state);
+  const next = withActive(state, { choices: kernel.changed_picks(choices, change), wishes: kernel.changed_wishes(wishes, change) });
+  const placed = withActive(next, { place: fittedPlace(catalog, activeOf(next)) });
+  const set = kernel.changed_measures(change);
+  return set.length === 0 ? placed : withDoor(placed, kernel.changed_door(door, change), set.reduce(withName, names));
 }
 
 /**

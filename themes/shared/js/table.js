@@ -38,11 +38,11 @@ function createTableAsker({ ask, catalog }) {
     endDrawings: (one, units) => ENDS.map((end) => ends(`${ask.key(one)} ${end} ${units}`, one, end, units)),
     // How many of each drawing's first marks no position changes.
     stillCounts(one, units) {
-      const draft = ask.draft(one, one.place, units);
+      const draft = ask.movedDraft(one, one.place, units);
       return byView((view) => kernel.door_marks(view, draft).length);
     },
     // What lies over them, by view: all that a drag has to draw anew.
-    movingMarks: (one, place, units, annotated) => kernel.moving_marks(ask.draft(one, place, units), annotated),
+    movingMarks: (one, place, units, annotated) => kernel.moving_marks(ask.movedDraft(one, place, units), annotated),
   };
 }
 

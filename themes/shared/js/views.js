@@ -3,9 +3,6 @@
 import { endPlace, familyOf } from "./state.js";
 import { tongue } from "./words.js";
 
-// A shelf of this many coverings is moved without hanging any of them anew.
-const KEPT = 80;
-
 /** @type {View[]} */
 export const VIEWS = ["elevation", "section", "plan"];
 
@@ -30,7 +27,8 @@ export function remembered(limit, work) {
   const known = new Map();
   return (key, ...inputs) => {
     if (!known.has(key)) {
-      if (known.size >= limit) known.delete([...known.keys()][0]);
+      const [oldest] = known.keys();
+      if (known.size >= limit) known.delete(oldest);
       known.set(key, work(...inputs));
     }
     return /** @type {Found} */ (known.get(key));
@@ -44,6 +42,8 @@ export function remembered(limit, work) {
  */
 export function createAsker(catalog, household) {
   const { kernel } = Astragal;
+  // A shelf of all coverings, with their first picks and with better ones, is moved without hanging any of them anew.
+  const most = 20 + 3 * Object.keys(catalog.families).length;
   // A state's objects never change, so each is known by a number of its own.
   const numbered = new WeakMap();
   let count = 0;
@@ -53,10 +53,10 @@ export function createAsker(catalog, household) {
   };
   const key = (/** @type {Astragal.Configuration} */ one) => `${numberOf(one.door)} ${one.family} ${JSON.stringify([one.choices, one.wishes])}`;
   // Hung once, and the other leaf's covering with it: whatever moves only asks for the pieces anew.
-  const leaves = remembered(KEPT, (/** @type {Astragal.Configuration} */ one) => kernel.dressed_leaves(kernel.hung_with(one.door, familyOf(catalog, one), one.choices, one.wishes)));
+  const leaves = remembered(most, (/** @type {Astragal.Configuration} */ one) => kernel.dressed_leaves(kernel.hung_with(one.door, familyOf(catalog, one), one.choices, one.wishes)));
   const leavesOf = (/** @type {Astragal.Configuration} */ one) => leaves(key(one), one);
   const fitOf = (/** @type {Astragal.Configuration} */ one) => leavesOf(one)[0];
-  const answers = remembered(KEPT, (/** @type {Astragal.Configuration} */ one) => kernel.ask_drawn(fitOf(one), household()));
+  const answers = remembered(most, (/** @type {Astragal.Configuration} */ one) => kernel.ask_drawn(fitOf(one), household()));
   const refusals = remembered(12, (/** @type {Astragal.Configuration} */ one) => kernel.ruled_out(one.door, familyOf(catalog, one), one.choices));
   const asked = (/** @type {Astragal.Configuration} */ one) => `${key(one)} ${numberOf(household())}`;
   const drawn = (/** @type {Astragal.Configuration} */ one) => answers(asked(one), one);
@@ -73,7 +73,9 @@ export function createAsker(catalog, household) {
     };
   }
 
-  const doorScenes = remembered(KEPT, (/** @type {Astragal.Configuration} */ one) => kernel.scene_at(fitOf(one), one.place));
+  // What is drawn without its title, as while it moves, has no use for names.
+  const nameless = { family: "", door: "", place: "" };
+  const doorScenes = remembered(most, (/** @type {Astragal.Configuration} */ one) => kernel.scene_at(fitOf(one), one.place));
 
   /**
    * The scene at another position: only the covering is worked out anew.
@@ -86,25 +88,25 @@ export function createAsker(catalog, household) {
 
   /**
    * @param {Astragal.Configuration} one
-   * @param {Astragal.Scene} scene
    * @param {Astragal.Position} place
    * @param {string} units
    */
-  function draftOf(one, scene, place, units) {
-    return kernel.drafted(one.door, { scene, answer: drawn(one), names: namesOf(one, place) }, tongue(), units);
+  function movedDraft(one, place, units, names = nameless) {
+    return kernel.drafted(one.door, { scene: movedScene(one, place), answer: drawn(one), names }, tongue(), units);
   }
 
-  const movedDraft = (/** @type {Astragal.Configuration} */ one, /** @type {Astragal.Position} */ place, /** @type {string} */ units) =>
-    draftOf(one, movedScene(one, place), place, units);
+  const draft = (/** @type {Astragal.Configuration} */ one, /** @type {Astragal.Position} */ place, /** @type {string} */ units) =>
+    movedDraft(one, place, units, namesOf(one, place));
 
   return {
     key: asked,
     doorKey: (door) => `${numberOf(door)} ${numberOf(household())}`,
     fit: fitOf,
     drawn,
-    draft: movedDraft,
+    draft,
+    movedDraft,
     ruledOut: (one) => refusals(key(one), one),
-    elevation: (one, place, units) => kernel.elevation_of(movedDraft(one, place, units)),
+    elevation: (one, place, units) => kernel.elevation_of(draft(one, place, units)),
     // How the door and its covering look from the room, without any annotation: what stays, and what moves.
     doorFront: (one, units) => kernel.door_front(movedDraft(one, one.place, units)),
     coveringFront: (one, place, units) => kernel.covering_front(movedDraft(one, place, units)),
