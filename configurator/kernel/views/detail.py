@@ -26,7 +26,7 @@ from configurator.kernel.views.draft import (
     lettered,
 )
 from configurator.kernel.views.elevation_notes import drop_upright
-from configurator.kernel.views.layout import front_most, latch_is_right
+from configurator.kernel.views.layout import casing_reach, front_most, latch_is_right
 from configurator.kernel.views.marks import make_mark, stroke
 from configurator.kernel.views.plan import covering_top, is_cut_level, leaf_top
 from configurator.kernel.views.section import covering_side, door_side, room_front, side_projection
@@ -146,7 +146,7 @@ def meets_wall(door: Door) -> bool:
 def handle_edge(draft: Draft) -> float:
     """Return the x at which a detail of the handle ends beyond the latch edge."""
     door = draft["door"]
-    beyond = door["casing_width"] + draft["size"] if meets_wall(door) else EDGE_BEYOND
+    beyond = door["head_gap"] + casing_reach(door) + draft["size"] if meets_wall(door) else EDGE_BEYOND
     return latch_edge(draft) + beyond if latch_is_right(door) else latch_edge(draft) - beyond
 
 
