@@ -13,8 +13,8 @@ from configurator.kernel.views.marks import letters, make_mark, shifted, stroke
 from configurator.kernel.views.plan import covering_top, door_top, plan_notes, plan_window
 from configurator.kernel.views.section import covering_side, section_notes, section_still, section_window
 
-# Letters on paper, and what both A4 and Letter have room for within their margins, mm.
-PAPER_LETTERS = 2.8
+# Letters on paper, no smaller than 8 point, and what both A4 and Letter have room for within their margins, mm.
+PAPER_LETTERS = 2.85
 PAPER_WIDTH = 180.0
 PAPER_HEIGHT = 245.0
 METRIC_SCALES = [5.0, 10.0, 20.0, 25.0, 50.0, 100.0]
@@ -114,7 +114,7 @@ def block_field(corner: list[float], size: float, name: str, words: str) -> list
     """Return one field of the title block, by its upper left corner: a small name over the words."""
     x = corner[0] + size * 0.6
     return [
-        letters("label", [x, corner[1] + size * 1.0], size * 0.75, name, "start"),
+        letters("label", [x, corner[1] + size * 1.0], size, name, "start"),
         letters("title", [x, corner[1] + size * 2.25], size, words, "start"),
     ]
 
