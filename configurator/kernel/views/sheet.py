@@ -13,11 +13,11 @@ from configurator.kernel.views.marks import letters, make_mark, shifted, stroke
 from configurator.kernel.views.plan import covering_top, door_top, plan_notes, plan_window
 from configurator.kernel.views.section import covering_side, section_notes, section_still, section_window
 
-# Letters on paper, no smaller than 8 point, and what both A4 and Letter have room for within their margins, mm.
-PAPER_LETTERS = 2.85
+# Letters on paper, and what both A4 and Letter have room for within their margins, mm.
+PAPER_LETTERS = 2.8
 PAPER_WIDTH = 180.0
 PAPER_HEIGHT = 245.0
-METRIC_SCALES = [5.0, 10.0, 20.0, 25.0, 50.0, 100.0]
+METRIC_SCALES = [5.0, 10.0, 20.0, 25.0, 30.0, 40.0, 50.0, 100.0]
 INCH_SCALES = [8.0, 12.0, 16.0, 24.0, 32.0, 48.0, 96.0]
 # In letters: between two views, round the sheet, and the title block's rows.
 VIEW_GAP = 1.0

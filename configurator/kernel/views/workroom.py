@@ -11,27 +11,28 @@ from configurator.kernel.views.marks import shifted
 from configurator.kernel.views.plan import covering_top, plan_notes, shut_top, shut_window
 from configurator.kernel.views.section import section_window
 from configurator.kernel.views.sheet import (
-    PAPER_LETTERS,
+    SECTION_ROOM,
     VIEW_GAP,
     blank_view,
     captions,
-    lettered_at,
     plan_shift,
     section_shift,
     sheet_front,
     sheet_side,
     usual_scales,
 )
-from configurator.kernel.views.trim import trimmed_view
+from configurator.kernel.views.snug_window import trimmed_view
 
 # Millimeters of the door to one of the paper where the covering passes the handle.
 CLOSE_UP_SCALE = 4.0
+# Letters of a little more than 8 point, mm of paper.
+WORKROOM_LETTERS = 2.85
 # What A4 and Letter both have within their margins and above the ruler; the title block beside the level cut; what lies
 # between two drawings, and the words under each enlarged one, mm of paper.
-SHEET_WIDE = 186.0
+SHEET_WIDE = 190.0
 SHEET_HIGH = 250.0
 BLOCK_WIDE = 52.0
-SHEET_APART = 5.0
+SHEET_APART = 4.0
 SHEET_CAPTION = 6.0
 # No font is at hand: words may run a little wider than is reckoned.
 TRIM_EDGE = 1.6
@@ -54,7 +55,8 @@ class WorkroomSheet(TypedDict):
 
 def views_at(draft: Draft, scale: float) -> Drawing:
     """Return elevation, section and plan on shared axes, lettered for paper; how far leaves open is told elsewhere."""
-    paper = lettered_at(draft, scale)
+    size = WORKROOM_LETTERS * scale
+    paper = lettered(draft, size, size * SECTION_ROOM)
     front = elevation_window(paper, blank_view())
     side = section_window(paper, blank_view())
     top = shut_window(paper, blank_view())
@@ -85,7 +87,7 @@ def is_room(views: Drawing, scale: float, level: Drawing, upright: Drawing) -> b
 
 def workroom_sheet(draft: Draft) -> WorkroomSheet:
     """Return the sheet at the largest usual scale that A4 and Letter have room for, or the smallest if none fits."""
-    close = lettered(draft, PAPER_LETTERS * CLOSE_UP_SCALE, 0.0)
+    close = lettered(draft, WORKROOM_LETTERS * CLOSE_UP_SCALE, 0.0)
     edge = CLOSE_UP_SCALE * TRIM_EDGE
     level = trimmed_view(handle_detail(close), edge)
     upright = trimmed_view(upright_detail(close), edge)
