@@ -34,11 +34,10 @@ function stackLine({ side_stack, stack_height }, units) {
  * @returns {Line[]}
  */
 function plainLines({ figures, verdicts }, units) {
-  const size = { width: sayFigure(figures.order_width, units), height: sayFigure(figures.order_height, units) };
   const passing = verdicts.pass_through;
   const shareOf = (/** @type {number} */ share) => Astragal.kernel.say_value(share, figures.visible_glass_open.unit, tongue(), units);
   return [
-    { name: _("Size to order"), told: _("{width} wide, {height} high", size) },
+    { name: _("Size to order"), told: _("{width} wide, {height} high", { width: sayFigure(figures.order_width, units), height: sayFigure(figures.order_height, units) }) },
     ...stackLine(figures, units),
     { name: _("How much of the glass it hides when open"), told: shareOf(1 - figures.visible_glass_open.value) },
     { name: _("How far it stands off the door at most"), told: sayFigure(figures.projection_most, units) },
