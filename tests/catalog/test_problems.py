@@ -506,8 +506,8 @@ FAULTS = {
     "a telephone number with words in it": Fault(
         ROOM,
         "telephone: (555) 555-0100",
-        "telephone: ask at the desk",
-        "5:14: contact.telephone is 'ask at the desk'; a telephone number such as (555) 555-0142 is expected",
+        "telephone: call us",
+        "5:14: contact.telephone is 'call us'; a telephone number such as (555) 555-0142 is expected",
     ),
     "hours without a list": Fault(
         ROOM,
