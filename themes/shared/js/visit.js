@@ -36,7 +36,7 @@ function showroomPart({ catalog }) {
   const lines = reachLines(catalog.contact);
   const hours = hoursList(catalog.contact);
   if (lines.length === 0 && !hours) return null;
-  return element("div", {}, element("h3", {}, catalog.showroom),
+  return element("div", { class: "visit-showroom" }, element("h3", {}, catalog.showroom),
     lines.map(({ words, href }) => element("p", {}, href === "" ? words : element("a", { href }, words))), hours);
 }
 
@@ -75,10 +75,9 @@ export function createVisit(app) {
     element("div", { class: "share-grid" },
       element("div", {}, element("h3", {}, _("Send it ahead")),
         element("p", { class: "note" }, _("Your own mail or your device sends it, once you have read it: door, covering, size and link.")), alone,
-        element("p", { class: "actions" }, write, share, copy), said),
+        element("p", { class: "actions" }, write, share, copy), said, showroomPart(app)),
       element("div", {}, element("h3", {}, _("Photograph and bring")),
-        element("p", { class: "note" }, _("What nobody has measured yet on your door is assumed. A picture with a ruler in it settles it.")), photos),
-      showroomPart(app)));
+        element("p", { class: "note" }, _("What nobody has measured yet on your door is assumed. A picture with a ruler in it settles it.")), photos)));
   share.hidden = !("share" in navigator);
 
   async function copyWords() {
