@@ -34,7 +34,7 @@ class Hours(Section):
 
 
 class Contact(Section):
-    """How to reach the showroom, as far as it says; ``address`` is a list of lines. Pages leave out what is not given."""
+    """How to reach the showroom, as far as it says: pages leave out the rest. ``address`` is a list of lines."""
 
     telephone: Annotated[
         str, Like(r"\+?[\d(][\d\s()./-]*\d[\d\s()./-]*\d", wording("a telephone number"), "(555) 555-0142")

@@ -38,6 +38,8 @@ HEAD_MOST = 420.0
 HEAD_BELOW = 70.0
 # Letters in parts of the detail's greater side.
 DETAIL_LETTERS = 0.042
+# A wider plan about the handle is lettered no larger than the upright cut beside it, mm.
+LETTERED_MOST = 340.0
 # The longest words with a name that stand below a short dimension, in letters.
 NAMED_ROOM = 10.5
 # How much a detail of the handle shows beyond the grip's tip, mm.
@@ -136,7 +138,7 @@ def handle_region(draft: Draft) -> Box:
 
 def lettered_handle(draft: Draft, region: Box) -> Draft:
     """Return the draft with letters for a detail of the handle."""
-    return lettered(draft, (region["x1"] - region["x0"]) * DETAIL_LETTERS, 0.0)
+    return lettered(draft, min(region["x1"] - region["x0"], LETTERED_MOST) * DETAIL_LETTERS, 0.0)
 
 
 def meets_wall(door: Door) -> bool:

@@ -56,7 +56,7 @@ def also_called(thing: Thing, names: list[str]) -> Thing:
 
 
 def business(showroom: Showroom, address: str) -> Thing:
-    """Return the showroom as a LocalBusiness; what it does not tell is left out; hours stay in the words of the page."""
+    """Return the showroom as a LocalBusiness, as far as it tells; hours stay in the words of the page."""
     thing: Thing = {
         "@type": "LocalBusiness",
         "name": showroom.name,
