@@ -1,13 +1,30 @@
 """The catalog as the page needs it: one JSON object, the same text for the same content."""
 
 import json
-from typing import Any
+from typing import Any, TypedDict
 
 from configurator.browser.link.shapes import Stock
 from configurator.catalog import Catalog
+from configurator.catalog.schema.showroom import Contact
 from configurator.kernel.answer import ask
 from configurator.kernel.message import is_said
 from configurator.kernel.tongue import Words
+
+
+class OpenHours(TypedDict):
+    """One line of opening hours, as it should be read."""
+
+    days: str
+    time: str
+
+
+class Reach(TypedDict):
+    """How to reach the showroom; what it does not say is empty."""
+
+    telephone: str
+    mail: str
+    address: list[str]
+    hours: list[OpenHours]
 
 
 class PageCatalog(Stock):
@@ -19,6 +36,7 @@ class PageCatalog(Stock):
     """
 
     showroom: str
+    contact: Reach
     words: Words
     swatches: dict[str, dict[str, dict[str, str]]]
 
@@ -27,6 +45,7 @@ def page_catalog(catalog: Catalog) -> PageCatalog:
     """Return the part of the catalog that the page works with."""
     return {
         "showroom": catalog.showroom.name,
+        "contact": reach(catalog.showroom.contact),
         "words": {**catalog.words, "said": {}},
         "units": catalog.showroom.units,
         "household": catalog.household,
@@ -37,6 +56,12 @@ def page_catalog(catalog: Catalog) -> PageCatalog:
         "opening": opening(catalog),
         "formerly": catalog.formerly,
     }
+
+
+def reach(contact: Contact) -> Reach:
+    """Return how to reach the showroom."""
+    hours: list[OpenHours] = [{"days": one.days, "time": one.time} for one in contact.hours]
+    return {"telephone": contact.telephone, "mail": contact.mail, "address": contact.address, "hours": hours}
 
 
 def opening(catalog: Catalog) -> list[str]:

@@ -4,7 +4,8 @@ A family's ``price_level`` is its place in the table, ``cleaning`` and ``animals
 said is 0 or nothing.
 """
 
-from configurator.kernel.tongue import wording
+from configurator.kernel.shapes import Family
+from configurator.kernel.tongue import Words, in_words, wording
 
 PRICE_WORDS: list[str] = [
     "",
@@ -24,3 +25,8 @@ ANIMAL_WORDS: dict[str, str] = {
     "gives way": wording("gives way to a cat or dog that pushes through, and falls back into place"),
     "tears": wording("tears or bends where a cat or dog pushes through"),
 }
+
+
+def price_words(family: Family, words: Words) -> str:
+    """Return a family's price beside the others', in words; nothing where nobody has said."""
+    return in_words(PRICE_WORDS[int(family["price_level"])], words)

@@ -58,9 +58,9 @@ function asked(one) {
     told.ruled_out = kernel.ruled_out(door, family, choices);
     told.matched = kernel.best_match(door, family, household, ["dark", "handle", "bending", "cleaning"]);
     told.pieces = kernel.asked_scene(fit, place);
-    const { elevation_of, section_of, plan_of, sheet_of, subject } = kernel;
+    const { elevation_of, section_of, plan_of, sheet_of, workroom_sheet, subject } = kernel;
     const draft = kernel.drafted(door, subject(kernel.hung(door, family, choices), place, household, ENGLISH), ENGLISH, units);
-    told.drawn = [elevation_of, section_of, plan_of, sheet_of].map((draw) => draw(draft));
+    told.drawn = [elevation_of, section_of, plan_of, sheet_of, workroom_sheet].map((draw) => draw(draft));
   }
   return told;
 }

@@ -36,6 +36,7 @@ from configurator.kernel.views.plan import plan_of
 from configurator.kernel.views.section import section_of
 from configurator.kernel.views.sheet import sheet_of
 from configurator.kernel.views.subject import subject
+from configurator.kernel.views.workroom import workroom_sheet
 from configurator.kernel.whereabouts import place_words
 from configurator.places import CONTENT
 from tests.cases import Case, seeded_case
@@ -49,7 +50,7 @@ VIEWS = {
     "detail_handle": detail_handle_of,
     "detail_upright": detail_upright_of,
 }
-DRAWN = [elevation_of, section_of, plan_of, sheet_of]
+DRAWN = [elevation_of, section_of, plan_of, sheet_of, workroom_sheet]
 WAY = [0.0, 0.45, 0.93, 1.0]
 # What the words come to, how many numbers, and the numbers as base64 of doubles.
 Condensed = tuple[list[int], list[int], str]

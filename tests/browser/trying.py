@@ -60,7 +60,7 @@ def open_page(page: Page, address: str) -> None:
     page.goto("about:blank")
     page.goto(address)
     page.locator(".onward").wait_for(state="attached")
-    page.wait_for_function("Boolean(Astragal.page.sheetPages)")
+    page.wait_for_function("Boolean(Astragal.page.sheetPages && Astragal.page.clientPages)")
 
 
 def to_step(page: Page, name: str) -> None:

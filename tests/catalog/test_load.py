@@ -211,3 +211,15 @@ def test_the_same_door_in_inches_and_in_millimetres_is_the_same(content: Path) -
     }.items():
         rewrite(path, old, put)
     assert load(content).doors["garden-pair"] == inches
+
+
+def test_a_showroom_need_not_say_how_it_is_reached(content: Path) -> None:
+    showroom = content / "showroom.yaml"
+    text = showroom.read_text(encoding="utf-8")
+    start, end = text.index("contact:"), text.index("units:")
+    showroom.write_text(text[:start] + text[end:], encoding="utf-8")
+    assert not load(content).showroom.contact.told
+    showroom.write_text(text[:start] + "contact: {telephone: +1 555 555-0142}\n" + text[end:], encoding="utf-8")
+    contact = load(content).showroom.contact
+    assert contact.told
+    assert (contact.mail, contact.address, contact.hours) == ("", [], [])

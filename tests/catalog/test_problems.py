@@ -503,6 +503,12 @@ FAULTS = {
         "hello at test.example",
         "6:9: contact.mail is 'hello at test.example'; a mail address such as hello@showroom.example is expected",
     ),
+    "a telephone number with words in it": Fault(
+        ROOM,
+        "telephone: (555) 555-0100",
+        "telephone: call us",
+        "5:14: contact.telephone is 'call us'; a telephone number such as (555) 555-0142 is expected",
+    ),
     "hours without a list": Fault(
         ROOM,
         "hours: [{days: Monday, time: 9 to 5}]",

@@ -15,6 +15,7 @@ from configurator.kernel.views.plan import plan_of
 from configurator.kernel.views.section import section_of
 from configurator.kernel.views.sheet import sheet_of
 from configurator.kernel.views.subject import subject
+from configurator.kernel.views.workroom import workroom_sheet
 from tests.drawing.drawing_coverings import OWN, family
 from tests.drawing.drawing_doors import DOORS, HOUSEHOLD
 
@@ -26,6 +27,9 @@ VIEWS: dict[str, Callable[[Draft], Drawing]] = {
     "detail head": detail_head_of,
     "detail handle": detail_handle_of,
     "detail upright": detail_upright_of,
+    "workroom views": lambda draft: workroom_sheet(draft)["views"],
+    "workroom level": lambda draft: workroom_sheet(draft)["level"],
+    "workroom upright": lambda draft: workroom_sheet(draft)["upright"],
 }
 PLACES = ("open", "closed", "0.4")
 COVERINGS = tuple(OWN)

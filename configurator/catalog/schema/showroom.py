@@ -34,12 +34,19 @@ class Hours(Section):
 
 
 class Contact(Section):
-    """How to reach the showroom; ``address`` is a list of lines."""
+    """How to reach the showroom, as far as it says: pages leave out the rest. ``address`` is a list of lines."""
 
-    telephone: Constant
-    mail: Annotated[str, Like(r"[^\s@]+@[^\s@]+", wording("a mail address"), "hello@showroom.example")]
-    address: list[Constant]
-    hours: list[Hours]
+    telephone: Annotated[
+        str, Like(r"\+?[\d(][\d\s()./-]*\d[\d\s()./-]*\d", wording("a telephone number"), "(555) 555-0142")
+    ] = ""
+    mail: Annotated[str, Like(r"[^\s@]+@[^\s@]+", wording("a mail address"), "hello@showroom.example")] = ""
+    address: list[Constant] = []
+    hours: list[Hours] = []
+
+    @property
+    def told(self) -> bool:
+        """Whether there is any way to reach the showroom."""
+        return bool(self.telephone or self.mail or self.address or self.hours)
 
 
 class Home(Section):
@@ -93,7 +100,7 @@ class Showroom(Section):
     name: Name
     strapline: Line
     source: SourceMark
-    contact: Contact
+    contact: Contact = Contact()
     public_address: Annotated[
         str, Like(r"https?://[^\s/]+(/\S*)?", wording("an address"), "https://showroom.example/")
     ] = ""

@@ -26,10 +26,11 @@ from configurator.kernel.views.draft import (
     lettered,
 )
 from configurator.kernel.views.elevation_notes import drop_upright
-from configurator.kernel.views.layout import front_most, latch_is_right
+from configurator.kernel.views.layout import casing_reach, front_most, latch_is_right
 from configurator.kernel.views.marks import make_mark, stroke
 from configurator.kernel.views.plan import covering_top, is_cut_level, leaf_top
-from configurator.kernel.views.section import covering_side, door_side, room_front, side_projection
+from configurator.kernel.views.second_leaf import broken_wood, is_broken_off, past_latch
+from configurator.kernel.views.section import WOOD_SPACING, covering_side, door_side, room_front, side_projection
 from configurator.kernel.views.walls import break_line, turned_break, wall_back, wall_break, wall_side, wall_top
 
 # How far a detail of the head reaches down at most, and how much it shows below the glass's edge, mm.
@@ -37,11 +38,12 @@ HEAD_MOST = 420.0
 HEAD_BELOW = 70.0
 # Letters in parts of the detail's greater side.
 DETAIL_LETTERS = 0.042
+# A wider plan about the handle is lettered no larger than the upright cut beside it, mm.
+LETTERED_MOST = 340.0
 # The longest words with a name that stand below a short dimension, in letters.
 NAMED_ROOM = 10.5
-# How much a detail of the handle shows beyond the grip's tip and beyond the leaf's edge, mm.
-TIP_BEYOND = 130.0
-EDGE_BEYOND = 45.0
+# How much a detail of the handle shows beyond the grip's tip, mm.
+TIP_BEYOND = 90.0
 
 
 def head_low(draft: Draft) -> float:
@@ -126,16 +128,17 @@ def handle_region(draft: Draft) -> Box:
     door = draft["door"]
     frame = draft["frame"]
     reach = door["backset"] + door["handle"]["grip_length"] + TIP_BEYOND
+    beyond = past_latch(draft)
     if latch_is_right(door):
         x0 = max(frame["leaf0"], frame["leaf1"] - reach)
-        return {"x0": x0, "x1": frame["leaf1"] + EDGE_BEYOND, "y0": 0.0, "y1": frame["top"]}
+        return {"x0": x0, "x1": frame["leaf1"] + beyond, "y0": 0.0, "y1": frame["top"]}
     x1 = min(frame["leaf1"], frame["leaf0"] + reach)
-    return {"x0": frame["leaf0"] - EDGE_BEYOND, "x1": x1, "y0": 0.0, "y1": frame["top"]}
+    return {"x0": frame["leaf0"] - beyond, "x1": x1, "y0": 0.0, "y1": frame["top"]}
 
 
 def lettered_handle(draft: Draft, region: Box) -> Draft:
     """Return the draft with letters for a detail of the handle."""
-    return lettered(draft, (region["x1"] - region["x0"]) * DETAIL_LETTERS, 0.0)
+    return lettered(draft, min(region["x1"] - region["x0"], LETTERED_MOST) * DETAIL_LETTERS, 0.0)
 
 
 def meets_wall(door: Door) -> bool:
@@ -146,7 +149,7 @@ def meets_wall(door: Door) -> bool:
 def handle_edge(draft: Draft) -> float:
     """Return the x at which a detail of the handle ends beyond the latch edge."""
     door = draft["door"]
-    beyond = door["casing_width"] + draft["size"] if meets_wall(door) else EDGE_BEYOND
+    beyond = door["head_gap"] + casing_reach(door) + draft["size"] if meets_wall(door) else past_latch(draft)
     return latch_edge(draft) + beyond if latch_is_right(door) else latch_edge(draft) - beyond
 
 
@@ -198,11 +201,26 @@ def handle_notes(draft: Draft, region: Box, back: float) -> list[Mark]:
     return noted(notes)
 
 
+def leaves_about(part: Draft, edge: float) -> list[Mark]:
+    """Return the leaves in plan; a second one goes on beyond the detail's edge."""
+    pieces = part["scene"]["door"]
+    whole = [piece for piece in pieces if not is_broken_off(piece, edge)]
+    marks = leaf_top({**part, "scene": {**part["scene"], "door": whole}})
+    for piece in pieces:
+        if is_broken_off(piece, edge):
+            marks.extend(broken_wood(piece, edge, part["size"] * WOOD_SPACING))
+    return marks
+
+
 def detail_handle_of(draft: Draft) -> Drawing:
     """Return the plan about the handle, enlarged."""
-    region = handle_region(draft)
-    about = lettered_handle(draft, region)
-    door = draft["door"]
+    return handle_detail(lettered_handle(draft, handle_region(draft)))
+
+
+def handle_detail(about: Draft) -> Drawing:
+    """Return the plan about the handle, in the draft's own letters."""
+    region = handle_region(about)
+    door = about["door"]
     size = about["size"]
     right = latch_is_right(door)
     part = cropped_draft(about, region)
@@ -211,11 +229,13 @@ def detail_handle_of(draft: Draft) -> Drawing:
     front = max(front_most(part["scene"]["door"]), about["frame"]["front"])
     back = wall_back(door)
     view = blank_drawing("detail-handle", about)
+    ends = [far] if meets_wall(door) else [far, edge]
     if meets_wall(door):
         view["marks"].extend(wall_top(about, not right))
-    view["marks"].extend(leaf_top(part))
+    view["marks"].extend(leaves_about(part, edge))
     view["marks"].extend(covering_top(part))
-    view["marks"].append(make_mark("polyline", "hair", turned_break(-door["leaf_thickness"], front, far, size)))
+    for end in ends:
+        view["marks"].append(make_mark("polyline", "hair", turned_break(-door["leaf_thickness"], front, end, size)))
     view["marks"].extend(handle_notes(part, region, back))
     room = size * (TIER + FIRST_TIER + EDGE_ROOM + 1.0)
     view["x"] = min(far, edge) - room

@@ -52,8 +52,12 @@ def upright_notes(draft: Draft, region: Box) -> list[Mark]:
 
 def detail_upright_of(draft: Draft) -> Drawing:
     """Return the section about the handle, enlarged."""
-    region = upright_region(draft)
-    about = lettered(draft, UPRIGHT_HALF * 2 * DETAIL_LETTERS, 0.0)
+    return upright_detail(lettered(draft, UPRIGHT_HALF * 2 * DETAIL_LETTERS, 0.0))
+
+
+def upright_detail(about: Draft) -> Drawing:
+    """Return the section about the handle, in the draft's own letters."""
+    region = upright_region(about)
     part = cropped_draft(about, region)
     size = about["size"]
     back = -about["door"]["leaf_thickness"]

@@ -5,6 +5,7 @@ from configurator.kernel.views.dimensions import EDGE_ROOM, FIRST_TIER, TIER, WO
 from configurator.kernel.views.draft import Draft, blank_drawing
 from configurator.kernel.views.elevation_notes import elevation_notes, notes_base
 from configurator.kernel.views.garden import garden_marks
+from configurator.kernel.views.layout import casing_reach
 from configurator.kernel.views.marks import make_mark, rectangle, rounded, stroke, wash
 from configurator.kernel.views.parts import front_bounds, front_lines
 from configurator.kernel.views.roles import held, hides, material
@@ -39,7 +40,7 @@ def casing_front(draft: Draft) -> list[Mark]:
     """Return the casing with its mitres, and the opening within it."""
     frame = draft["frame"]
     marks: list[Mark] = []
-    casing = draft["door"]["casing_width"]
+    casing = casing_reach(draft["door"])
     if casing > 0:
         x0 = frame["x0"] - casing
         x1 = frame["x1"] + casing
@@ -82,13 +83,14 @@ def stop_front(draft: Draft) -> list[Mark]:
     if lap <= 0:
         return []
     frame = draft["frame"]
+    gap = draft["door"]["head_gap"]
     x0 = frame["x0"]
     x1 = frame["x1"]
     top = -frame["head"]
     low = -frame["leaf_top"] + lap
     return [
-        rectangle("wall hair", [x0, top, x0 + lap, 0.0]),
-        rectangle("wall hair", [x1 - lap, top, x1, 0.0]),
+        rectangle("wall hair", [x0, top, x0 + gap + lap, 0.0]),
+        rectangle("wall hair", [x1 - gap - lap, top, x1, 0.0]),
         rectangle("wall hair", [x0, top, x1, low]),
     ]
 

@@ -5,6 +5,7 @@ from configurator.kernel.shapes import Answer, Mark
 from configurator.kernel.tongue import Words
 from configurator.kernel.views.dimensions import (
     FIRST_TIER,
+    LETTERS_LIFT,
     TIER,
     WORDS_ROOM,
     Label,
@@ -34,13 +35,16 @@ def widths_below(notes: Notes, draft: Draft, base: float) -> None:
         return
     left = glass["x0"] - order["x0"]
     right = order["x1"] - glass["x1"]
-    if not is_over_opening(draft["answer"]):
+    # Where its own words stand beside a narrow glass, there is no room for the overlaps'.
+    within = text_width(label["text"], notes["size"]) + notes["size"] * 0.5 <= glass["x1"] - glass["x0"]
+    if within and not is_over_opening(draft["answer"]):
         if left > 0.5:
             dim_across(notes, [order["x0"], glass["x0"]], tier(first, first), said(notes, left, "before", ""))
         if right > 0.5:
             dim_across(notes, [glass["x1"], order["x1"]], tier(first, first), said(notes, right, "after", ""))
     second = first + notes["size"] * TIER
-    dim_across(notes, [order["x0"], order["x1"]], tier(second, base), order_label(notes, order["x1"] - order["x0"]))
+    origin = base if within else first + notes["size"] * LETTERS_LIFT
+    dim_across(notes, [order["x0"], order["x1"]], tier(second, origin), order_label(notes, order["x1"] - order["x0"]))
 
 
 def order_label(notes: Notes, width: float) -> Label:

@@ -3,6 +3,7 @@
 from typing import TypedDict
 
 from configurator.kernel.door.leaf import glass_box, leaf_box, leaf_width, lites_across
+from configurator.kernel.door.opening import CASING_BACK
 from configurator.kernel.numbers import nearest
 from configurator.kernel.shapes import Answer, Box, Door, Piece, Scene
 
@@ -18,7 +19,7 @@ WALL_DEPTH = 130.0
 class Layout(TypedDict):
     """Measures of one drawing, in the model's millimeters, y up.
 
-    ``x0`` to ``x1`` and ``head`` bound the opening; ``out0``, ``out1`` and ``top`` also hold the
+    ``x0`` to ``x1`` and ``head`` bound the opening within its frame; ``out0``, ``out1`` and ``top`` also hold the
     casing and the covering. ``order`` is the covering's ordered outline (all zero when there is
     none), ``glass`` the active leaf's glass, ``cut`` the x of the vertical section and ``front``
     the covering's greatest projection, ``turn`` how far the leaf opens, degrees: to a right angle where
@@ -111,6 +112,11 @@ def front_most(pieces: list[Piece]) -> float:
     return front
 
 
+def casing_reach(door: Door) -> float:
+    """Return how far the casing reaches from the frame's face, which its edge stands back from; 0 without one."""
+    return CASING_BACK + door["casing_width"] if door["casing_width"] > 0 else 0.0
+
+
 def layout(scene: Scene, door: Door, answer: Answer) -> Layout:
     """Return the measures that every view of the scene shares."""
     spans = scene["leaf_x"]
@@ -120,12 +126,16 @@ def layout(scene: Scene, door: Door, answer: Answer) -> Layout:
         if piece["part"] == "door" and piece["kind"] == "stile":
             x0 = min(x0, piece["x0"])
             x1 = max(x1, piece["x1"])
+    # The gap beside the leaves is taken to be that at the head, as around every leaf that turns.
+    x0 = x0 - door["head_gap"]
+    x1 = x1 + door["head_gap"]
     leaf = leaf_box(door)
     head = leaf["y1"] + door["head_gap"]
     order = order_outline(scene, door, answer)
-    out0 = x0 - door["casing_width"]
-    out1 = x1 + door["casing_width"]
-    top = head + door["casing_width"]
+    casing = casing_reach(door)
+    out0 = x0 - casing
+    out1 = x1 + casing
+    top = head + casing
     if order["x1"] > order["x0"]:
         out0 = min(out0, order["x0"])
         out1 = max(out1, order["x1"])

@@ -62,10 +62,10 @@ def measured_surround(notes: Notes, draft: Draft) -> None:
     first = top - size * 1.2
     if door["casing_width"] > 0:
         label = said(notes, door["casing_width"], "before", "casing_width")
-        dim_across(notes, [frame["x1"], frame["out1"]], tier(first, top), label)
+        dim_across(notes, [frame["out1"] - door["casing_width"], frame["out1"]], tier(first, top), label)
     if door["layout"] != "sidelights":
         return
-    x = frame["x0"]
+    x = frame["x0"] + door["head_gap"]
     wide = door["sidelight_width"]
     glass = door["sidelight_glass_width"]
     start = x + (wide - glass) / 2

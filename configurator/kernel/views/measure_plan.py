@@ -29,7 +29,7 @@ from configurator.kernel.views.dimensions import (
     told_length,
 )
 from configurator.kernel.views.draft import Draft, cropped_draft, handle_axis_x, hinge_edge, latch_edge
-from configurator.kernel.views.layout import latch_is_right
+from configurator.kernel.views.layout import casing_reach, latch_is_right
 from configurator.kernel.views.leaf_swing import leaf_swings
 from configurator.kernel.views.marks import letters, make_mark, shifted, stroke, text_width
 from configurator.kernel.views.plan import covering_top, leaf_top
@@ -166,7 +166,7 @@ def wall_reach(draft: Draft) -> float:
     door = draft["door"]
     if side_wall_shows(draft, latch_is_right(door)):
         return door["wall_gap"] + draft["size"] * (EDGE_ROOM + 0.6)
-    return door["casing_width"] + draft["size"] * (EDGE_ROOM + 1.0)
+    return door["head_gap"] + casing_reach(door) + draft["size"] * (EDGE_ROOM + 1.0)
 
 
 def plan_depth(draft: Draft) -> float:

@@ -60,10 +60,16 @@ def wood_top(piece: Piece, size: float) -> list[Mark]:
 
 def door_top(draft: Draft) -> list[Mark]:
     """Return what does not move: the walls, the leaves and their swing."""
+    marks = shut_top(draft)
+    marks.extend(leaf_swings(draft))
+    return marks
+
+
+def shut_top(draft: Draft) -> list[Mark]:
+    """Return the walls and the leaves, without their swing."""
     marks = wall_top(draft, True)
     marks.extend(wall_top(draft, False))
     marks.extend(leaf_top(draft))
-    marks.extend(leaf_swings(draft))
     return marks
 
 
@@ -159,7 +165,7 @@ def handle_note(notes: Notes, draft: Draft, note: HandleNote) -> float:
     size = notes["size"]
     x = latch + inward * (door["backset"] + door["handle"]["neck"] / 2 + GAP_INSET)
     inset = arc_inset(door, note["z"] + size * (note["rows"] - 1) * 1.2)
-    shelf = latch + inward * max(abs(x - latch) + size * 0.5, inset + size * 0.3)
+    shelf = latch + inward * max(abs(x - latch) + size * 0.2, inset + size * 0.3)
     leader(notes, [x, note["lift"]], [shelf, note["z"]], note["text"], note["focus"])
     return shelf
 
@@ -193,14 +199,26 @@ def plan_notes(draft: Draft) -> list[Mark]:
     return noted(notes)
 
 
+def shut_window(draft: Draft, view: Drawing) -> Drawing:
+    """Set the window of a plan without the leaves' swing; its widths are those of the elevation."""
+    size = draft["size"]
+    door = draft["door"]
+    elevation_window(draft, view)
+    above = max(WALL_DEPTH - door["reveal"], door["leaf_thickness"])
+    below = max(door["handle"]["projection"], draft["frame"]["front"]) + size * 3.6
+    view["y"] = -above - size * EDGE_ROOM
+    view["height"] = below + size * EDGE_ROOM - view["y"]
+    return view
+
+
 def plan_window(draft: Draft, view: Drawing) -> Drawing:
     """Set the plan's window; its widths are those of the elevation."""
     size = draft["size"]
     door = draft["door"]
-    elevation_window(draft, view)
+    shut_window(draft, view)
     swing = leaf_width(door) + door["hinge_pin_out"] * 2
-    above = max(WALL_DEPTH - door["reveal"], door["leaf_thickness"])
-    below = max(door["handle"]["projection"], draft["frame"]["front"]) + size * 3.6
+    above = -view["y"] - size * EDGE_ROOM
+    below = view["y"] + view["height"] - size * EDGE_ROOM
     if door["swing"] == "in":
         below = max(below, swing)
     else:

@@ -17,7 +17,7 @@ from configurator.kernel.views.section import covering_side, section_notes, sect
 PAPER_LETTERS = 2.8
 PAPER_WIDTH = 180.0
 PAPER_HEIGHT = 245.0
-METRIC_SCALES = [5.0, 10.0, 20.0, 25.0, 50.0, 100.0]
+METRIC_SCALES = [5.0, 10.0, 20.0, 25.0, 30.0, 40.0, 50.0, 100.0]
 INCH_SCALES = [8.0, 12.0, 16.0, 24.0, 32.0, 48.0, 96.0]
 # In letters: between two views, round the sheet, and the title block's rows.
 VIEW_GAP = 1.0
@@ -114,7 +114,7 @@ def block_field(corner: list[float], size: float, name: str, words: str) -> list
     """Return one field of the title block, by its upper left corner: a small name over the words."""
     x = corner[0] + size * 0.6
     return [
-        letters("label", [x, corner[1] + size * 1.0], size * 0.75, name, "start"),
+        letters("label", [x, corner[1] + size * 1.0], size, name, "start"),
         letters("title", [x, corner[1] + size * 2.25], size, words, "start"),
     ]
 

@@ -2,9 +2,10 @@
 
 from configurator.kernel.door.leaf import leaf_width
 from configurator.kernel.door.obstacles import STOP_DEPTH
+from configurator.kernel.door.opening import CASING_BACK
 from configurator.kernel.shapes import Door, Mark
 from configurator.kernel.views.draft import Draft
-from configurator.kernel.views.layout import JAMB, WALL_DEPTH
+from configurator.kernel.views.layout import JAMB, WALL_DEPTH, casing_reach
 from configurator.kernel.views.marks import make_mark, rectangle
 
 # How much of the wall shows above the casing, in letters.
@@ -69,7 +70,7 @@ def wall_side(draft: Draft) -> list[Mark]:
     marks.append(stop_side(draft))
     if door["casing_width"] > 0:
         front = face + door["casing_projection"]
-        marks.append(rectangle("leaf seen", [face, head - door["casing_width"], front, head]))
+        marks.append(rectangle("leaf seen", [face, head - casing_reach(door), front, head - CASING_BACK]))
     return marks
 
 
@@ -101,8 +102,8 @@ def wall_end(draft: Draft, left: bool) -> float:
     """Return the x where the wall beside the opening meets a side wall, or else is broken off."""
     side = -1.0 if left else 1.0
     if side_wall_shows(draft, left):
-        return wall_edge(draft, left) + side * draft["door"]["wall_gap"]
-    return wall_edge(draft, left) + side * (draft["door"]["casing_width"] + draft["size"] * 0.9)
+        return wall_edge(draft, left) + side * (draft["door"]["wall_gap"] - draft["door"]["head_gap"])
+    return wall_edge(draft, left) + side * (casing_reach(draft["door"]) + draft["size"] * 0.9)
 
 
 def span_rect(role: str, ends: list[float], z0: float, z1: float) -> Mark:
@@ -139,13 +140,14 @@ def jamb_top(draft: Draft, left: bool) -> list[Mark]:
     side = -1.0 if left else 1.0
     edge = wall_edge(draft, left)
     face = door["reveal"]
+    inward = -side * door["head_gap"]
     marks = [span_rect("leaf seen", [edge, edge + side * JAMB], wall_back(door), face)]
     if door["swing"] == "out":
-        marks.append(span_rect("leaf seen", [edge, edge - side * door["stop_lap"]], 0.0, STOP_DEPTH))
+        marks.append(span_rect("leaf seen", [edge, edge + inward - side * door["stop_lap"]], 0.0, STOP_DEPTH))
     else:
         rear = -door["leaf_thickness"]
-        marks.append(span_rect("leaf seen", [edge, edge - side * STOP_DEPTH], rear - STOP_DEPTH, rear))
+        marks.append(span_rect("leaf seen", [edge, edge + inward - side * STOP_DEPTH], rear - STOP_DEPTH, rear))
     if door["casing_width"] > 0:
-        casing = edge + side * door["casing_width"]
-        marks.append(span_rect("leaf seen", [edge, casing], face, face + door["casing_projection"]))
+        across = [edge + side * CASING_BACK, edge + side * casing_reach(door)]
+        marks.append(span_rect("leaf seen", across, face, face + door["casing_projection"]))
     return marks

@@ -56,15 +56,18 @@ def also_called(thing: Thing, names: list[str]) -> Thing:
 
 
 def business(showroom: Showroom, address: str) -> Thing:
-    """Return the showroom as a LocalBusiness; hours stay in the words of the page."""
+    """Return the showroom as a LocalBusiness, as far as it tells; hours stay in the words of the page."""
     thing: Thing = {
         "@type": "LocalBusiness",
         "name": showroom.name,
         "description": showroom.strapline,
-        "telephone": showroom.contact.telephone,
-        "email": showroom.contact.mail,
-        "address": {"@type": "PostalAddress", "streetAddress": ", ".join(showroom.contact.address)},
     }
+    if showroom.contact.telephone:
+        thing["telephone"] = showroom.contact.telephone
+    if showroom.contact.mail:
+        thing["email"] = showroom.contact.mail
+    if showroom.contact.address:
+        thing["address"] = {"@type": "PostalAddress", "streetAddress": ", ".join(showroom.contact.address)}
     if address:
         thing["url"] = address
     return thing

@@ -6,6 +6,7 @@ from itertools import pairwise
 import pytest
 
 from configurator.kernel.door.leaf import glass_box
+from configurator.kernel.door.obstacles import casing_pieces
 from configurator.kernel.questions.sight import sight_crossing
 from configurator.kernel.shapes import Drawing, Mark
 from configurator.kernel.tongue import ENGLISH
@@ -184,3 +185,23 @@ def test_a_run_too_tight_to_draw_line_by_line_is_told_by_fewer_lines() -> None:
     raised = with_role(drawn("elevation", "single", "cellular", "open"), "hair")
     heights = sorted({mark["points"][1] for mark in raised if mark["shape"] == "line"})
     assert all(after - before > 5 for before, after in pairwise(heights))
+
+
+@pytest.mark.parametrize("name", ["single", "out-swing pair"])
+def test_the_casing_is_drawn_where_a_turning_leaf_meets_it(name: str) -> None:
+    # Drawings and the question of the swing have one casing: set back from the frame, which keeps off the leaf.
+    upright = casing_pieces(DOORS[name])[:2]
+    drawn_at = {tuple(mark["points"][:2]) for mark in with_role(drawn("plan", name, "cellular", "open"), "leaf")}
+    for piece in upright:
+        assert any(x == pytest.approx(piece["x0"]) and y == pytest.approx(piece["z0"]) for x, y in drawn_at)
+
+
+def test_an_enlarged_plan_of_a_pair_shows_where_the_second_covering_begins() -> None:
+    # The active leaf has its latch at 0 here, the second leaf lies to the left of it.
+    draft = draft_of(DOORS["pair"], "cellular", "closed")
+    begins = max(piece["x1"] for piece in draft["scene"]["covering"] if piece["x1"] < 0)
+    detail = drawn("detail handle", "pair", "cellular", "closed")
+    edges = [x for mark in with_role(detail, "cloth") for x in mark["points"][::2]]
+    assert max(x for x in edges if x < 0) == pytest.approx(begins)
+    # It goes on beyond the break.
+    assert min(edges) < begins - 20

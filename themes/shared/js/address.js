@@ -2,6 +2,10 @@
 
 import { linked } from "./state.js";
 
+function canonicalAddress() {
+  return /** @type {HTMLLinkElement | null} */ (document.querySelector("link[rel=canonical]"))?.href;
+}
+
 /**
  * @param {App} app
  * @returns {Address}
@@ -11,7 +15,8 @@ export function createAddress(app) {
   // What came of each configuration is noted in the link; the answers are at hand.
   const fragmentOf = (/** @type {Astragal.State} */ state) =>
     kernel.encode_answered(linked(state), state.configurations.map((one) => app.ask.drawn(one)), app.catalog);
-  const bare = () => location.href.split("#")[0];
+  // What was opened from a disk is handed on as it stands in public, where the page knows.
+  const bare = () => ((location.protocol === "file:" && canonicalAddress()) || location.href).split("#")[0];
 
   return {
     write(step) {

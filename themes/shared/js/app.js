@@ -6,7 +6,7 @@ import { createBeside } from "./beside.js";
 import { element, later, onFrame, quietQueue, setText, turnQueue } from "./dom.js";
 import { createNotice, unitsSwitch } from "./furniture.js";
 import { keptFragment } from "./keep.js";
-import { createEnlarged, createHandwork, createMending, createShare, createTable, createTold } from "./late.js";
+import { createBringing, createEnlarged, createHandwork, createMending, createShare, createTable, createTold } from "./late.js";
 import { spokenNow } from "./now.js";
 import { createPaper } from "./paper.js";
 import { createShelf } from "./shelf.js";
@@ -25,6 +25,7 @@ const PARTS = [
   { create: createTold, steps: ["details"], moves: false, within: "controls" },
   { create: createBeside, steps: ["details"], moves: true, within: "page" },
   { create: createShare, steps: ["take"], moves: true, within: "page" },
+  { create: createBringing, steps: ["take"], moves: true, within: "page" },
   { create: createOnward, steps: ["door", "coverings", "details", "take"], moves: false, within: "page" },
 ];
 

@@ -86,6 +86,25 @@ export function around(text, nodes) {
 }
 
 /**
+ * Copies a text, where the clipboard is not for pages too.
+ * @param {string} text
+ */
+export async function copyText(text) {
+  try {
+    await navigator.clipboard.writeText(text);
+  } catch {
+    const before = /** @type {HTMLElement | null} */ (document.activeElement);
+    const area = element("textarea", { class: "unseen" });
+    area.value = text;
+    document.body.append(area);
+    area.select();
+    document.execCommand("copy");
+    area.remove();
+    before?.focus();
+  }
+}
+
+/**
  * Does a task once it has not been asked for during so many milliseconds.
  * @template {unknown[]} Values
  * @param {number} milliseconds

@@ -75,6 +75,14 @@ export function createShare(app) {
 }
 
 /**
+ * Towards the visit: what is sent ahead, what to bring, and how to reach the showroom.
+ * @param {App} app
+ */
+export function createBringing(app) {
+  return latePart(app, element("div"), async () => (await import("./visit.js")).createVisit(app));
+}
+
+/**
  * The door and its covering, as they are set by hand.
  * @param {App} app
  */

@@ -138,7 +138,16 @@ interface Measuring {
 // The pages that a printer is given.
 type Pages = (app: App, state: PageState) => HTMLElement[];
 
-interface Paper { node: HTMLElement; ready(): Promise<void>; want(pages: Pages | null): void; fill(): void; empty(): void }
+// The sheet for the client or the one for the workroom.
+interface Paper {
+  node: HTMLElement;
+  kind(): string;
+  choose(kind: string): void;
+  ready(): Promise<void>;
+  want(pages: Pages | null): void;
+  fill(): void;
+  empty(): void;
+}
 
 interface App extends Actions, Measuring {
   root: HTMLElement;

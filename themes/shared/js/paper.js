@@ -1,4 +1,4 @@
-// The pages that a printer is given; what draws them comes in a script of its own.
+// The pages that a printer is given; what draws them comes in scripts of their own.
 
 import { element, setChildren } from "./dom.js";
 
@@ -8,20 +8,26 @@ import { element, setChildren } from "./dom.js";
  */
 export function createPaper(app) {
   const node = element("div", { class: "sheets", "aria-hidden": "true" });
-  /** @type {Pages | null} */
-  let usual = null;
+  /** @type {Record<string, Pages>} */
+  const kinds = {};
+  let kind = "client";
   /** @type {Pages | null} */
   let wanted = null;
   return {
     node,
+    kind: () => kind,
+    choose(next) {
+      kind = next;
+    },
     async ready() {
-      usual = (await import("./sheet.js")).sheetPages;
+      kinds.workroom = (await import("./sheet.js")).sheetPages;
+      kinds.client = (await import("./clientsheet.js")).clientPages;
     },
     want(pages) {
       wanted = pages;
     },
     fill() {
-      const pages = wanted ?? usual;
+      const pages = wanted ?? kinds[kind];
       if (pages) setChildren(node, pages(app, app.state()));
     },
     empty() {

@@ -1,7 +1,8 @@
 // Pass it on: the address holds everything. Nothing is sent; only "keep" writes to this device.
 
-import { element, setChildren, setText } from "./dom.js";
+import { copyText, element, setChildren, setText } from "./dom.js";
 import { keepFragment, keptFragment } from "./keep.js";
+import { radioGroup } from "./radio.js";
 import { _ } from "./words.js";
 
 /**
@@ -17,6 +18,8 @@ export function createTaking(app) {
   const keep = element("button", { type: "button", class: "press quiet", onclick: keepDoor }, _("Keep this door"));
   const clear = element("button", { type: "button", class: "press quiet", onclick: clearDoor }, _("Forget the kept door"));
   const kept = element("p", { class: "note" });
+  const sheet = radioGroup("paper", _("Which sheet"),
+    [["client", _("For me, one page")], ["workroom", _("For workroom and installer")]], app.paper.choose);
   const print = element("button", { type: "button", class: "press quiet", onclick: () => app.print() }, _("Print the sheet"));
   const node = element("section", { class: "share", "aria-labelledby": "share-title" },
     element("div", { class: "section-head" }, element("h2", { id: "share-title" }, _("Take it with you"))),
@@ -25,8 +28,8 @@ export function createTaking(app) {
         element("label", { for: address.id, class: "note" }, _("It holds the door, the covering and the position. Nothing is sent to anyone.")),
         address, element("p", { class: "actions" }, copy, codeButton), said, code),
       element("div", {}, element("h3", {}, _("On paper")),
-        element("p", { class: "note" }, _("One page for each configuration, drawn to scale, on A4 or Letter. Print at 100%, without fitting to the page.")),
-        element("p", { class: "actions" }, print)),
+        element("p", { class: "note" }, _("Drawn to scale, on A4 or Letter. Print at 100%, without fitting to the page.")),
+        sheet.node, element("p", { class: "actions" }, print)),
       element("div", {}, element("h3", {}, _("On this device")), kept, element("p", { class: "actions" }, keep, clear))));
   code.hidden = true;
 
@@ -43,12 +46,7 @@ export function createTaking(app) {
   }
 
   async function copyAddress() {
-    try {
-      await navigator.clipboard.writeText(address.value);
-    } catch {
-      address.select();
-      document.execCommand("copy");
-    }
+    await copyText(address.value);
     setText(said, _("The link is copied."));
   }
 
@@ -75,6 +73,7 @@ export function createTaking(app) {
   return {
     node,
     update() {
+      sheet.show(app.paper.kind());
       const next = app.address();
       if (address.value === next) return;
       address.value = next;

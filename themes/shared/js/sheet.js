@@ -1,19 +1,14 @@
-// The printed sheet: drawings in true millimeters of paper, title block, figures, cautions, date and link.
+// The sheet for workroom and installer: drawings in true millimeters of paper, title block, figures, cautions, date, link.
 
-import { element, shape } from "./dom.js";
-import { createLayer, joined, short } from "./draw.js";
+import { element } from "./dom.js";
+import { drawingNode, joined, short } from "./draw.js";
 import { wholeAnswer } from "./figures.js";
 import { fits } from "./now.js";
 import { qrDrawing } from "./qr.js";
-import { arranged, bareBox } from "./sheetlayout.js";
 import { familyOf } from "./state.js";
-import { threeViews } from "./table.js";
 import { capital, LETTERS } from "./text.js";
 import { sayPlace } from "./travel.js";
-import { VIEWS } from "./views.js";
 import { _, choicesInWords, doorName, say, sayFigure, toldOf, tongue, verdictNode } from "./words.js";
-
-const PAPER = { width: 126, height: 164 };
 
 /**
  * @param {Frame} box
@@ -39,38 +34,6 @@ export function toScale(svg, box, scale) {
 }
 
 /**
- * The arcs of the open leaves would halve the scale; how far they open is among the figures.
- * @param {Astragal.Drawing} plan
- */
-function withoutArcs(plan) {
-  const marks = plan.marks.filter((mark) => mark.role !== "swing");
-  const { y, height } = bareBox({ ...plan, marks });
-  const room = 2 * (marks.find((mark) => mark.shape === "text")?.points[2] ?? 0);
-  return { ...plan, marks, y: y - room, height: height + 2 * room };
-}
-
-/**
- * All three views on one paper, as they stand on the drawing table.
- * @param {App} app
- * @param {Astragal.Configuration} configuration
- * @param {string} units
- */
-function sheetDrawing(app, configuration, units) {
-  const drawings = threeViews(app.ask, configuration, configuration.place, units);
-  drawings.plan = withoutArcs(drawings.plan);
-  const { shifts, whole } = arranged(drawings);
-  const groups = VIEWS.map((view) => {
-    const layer = createLayer("drawn");
-    layer.draw(drawings[view].marks);
-    layer.group.setAttribute("transform", `translate(${short(shifts[view].dx)} ${short(shifts[view].dy)})`);
-    return layer.group;
-  });
-  const scale = scaleFor(whole, units, PAPER.width, PAPER.height);
-  const svg = toScale(shape("svg", { class: "drawing-sheet", role: "img", "aria-label": drawings.elevation.title }, groups), whole, scale);
-  return { svg, words: Astragal.kernel.scale_words(scale, tongue(), units) };
-}
-
-/**
  * A line to lay a ruler on: no printer is trusted to keep the scale.
  * @param {string} units
  */
@@ -81,21 +44,63 @@ export function ruler(units) {
 }
 
 /**
- * @param {App} app
- * @param {Astragal.Configuration} configuration
- * @param {string} scaleWords
- * @param {string} letter
+ * A drawing at a true scale, with the words under it.
+ * @param {Astragal.Drawing} drawing
+ * @param {number} scale
+ * @param {string} caption
  */
-function titleBlock(app, configuration, scaleWords, letter) {
+function scaled(drawing, scale, caption) {
+  return element("figure", {}, toScale(drawingNode(drawing), drawing, scale), caption === "" ? null : element("figcaption", {}, caption));
+}
+
+/** @param {Date} date */
+export function inDays(date) {
+  return date.toLocaleDateString(tongue().language, { dateStyle: "long" });
+}
+
+/**
+ * The link, and the code that holds it.
+ * @param {string} link
+ */
+export function linkBlock(link) {
+  return element("div", { class: "sheet-link" }, qrDrawing(link, _("A code that holds this link")), element("p", {}, link));
+}
+
+/**
+ * What a sheet is of: the covering with its picks, on which door, where it stands.
+ * @typedef {{ app: App, state: PageState, one: Astragal.Configuration, letter: string }} Subject
+ */
+
+/**
+ * @param {Subject} subject
+ * @param {string[]} scales
+ */
+function titleBlock({ app, one, letter }, scales) {
   const cell = (/** @type {string} */ name, /** @type {Child[]} */ ...words) => element("div", {}, element("span", { class: "label" }, name), element("p", {}, words));
-  const today = new Date().toLocaleDateString(tongue().language, { dateStyle: "long" });
   return element("div", { class: "sheet-block" },
-    cell(_("Covering"), element("b", {}, `${letter}${familyOf(app.catalog, configuration).name}`), element("br"), choicesInWords(app.catalog, configuration).join(" · ")),
-    cell(_("Door"), element("b", {}, doorName(app.catalog, configuration.door))),
-    cell(_("Position"), sayPlace(app.catalog, configuration)),
-    cell(_("Scale"), scaleWords),
-    cell(_("Date"), today),
-    cell(_("Showroom"), document.querySelector(".wordmark")?.textContent?.trim() ?? ""));
+    cell(_("Covering"), element("b", {}, `${letter}${familyOf(app.catalog, one).name}`), element("br"), choicesInWords(app.catalog, one).join(" · ")),
+    cell(_("Door"), element("b", {}, doorName(app.catalog, one.door))),
+    cell(_("Position"), sayPlace(app.catalog, one)),
+    cell(_("Scale"), scales.join(" · ")),
+    cell(_("Date"), inDays(new Date())),
+    cell(_("Showroom"), app.catalog.showroom));
+}
+
+/**
+ * The drawings: three views on shared axes, and at a quarter the place that decides.
+ * @param {Subject} subject
+ */
+function drawingsPage(subject) {
+  const { app, state, one } = subject;
+  const { kernel } = Astragal;
+  const sheet = kernel.workroom_sheet(app.ask.draft(one, one.place, state.units));
+  const [scale, close] = [sheet.scale, sheet.close_scale].map((one) => kernel.scale_words(one, tongue(), state.units));
+  return element("article", { class: "sheet-page drawings-page" },
+    element("div", { class: "sheet-row" }, scaled(sheet.views, sheet.scale, ""),
+      scaled(sheet.upright, sheet.close_scale, _("At the handle, cut upright, {scale}", { scale: close }))),
+    element("div", { class: "sheet-row" },
+      scaled(sheet.level, sheet.close_scale, _("At the handle, cut level, {scale}", { scale: close })), titleBlock(subject, [scale])),
+    ruler(state.units));
 }
 
 /**
@@ -117,29 +122,42 @@ function sheetVerdicts(answer, units) {
 }
 
 /**
- * @param {App} app
+ * @param {Astragal.Answer} answer
+ * @param {string} units
+ */
+export function sheetCautions(answer, units) {
+  return element("ul", { class: "sheet-cautions" }, answer.cautions.map((one) =>
+    element("li", {}, _("{caution} ({source})", { caution: say(one.text, units), source: one.source }))));
+}
+
+/**
+ * Everything in words and figures.
+ * @param {Subject} subject
+ */
+function figuresPage({ app, state, one, letter }) {
+  const answer = wholeAnswer(app, one);
+  const { units } = state;
+  return element("article", { class: "sheet-page" },
+    element("h2", { class: "sheet-head" }, `${letter}${familyOf(app.catalog, one).name} · ${doorName(app.catalog, one.door)}`, element("span", {}, `${app.catalog.showroom} · ${inDays(new Date())}`)),
+    element("div", { class: "sheet-told" },
+      fits(answer) ? sheetVerdicts(answer, units) : element("p", { class: "refusal" }, say(answer.refusal, units)),
+      element("div", {}, sheetCautions(answer, units), linkBlock(app.addressOf({ ...state, step: "details", configurations: [one], active: 0 })))),
+    fits(answer) ? sheetFigures(answer, units) : null);
+}
+
+/**
+ * A letter before the name where several are compared.
  * @param {PageState} state
- * @param {Astragal.Configuration} configuration
  * @param {number} index
  */
-function sheetPage(app, state, configuration, index) {
-  const answer = wholeAnswer(app, configuration);
-  const { svg, words } = sheetDrawing(app, configuration, state.units);
-  const letter = state.configurations.length > 1 ? `${LETTERS[index]} · ` : "";
-  const link = app.addressOf({ ...state, configurations: [configuration], active: 0 });
-  return element("article", { class: "sheet-page" },
-    element("div", { class: "sheet-top" },
-      element("div", { class: "sheet-drawing" }, svg),
-      element("div", { class: "sheet-side" },
-        fits(answer) ? sheetVerdicts(answer, state.units) : element("p", { class: "refusal" }, say(answer.refusal, state.units)),
-        element("ul", { class: "sheet-cautions" }, answer.cautions.map((one) => element("li", {}, _("{caution} ({source})", { caution: say(one.text, state.units), source: one.source })))),
-        element("div", { class: "sheet-link" }, qrDrawing(link, _("A code that holds this link")), element("p", {}, link)))),
-    titleBlock(app, configuration, words, letter),
-    fits(answer) ? sheetFigures(answer, state.units) : null,
-    ruler(state.units));
+export function letterOf(state, index) {
+  return state.configurations.length > 1 ? `${LETTERS[index]} · ` : "";
 }
 
 /** @type {Pages} */
 export function sheetPages(app, state) {
-  return state.configurations.map((one, i) => sheetPage(app, state, one, i));
+  return state.configurations.flatMap((one, i) => {
+    const subject = { app, state, one, letter: letterOf(state, i) };
+    return fits(app.ask.drawn(one)) ? [drawingsPage(subject), figuresPage(subject)] : [figuresPage(subject)];
+  });
 }
