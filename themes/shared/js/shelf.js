@@ -2,6 +2,7 @@
 
 import { around, element, setAttribute, setChildren, setText, shape } from "./dom.js";
 import { createLayer, joined } from "./draw.js";
+import { createGuidance } from "./guidance.js";
 import { createWishes } from "./late.js";
 import { fits, verdictOf } from "./now.js";
 import { bareBox, unionOf } from "./sheetlayout.js";
@@ -105,6 +106,7 @@ export function createShelf(app) {
   const offered = Object.values(app.catalog.families).filter((family) => !family.retired);
   const cards = offered.map((family) => cardFor(family, () => app.openFamily(shelved(family))));
   const wishes = createWishes(app);
+  const guidance = createGuidance();
   const slider = element("input", {
     type: "range", min: "0", max: "100", step: "1", id: "shelf-share",
     ...slid(() => moveAll(slider.valueAsNumber / 100), () => followShare(app.state())), onchange: () => app.settle(),
@@ -122,7 +124,7 @@ export function createShelf(app) {
     element("div", { class: "slider shelf-slider" },
       element("div", { class: "slider-head" }, element("label", { for: slider.id }, _("All at the same position")), output),
       element("div", { class: "track" }, element("div", { class: "run" }, slider))),
-    wishes.node, drawings.pattern, list);
+    wishes.node, drawings.pattern, list, guidance.node);
   // What is in view is drawn at once, the rest when nothing else is to be done.
   const watch = new IntersectionObserver((entries) => {
     for (const entry of entries) {
@@ -218,6 +220,7 @@ export function createShelf(app) {
       drawings.drawDoor(state);
       order();
       wishes.update(state, true);
+      guidance.show(Astragal.kernel.general_guidance(), state.units);
     }
     show(state);
   }
