@@ -37,9 +37,10 @@ class DoorTile(NamedLine):
 
 
 class Reading(TypedDict):
-    """A measurement of the door, in words; assumed where nobody took it."""
+    """A measurement of the door, in words, with the trade's own or nothing; assumed where nobody took it."""
 
     name: str
+    trade: str
     text: str
     assumed: bool
 
@@ -103,6 +104,7 @@ def measures(house: House, door: Door) -> list[Reading]:
     return [
         {
             "name": house.named(field["name"]),
+            "trade": house.named(field.get("trade", "")),
             "text": say_length(reading(door, field["id"]), house.words, house.units),
             "assumed": "." not in field["id"] and field["path"] in assumed,
         }
