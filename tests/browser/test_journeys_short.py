@@ -1,4 +1,4 @@
-"""From the home page to a ranked shelf on a door of one's own, and to a fix tried on it: by few taps, or by keys alone."""
+"""From the home page to a ranked shelf on a door of one's own, and to a fix tried there: by few taps, or by keys."""
 
 import re
 

@@ -8,8 +8,8 @@ class Field(TypedDict):
 
     ``unit`` is ``length`` (mm), ``count``, ``share`` or ``u-value`` (W/m2K). It can lie between the two ``limits`` at
     all, and mostly lies between the two that are ``usual``; where those are missing, no form asks for it, and it has
-    neither ``name`` nor ``how``: how to take it, in sentences of its own. ``name`` is a plain word, ``trade`` that of the
-    trade where it has another. What ``decides`` is asked first. A door has it always, or ``when`` it is one
+    neither ``name`` nor ``how``: how to take it, in sentences of its own. ``name`` is plain, ``trade`` the word of the
+    trade where that has another. What ``decides`` is asked first. A door has it always, or ``when`` it is one
     of :func:`configurator.kernel.tape.table.door_parts`; then it is 0 without, and ``when_new`` with that part.
 
     ``drawn`` says where its dimension stands, in words of :mod:`configurator.kernel.views.focus`: the view; to which

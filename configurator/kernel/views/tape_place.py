@@ -1,4 +1,4 @@
-"""Where the tape goes for one measurement: a small drawing without words, as large about it as its place can be told."""
+"""Where the tape goes for one measurement: a small drawing without words of as much as tells its place."""
 
 import math
 

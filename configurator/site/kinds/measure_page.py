@@ -163,7 +163,7 @@ def place_svg(house: House, field: Field) -> str:
         draft = tape_draft(door, house.words, house.units)
         return screen_svg(tape_place(draft, household, field, measured_on(door, household, field)), f"{field['id']}-")
 
-    return house.once(drawn, "tape place", field["id"], door, household)
+    return house.once(drawn, "tape-place", field["id"], door, household)
 
 
 def measured_on(door: Door, household: Household, field: Field) -> float:
