@@ -105,3 +105,11 @@ def test_the_plain_word_stands_first_and_the_trades_beside_it(open_context: Open
     page = measure(open_context, catalog, PHONE)
     stile = page.get_by_label("Beside the glass, lock side", exact=True)
     expect(stile).to_have_accessible_description("Latch stile From the outside of the bead to the edge with the lock.")
+
+
+def test_the_measurements_add_up_to_a_leaf_that_the_tape_can_check(open_context: OpenContext, catalog: Catalog) -> None:
+    page = measure(open_context, catalog, PHONE)
+    size = page.locator(".leaf-size")
+    expect(size).to_contain_text("36 in wide and 80 in high")
+    page.get_by_label("Glass width", exact=True).fill("23")
+    expect(size).to_contain_text("37 in wide and 80 in high")

@@ -1,12 +1,12 @@
 // Your door: start from one like it, then correct what the tape says otherwise.
 
 import { element, setChildren, setText } from "./dom.js";
-import { isPair } from "./fields.js";
+import { isPair, leafHeight, leafWidth } from "./fields.js";
 import { fieldOf } from "./lengthfield.js";
 import { radioGroup } from "./radio.js";
 import { activeOf, onSameDoor } from "./state.js";
 import { doorThumb } from "./thumb.js";
-import { _, _several, doorName } from "./words.js";
+import { _, _several, doorName, tongue } from "./words.js";
 
 /** @param {App} app */
 function doorCards(app) {
@@ -70,6 +70,7 @@ export function createDoorForm(app) {
   const handle = handlePicker(app);
   const together = element("p", { class: "note" });
   const origin = element("p", { class: "note" });
+  const leaf = element("p", { class: "note leaf-size" });
   const groups = element("div", { class: "length-groups" });
   const node = element("section", { class: "panel", "aria-labelledby": "panel-door" },
     element("h2", { id: "panel-door" }, _("Your door")), chooser, origin, together,
@@ -96,7 +97,7 @@ export function createDoorForm(app) {
     const ofHandle = first.filter((field) => field.id.startsWith("handle"));
     setChildren(groups, [
       element("fieldset", { class: "lengths first-lengths" }, element("legend", {}, _("What decides most")),
-        element("div", { class: "length-grid" }, ahead.map(node), handle.node, ofHandle.map(node))),
+        element("div", { class: "length-grid" }, ahead.map(node), handle.node, ofHandle.map(node)), leaf),
       element("p", { class: "note" }, _("All else keeps the numbers of the door above until you measure it.")),
       wanted.map((group) => moreOf(group, group.fields.filter((field) => !field.decides).map(node), showPlaces)),
     ]);
@@ -112,11 +113,14 @@ export function createDoorForm(app) {
     chooser,
     update(state) {
       const { door } = activeOf(state);
+      const sized = (/** @type {number} */ mm) => Astragal.kernel.say_length(mm, tongue(), state.units);
       build(door);
       cards.show(door.id);
       setText(chosen, doorName(app.catalog, door));
       setText(origin, _("Until you measure, the numbers are those of this door: {source}. Those that come from elsewhere are marked.",
         { source: app.catalog.presets[door.id].source }));
+      setText(leaf, _("Glass, molding and all about it come to a leaf {width} wide and {height} high. If your tape says otherwise, measure once more.",
+        { width: sized(leafWidth(door)), height: sized(leafHeight(door)) }));
       words.forEach(({ id, group }) => group.show(/** @type {any} */ (door)[id]));
       handle.update(door);
       fields.forEach((field) => field.update(state, true));
