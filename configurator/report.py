@@ -180,12 +180,13 @@ def fix_json(fix: Fix, words: Words, units: str) -> dict[str, object]:
     }
 
 
-def caution_json(caution: Caution, words: Words, units: str) -> dict[str, str]:
-    """Return a caution in words with the rule that it names."""
+def caution_json(caution: Caution, words: Words, units: str) -> dict[str, str | bool]:
+    """Return a caution in words with the rule that it names, and whether it is general guidance."""
     return {
         "id": caution["id"],
         "text": say(caution["text"], words, units),
         "source": in_words(caution["source"], words),
+        "general": caution["general"],
     }
 
 

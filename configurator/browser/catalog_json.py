@@ -5,10 +5,21 @@ from typing import Any, TypedDict
 
 from configurator.browser.link.shapes import Stock
 from configurator.catalog import Catalog
+from configurator.catalog.measures import Measure
+from configurator.catalog.notes import DoorNotes
 from configurator.catalog.schema.showroom import Contact
 from configurator.kernel.answer import ask
 from configurator.kernel.message import is_said
-from configurator.kernel.tongue import Words
+from configurator.kernel.tape.table import fields_of, is_asked
+from configurator.kernel.tongue import Words, in_words
+
+
+class Preset(TypedDict):
+    """Where the numbers of a door come from, in words; ``marks`` say it of a field, by its id, whose number comes from
+    elsewhere: from a source of its own, or assumed as nobody measured it."""
+
+    source: str
+    marks: dict[str, str]
 
 
 class OpenHours(TypedDict):
@@ -32,13 +43,15 @@ class PageCatalog(Stock):
 
     ``doors``, ``handles`` and ``families`` are the kernel's, by id in the catalog's order, retired
     ones among them. ``words`` is the page's language, which its scripts are already in. ``swatches``
-    gives ``#rrggbb`` by family, choice and option where there is one.
+    gives ``#rrggbb`` by family, choice and option where there is one. ``presets`` says of each door where its numbers
+    come from.
     """
 
     showroom: str
     contact: Reach
     words: Words
     swatches: dict[str, dict[str, dict[str, str]]]
+    presets: dict[str, Preset]
 
 
 def page_catalog(catalog: Catalog) -> PageCatalog:
@@ -53,6 +66,7 @@ def page_catalog(catalog: Catalog) -> PageCatalog:
         "handles": catalog.handles,
         "families": catalog.families,
         "swatches": swatches(catalog),
+        "presets": {ident: preset(notes, catalog.words) for ident, notes in catalog.door_notes.items()},
         "opening": opening(catalog),
         "formerly": catalog.formerly,
     }
@@ -74,6 +88,22 @@ def opening(catalog: Catalog) -> list[str]:
         if sound and answer["verdicts"]["pass_through"]["state"] == "clears":
             return [door["id"], family["id"]]
     return [door["id"], offered[0]["id"]]
+
+
+def preset(notes: DoorNotes, words: Words) -> Preset:
+    """Return where the numbers of a door come from, in a language."""
+    told = {measure.path: source_words(measure, words) for measure in notes.measures}
+    whole = notes.source.said(words)
+    fields = [field for field in fields_of("door") if is_asked(field) and field["path"] in told]
+    return {
+        "source": whole,
+        "marks": {field["id"]: told[field["path"]] for field in fields if told[field["path"]] != whole},
+    }
+
+
+def source_words(measure: Measure, words: Words) -> str:
+    """Return where one number comes from, in words."""
+    return in_words("assumed", words) if measure.assumed else measure.source.said(words)
 
 
 def swatches(catalog: Catalog) -> dict[str, dict[str, dict[str, str]]]:

@@ -8,7 +8,7 @@ from configurator.catalog.clauses import Slip
 from configurator.catalog.located import ContentFile, KeyPath, dotted, what_is
 from configurator.catalog.suggest import suggestion
 from configurator.kernel.message import message, plain
-from configurator.kernel.tongue import wording
+from configurator.kernel.tongue import Words, in_words, wording
 
 MARKS = (wording("invented"), wording("common practice"))
 EXPECTED = wording("invented, common practice or 'published — <where>' is expected")
@@ -24,6 +24,11 @@ class Source:
     def told(self, tell: Callable[[str, KeyPath], str], path: KeyPath) -> "Source":
         """Return the source with the publication's name told anew; ``path`` is where it stands."""
         return replace(self, where=tell(self.where, path)) if self.where else self
+
+    def said(self, words: Words) -> str:
+        """Return where a number comes from, in a language."""
+        mark = in_words(self.mark, words)
+        return f"{mark} — {self.where}" if self.where else mark
 
     def __str__(self) -> str:
         return f"{self.mark} — {self.where}" if self.where else self.mark

@@ -505,11 +505,16 @@ class Verdict(TypedDict):
 
 
 class Caution(TypedDict):
-    """A safety or code note, with the published rule it names (or ``common practice``)."""
+    """A safety or code note, with the published rule it names (or ``common practice``).
+
+    ``general`` is true of guidance that goes for nearly every covering on nearly every door; pages fold it away. What
+    may be a danger with this very covering on this very door never is: cords, the way out, weight, heat.
+    """
 
     id: str
     text: Message
     source: str
+    general: bool
 
 
 class Reply(TypedDict):

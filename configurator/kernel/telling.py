@@ -79,7 +79,12 @@ def caution(key: str, text: str, source: str) -> Caution:
 
 def caution_with(key: str, text: Message, source: str) -> Caution:
     """Return a caution whose sentences name terms, with the rule that it names."""
-    return {"id": key, "text": text, "source": source}
+    return {"id": key, "text": text, "source": source, "general": False}
+
+
+def guidance(key: str, text: Message, source: str) -> Caution:
+    """Return a caution that is general guidance, the same for nearly every covering, with the rule that it names."""
+    return {"id": key, "text": text, "source": source, "general": True}
 
 
 def reply(figures: list[Figure], verdicts: list[Verdict], cautions: list[Caution]) -> Reply:

@@ -214,8 +214,7 @@ class House:
 
     def source(self, source: Source) -> str:
         """Return where a number comes from, in words."""
-        mark = self.named(source.mark)
-        return f"{mark} — {source.where}" if source.where else mark
+        return source.said(self.words)
 
     def named(self, text: str) -> str:
         """Return what words of the kernel's or a table's are in the language of the pages."""

@@ -26,6 +26,7 @@ MARKS: dict[str, tuple[int, ...]] = {
     "verdict": (1,),
     "caution": (1, 2),
     "caution_with": (2,),
+    "guidance": (2,),
 }
 
 

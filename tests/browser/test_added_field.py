@@ -115,7 +115,7 @@ def test_the_form_asks_for_it_and_shows_its_place(house: Path, told: dict[str, A
     page = browser.new_page()
     open_page(page, (house / "site" / "try.html").as_uri())
     to_step(page, "Door")
-    page.locator(".lengths details").evaluate_all("all => all.forEach((one) => { one.open = true; })")
+    page.locator(".more-lengths").evaluate_all("all => all.forEach((one) => { one.open = true; })")
     field = page.get_by_label("Threshold", exact=True)
     expect(field).to_have_value("3/4")
     field.fill("3")

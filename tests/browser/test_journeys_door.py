@@ -105,7 +105,7 @@ def test_an_impossible_value_is_explained_and_the_drawing_stays(
 
 def test_ground_that_lies_lower_is_taken_with_its_minus(page: Page, catalog: Catalog) -> None:
     open_door(page, catalog, units="mm")
-    page.locator(".lengths details").evaluate_all("all => all.forEach((one) => { one.open = true; })")
+    page.locator(".more-lengths").evaluate_all("all => all.forEach((one) => { one.open = true; })")
     level = field(page, "Ground outside")
     for typed in ("-300", "−300 mm", "-30 cm"):
         level.fill(typed)
@@ -165,7 +165,7 @@ def test_measurements_that_deny_each_other_are_refused(page: Page, catalog: Cata
 def test_every_measurement_shows_its_place_on_the_drawing(page: Page, catalog: Catalog) -> None:
     for door in ("garden-pair", "sidelight-door", "divided-lite-door"):
         open_door(page, catalog, door)
-        page.locator(".lengths details").evaluate_all("all => all.forEach((one) => { one.open = true; })")
+        page.locator(".more-lengths").evaluate_all("all => all.forEach((one) => { one.open = true; })")
         for entry in page.locator(".length input[type=text]").all():
             name = entry.get_attribute("id") or ""
             if name.endswith(OF_PEOPLE):
@@ -178,7 +178,7 @@ def test_every_measurement_shows_its_place_on_the_drawing(page: Page, catalog: C
 def test_the_highlight_is_readable_at_any_size(open_context: OpenContext, catalog: Catalog, size: str) -> None:
     page = open_context(viewport=viewport(size)).new_page()
     open_door(page, catalog)
-    field(page, "Backset").focus()
+    field(page, "Beside the glass, lock side").focus()
     box = page.locator(".in-focus text").bounding_box()
     assert box
     assert min(box["width"], box["height"]) >= 9

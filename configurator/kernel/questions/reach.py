@@ -4,7 +4,7 @@ from configurator.kernel.fit import lowest_edge, moves_aside, only_turns
 from configurator.kernel.message import message, plain
 from configurator.kernel.numbers import clamp
 from configurator.kernel.shapes import Caution, Figure, Fit, Household, Message, Piece, Reply, Travel, Verdict
-from configurator.kernel.telling import caution_with, figure, length, reply, verdict, working
+from configurator.kernel.telling import figure, guidance, length, reply, verdict, working
 from configurator.kernel.tongue import wording
 
 # 2010 ADA Standards 308.2.1, 308.3.1: 15 to 48 in above the floor, unobstructed.
@@ -90,16 +90,20 @@ def reach_verdict(low: float, high: float, household: Household) -> Verdict:
     return verdict("reach", name, "caution", reach_why(low, high, household))
 
 
+def reach_guidance() -> Caution:
+    """Return the guidance that goes with a hand outside 15 to 48 in: that of most coverings, on most doors."""
+    text = wording(
+        "Not everyone can reach outside {low} to {high} above the floor, seated for instance. Where a covering must be "
+        "within reach, local code decides."
+    )
+    return guidance("reach", message(text, REACH_TERMS), REACH_RULE)
+
+
 def reach_cautions(low: float, high: float) -> list[Caution]:
-    """Return the caution that goes with a hand outside 15 to 48 in."""
+    """Return the guidance where the hand goes outside 15 to 48 in; that it does, the verdict says."""
     if low >= REACH_LOW and high <= REACH_HIGH:
         return []
-    text = wording(
-        "The hand must go outside {low} to {high} above the floor, which not everyone can, "
-        "seated for instance. Where it must "
-        "be within reach, local code decides."
-    )
-    return [caution_with("reach", message(text, REACH_TERMS), REACH_RULE)]
+    return [reach_guidance()]
 
 
 def upper_figure(pieces: list[Piece], top: float) -> Figure:

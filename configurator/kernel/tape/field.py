@@ -8,7 +8,8 @@ class Field(TypedDict):
 
     ``unit`` is ``length`` (mm), ``count``, ``share`` or ``u-value`` (W/m2K). It can lie between the two ``limits`` at
     all, and mostly lies between the two that are ``usual``; where those are missing, no form asks for it, and it has
-    neither ``name`` nor ``how``: how to take it, in sentences of its own. A door has it always, or ``when`` it is one
+    neither ``name`` nor ``how``: how to take it, in sentences of its own. ``name`` is plain, ``trade`` the word of the
+    trade where that has another. What ``decides`` is asked first. A door has it always, or ``when`` it is one
     of :func:`configurator.kernel.tape.table.door_parts`; then it is 0 without, and ``when_new`` with that part.
 
     ``drawn`` says where its dimension stands, in words of :mod:`configurator.kernel.views.focus`: the view; to which
@@ -23,6 +24,8 @@ class Field(TypedDict):
     limits: list[float]
     usual: NotRequired[list[float]]
     name: NotRequired[str]
+    trade: NotRequired[str]
+    decides: NotRequired[bool]
     how: NotRequired[str]
     when: NotRequired[str]
     when_new: NotRequired[float]
@@ -33,12 +36,10 @@ class Field(TypedDict):
 
 
 class Group(TypedDict):
-    """The fields that are taken in one place; a form shows the ``first`` few, and ``more`` names the others."""
+    """The fields that are taken in one place."""
 
     id: str
     name: str
-    first: int
-    more: str
     fields: list[Field]
 
 

@@ -28,6 +28,7 @@ HANDLE_FIELDS: list[Field] = [
         "name": wording("Handle height"),
         "how": wording("From the floor to the middle of the spindle or knob."),
         "drawn": ["elevation", "up", "floor", "axis", "axis"],
+        "decides": True,
     },
     {
         "id": "backset",
@@ -36,7 +37,8 @@ HANDLE_FIELDS: list[Field] = [
         "limits": [20.0, 150.0],
         "usual": [24.0, 75.0],
         "what": wording("a backset"),
-        "name": wording("Backset"),
+        "name": wording("Handle to the door's edge"),
+        "trade": wording("Backset"),
         "how": wording("From the leaf's latch edge to the middle of the spindle or knob."),
         "drawn": ["elevation", "left", "latch_edge", "above_handle", "handle"],
     },
@@ -50,6 +52,7 @@ HANDLE_FIELDS: list[Field] = [
         "name": wording("Gap behind the handle"),
         "how": wording("The free depth between the leaf and the back of the grip, at its tightest."),
         "drawn": ["plan", "down", "face", "grip_middle", "axis"],
+        "decides": True,
     },
     {
         "id": "handle.projection",
@@ -58,7 +61,8 @@ HANDLE_FIELDS: list[Field] = [
         "limits": [5.0, 200.0],
         "usual": [25.0, 90.0],
         "what": wording("a projection"),
-        "name": wording("Handle projection"),
+        "name": wording("How far the handle stands out"),
+        "trade": wording("Handle projection"),
         "how": wording("From the leaf to the front of the grip."),
         "drawn": ["plan", "down", "face", "beyond_latch", "axis"],
     },
@@ -148,7 +152,5 @@ HANDLE_FIELDS: list[Field] = [
 HANDLE_GROUP: Group = {
     "id": "handle",
     "name": wording("The handle"),
-    "first": 2,
-    "more": wording("More measurements"),
     "fields": HANDLE_FIELDS,
 }

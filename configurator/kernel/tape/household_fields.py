@@ -69,7 +69,5 @@ HOUSEHOLD_FIELDS: list[Field] = [
 HOUSEHOLD_GROUP: Group = {
     "id": "household",
     "name": wording("The people"),
-    "first": 0,
-    "more": wording("Heights and distances, for reach and sight lines"),
     "fields": HOUSEHOLD_FIELDS,
 }

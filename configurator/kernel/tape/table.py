@@ -93,6 +93,15 @@ def asked_groups(door: Door) -> list[Group]:
     return groups
 
 
+def deciding_fields(door: Door) -> list[Field]:
+    """Return the few that decide most of what goes on such a door, in the order in which they are asked first.
+
+    They are the size of the glass, and what of leaf, bead and handle moves the most verdicts over the starter's doors
+    and coverings when it is a quarter of its usual range more or less; and how high the handle sits.
+    """
+    return [field for group in asked_groups(door) for field in group["fields"] if "decides" in field]
+
+
 def limits_of(shape: str) -> dict[str, list[float]]:
     """Return ``[least, most]`` for every number of a shape, by its key; what may be missing may be 0 too."""
     limits: dict[str, list[float]] = {}

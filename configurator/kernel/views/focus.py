@@ -72,6 +72,11 @@ def own_dimension(notes: Notes, door: Door, field: Field, length: float) -> list
     """Return the marks of a field's own dimension line, which tells its length; none where it is drawn nowhere."""
     if "drawn" not in field:
         return []
+    return lay_dimension(notes, door, field, length, said(notes, length, "", "")["text"])
+
+
+def lay_dimension(notes: Notes, door: Door, field: Field, length: float, text: str) -> list[Mark]:
+    """Return the marks of the dimension line of a field that is drawn, with a text on it."""
     place = landmarks(door)
     side = field["drawn"][1]
     start = place[field["drawn"][2]]
@@ -80,11 +85,11 @@ def own_dimension(notes: Notes, door: Door, field: Field, length: float) -> list
     ends = [start, start + length] if side == "right" or side == "down" else [start - length, start]
     if side == "right" or side == "left":
         ends = [on_hand(door, end) for end in ends]
-        dim_across(notes, ends, tier(at, origin), said(notes, length, "after", ""))
+        dim_across(notes, ends, tier(at, origin), {"text": text, "side": "after", "focus": ""})
     else:
         ends[0] = max(ends[0], place["top"] - SHOWN_ABOVE)
         on = tier(on_hand(door, at), on_hand(door, origin))
-        dim_upright(notes, ends, on, said(notes, length, "above", ""))
+        dim_upright(notes, ends, on, {"text": text, "side": "above", "focus": ""})
     return noted(notes)
 
 

@@ -4,9 +4,10 @@ from collections.abc import Mapping
 from typing import TypedDict, cast
 
 from configurator.drawing.page_svg import screen_svg
+from configurator.kernel.guidance import binding_cautions, general_cautions
 from configurator.kernel.message import is_said
 from configurator.kernel.say import say_length
-from configurator.kernel.shapes import Door, Family
+from configurator.kernel.shapes import Answer, Caution, Door, Family
 from configurator.kernel.tape.table import field_key
 from configurator.kernel.tongue import wording
 from configurator.kernel.views.measure_elevation import measure_elevation
@@ -36,9 +37,10 @@ class DoorTile(NamedLine):
 
 
 class Reading(TypedDict):
-    """A measurement of the door, in words; assumed where nobody took it."""
+    """A measurement of the door, in words, with the trade's own or nothing; assumed where nobody took it."""
 
     name: str
+    trade: str
     text: str
     assumed: bool
 
@@ -72,6 +74,8 @@ class DoorPage(TypedDict):
     glance: list[Glance]
     words: dict[str, str]
     groups: list[StateGroup]
+    cautions: list[Caution]
+    guidance: list[Caution]
     columns: list[Column]
     svg: str
     measures: list[Reading]
@@ -100,6 +104,7 @@ def measures(house: House, door: Door) -> list[Reading]:
     return [
         {
             "name": house.named(field["name"]),
+            "trade": house.named(field.get("trade", "")),
             "text": say_length(reading(door, field["id"]), house.words, house.units),
             "assumed": "." not in field["id"] and field["path"] in assumed,
         }
@@ -119,10 +124,23 @@ def by_state(lines: list[DoorTile]) -> list[StateGroup]:
     return groups
 
 
+def of_the_door(answers: list[Answer]) -> list[Caution]:
+    """Return what is to be minded with every covering alike: it is the door's own."""
+    first, *others = (binding_cautions(answer["cautions"]) for answer in answers)
+    return [caution for caution in first if all(caution in other for other in others)]
+
+
+def guidance_on(answers: list[Answer]) -> list[Caution]:
+    """Return the general guidance that goes for some covering on the door, each told once."""
+    told = {caution["id"]: caution for answer in answers for caution in general_cautions(answer["cautions"])}
+    return list(told.values())
+
+
 def door_page(house: House, door: Door) -> DoorPage:
     """Return what the page of a door shows."""
     notes = house.catalog.door_notes[door["id"]]
     fitting = [family for family in house.families if not is_said(house.answer(door, family)["refusal"])]
+    answers = [house.answer(door, family) for family in fitting]
     window = family_window(house, door, fitting)
     families = best_first([tile(house, door, family, window) for family in house.families])
     return {
@@ -137,6 +155,8 @@ def door_page(house: House, door: Door) -> DoorPage:
         "glance": at_a_glance(families, house),
         "words": {state: house.named(text) for state, text in WORDS.items()},
         "groups": by_state(families),
+        "cautions": of_the_door(answers) if answers else [],
+        "guidance": guidance_on(answers),
         "columns": [{"id": ident, "name": house.named(name)} for ident, name in COLUMNS],
         "svg": screen_svg(trimmed(dimensioned(measure_elevation(door, house.words, house.units), SHOWN)), "measured-"),
         "measures": measures(house, door),

@@ -2,14 +2,31 @@
 
 from typing import TypedDict
 
-from configurator.kernel.message import is_said, silence
+from configurator.kernel.guidance import binding_cautions, general_cautions
+from configurator.kernel.message import is_said, message, silence
+from configurator.kernel.say import say_value
 from configurator.kernel.shapes import Answer, Caution, Door, Family, Figure, Verdict
+from configurator.kernel.tongue import wording
 from configurator.kernel.whereabouts import place_words
 from configurator.site.drawings.pictures import sheet_svgs
 from configurator.site.house import House
 from configurator.site.kinds.compare import fitted_url
 
-KEY = ("visible_glass_open", "light_closed", "stack_height", "projection_most", "order_width", "order_height")
+# The figures that most people ask for first, in plain words; the size is the fifth.
+KEY = {
+    "visible_glass_open": wording("Glass left clear, open"),
+    "light_closed": wording("Light let in, closed"),
+    "stack_height": wording("Height it takes up, open"),
+    "projection_most": wording("Stands into the room, at most"),
+}
+
+
+class KeyFigure(TypedDict):
+    """One of the few figures that settle it, in plain words; ``more`` goes with it, or is nothing."""
+
+    name: str
+    text: str
+    more: str
 
 
 class SheetPlate(TypedDict):
@@ -63,17 +80,33 @@ class FittedPage(Neighbours):
     door_name: str
     refusal: str
     passing: Verdict | None
-    key: list[Figure]
+    key: list[KeyFigure]
     plates: list[SheetPlate]
     figures: list[Figure]
-    verdicts: list[Verdict]
+    open_questions: list[Verdict]
+    settled: list[Verdict]
     fixes: dict[str, list[FixTold]]
     cautions: list[Caution]
+    guidance: list[Caution]
     chosen: list[str]
     choices: list[FittedChoice]
     family_source: str
     door_source: str
     try_url: str
+
+
+def key_figures(house: House, answer: Answer) -> list[KeyFigure]:
+    """Return the five figures that settle it: what it leaves, lets in, needs and reaches, and its size."""
+    figures = answer["figures"]
+
+    def said(ident: str) -> str:
+        return say_value(figures[ident]["value"], figures[ident]["unit"], house.words, house.units)
+
+    high = house.phrase(message("wide, {height} high", {"height": [said("order_height"), "text"]}))
+    told: list[KeyFigure] = [
+        {"name": house.named(name), "text": said(ident), "more": ""} for ident, name in KEY.items()
+    ]
+    return [*told, {"name": house.named(wording("Made to this size")), "text": said("order_width"), "more": high}]
 
 
 def plates(house: House, door: Door, family: Family, answer: Answer) -> list[SheetPlate]:
@@ -148,17 +181,20 @@ def fitted(house: House, door: Door, family: Family) -> FittedPage:
     answer = house.answer(door, family)
     sound = not is_said(answer["refusal"])
     notes = house.catalog.family_notes[family["id"]]
+    others = [verdict for name, verdict in answer["verdicts"].items() if name != "pass_through"]
     return {
         "family_name": family["name"],
         "door_name": door["name"],
         "refusal": house.say(answer["refusal"]),
         "passing": answer["verdicts"].get("pass_through"),
-        "key": [answer["figures"][name] for name in KEY] if sound else [],
+        "key": key_figures(house, answer) if sound else [],
         "plates": plates(house, door, family, answer) if sound else [],
         "figures": list(answer["figures"].values()),
-        "verdicts": [verdict for name, verdict in answer["verdicts"].items() if name != "pass_through"],
+        "open_questions": [verdict for verdict in others if verdict["state"] != "clears"],
+        "settled": [verdict for verdict in others if verdict["state"] == "clears"],
         "fixes": fixes_told(house, door, family),
-        "cautions": answer["cautions"],
+        "cautions": binding_cautions(answer["cautions"]),
+        "guidance": general_cautions(answer["cautions"]),
         "chosen": chosen(family, answer),
         "choices": choices(house, door, family, answer),
         "family_source": house.source(notes.source),

@@ -1,18 +1,19 @@
 """The measuring guide: the same numbers under the same names as in the configurator, drawn, and a sheet to fill in."""
 
-from collections.abc import Callable, Collection
+from collections.abc import Callable, Collection, Mapping
 from functools import partial
-from typing import NamedTuple, TypedDict
+from typing import NamedTuple, TypedDict, cast
 
 from configurator.drawing.page_svg import screen_svg
-from configurator.kernel.shapes import Door, Drawing, Mark
-from configurator.kernel.tape.field import Group
-from configurator.kernel.tape.table import TAPE_GROUPS, is_asked
+from configurator.kernel.shapes import Door, Drawing, Household, Mark
+from configurator.kernel.tape.field import Field, Group
+from configurator.kernel.tape.table import TAPE_GROUPS, is_asked, is_there, parts_of_door
 from configurator.kernel.tongue import Words
 from configurator.kernel.views.measure_elevation import measure_elevation
 from configurator.kernel.views.measure_plan import measure_plan
 from configurator.kernel.views.measure_section import measure_section
 from configurator.kernel.views.people import measure_people
+from configurator.kernel.views.tape_place import tape_draft, tape_place
 from configurator.site.drawings.trim import trimmed
 from configurator.site.house import House
 
@@ -49,12 +50,17 @@ class Plate(NamedTuple):
 
 
 class MeasureField(TypedDict):
-    """A measurement: its number on the sheet, its name and how to take it."""
+    """A measurement: its number on the sheet, its name, the trade's word for it or nothing, how to take it, and where.
+
+    ``svg`` is the small drawing of where the tape goes.
+    """
 
     id: str
     number: int
     name: str
+    trade: str
     how: str
+    svg: str
 
 
 class MeasureGroup(TypedDict):
@@ -147,6 +153,26 @@ def plates(house: House, group: Group, numbers: dict[str, int]) -> list[str]:
     return drawn
 
 
+def place_svg(house: House, field: Field) -> str:
+    """Return where the tape goes for a field, on the plainest door that has it."""
+    plainest = sorted(house.doors, key=lambda door: not plain_single(door))
+    door = next((door for door in plainest if is_there(field, parts_of_door(door))), house.doors[0])
+    household = house.catalog.household
+
+    def drawn() -> str:
+        draft = tape_draft(door, house.words, house.units)
+        return screen_svg(tape_place(draft, household, field, measured_on(door, household, field)), f"{field['id']}-")
+
+    return house.once(drawn, "tape-place", field["id"], door, household)
+
+
+def measured_on(door: Door, household: Household, field: Field) -> float:
+    """Return what a field measures on a door, in mm."""
+    own, _, key = field["id"].rpartition(".")
+    shape: Mapping[str, object] = {"": door, "handle": door["handle"], "household": household}[own]
+    return float(cast(float, shape[key]))
+
+
 def group_lines(house: House, group: Group, start: int) -> MeasureGroup:
     """Return a group with its fields numbered on from ``start``."""
     numbers = {field["id"].replace(".", "_"): start + at for at, field in enumerate(group["fields"])}
@@ -159,7 +185,9 @@ def group_lines(house: House, group: Group, start: int) -> MeasureGroup:
                 "id": field["id"].replace(".", "-").replace("_", "-"),
                 "number": start + at,
                 "name": field["name"],
+                "trade": field.get("trade", ""),
                 "how": field["how"],
+                "svg": place_svg(house, field),
             }
             for at, field in enumerate(group["fields"])
         ],

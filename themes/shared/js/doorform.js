@@ -1,12 +1,12 @@
 // Your door: start from one like it, then correct what the tape says otherwise.
 
-import { element, setText } from "./dom.js";
-import { isPair } from "./fields.js";
+import { element, setChildren, setText } from "./dom.js";
+import { isPair, leafHeight, leafWidth } from "./fields.js";
 import { fieldOf } from "./lengthfield.js";
 import { radioGroup } from "./radio.js";
 import { activeOf, onSameDoor } from "./state.js";
 import { doorThumb } from "./thumb.js";
-import { _, _several, doorName } from "./words.js";
+import { _, _several, doorName, tongue } from "./words.js";
 
 /** @param {App} app */
 function doorCards(app) {
@@ -41,16 +41,18 @@ function handlePicker(app) {
 }
 
 /**
- * @param {string} title
- * @param {HTMLElement[]} first
- * @param {HTMLElement[]} more
- * @param {string} moreTitle
+ * The measurements of one place that need not be taken first: a line that opens.
+ * @param {Astragal.Group} group
+ * @param {HTMLElement[]} nodes
+ * @param {() => void} opened
  */
-function lengthGroup(title, first, more, moreTitle) {
-  const rest = more.length === 0 ? null : element("details", { class: "more" },
-    element("summary", {}, moreTitle), element("div", { class: "length-grid" }, more));
-  return element("fieldset", { class: "lengths" }, element("legend", {}, title),
-    first.length === 0 ? null : element("div", { class: "length-grid" }, first), rest);
+function moreOf(group, nodes, opened) {
+  if (nodes.length === 0) return null;
+  return element("details", { class: "more-lengths", "data-group": group.id, ontoggle: opened },
+    element("summary", {}, element("span", {}, group.name),
+      element("small", {}, _several("{count} more measurement", "{count} more measurements", { count: nodes.length }))),
+    element("fieldset", { class: "lengths" }, element("legend", { class: "unseen" }, group.name),
+      element("div", { class: "length-grid" }, nodes)));
 }
 
 /**
@@ -67,9 +69,11 @@ export function createDoorForm(app) {
     ({ id, group: radioGroup(id, name, Object.entries(options), (value) => app.setWord(id, value)) }));
   const handle = handlePicker(app);
   const together = element("p", { class: "note" });
+  const origin = element("p", { class: "note" });
+  const leaf = element("p", { class: "note leaf-size" });
   const groups = element("div", { class: "length-groups" });
   const node = element("section", { class: "panel", "aria-labelledby": "panel-door" },
-    element("h2", { id: "panel-door" }, _("Your door")), chooser, together,
+    element("h2", { id: "panel-door" }, _("Your door")), chooser, origin, together,
     element("div", { class: "eithers" }, words.map((one) => one.group.node)), groups);
   /** @type {PagePart[]} */
   let fields = [];
@@ -81,16 +85,27 @@ export function createDoorForm(app) {
     const key = wanted.flatMap((group) => group.fields.map((field) => field.id)).join();
     if (key === built) return;
     built = key;
-    const opened = [...groups.querySelectorAll("details")].map((one) => one.open);
+    const open = new Set([...groups.querySelectorAll("details")].filter((one) => one.open).map((one) => one.dataset.group));
     fields = [];
-    groups.replaceChildren(...wanted.map((group) => {
-      const made = group.fields.map((field) => fieldOf(app, field));
-      fields.push(...made);
-      const nodes = made.map((one) => one.node);
-      const first = nodes.slice(0, group.first);
-      return lengthGroup(group.name, group.id === "handle" ? [handle.node, ...first] : first, nodes.slice(group.first), group.more);
-    }));
-    groups.querySelectorAll("details").forEach((one, i) => (one.open = opened[i] ?? false));
+    const node = (/** @type {Astragal.Field} */ field) => {
+      const made = fieldOf(app, field);
+      fields.push(made);
+      return made.node;
+    };
+    const first = Astragal.kernel.deciding_fields(door);
+    const ahead = first.filter((field) => !field.id.startsWith("handle"));
+    const ofHandle = first.filter((field) => field.id.startsWith("handle"));
+    setChildren(groups, [
+      element("fieldset", { class: "lengths first-lengths" }, element("legend", {}, _("What decides most")),
+        element("div", { class: "length-grid" }, ahead.map(node), handle.node, ofHandle.map(node)), leaf),
+      element("p", { class: "note" }, _("All else keeps the numbers of the door above until you measure it.")),
+      wanted.map((group) => moreOf(group, group.fields.filter((field) => !field.decides).map(node), showPlaces)),
+    ]);
+    groups.querySelectorAll("details").forEach((one) => (one.open = open.has(one.dataset.group)));
+  }
+
+  function showPlaces() {
+    fields.forEach((field) => field.update(app.state(), true));
   }
 
   return {
@@ -98,9 +113,14 @@ export function createDoorForm(app) {
     chooser,
     update(state) {
       const { door } = activeOf(state);
+      const sized = (/** @type {number} */ mm) => Astragal.kernel.say_length(mm, tongue(), state.units);
       build(door);
       cards.show(door.id);
       setText(chosen, doorName(app.catalog, door));
+      setText(origin, _("Until you measure, the numbers are those of this door: {source}. Those that come from elsewhere are marked.",
+        { source: app.catalog.presets[door.id].source }));
+      setText(leaf, _("Glass, molding and all about it come to a leaf {width} wide and {height} high. If your tape says otherwise, measure once more.",
+        { width: sized(leafWidth(door)), height: sized(leafHeight(door)) }));
       words.forEach(({ id, group }) => group.show(/** @type {any} */ (door)[id]));
       handle.update(door);
       fields.forEach((field) => field.update(state, true));

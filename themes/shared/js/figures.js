@@ -1,6 +1,7 @@
 // What you get: verdicts, figures and cautions in words, each figure's working one tap away.
 
 import { element, inSlices, setChildren, setText } from "./dom.js";
+import { cautionItem, createGuidance } from "./guidance.js";
 import { fits } from "./now.js";
 import { activeOf } from "./state.js";
 import { capital } from "./text.js";
@@ -68,14 +69,6 @@ function figureItem(figure, units, opened) {
 }
 
 /**
- * @param {Astragal.Caution} caution
- * @param {string} units
- */
-function cautionItem(caution, units) {
-  return element("li", {}, say(caution.text, units), element("cite", {}, caution.source));
-}
-
-/**
  * @param {App} app
  * @returns {PagePart}
  */
@@ -90,7 +83,8 @@ export function createFigures(app) {
   const cautionBlock = element("div", {}, element("h3", {}, _("Take care")), cautions);
   const sound = element("div", {}, verdicts, element("h3", {}, _("Figures")),
     element("p", { class: "note" }, _("Open a figure to see how it was worked out.")), keyFigures, rest);
-  const node = element("div", {}, refusal, sound, cautionBlock);
+  const guidance = createGuidance();
+  const node = element("div", {}, refusal, sound, cautionBlock, guidance.node);
 
   let told = "";
 
@@ -114,8 +108,10 @@ export function createFigures(app) {
     setChildren(keyFigures, items(figures.filter((one) => isKey(one.id))));
     setChildren(restFigures, items(others));
     setText(restWords, _several("{count} more figure", "{count} more figures", { count: others.length }));
-    cautionBlock.hidden = answer.cautions.length === 0;
-    setChildren(cautions, answer.cautions.map((one) => cautionItem(one, units)));
+    const binding = Astragal.kernel.binding_cautions(answer.cautions);
+    cautionBlock.hidden = binding.length === 0;
+    setChildren(cautions, binding.map((one) => cautionItem(one, units)));
+    guidance.show(Astragal.kernel.general_cautions(answer.cautions), units);
   }
 
   return {

@@ -2,7 +2,8 @@
 
 import { element, setText } from "./dom.js";
 import { presetValue, textOf } from "./measuring.js";
-import { measured } from "./state.js";
+import { activeOf, measured } from "./state.js";
+import { createTapePlace } from "./tapeplace.js";
 import { _, say, tongue } from "./words.js";
 
 /**
@@ -25,6 +26,17 @@ function withUnit(mm, units) {
 }
 
 /**
+ * Where a number comes from that nobody has measured yet, where it is not the door's own source.
+ * @param {Astragal.PageCatalog} catalog
+ * @param {PageState} state
+ * @param {string} id
+ */
+function originOf(catalog, state, id) {
+  const { door, measured: names } = activeOf(state);
+  return names.includes(id) ? "" : catalog.presets[door.id].marks[id] ?? "";
+}
+
+/**
  * @param {App} app
  * @param {Astragal.Field} field
  * @returns {PagePart}
@@ -32,10 +44,15 @@ function withUnit(mm, units) {
 function lengthField(app, field) {
   const id = `field-${field.id.replace(".", "-")}`;
   const input = element("input", {
-    id, type: "text", autocomplete: "off", spellcheck: "false", "aria-describedby": `${id}-where ${id}-note`,
+    id, type: "text", autocomplete: "off", spellcheck: "false",
+    "aria-describedby": `${id}-trade ${id}-origin ${id}-where ${id}-note`,
     oninput: () => app.typeLength(field, input.value),
     onchange: () => app.settle(),
-    onfocus: () => app.focusField(field.id),
+    onfocus() {
+      // What is typed takes the place of what stands there: nobody has to wipe it out first.
+      input.select();
+      app.focusField(field.id);
+    },
     onblur() {
       app.focusField("");
       // A measurement that confirms the preset is no change to the browser, but belongs into the link.
@@ -45,8 +62,11 @@ function lengthField(app, field) {
   const unit = element("span", { class: "unit", "aria-hidden": "true" });
   const note = element("p", { class: "field-note", id: `${id}-note` });
   const back = element("button", { type: "button", class: "text-button back", onclick: () => app.presetLength(field) });
-  const node = element("div", { class: "length" },
-    element("label", { for: id }, field.name),
+  const origin = element("span", { class: "assumed", id: `${id}-origin` });
+  const place = createTapePlace(app, field);
+  const node = element("div", { class: "length drawn" }, place.node,
+    element("p", { class: "length-name" }, element("label", { for: id }, field.name),
+      element("span", { class: "trade", id: `${id}-trade` }, field.trade ?? ""), origin),
     element("span", { class: "entry" }, input, unit),
     element("p", { class: "where", id: `${id}-where` }, field.how), note, back);
   return {
@@ -64,6 +84,8 @@ function lengthField(app, field) {
       node.classList.toggle("unusual", unusual !== "");
       if (draft) input.setAttribute("aria-invalid", "true");
       else input.removeAttribute("aria-invalid");
+      setText(origin, originOf(app.catalog, state, field.id));
+      place.update();
       back.hidden = preset === mm && !draft;
       setText(back, _("Back to {length}", { length: withUnit(preset, state.units) }));
     },
@@ -75,12 +97,14 @@ function lengthField(app, field) {
  * @param {Astragal.Field} field
  * @returns {PagePart}
  */
-function countField(app, { id, name, usual, limits }) {
+function countField(app, { id, name, trade, usual, limits }) {
   const counts = Array.from({ length: (usual ?? limits)[1] }, (none, i) => String(i + 1));
   const select = element("select", { id: `field-${id}`, onchange: () => app.setWord(id, Number(select.value)) },
     counts.map((count) => element("option", { value: count }, count)));
   return {
-    node: element("div", { class: "length" }, element("label", { for: select.id }, name), element("span", { class: "entry" }, select)),
+    node: element("div", { class: "length" },
+      element("p", { class: "length-name" }, element("label", { for: select.id }, name), element("span", { class: "trade" }, trade ?? "")),
+      element("span", { class: "entry" }, select)),
     update(state) {
       const count = measured(state, id);
       if (count > counts.length) select.append(element("option", { value: count }, String(count)));

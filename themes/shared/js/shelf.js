@@ -2,6 +2,7 @@
 
 import { around, element, inSlices, setAttribute, setChildren, setText, shape } from "./dom.js";
 import { createLayer, joined } from "./draw.js";
+import { createGuidance } from "./guidance.js";
 import { createWishes } from "./late.js";
 import { fits, verdictOf } from "./now.js";
 import { bareBox, unionOf } from "./sheetlayout.js";
@@ -135,6 +136,7 @@ export function createShelf(app) {
   const offered = Object.values(app.catalog.families).filter((family) => !family.retired);
   const cards = offered.map((family) => cardFor(family, () => app.openFamily(shelved(family))));
   const wishes = createWishes(app);
+  const guidance = createGuidance();
   const slider = element("input", {
     type: "range", min: "0", max: "100", step: "1", id: "shelf-share",
     ...slid(() => moveAll(slider.valueAsNumber / 100), () => followShare(app.state())), onchange: () => app.settle(),
@@ -154,7 +156,7 @@ export function createShelf(app) {
     element("div", { class: "slider shelf-slider" },
       element("div", { class: "slider-head" }, element("label", { for: slider.id }, _("All at the same position")), output),
       element("div", { class: "track" }, element("div", { class: "run" }, slider))),
-    wishes.node, drawings.pattern, list);
+    wishes.node, drawings.pattern, list, guidance.node);
   let arranging = 0;
   // What is in view is shown at once, the rest when nothing else is to be done. One that is put away is not out of view.
   const watch = new IntersectionObserver((entries) => {
@@ -274,6 +276,7 @@ export function createShelf(app) {
     }
     setText(door, doorName(app.catalog, activeOf(state).door));
     wishes.update(state, true);
+    guidance.show(Astragal.kernel.general_guidance(), state.units);
     return arrange();
   }
 

@@ -53,7 +53,7 @@ function createTableAsker({ ask, catalog }) {
  */
 function keepFocusClear(app, table) {
   new ResizeObserver(() => {
-    const over = table.offsetWidth > app.root.offsetWidth * 0.8;
+    const over = table.offsetWidth > app.root.offsetWidth * 0.8 && getComputedStyle(table).position === "sticky";
     document.documentElement.style.scrollPaddingTop = over ? `${table.offsetHeight + 16}px` : "";
   }).observe(table);
 }

@@ -102,7 +102,20 @@
     link.addEventListener("click", function () { link.hash = location.hash; });
   }
 
+  /* Paper opens nothing: what opens on the screen is printed open, and closed again. */
+  function printsOpen() {
+    var closed = [];
+    window.addEventListener("beforeprint", function () {
+      closed = Array.prototype.slice.call(document.querySelectorAll("main details:not([open])"));
+      closed.forEach(function (one) { one.open = true; });
+    });
+    window.addEventListener("afterprint", function () {
+      closed.forEach(function (one) { one.open = false; });
+    });
+  }
+
   document.addEventListener("DOMContentLoaded", function () {
+    if (!document.getElementById("configurator")) printsOpen();
     document.querySelectorAll(".shade").forEach(shadeSwitch);
     document.querySelectorAll("[data-sortable]").forEach(sortable);
     document.querySelectorAll(".tongues a").forEach(keepsPlace);
