@@ -1,7 +1,6 @@
-// Pass it on: the address holds everything. Nothing is sent; only "keep" writes to this device.
+// Pass it on: the address holds everything. Nothing is sent.
 
 import { element, setChildren, setText } from "./dom.js";
-import { keepFragment, keptFragment } from "./keep.js";
 import { _ } from "./words.js";
 
 /**
@@ -14,9 +13,6 @@ export function createTaking(app) {
   const code = element("div", { class: "code" });
   const codeButton = element("button", { type: "button", class: "press quiet", "aria-expanded": "false", onclick: () => showCode(Boolean(code.hidden)) }, _("Show as a code to scan"));
   const copy = element("button", { type: "button", class: "press", onclick: copyAddress }, _("Copy the link"));
-  const keep = element("button", { type: "button", class: "press quiet", onclick: keepDoor }, _("Keep this door"));
-  const clear = element("button", { type: "button", class: "press quiet", onclick: clearDoor }, _("Forget the kept door"));
-  const kept = element("p", { class: "note" });
   const print = element("button", { type: "button", class: "press quiet", onclick: () => app.print() }, _("Print the sheet"));
   const node = element("section", { class: "share", "aria-labelledby": "share-title" },
     element("div", { class: "section-head" }, element("h2", { id: "share-title" }, _("Take it with you"))),
@@ -26,8 +22,7 @@ export function createTaking(app) {
         address, element("p", { class: "actions" }, copy, codeButton), said, code),
       element("div", {}, element("h3", {}, _("On paper")),
         element("p", { class: "note" }, _("One page for each configuration, drawn to scale, on A4 or Letter. Print at 100%, without fitting to the page.")),
-        element("p", { class: "actions" }, print)),
-      element("div", {}, element("h3", {}, _("On this device")), kept, element("p", { class: "actions" }, keep, clear))));
+        element("p", { class: "actions" }, print))));
   code.hidden = true;
 
   /** @param {boolean} wanted */
@@ -52,26 +47,6 @@ export function createTaking(app) {
     setText(said, _("The link is copied."));
   }
 
-  function showKept() {
-    const any = keptFragment() !== "";
-    clear.hidden = !any;
-    setText(kept, any ? _("A door is kept on this device. It is there when this page is opened without a link.")
-      : _("Nothing is kept on this device unless you ask for it."));
-  }
-
-  function keepDoor() {
-    const done = keepFragment(address.value.split("#")[1]);
-    showKept();
-    if (!done) setText(kept, _("This browser keeps nothing for this page. Copy the link instead."));
-  }
-
-  function clearDoor() {
-    keepFragment("");
-    showKept();
-    keep.focus();
-  }
-
-  showKept();
   return {
     node,
     update() {

@@ -2,20 +2,23 @@
 
 import { around, element, setAttribute, setChildren, setText, shape } from "./dom.js";
 import { createLayer, joined } from "./draw.js";
+import { calledDoor } from "./keep.js";
 import { createWishes } from "./late.js";
+import { markButton } from "./marking.js";
 import { fits, verdictOf } from "./now.js";
 import { bareBox, unionOf } from "./sheetlayout.js";
 import { activeOf, legsOf } from "./state.js";
 import { slid } from "./swipe.js";
 import { percent } from "./travel.js";
 import { placeAtShare, sayShare, shareOf } from "./way.js";
-import { _, doorName, say, sayFigure, verdictNode } from "./words.js";
+import { _, say, sayFigure, verdictNode } from "./words.js";
 
 /**
  * @param {Astragal.Family} family
  * @param {() => void} open
+ * @param {ReturnType<typeof markButton>} mark
  */
-function cardFor(family, open) {
+function cardFor(family, open, mark) {
   const layer = createLayer("moving");
   const picture = shape("svg", { class: "shelf-picture drawing-sheet", "aria-hidden": "true", focusable: "false" },
     shape("use", { href: "#shelf-door" }), layer.group);
@@ -25,8 +28,8 @@ function cardFor(family, open) {
   const node = element("li", { "data-family": family.id },
     element("button", { type: "button", class: "shelf-card", onclick: open },
       element("span", { class: "shelf-stand" }, picture),
-      element("span", { class: "shelf-name" }, family.name), verdict, facts, why));
-  return { family, layer, picture, verdict, facts, why, node, seen: false };
+      element("span", { class: "shelf-name" }, family.name), verdict, facts, why), mark.node);
+  return { family, mark, layer, picture, verdict, facts, why, node, seen: false };
 }
 
 /** @typedef {ReturnType<typeof cardFor>} ShelfCard */
@@ -103,7 +106,7 @@ function createShelfDrawings(app, families, shelved) {
  */
 export function createShelf(app) {
   const offered = Object.values(app.catalog.families).filter((family) => !family.retired);
-  const cards = offered.map((family) => cardFor(family, () => app.openFamily(shelved(family))));
+  const cards = offered.map((family) => cardFor(family, () => app.openFamily(shelved(family)), markButton(app, () => shelved(family))));
   const wishes = createWishes(app);
   const slider = element("input", {
     type: "range", min: "0", max: "100", step: "1", id: "shelf-share",
@@ -214,7 +217,9 @@ export function createShelf(app) {
   function update(state, settled) {
     followShare(state);
     if (settled) {
-      setText(door, doorName(app.catalog, activeOf(state).door));
+      setText(door, calledDoor(app.catalog, activeOf(state).door));
+      const { marks } = Astragal.kept.read();
+      cards.forEach((card) => card.mark.show(marks));
       drawings.drawDoor(state);
       order();
       wishes.update(state, true);
