@@ -29,7 +29,7 @@ def three(catalog: Catalog, share: float = 0.5) -> str:
 def test_one_adds_up_to_four_and_removes(open_context: OpenContext, catalog: Catalog, size: str) -> None:
     page = open_context(viewport=viewport(size)).new_page()
     open_page(page, fragment(catalog, covering(catalog, "garden-pair", "cellular-shade")))
-    add = page.get_by_role("button", name="Add another to compare")
+    add = page.get_by_role("button", name="The same with other choices")
     for _ in range(3):
         add.click()
     expect(add).to_be_hidden()

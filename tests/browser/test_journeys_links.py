@@ -117,13 +117,13 @@ def test_a_step_back_to_the_page_without_a_link_shows_the_kept_door_again(page: 
     to_step(page, "Take along")
     page.get_by_role("button", name="Keep this door").click()
     open_page(page, "try.html")
+    to_step(page, "Details")
+    expect(page.locator(".chooser strong").last).to_have_text(catalog.families["soft-fold-shade"]["name"])
     page.get_by_role("button", name="Closed", exact=True).click()
     expect(page.locator(".travel-bar output")).to_have_text("lowered")
-    page.evaluate(NOTED)
-    page.evaluate("history.back()")
-    page.wait_for_function("noted.length === 1")
-    assert [hash_ for hash_, _, _, _ in page.evaluate("noted")] == [""]
-    expect(page.locator(".chooser strong").nth(1)).to_have_text(catalog.families["soft-fold-shade"]["name"])
+    page.evaluate("history.go(-2)")
+    page.wait_for_function("location.hash === ''")
+    to_step(page, "Details")
     expect(page.locator(".travel-bar output")).to_have_text("35% down")
 
 
@@ -249,9 +249,11 @@ def test_only_what_is_asked_for_stays_on_the_device(page: Page, catalog: Catalog
     assert page.evaluate("localStorage.length") == 1
     page.goto("imprint.html")
     open_page(page, "try.html")
-    expect(page.locator(".chooser strong").nth(1)).to_have_text(catalog.families["soft-fold-shade"]["name"])
+    expect(page.locator(".onward")).to_be_visible()
+    to_step(page, "Details")
+    expect(page.locator(".chooser strong").last).to_have_text(catalog.families["soft-fold-shade"]["name"])
     to_step(page, "Take along")
-    page.get_by_role("button", name="Forget the kept door").click()
+    page.get_by_role("button", name="Clear all that is kept").click()
     assert page.evaluate("localStorage.length") == 0
 
 
@@ -270,7 +272,7 @@ def test_it_works_from_a_disk_without_a_network(open_context: OpenContext, demo:
     assert fragment_now(page) == before
     to_step(page, "Take along")
     page.get_by_role("button", name="Keep this door").click()
-    page.get_by_role("button", name="Forget the kept door").click()
+    page.get_by_role("button", name="Clear all that is kept").click()
 
 
 def test_it_works_under_any_path(page: Page, demo: Path, tmp_path: Path, catalog: Catalog) -> None:

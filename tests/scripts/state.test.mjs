@@ -5,7 +5,7 @@ import { test } from "node:test";
 
 import {
   activeOf, createStore, linked, MOST_CONFIGURATIONS, onSameDoor, stateFrom, withAnother, withChoice, withFamily,
-  withHandle, withoutOne, withPlace, withPreset, withShown, withUnits,
+  withCompared, withHandle, withoutOne, withPicking, withPlace, withPreset, withShown, withStep, withUnits,
 } from "../../themes/shared/js/state.js";
 
 const { kernel, catalog } = Astragal;
@@ -66,6 +66,23 @@ test("a part that a choice takes away moves no more", () => {
       }
     }
   }
+});
+
+test("coverings are compared on the door that is worked on, as many as there can be", () => {
+  const state = withHandle(catalog, fresh(), other(catalog.handles, activeOf(fresh()).door.handle.id));
+  const families = Object.keys(catalog.families).slice(0, MOST_CONFIGURATIONS + 1);
+  const coverings = families.map((id) => activeOf(withFamily(catalog, fresh(), id)));
+  const next = withCompared(withFamily(catalog, state, families[1]), coverings);
+  assert.deepEqual(next.configurations.map((one) => one.family), families.slice(0, MOST_CONFIGURATIONS));
+  assert.ok(next.configurations.every((one) => one.door === activeOf(state).door));
+  assert.equal(next.active, 1);
+  assert.equal(next.step, "details");
+});
+
+test("one is picked from the shelf only until another step is gone to", () => {
+  const picking = withPicking(withStep(fresh(), "details"));
+  assert.deepEqual([picking.step, picking.picking], ["coverings", true]);
+  assert.equal(withStep(picking, "coverings").picking, false);
 });
 
 test("what a link holds is no more than what anybody else should see", () => {

@@ -25,6 +25,7 @@ NO_WORDS = {
     "hold upright": "are classes",
     "hold level": "are classes",
     "use strict": "is a directive",
+    "Escape": "is a key",
 }
 
 

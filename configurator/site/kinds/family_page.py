@@ -57,8 +57,9 @@ class ChoiceLines(TypedDict):
 
 
 class FamilyPage(TypedDict):
-    """What the page of a family shows; nothing moves where it goes on no door."""
+    """What the page of a family, known by its id, shows; nothing moves where it goes on no door."""
 
+    family: str
     name: str
     summary: str
     also_called: list[str]
@@ -130,6 +131,7 @@ def family_page(house: House, family: Family) -> FamilyPage:
     single = first_single(house)
     shown = single if single in fits or not fits else fits[0]
     return {
+        "family": family["id"],
         "name": notes.name,
         "summary": notes.summary,
         "also_called": notes.also_called,

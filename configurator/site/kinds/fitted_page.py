@@ -74,8 +74,9 @@ class Neighbours(TypedDict):
 
 
 class FittedPage(Neighbours):
-    """What the page of a family on a door shows; where it does not fit there is a refusal and no figures."""
+    """What the page of a family, known by its id, on a door shows; a refusal and no figures where it does not fit."""
 
+    family: str
     family_name: str
     door_name: str
     refusal: str
@@ -183,6 +184,7 @@ def fitted(house: House, door: Door, family: Family) -> FittedPage:
     notes = house.catalog.family_notes[family["id"]]
     others = [verdict for name, verdict in answer["verdicts"].items() if name != "pass_through"]
     return {
+        "family": family["id"],
         "family_name": family["name"],
         "door_name": door["name"],
         "refusal": house.say(answer["refusal"]),

@@ -16,7 +16,7 @@ from configurator.site.house import ROOM, House
 from configurator.site.mkdocs.slim import slim_css
 
 Files = dict[str, str | bytes]
-STATIC_SCRIPTS = [SHARED / "scripts" / name for name in ("page.js", "sieve.js")]
+STATIC_SCRIPTS = [SHARED / "scripts" / name for name in ("page.js", "kept.js", "mine.js", "sieve.js")]
 ICON_SIDES = (48, 180, 512)
 
 

@@ -5,13 +5,17 @@ import { createAddress } from "./address.js";
 import { createBeside } from "./beside.js";
 import { element, later, onFrame, quietQueue, setText, turnQueue } from "./dom.js";
 import { createNotice, unitsSwitch } from "./furniture.js";
-import { keptFragment } from "./keep.js";
-import { createBringing, createEnlarged, createHandwork, createMending, createShare, createTable, createTold } from "./late.js";
+import { askedOnMine, keptLink } from "./keep.js";
+import {
+  createBringing, createEnlarged, createHandwork, createMending, createMyDoors, createOnDevice, createShare, createShortList, createTable,
+  createTold,
+} from "./late.js";
 import { spokenNow } from "./now.js";
 import { createPaper } from "./paper.js";
 import { createShelf } from "./shelf.js";
 import { createStore, stateFrom } from "./state.js";
 import { createOnward, createSteps } from "./steps.js";
+import { createUndo } from "./undo.js";
 import { createAsker } from "./views.js";
 import { _ } from "./words.js";
 
@@ -21,11 +25,14 @@ const PARTS = [
   { create: createTable, steps: ["door", "details"], moves: true, within: "workbench" },
   { create: createMending, steps: ["details"], moves: false, within: "controls" },
   { create: createEnlarged, steps: ["details"], moves: true, within: "controls" },
+  { create: createMyDoors, steps: ["door"], moves: false, within: "controls" },
   { create: createHandwork, steps: ["door", "details"], moves: false, within: "controls" },
   { create: createTold, steps: ["details"], moves: false, within: "controls" },
   { create: createBeside, steps: ["details"], moves: true, within: "page" },
   { create: createShare, steps: ["take"], moves: true, within: "page" },
   { create: createBringing, steps: ["take"], moves: true, within: "page" },
+  { create: createOnDevice, steps: ["take"], moves: false, within: "page" },
+  { create: createShortList, steps: ["coverings"], moves: false, within: "foot" },
   { create: createOnward, steps: ["door", "coverings", "details", "take"], moves: false, within: "page" },
 ];
 
@@ -43,7 +50,8 @@ function createPlaces(app, units) {
   app.toolbar = element("div", { class: "toolbar" }, units.node);
   const controls = element("div", { class: "controls" });
   const workbench = element("div", { class: "workbench" }, controls);
-  return { page: element("div", { class: "step-parts" }, workbench), workbench, controls };
+  const foot = element("div", { class: "foot-bar" }, app.undo.node);
+  return { page: element("div", { class: "step-parts" }, workbench), workbench, controls, foot };
 }
 
 /**
@@ -58,7 +66,7 @@ function createShowing(app, { parts, steps, units, status, places }) {
   function showStep() {
     app.root.dataset.step = app.state().step;
     for (const one of parts) if (!isShown(one)) one.part.node.hidden = true;
-    places.workbench.hidden = !shown().some((one) => one.within !== "page");
+    places.workbench.hidden = !shown().some(({ within }) => within === "workbench" || within === "controls");
     steps.update(app.state(), true);
     units.show(app.state().units);
   }
@@ -88,6 +96,7 @@ function createShowing(app, { parts, steps, units, status, places }) {
     everything() {
       showStep();
       showInTurn(shown());
+      app.undo.update();
     },
     placed() {
       showInTurn(shown().filter((one) => one.moves));
@@ -132,21 +141,27 @@ function followStore(app, store, address, showing) {
 function createApp(root, catalog) {
   const app = /** @type {App} */ ({ root, catalog });
   const address = createAddress(app);
-  const kept = keptFragment();
   const fragment = location.hash.slice(1);
-  const opened = address.read(fragment || kept);
+  const opened = address.read(fragment);
   const store = createStore(stateFrom(opened.state));
   /** @type {ReturnType<typeof createShowing>} */
   let showing;
   /** @type {() => void} */
   let stands;
   Object.assign(app, createActions(app, store, address), /** @type {Partial<App>} */ ({
-    fresh: fragment === "" && kept === "",
+    fresh: fragment === "" && keptLink() === "",
+    undo: createUndo(app),
     ask: /** @type {Asker} */ (createAsker(catalog, () => store.get().household)),
     notice: createNotice(app, address),
     address: () => address.of({ ...store.get(), step: "details" }),
     addressOf: address.of,
     fragment: address.fragment,
+    linkOf: (one) => address.of({ ...store.get(), step: "coverings", configurations: [one], active: 0 }).split("#")[1],
+    async whenShown(task) {
+      showing.showStep();
+      await Promise.all(showing.shown().map(({ part }) => "here" in part && part.here()));
+      task();
+    },
     whenQuiet: quietQueue(),
     inTurn: turnQueue(),
     standing: new Promise((done) => (stands = done)),
@@ -189,8 +204,9 @@ function createApp(root, catalog) {
     }),
     () => {
       followStore(app, store, address, showing);
-      followWindow(app, fragment, kept);
-      root.append(status, app.paper.node);
+      followWindow(app, fragment);
+      Astragal.kept.follow(onFrame(showing.everything));
+      root.append(places.foot, status, app.paper.node);
       stands();
     },
     // Whoever prints with the browser's own command waits for nothing.
@@ -237,14 +253,13 @@ async function inSteps([step, ...rest]) {
 /**
  * @param {App} app
  * @param {string} first what the page was opened with
- * @param {string} kept what it shows without a link
  */
-function followWindow(app, first, kept) {
+function followWindow(app, first) {
   const reread = () => {
-    if (location.hash.slice(1) !== app.fragment()) app.notice.tell(app.open(location.hash.slice(1) || kept));
+    if (location.hash.slice(1) !== app.fragment()) app.notice.tell(app.open(location.hash.slice(1)));
   };
-  // Whoever went on or back meanwhile is already elsewhere.
-  if (location.hash.slice(1) !== first) reread();
+  // Whoever went on or back meanwhile is already elsewhere; what a page asked for on my door has a link from now on.
+  if (location.hash.slice(1) !== first || askedOnMine(first)) reread();
   window.addEventListener("hashchange", reread);
   window.addEventListener("popstate", reread);
   // A keyboard on the screen takes half of it: the drawing makes room for the field.
@@ -257,6 +272,9 @@ function followWindow(app, first, kept) {
 function start() {
   const root = document.getElementById("configurator");
   if (root) createApp(root, Astragal.catalog);
+  // A page to be read, whose covering is shown on my door.
+  const place = /** @type {HTMLElement | null} */ (document.querySelector("[data-on-mine]"));
+  if (place) import("./onmine.js").then(({ showOnMine }) => showOnMine(place));
 }
 
 // What the page already says is painted first; the configurator's place is kept clear meanwhile.

@@ -2,29 +2,54 @@
 
 import { element } from "./dom.js";
 import { latePart } from "./late.js";
+import { shortListed } from "./marking.js";
 import { MOST_CONFIGURATIONS } from "./state.js";
 import { _ } from "./words.js";
 
 /**
+ * The coverings of the short list that are still offered under their names, as they were marked.
  * @param {App} app
- * @returns {PagePart}
+ */
+export function listedCoverings(app) {
+  const { marks } = Astragal.kept.read();
+  return marks.filter(({ family }) => app.catalog.families[family]).map(({ family }) => shortListed(app.catalog, family));
+}
+
+/**
+ * @param {App} app
+ * @returns {LatePart}
  */
 export function createBeside(app) {
   const empty = element("p", { class: "note" },
-    _("Add a second covering, or the same one with another choice: they stand here side by side, at one scale and one position. Up to four."));
-  const add = element("button", { type: "button", class: "press quiet", onclick: () => app.another() }, _("Add another to compare"));
+    _("Put coverings on your short list, or pick a second one from the shelf: they stand here side by side, at one scale and one position. Up to four."));
+  const add = element("button", { type: "button", class: "press quiet", onclick: () => app.pickAnother() }, _("Compare with another"));
+  const same = element("button", { type: "button", class: "press quiet", onclick: () => app.another() }, _("The same with other choices"));
+  const list = element("button", { type: "button", class: "press", onclick: () => app.compareAll(listedCoverings(app)) }, _("Compare your short list"));
   const node = element("section", { class: "compare", id: "compare", "aria-labelledby": "compare-title" },
-    element("div", { class: "section-head" }, element("h2", { id: "compare-title" }, _("Side by side")), add), empty);
+    element("div", { class: "section-head" }, element("h2", { id: "compare-title", tabindex: "-1" }, _("Side by side")),
+      element("p", { class: "actions" }, list, add, same)), empty);
   const compared = latePart(app, element("div"), async () => (await import("./compare.js")).createCompared(app));
   node.append(compared.node);
+
+  /** @param {PageState} state */
+  function show({ configurations }) {
+    const families = configurations.map((one) => one.family);
+    const listed = listedCoverings(app).slice(0, MOST_CONFIGURATIONS);
+    empty.hidden = families.length > 1;
+    add.hidden = same.hidden = families.length >= MOST_CONFIGURATIONS;
+    list.hidden = listed.length < 2 || (listed.length === families.length && listed.every((one) => families.includes(one.family)));
+    compared.node.hidden = families.length < 2;
+  }
+
   return {
     node,
+    async here() {
+      show(app.state());
+      if (!compared.node.hidden) await compared.here();
+    },
     update(state, settled) {
-      const many = state.configurations.length > 1;
-      empty.hidden = many;
-      add.hidden = state.configurations.length >= MOST_CONFIGURATIONS;
-      compared.node.hidden = !many;
-      if (many) compared.update(state, settled);
+      if (settled) show(state);
+      if (!compared.node.hidden) compared.update(state, settled);
     },
   };
 }

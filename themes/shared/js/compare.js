@@ -5,7 +5,8 @@ import { drawingNode } from "./draw.js";
 import { wholeAnswer } from "./figures.js";
 import { verdictOf } from "./now.js";
 import { ruler, scaleFor, toScale } from "./sheet.js";
-import { unionOf } from "./sheetlayout.js";
+import { bareBox, bareMarks, unionOf } from "./sheetlayout.js";
+import { sideways } from "./sideways.js";
 import { activeOf, familyOf } from "./state.js";
 import { slid } from "./swipe.js";
 import { capital, LETTERS } from "./text.js";
@@ -15,6 +16,8 @@ import { _, _several, choicesInWords, doorName, isKey, say, sayFigure, tongue, v
 
 /** @typedef {{ name: string, cells: string[], draw: (at: number) => Child, key: boolean, differs: boolean }} Row */
 
+// Two side by side on a phone leave no room for dimensions that can be read; the table has them.
+const NARROW = matchMedia("(max-width: 64rem)");
 const COMPARED = { width: 184, height: 80 };
 
 /**
@@ -68,7 +71,7 @@ function verdictRows(answers) {
 /** @param {Row} row */
 function rowNode({ name, cells, draw }) {
   return element("tr", {}, element("th", { scope: "row" }, name),
-    cells.map((cell, i) => element("td", { class: "number" }, cell === "" ? "–" : draw(i))));
+    cells.map((cell, i) => element("td", { class: "number", "data-letter": LETTERS[i] }, cell === "" ? "–" : draw(i))));
 }
 
 /**
@@ -86,9 +89,8 @@ function comparedTable(app, state, rows, caption) {
     return element("tbody", { class: differs ? "differs" : "agrees" },
       element("tr", { class: "part" }, element("th", { colspan: head.length + 1, scope: "rowgroup" }, title)), own.map(rowNode));
   };
-  return element("div", { class: "table", tabindex: "0", role: "region", "aria-label": caption },
-    element("table", {}, element("caption", { class: "unseen" }, caption),
-      element("thead", {}, element("tr", {}, element("td"), head)), part(_("What differs"), true), part(_("The same in all"), false)));
+  return element("table", {}, element("caption", { class: "unseen" }, caption),
+    element("thead", {}, element("tr", {}, element("td"), head)), part(_("What differs"), true), part(_("The same in all"), false));
 }
 
 /**
@@ -118,6 +120,14 @@ function comparedDrawings(app, state) {
 }
 
 /**
+ * @param {Astragal.Drawing} drawing
+ * @returns {Astragal.Drawing}
+ */
+function bareDrawing(drawing) {
+  return { ...drawing, ...bareBox(drawing), marks: bareMarks(drawing.marks) };
+}
+
+/**
  * @param {App} app
  * @param {PageState} state
  * @param {number} i
@@ -139,8 +149,17 @@ function comparedColumn(app, state, i, drawing, window) {
     clear ? element("p", { class: "column-clear" }, around(_("{share} of the glass clear"), { share: element("b", { class: "number" }, percent(clear.visible)) }))
       : element("p", { class: "refusal" }, say(answer.refusal, state.units)),
     element("p", { class: "column-actions" },
-      element("button", { type: "button", class: "text-button", disabled: active, onclick: () => app.show(i) }, active ? _("On the drawing table") : _("Work on this one")),
-      element("button", { type: "button", class: "text-button", "aria-label": _("Remove {letter}", { letter }), onclick: () => app.remove(i) }, _("Remove"))));
+      element("button", { type: "button", class: "text-button", disabled: active, onclick: () => done(() => app.show(i)) }, active ? _("On the drawing table") : _("Work on this one")),
+      element("button", { type: "button", class: "text-button", "aria-label": _("Remove {letter}", { letter }), onclick: () => done(() => app.remove(i)) }, _("Remove"))));
+}
+
+/**
+ * The columns are made anew, and would take the focus with them.
+ * @param {() => void} task
+ */
+function done(task) {
+  task();
+  document.getElementById("compare-title")?.focus({ preventScroll: true });
 }
 
 /** @type {Pages} */
@@ -186,19 +205,24 @@ export function createCompared(app) {
   }
 
   const print = element("button", { type: "button", class: "press quiet", onclick: () => app.print(comparisonPages) }, _("Print the comparison"));
-  const node = element("div", { class: "compare-full" }, bar, columns, tables, element("p", { class: "actions" }, print));
+  const { turner, swiped, follow } = sideways(_("The configurations compared"), columns, tables);
+  const node = element("div", { class: "compare-full" }, bar, turner, swiped, element("p", { class: "actions" }, print));
 
-  return {
-    node,
-    update(state) {
-      showCompared();
-      const drawings = comparedDrawings(app, state);
-      // Equal windows on the paper make equal scales on the screen.
-      const window = unionOf(drawings);
-      columns.style.setProperty("--columns", String(drawings.length));
-      setChildren(columns, drawings.map((drawing, i) => comparedColumn(app, state, i, drawing, window)));
-      const opened = tables.querySelector("details")?.open ?? false;
-      setChildren(tables, comparisonTables(app, state, opened));
-    },
-  };
+  NARROW.addEventListener("change", () => update(app.state()));
+
+  /** @param {PageState} state */
+  function update(state) {
+    showCompared();
+    const drawn = comparedDrawings(app, state);
+    const drawings = NARROW.matches ? drawn.map(bareDrawing) : drawn;
+    // Equal windows on the paper make equal scales on the screen.
+    const window = unionOf(drawings);
+    setChildren(columns, drawings.map((drawing, i) => comparedColumn(app, state, i, drawing, window)));
+    const opened = tables.querySelector("details")?.open ?? false;
+    setChildren(tables, comparisonTables(app, state, opened));
+    swiped.style.setProperty("--columns", String(drawings.length));
+    follow(drawings.length);
+  }
+
+  return { node, update };
 }

@@ -1,6 +1,7 @@
 // Its covering: one family, and its choices with the reason beside each that the door rules out.
 
 import { element, setChildren, setText } from "./dom.js";
+import { markButton, shortListed } from "./marking.js";
 import { verdictOf } from "./now.js";
 import { activeOf, MOST_CONFIGURATIONS } from "./state.js";
 import { capital } from "./text.js";
@@ -58,6 +59,19 @@ function optionRow(app, choice, option) {
 }
 
 /**
+ * Whether a covering stands on the short list with other picks than it has now.
+ * @param {App} app
+ * @param {Astragal.Configuration} one
+ */
+function isListedOtherwise(app, { family, choices, wishes }) {
+  const mark = Astragal.kept.read().marks.find((each) => each.family === family);
+  if (!mark) return false;
+  const listed = shortListed(app.catalog, family);
+  const picks = (/** @type {Record<string, string>} */ picked) => Astragal.kernel.full_choices(app.catalog.families[family], picked);
+  return JSON.stringify([picks(choices), wishes]) !== JSON.stringify([picks(listed.choices), listed.wishes]);
+}
+
+/**
  * @param {App} app
  * @returns {PagePart}
  */
@@ -66,7 +80,9 @@ export function createCoveringForm(app) {
   const chosen = element("strong");
   const choices = element("div", { class: "choice-sets" });
   const width = createWidthField(app);
-  const beside = element("button", { type: "button", class: "press quiet", onclick: () => app.another() }, _("Compare with another"));
+  const beside = element("button", { type: "button", class: "press quiet", onclick: () => app.pickAnother() }, _("Compare with another"));
+  const mark = markButton(app, () => activeOf(app.state()));
+  const renew = element("button", { type: "button", class: "text-button", onclick: renewMark }, _("Put it on the short list with these choices"));
   const gone = element("p", { class: "gone", hidden: true });
   const node = element("section", { class: "panel", "aria-labelledby": "panel-covering" },
     element("h2", { id: "panel-covering" }, _("Its covering")),
@@ -74,10 +90,19 @@ export function createCoveringForm(app) {
       element("summary", {}, element("span", { class: "label" }, _("Covering")), chosen),
       element("fieldset", { class: "plain-set" }, element("legend", { class: "unseen" }, _("Covering")), cards.node)),
     gone, choices, width.node,
-    element("p", { class: "actions" }, beside));
+    element("p", { class: "actions" }, mark.node, renew, beside));
   /** @type {ReturnType<typeof optionRow>[]} */
   let rows = [];
   let built = "";
+
+  function renewMark() {
+    const one = activeOf(app.state());
+    const done = Astragal.kept.change((now) => {
+      now.marks = now.marks.map((each) => (each.family === one.family ? { ...each, link: app.linkOf(one) } : each));
+    });
+    if (!done) app.undo.refused();
+    mark.node.focus();
+  }
 
   /** @param {Astragal.Family} family */
   function build(family) {
@@ -113,6 +138,8 @@ export function createCoveringForm(app) {
       const configuration = activeOf(state);
       const family = app.family();
       build(family);
+      mark.show(Astragal.kept.read().marks);
+      renew.hidden = !isListedOtherwise(app, configuration);
       beside.hidden = state.configurations.length >= MOST_CONFIGURATIONS;
       cards.update(configuration);
       setText(chosen, family.name);

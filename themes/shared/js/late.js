@@ -99,3 +99,27 @@ export function createTold(app) {
     element("h2", { id: "panel-figures" }, _("What you get")));
   return latePart(app, node, async () => (await import("./figures.js")).createFigures(app));
 }
+
+/**
+ * The doors that this device keeps, above the one that is measured.
+ * @param {App} app
+ */
+export function createMyDoors(app) {
+  return latePart(app, element("div"), async () => (await import("./mydoors.js")).createDoorChooser(app));
+}
+
+/**
+ * All that this device keeps, in one place.
+ * @param {App} app
+ */
+export function createOnDevice(app) {
+  return latePart(app, element("div"), async () => (await import("./ondevice.js")).createKeeping(app));
+}
+
+/**
+ * The short list, at the foot of the shelf.
+ * @param {App} app
+ */
+export function createShortList(app) {
+  return latePart(app, element("div"), async () => (await import("./shortlist.js")).createListBar(app));
+}

@@ -3,6 +3,8 @@
 declare namespace Astragal {
   // The names that the scripts let each other have.
   let page: Record<string, any>;
+  // What this device keeps: scripts/kept.js, which every page has.
+  let kept: Kept;
 }
 
 type View = "elevation" | "section" | "plan";
@@ -16,10 +18,28 @@ interface Extent { x0: number; x1: number; y0: number; y1: number }
 interface Frame { x: number; y: number; width: number; height: number }
 type Shift = { dx: number; dy: number };
 
+// A door of one's own: its name, which no link has, and the link that opens it.
+interface KeptDoor { id: string; name: string; link: string }
+// A covering of the short list, and the link with its picks; empty where it was marked as it comes.
+interface KeptMark { family: string; link: string }
+interface Keeping { doors: KeptDoor[]; mine: string; marks: KeptMark[] }
+
+interface Kept {
+  nameMost: number;
+  read(): Keeping;
+  // Each returns whether this browser keeps it.
+  change(task: (now: Keeping) => void): boolean;
+  clear(): boolean;
+  // Whenever this tab or another has changed it.
+  follow(follower: () => void): void;
+}
+
 interface PageState extends Astragal.State {
   // Each length as its writer spelled it, and what is not (yet) a sound one, with the reason.
   typed: Record<string, { text: string; units: string; mm: number }>;
   drafts: Record<string, { text: string; why: string }>;
+  // Whether the shelf is open to pick one that comes beside what is worked on.
+  picking: boolean;
 }
 
 type Child = Node | string | null | undefined | false | Child[];
@@ -40,6 +60,14 @@ interface LatePart extends PagePart { here(): Promise<void> }
 interface DoorForm extends PagePart { chooser: HTMLDetailsElement }
 interface TravelBar extends PagePart { focus(moves: string): void }
 interface Switch { node: HTMLElement; show(value: string): void }
+interface Undo {
+  node: HTMLElement;
+  // What was to be kept is not.
+  refused(): void;
+  // Until it no longer holds, or something else is done.
+  offer(text: string, task: () => void, stillHolds?: () => boolean): void;
+  update(): void;
+}
 interface Notice { node: HTMLElement; say(text: string): void; tell(opened: Astragal.Opened): void }
 
 // Marks that one node draws; a layer that draws again compares them with those before.
@@ -113,6 +141,8 @@ interface Actions {
   rank(ranked: Ranked[]): void;
   pickDoor(id: string): void;
   pickHandle(id: string): void;
+  // A kept door, under the name that it has.
+  takeDoor(one: Astragal.Configuration, name: string): void;
   pickUnits(units: string): void;
   pickFamily(id: string): void;
   pickOption(choice: string, option: string): void;
@@ -123,6 +153,10 @@ interface Actions {
   goTo(end: End): void;
   settle(): void;
   another(): void;
+  // The shelf, to pick one that comes beside.
+  pickAnother(): void;
+  toComparison(): void;
+  compareAll(coverings: Pick<Astragal.Configuration, "family" | "choices" | "wishes" | "place">[]): void;
   remove(index: number): void;
   show(index: number): void;
   open(fragment: string): Astragal.Opened;
@@ -160,9 +194,14 @@ interface App extends Actions, Measuring {
   // What stands over all the steps.
   toolbar: HTMLElement;
   notice: Notice;
+  undo: Undo;
   address(): string;
   addressOf(state: Astragal.State): string;
   fragment(): string;
+  // The fragment of one configuration.
+  linkOf(one: Astragal.Configuration): string;
+  // Once all parts of the step are there.
+  whenShown(task: () => void): void;
   whenQuiet(key: string, task: () => void): void;
   // At once, but in a task of its own.
   inTurn(key: string, task: () => void): void;

@@ -1,7 +1,6 @@
-// Pass it on: the address holds everything. Nothing is sent; only "keep" writes to this device.
+// Pass it on: the address holds everything. Nothing is sent.
 
 import { copyText, element, setChildren, setText } from "./dom.js";
-import { keepFragment, keptFragment } from "./keep.js";
 import { radioGroup } from "./radio.js";
 import { _ } from "./words.js";
 
@@ -15,9 +14,6 @@ export function createTaking(app) {
   const code = element("div", { class: "code" });
   const codeButton = element("button", { type: "button", class: "press quiet", "aria-expanded": "false", onclick: () => showCode(Boolean(code.hidden)) }, _("Show as a code to scan"));
   const copy = element("button", { type: "button", class: "press", onclick: copyAddress }, _("Copy the link"));
-  const keep = element("button", { type: "button", class: "press quiet", onclick: keepDoor }, _("Keep this door"));
-  const clear = element("button", { type: "button", class: "press quiet", onclick: clearDoor }, _("Forget the kept door"));
-  const kept = element("p", { class: "note" });
   const sheet = radioGroup("paper", _("Which sheet"),
     [["client", _("For me, one page")], ["workroom", _("For workroom and installer")]], app.paper.choose);
   const print = element("button", { type: "button", class: "press quiet", onclick: () => app.print() }, _("Print the sheet"));
@@ -29,8 +25,7 @@ export function createTaking(app) {
         address, element("p", { class: "actions" }, copy, codeButton), said, code),
       element("div", {}, element("h3", {}, _("On paper")),
         element("p", { class: "note" }, _("Drawn to scale, on A4 or Letter. Print at 100%, without fitting to the page.")),
-        sheet.node, element("p", { class: "actions" }, print)),
-      element("div", {}, element("h3", {}, _("On this device")), kept, element("p", { class: "actions" }, keep, clear))));
+        sheet.node, element("p", { class: "actions" }, print))));
   code.hidden = true;
 
   /** @param {boolean} wanted */
@@ -50,26 +45,6 @@ export function createTaking(app) {
     setText(said, _("The link is copied."));
   }
 
-  function showKept() {
-    const any = keptFragment() !== "";
-    clear.hidden = !any;
-    setText(kept, any ? _("A door is kept on this device. It is there when this page is opened without a link.")
-      : _("Nothing is kept on this device unless you ask for it."));
-  }
-
-  function keepDoor() {
-    const done = keepFragment(address.value.split("#")[1]);
-    showKept();
-    if (!done) setText(kept, _("This browser keeps nothing for this page. Copy the link instead."));
-  }
-
-  function clearDoor() {
-    keepFragment("");
-    showKept();
-    keep.focus();
-  }
-
-  showKept();
   return {
     node,
     update() {

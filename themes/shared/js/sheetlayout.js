@@ -39,9 +39,16 @@ export function arranged(views) {
   return { shifts, boxes, whole: unionOf(Object.values(boxes)) };
 }
 
+/**
+ * What is drawn of the thing itself.
+ * @param {Astragal.Mark[]} marks
+ */
+export function bareMarks(marks) {
+  return marks.filter((mark) => !mark.role.split(" ").some((role) => ANNOTATION.includes(role)));
+}
+
 /** @param {{ marks: Astragal.Mark[] }} drawing */
 export function bareBox(drawing) {
-  const shapes = drawing.marks.filter((mark) => !mark.role.split(" ").some((role) => ANNOTATION.includes(role)));
-  const { x0, x1, y0, y1 } = extentOf(shapes);
+  const { x0, x1, y0, y1 } = extentOf(bareMarks(drawing.marks));
   return { x: x0 - 30, y: y0 - 30, width: x1 - x0 + 60, height: y1 - y0 + 60 };
 }

@@ -3,20 +3,23 @@
 import { around, element, inSlices, setAttribute, setChildren, setText, shape } from "./dom.js";
 import { createLayer, joined } from "./draw.js";
 import { createGuidance } from "./guidance.js";
+import { calledDoor } from "./keep.js";
 import { createWishes } from "./late.js";
+import { markButton } from "./marking.js";
 import { fits, verdictOf } from "./now.js";
 import { bareBox, unionOf } from "./sheetlayout.js";
 import { activeOf, legsOf } from "./state.js";
 import { slid } from "./swipe.js";
 import { percent } from "./travel.js";
 import { placeAtShare, sayShare, shareOf } from "./way.js";
-import { _, doorName, say, sayFigure, verdictNode } from "./words.js";
+import { _, say, sayFigure, verdictNode } from "./words.js";
 
 /**
  * @param {Astragal.Family} family
  * @param {() => void} open
+ * @param {ReturnType<typeof markButton>} mark
  */
-function cardFor(family, open) {
+function cardFor(family, open, mark) {
   const layer = createLayer("moving");
   const picture = shape("svg", { class: "shelf-picture drawing-sheet", "aria-hidden": "true", focusable: "false" },
     shape("use", { href: "#shelf-door" }), layer.group);
@@ -31,10 +34,10 @@ function cardFor(family, open) {
   const node = element("li", { "data-family": family.id },
     element("button", { type: "button", class: "shelf-card", onclick: open },
       element("span", { class: "shelf-stand" }, picture),
-      element("span", { class: "shelf-name" }, family.name), verdict, facts, why));
+      element("span", { class: "shelf-name" }, family.name), verdict, facts, why), mark.node);
   const words = { glass, depth, clear, deep, refusal };
   // What is drawn and what is told are each known by what they were made from.
-  return { family, layer, picture, verdict, words, why, node, seen: false, drawn: "", told: "", judged: "" };
+  return { family, mark, layer, picture, verdict, words, why, node, seen: false, drawn: "", told: "", judged: "" };
 }
 
 /** @typedef {ReturnType<typeof cardFor>} ShelfCard */
@@ -134,7 +137,7 @@ function createShelfDrawings(app, shelved) {
  */
 export function createShelf(app) {
   const offered = Object.values(app.catalog.families).filter((family) => !family.retired);
-  const cards = offered.map((family) => cardFor(family, () => app.openFamily(shelved(family))));
+  const cards = offered.map((family) => cardFor(family, () => app.openFamily(shelved(family)), markButton(app, () => shelved(family))));
   const wishes = createWishes(app);
   const guidance = createGuidance();
   const slider = element("input", {
@@ -274,7 +277,9 @@ export function createShelf(app) {
       cards.filter((card) => card.seen).forEach(show);
       return;
     }
-    setText(door, doorName(app.catalog, activeOf(state).door));
+    setText(door, calledDoor(app.catalog, activeOf(state).door));
+    const { marks } = Astragal.kept.read();
+    cards.forEach((card) => card.mark.show(marks));
     wishes.update(state, true);
     guidance.show(Astragal.kernel.general_guidance(), state.units);
     return arrange();

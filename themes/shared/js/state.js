@@ -1,8 +1,8 @@
 // The whole state, and pure functions from one state to the next.
 //
-// { units, active, step, needs, household, configurations: [{ door, family, choices, place }], typed, drafts }
+// { units, active, step, needs, household, configurations: [{ door, family, choices, place }], typed, drafts, picking }
 // The first six are what a link holds. `typed` keeps each length as its writer spelled it,
-// `drafts` what is not (yet) a sound length, with the reason.
+// `drafts` what is not (yet) a sound length, with the reason; `picking` says that the shelf is open to pick one to compare.
 
 export const MOST_CONFIGURATIONS = 4;
 // A state's objects never change, so what comes of some picks is known while these are.
@@ -14,7 +14,7 @@ const resolved = new WeakMap();
  * @returns {PageState}
  */
 export function stateFrom(opened) {
-  return { ...opened, typed: {}, drafts: {} };
+  return { ...opened, typed: {}, drafts: {}, picking: false };
 }
 
 /**
@@ -256,7 +256,27 @@ export function withChange(catalog, state, change) {
  * @param {string} step
  */
 export function withStep(state, step) {
-  return { ...state, step };
+  return { ...state, step, picking: false };
+}
+
+/**
+ * The shelf, to pick the one that comes beside what is worked on.
+ * @param {PageState} state
+ */
+export function withPicking(state) {
+  return { ...withStep(state, "coverings"), picking: true };
+}
+
+/**
+ * Coverings side by side on the door that is worked on, in the place of what was compared.
+ * @param {PageState} state
+ * @param {Pick<Astragal.Configuration, "family" | "choices" | "wishes" | "place">[]} coverings
+ */
+export function withCompared(state, coverings) {
+  const one = activeOf(state);
+  const configurations = coverings.slice(0, MOST_CONFIGURATIONS).map(({ family, choices, wishes, place }) => ({ ...one, family, choices, wishes, place }));
+  const active = Math.max(0, configurations.findIndex(({ family }) => family === one.family));
+  return { ...withStep(state, "details"), configurations, active, drafts: {} };
 }
 
 /**

@@ -1,8 +1,9 @@
 // The page's steps: to measure, to choose, to look closely, to take along. One can start at any of them.
 
 import { element, setText } from "./dom.js";
+import { calledDoor } from "./keep.js";
 import { familyOf, activeOf } from "./state.js";
-import { _, doorName } from "./words.js";
+import { _ } from "./words.js";
 
 /** @type {Record<string, { name: string, onward: string }>} */
 const STEP_WORDS = {
@@ -53,7 +54,7 @@ export function createOnward(app) {
       on.hidden = at === ORDER.length - 1;
       if (!back.hidden) setText(back, STEP_WORDS[ORDER[at - 1]].onward);
       if (!on.hidden) setText(on, STEP_WORDS[ORDER[at + 1]].onward);
-      setText(words, _("{covering} on your door: {door}", { covering: familyOf(app.catalog, one).name, door: doorName(app.catalog, one.door) }));
+      setText(words, _("{covering} on your door: {door}", { covering: familyOf(app.catalog, one).name, door: calledDoor(app.catalog, one.door) }));
       words.hidden = state.step === "coverings";
     },
   };
