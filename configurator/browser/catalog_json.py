@@ -14,13 +14,11 @@ class PageCatalog(Stock):
     """What the page works with.
 
     ``doors``, ``handles`` and ``families`` are the kernel's, by id in the catalog's order, retired
-    ones among them. ``words`` is the page's language, which its scripts are already in. ``swatches``
-    gives ``#rrggbb`` by family, choice and option where there is one.
+    ones among them. ``words`` is the page's language, which its scripts are already in.
     """
 
     showroom: str
     words: Words
-    swatches: dict[str, dict[str, dict[str, str]]]
 
 
 def page_catalog(catalog: Catalog) -> PageCatalog:
@@ -33,7 +31,6 @@ def page_catalog(catalog: Catalog) -> PageCatalog:
         "doors": catalog.doors,
         "handles": catalog.handles,
         "families": catalog.families,
-        "swatches": swatches(catalog),
         "opening": opening(catalog),
         "formerly": catalog.formerly,
     }
@@ -49,17 +46,6 @@ def opening(catalog: Catalog) -> list[str]:
         if sound and answer["verdicts"]["pass_through"]["state"] == "clears":
             return [door["id"], family["id"]]
     return [door["id"], offered[0]["id"]]
-
-
-def swatches(catalog: Catalog) -> dict[str, dict[str, dict[str, str]]]:
-    """Return the colors of options that have one."""
-    found: dict[str, dict[str, dict[str, str]]] = {}
-    for family, notes in catalog.family_notes.items():
-        for choice, words in notes.choices.items():
-            colors = {option: each.swatch for option, each in words.options.items() if each.swatch}
-            if colors:
-                found.setdefault(family, {})[choice] = colors
-    return found
 
 
 def catalog_json(catalog: Catalog) -> str:

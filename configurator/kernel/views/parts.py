@@ -7,13 +7,14 @@ from configurator.kernel.views.marks import faded, make_mark, rectangle, stroke
 
 # Lines closer than this, in parts of the letter size, would run together into a blot.
 LINES_APART = 0.16
+# Those on a face stand further apart, so that it keeps its color.
+SEEN_APART = 0.32
 # Parts narrower than this, in parts of the letter size, would fill up with a heavy outline.
 HEAVY_FROM = 0.6
 # Thinner than this, mm, a part is a sheet that the cut shows as one heavy line.
 SHEET = 2.0
-# Cloth deeper than this, mm, hangs in gathers, whose lines stand this far apart, in letters.
+# Cloth deeper than this, mm, hangs in gathers.
 GATHER_DEPTH = 6.0
-GATHERS_APART = 0.6
 
 
 def front_bounds(piece: Piece) -> list[float]:
@@ -116,16 +117,11 @@ def blurred_run(piece: Piece, axis: str, role: str, size: float) -> list[Mark]:
 def front_lines(piece: Piece, size: float) -> list[Mark]:
     """Return the lines that tell a run's units apart in an elevation."""
     marks: list[Mark] = []
-    if is_gathered(piece):
-        count = math.ceil((piece["x1"] - piece["x0"]) / (size * GATHERS_APART))
-        for i in range(1, count):
-            x = piece["x0"] + (piece["x1"] - piece["x0"]) * i / count
-            marks.append(stroke("hair", x, -piece["y1"], x, -piece["y0"]))
-    for edge in unit_edges(piece, size):
+    for edge in unit_edges(piece, size * SEEN_APART / LINES_APART):
         if piece["axis"] == "x":
             y = -piece["y0"] - edge
-            marks.append(make_mark("line", "hair", [piece["x0"], y, piece["x1"], y]))
+            marks.append(make_mark("line", "crease", [piece["x0"], y, piece["x1"], y]))
         else:
             x = piece["x0"] + edge
-            marks.append(make_mark("line", "hair", [x, -piece["y1"], x, -piece["y0"]]))
+            marks.append(make_mark("line", "crease", [x, -piece["y1"], x, -piece["y0"]]))
     return marks

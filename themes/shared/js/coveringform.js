@@ -2,6 +2,7 @@
 
 import { element, setChildren, setText } from "./dom.js";
 import { verdictOf } from "./now.js";
+import { swatchNode } from "./paint.js";
 import { activeOf, MOST_CONFIGURATIONS } from "./state.js";
 import { capital } from "./text.js";
 import { createWidthField } from "./widthfield.js";
@@ -51,8 +52,7 @@ function optionRow(app, choice, option) {
     type: "radio", name: `choice-${choice.id}`, value: option.id, id, "aria-describedby": why.id,
     onchange: () => app.pickOption(choice.id, option.id),
   });
-  const color = app.catalog.swatches?.[app.family().id]?.[choice.id]?.[option.id];
-  const swatch = color ? element("span", { class: "chip", style: `--swatch:${color}`, "aria-hidden": "true" }) : null;
+  const swatch = option.look.color ? swatchNode(app.family(), { [choice.id]: option.id }) : null;
   const label = element("label", { for: id }, input, swatch, element("span", { class: "option-name" }, capital(option.name)), why);
   return { choice, option, input, label, why };
 }

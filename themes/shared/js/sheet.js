@@ -4,6 +4,7 @@ import { element, shape } from "./dom.js";
 import { createLayer, joined, short } from "./draw.js";
 import { wholeAnswer } from "./figures.js";
 import { fits } from "./now.js";
+import { paint } from "./paint.js";
 import { qrDrawing } from "./qr.js";
 import { arranged, bareBox } from "./sheetlayout.js";
 import { familyOf } from "./state.js";
@@ -66,7 +67,9 @@ function sheetDrawing(app, configuration, units) {
     return layer.group;
   });
   const scale = scaleFor(whole, units, PAPER.width, PAPER.height);
-  const svg = toScale(shape("svg", { class: "drawing-sheet", role: "img", "aria-label": drawings.elevation.title }, groups), whole, scale);
+  const sheet = shape("svg", { class: "drawing-sheet", role: "img", "aria-label": drawings.elevation.title }, groups);
+  paint(sheet, drawings.elevation.look);
+  const svg = toScale(sheet, whole, scale);
   return { svg, words: Astragal.kernel.scale_words(scale, tongue(), units) };
 }
 

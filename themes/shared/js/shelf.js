@@ -4,6 +4,7 @@ import { around, element, setAttribute, setChildren, setText, shape } from "./do
 import { createLayer, joined } from "./draw.js";
 import { createWishes } from "./late.js";
 import { fits, verdictOf } from "./now.js";
+import { paint } from "./paint.js";
 import { bareBox, unionOf } from "./sheetlayout.js";
 import { activeOf, legsOf } from "./state.js";
 import { slid } from "./swipe.js";
@@ -68,7 +69,7 @@ function factsOf(answer, shares, units) {
 function createShelfDrawings(app, families, shelved) {
   const doorLayer = createLayer("still");
   // What is used elsewhere is styled by itself, not by what it stands in.
-  const pattern = shape("svg", { class: "shelf-pattern", "aria-hidden": "true", width: 0, height: 0 },
+  const pattern = shape("svg", { class: "patterns", "aria-hidden": "true", width: 0, height: 0 },
     shape("defs", {}, shape("g", { id: "shelf-door", class: "drawing-sheet" }, doorLayer.group)));
   let window = "";
 
@@ -92,6 +93,7 @@ function createShelfDrawings(app, families, shelved) {
     draw(card, state) {
       const one = shelved(card.family);
       setAttribute(card.picture, "viewBox", window);
+      paint(card.picture, Astragal.kernel.look_of(card.family, one.choices));
       card.layer.draw(app.ask.coveringFront(one, one.place, state.units));
     },
   };
