@@ -2,6 +2,7 @@
 
 from configurator.kernel.looks import LUSTERS
 from configurator.kernel.piece_kinds import is_cloth
+from configurator.kernel.pieces import both_through
 from configurator.kernel.shapes import Door, Mark, Piece
 from configurator.kernel.views.bars import barred
 from configurator.kernel.views.blade_form import as_lapped, blade_tones
@@ -46,6 +47,25 @@ def is_many(piece: Piece) -> bool:
 def by_front(pieces: list[Piece]) -> list[Piece]:
     """Return the pieces from the glass towards the room, as a painter lays them down."""
     return sorted(pieces, key=lambda piece: piece["z1"])
+
+
+def is_behind(piece: Piece, other: Piece) -> bool:
+    """Return whether a piece of cloth is wholly covered by another one of its kind: a layer tucked behind it."""
+    same = piece["kind"] == other["kind"] and len(piece["outline"]) == 0 and len(other["outline"]) == 0
+    level = abs(piece["y0"] - other["y0"]) < 1e-6 and abs(piece["y1"] - other["y1"]) < 1e-6
+    return same and level and abs(piece["x0"] - other["x0"]) < 1e-6 and abs(piece["x1"] - other["x1"]) < 1e-6
+
+
+def as_one_layer(rows: list[list[Piece]]) -> list[list[Piece]]:
+    """Return rows with layers that are tucked behind each other as the foremost alone, which hides what all do."""
+    result: list[list[Piece]] = []
+    for row in rows:
+        last = result[len(result) - 1] if len(result) > 0 else []
+        if len(row) == 1 and len(last) == 1 and is_cloth(row[0]["kind"]) and is_behind(last[0], row[0]):
+            result[len(result) - 1] = [{**row[0], "optics": both_through(last[0]["optics"], row[0]["optics"])}]
+        else:
+            result.append(row)
+    return result
 
 
 def row_for(piece: Piece, rows: list[list[Piece]]) -> int:
@@ -104,7 +124,7 @@ def row_marks(row: list[Piece], draft: Draft) -> list[Mark]:
         for piece in row:
             marks.extend(front_lines(piece, draft["size"]))
     if is_cloth(row[0]["kind"]):
-        marks.extend(barred(glow_marks(row, draft["scene"]["door"])))
+        marks.extend(barred(glow_marks(row, draft["scene"])))
     return marks
 
 
@@ -116,7 +136,7 @@ def covering_front(draft: Draft) -> list[Mark]:
         if piece["part"] == "handle" and piece["kind"] != "neck":
             pieces.append(piece)
     marks: list[Mark] = []
-    for row in front_rows(pieces):
+    for row in as_one_layer(front_rows(pieces)):
         if row[0]["part"] == "handle":
             marks.append(handle_front(draft["door"], row[0]))
         else:

@@ -7,7 +7,7 @@ lies in shade. Tones come in a few steps, as a printmaker lays them, so that equ
 import math
 
 from configurator.kernel.shapes import Mark, Piece
-from configurator.kernel.views.marks import faded
+from configurator.kernel.views.marks import faded, wash
 from configurator.kernel.views.parts import is_gathered
 from configurator.kernel.views.tones import GLEAM, SHADE
 
@@ -24,6 +24,13 @@ FULL_FROM = 0.8
 FINE_STRENGTH = 0.3
 # Cloth that falls in waves is modeled in so many strips a wave.
 WAVE_STRIPS = 8
+# Bands of a tucked fold: low and high in shares of its height, and their tone.
+TUCKED = [[0.0, 0.08, -0.9], [0.08, 0.2, -0.5], [0.2, 0.34, -0.25], [0.6, 0.92, 0.4]]
+# A pinch of a pleated heading, mm, and how far from the middle of a pleat it stands, in shares of that; a hem, mm.
+PINCH_WIDE = 4.0
+PINCH_HIGH = 90.0
+PINCH_SPREAD = 0.14
+HEM_HIGH = 100.0
 # How wide a gather is at least, in letters, and how far one may differ from the next.
 GATHER_WIDE = 0.55
 GATHER_DRIFT = 0.35
@@ -75,6 +82,25 @@ def wave_tones(pitch: float) -> list[list[float]]:
         tone = math.cos(math.pi * middle) * 0.75 - hollow * hollow * 0.7
         bands.append([pitch * i / WAVE_STRIPS, pitch * (i + 1) / WAVE_STRIPS, tone])
     return bands
+
+
+def tuck_tones(height: float) -> list[list[float]]:
+    """Return the bands of a fold that is tucked up: rounded over at its foot."""
+    return [[height * part[0], height * part[1], part[2]] for part in TUCKED]
+
+
+def heading_tones(piece: Piece) -> list[Mark]:
+    """Return the shade between the pinches of a pleated heading, and the line of the hem."""
+    marks: list[Mark] = []
+    top = -piece["y1"]
+    for unit in range(int(piece["count"])):
+        middle = piece["x0"] + (unit + 0.5) * piece["pitch"]
+        for side in [-1.0, 1.0]:
+            x = middle + side * piece["pitch"] * PINCH_SPREAD
+            marks.append(wash(SHADE, [x - PINCH_WIDE / 2, top, x + PINCH_WIDE / 2, top + PINCH_HIGH], SHADE_STEP * 3.5))
+    hem = -piece["y0"] - HEM_HIGH
+    marks.append(wash(SHADE, [piece["x0"], hem, piece["x1"], hem + PINCH_WIDE], SHADE_STEP * 2.5))
+    return marks
 
 
 def joined_bands(bands: list[list[float]]) -> list[list[float]]:
@@ -151,11 +177,15 @@ def form_marks(piece: Piece, size: float, luster: float) -> list[Mark]:
     """Return the light and shade on a piece as seen from the room; none where it is flat or too small to tell."""
     if is_gathered(piece):
         return gathered_tones(piece, size, luster)
+    if piece["kind"] == "fold" and len(piece["outline"]) == 0:
+        return run_tones(piece, tuck_tones(piece["y1"] - piece["y0"]), luster)
     if len(piece["outline"]) == 0:
         return []
     if piece["count"] > 1 and piece["pitch"] < size * MODELED_FROM:
         return []
     if piece["kind"] == "pleat":
-        return run_tones(piece, wave_tones(piece["pitch"]), luster)
+        marks = run_tones(piece, wave_tones(piece["pitch"]), luster)
+        marks.extend(heading_tones(piece))
+        return marks
     strength = min(1.0, max(FINE_STRENGTH, piece["pitch"] / (size * FULL_FROM))) if piece["count"] > 1 else 1.0
     return run_tones(piece, softened(cut_tones(piece), strength), luster)

@@ -1,6 +1,6 @@
 """Daylight that shines through cloth where glass is behind it."""
 
-from configurator.kernel.shapes import Mark, Piece
+from configurator.kernel.shapes import Mark, Piece, Scene
 from configurator.kernel.views.marks import wash
 from configurator.kernel.views.parts import front_bounds
 from configurator.kernel.views.tones import GLOW
@@ -32,12 +32,24 @@ def glass_areas(door: list[Piece], whole: bool) -> list[list[float]]:
     return areas
 
 
-def glow_marks(row: list[Piece], door: list[Piece]) -> list[Mark]:
+def light_behind(piece: Piece, covering: list[Piece]) -> float:
+    """Return how much light reaches the back of a piece through the cloth that hangs behind all of it."""
+    light = 1.0
+    for other in covering:
+        over = other["x0"] <= piece["x0"] and other["x1"] >= piece["x1"]
+        beside = other["y0"] <= piece["y0"] and other["y1"] >= piece["y1"]
+        if over and beside and other["z1"] <= piece["z0"] + 1e-6:
+            light = light * other["optics"]["light"]
+    return light
+
+
+def glow_marks(row: list[Piece], scene: Scene) -> list[Mark]:
     """Return what shines through pieces of one row: each of their faces where it stands before glass."""
     marks: list[Mark] = []
-    areas = glass_areas(door, len(row) > 1)
+    areas = glass_areas(scene["door"], len(row) > 1)
+    behind = light_behind(row[0], scene["covering"]) if len(row) == 1 else 1.0
     for piece in row:
-        light = piece["optics"]["light"]
+        light = piece["optics"]["light"] * behind
         if light < GLOW_LEAST:
             continue
         face = front_bounds(piece)

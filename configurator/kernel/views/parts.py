@@ -9,6 +9,8 @@ from configurator.kernel.views.marks import faded, make_mark, rectangle, stroke
 LINES_APART = 0.16
 # Those on a face stand further apart, so that it keeps its color.
 SEEN_APART = 0.32
+# Units closer than this, in parts of the letter size, are stacked.
+STACKED_BELOW = 0.4
 # Parts narrower than this, in parts of the letter size, would fill up with a heavy outline.
 HEAVY_FROM = 0.6
 # Thinner than this, mm, a part is a sheet that the cut shows as one heavy line.
@@ -93,11 +95,23 @@ def cut_marks(piece: Piece, axis: str, role: str, size: float) -> list[Mark]:
         return [rectangle(role, cut_bounds(piece, axis))]
     if shown_every(piece, size) > 1:
         return blurred_run(piece, axis, role, size)
+    if piece["count"] > 1 and piece["pitch"] < size * STACKED_BELOW:
+        return stacked_run(piece, axis, role)
+    return unit_cuts(piece, axis, role)
+
+
+def unit_cuts(piece: Piece, axis: str, role: str) -> list[Mark]:
+    """Return the outline of every unit of a run."""
     marks: list[Mark] = []
     for unit in range(int(piece["count"])):
         along = unit * piece["pitch"]
         marks.append(outline_cut(piece, role, along) if axis == "x" else outline_plan(piece, role, along))
     return marks
+
+
+def stacked_run(piece: Piece, axis: str, role: str) -> list[Mark]:
+    """Return a run pressed together: its units in fine lines, so that it keeps its color and does not turn black."""
+    return unit_cuts(piece, axis, role.replace(" seen", " crease"))
 
 
 def blurred_run(piece: Piece, axis: str, role: str, size: float) -> list[Mark]:
@@ -108,9 +122,9 @@ def blurred_run(piece: Piece, axis: str, role: str, size: float) -> list[Mark]:
     for edge in unit_edges(piece, size):
         if axis == "x":
             y = -piece["y0"] - edge
-            marks.append(stroke("hair", z0, y, z1, y))
+            marks.append(stroke("crease", z0, y, z1, y))
         else:
-            marks.append(stroke("hair", piece["x0"] + edge, z0, piece["x0"] + edge, z1))
+            marks.append(stroke("crease", piece["x0"] + edge, z0, piece["x0"] + edge, z1))
     return marks
 
 
