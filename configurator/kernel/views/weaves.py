@@ -44,7 +44,7 @@ def grid(count: int, pitch: float, wide: float, fade: float) -> list[Mark]:
 
 def plain_tile() -> Tile:
     """Return a plain weave, its yarns so fine that they hardly show."""
-    return {"width": 12.0, "height": 12.0, "marks": grid(4, 3.0, 1.2, 0.06)}
+    return {"width": 12.0, "height": 12.0, "marks": grid(4, 3.0, 1.2, 0.04)}
 
 
 def scattered(role: str, count: int, tile: list[float], yarn: list[float]) -> list[Mark]:
