@@ -17,7 +17,7 @@ ACROSS, DOWN = 560, 424
 # The drawing's edges are smoothed out of as many pixels each way.
 FINER = 2
 # Few colors keep a card small; those of its frame and the garden are always among them.
-COLORS = 13
+COLORS = 12
 OWN_COLORS = ("paper", "ink", "warm", "ground", "sky", "lawn", "tree")
 # Every other pixel each way tells as well as all of them which colors a card shows most of.
 SAMPLED = 2
@@ -133,7 +133,7 @@ def small_png(image: Image.Image) -> bytes:
     """Return a picture as PNG with few colors and nothing but pixels in it."""
     out = io.BytesIO()
     flat = image.quantize(palette=palette_of(image), dither=Image.Dither.NONE)
-    flat.save(out, "PNG", compress_level=6)
+    flat.save(out, "PNG", compress_level=9)
     return out.getvalue()
 
 

@@ -24,9 +24,10 @@ ALONE = ("text", "bars")
 SHEET_CLASS = "drawing-sheet"
 
 
-def fine(value: float) -> str:
-    """Return a number of a row of bars, in hundredths: its steps would add up what a coarser one leaves out."""
-    return f"{value:.2f}".rstrip("0").rstrip(".")
+def brief(value: float, decimals: int) -> str:
+    """Return a number without needless zeros."""
+    written = f"{value:.{decimals}f}".rstrip("0").rstrip(".") if decimals else f"{value:.0f}"
+    return "0" if written in ("-0", "") else written.replace("0.", ".", 1) if written.startswith("0.") else written
 
 
 class Pen:
@@ -68,7 +69,7 @@ class Pen:
         return "".join(written) + ("z" if mark["shape"] == "polygon" else "")
 
     def _axis(self, points: list[float]) -> str:
-        x0, y0, x1, y1 = (fine(value) for value in points[:4])
+        x0, y0, x1, y1 = (brief(value, 1) for value in points[:4])
         return f"M{x0} {y0}" + (f"V{y1}" if x0 == x1 else f"H{x1}")
 
     def _circle(self, points: list[float]) -> str:
@@ -100,6 +101,8 @@ def fade_attributes(mark: Mark) -> dict[str, str]:
     """Return the attribute that makes a fill let the view through; none where it hides all."""
     if mark["fade"] >= 1:
         return {}
+    if is_tone(mark["role"]):
+        return {"opacity": brief(mark["fade"], 2)}
     return {"fill-opacity": f"{mark['fade']:.3f}".rstrip("0").rstrip(".")}
 
 
@@ -107,10 +110,10 @@ def bar_attributes(mark: Mark) -> dict[str, str]:
     """Return the attributes that make an axis a row of bars."""
     across, thick, pitch = mark["points"][4:]
     return {
-        "class": f"{mark['role']} bars",
-        "stroke-width": fine(across),
-        "stroke-dasharray": f"{fine(thick)} {fine(pitch - thick)}",
-        "stroke-opacity": fine(mark["fade"]),
+        "stroke-width": brief(across, 1),
+        # The steps of a row would add up what a coarser number leaves out.
+        "stroke-dasharray": f"{brief(thick, 2)} {brief(pitch - thick, 2)}",
+        "opacity": brief(mark["fade"], 2),
     }
 
 

@@ -32,7 +32,7 @@ PINCH_HIGH = 90.0
 PINCH_SPREAD = 0.14
 HEM_HIGH = 100.0
 # How wide a gather is at least, in letters, and how far one may differ from the next.
-GATHER_WIDE = 0.55
+GATHER_WIDE = 0.65
 GATHER_DRIFT = 0.35
 
 

@@ -4,6 +4,8 @@ from configurator.kernel.looks import is_dyed, is_hard
 from configurator.kernel.shapes import Look
 
 PAINT_PREFIX = "look-"
+# The weave of which nothing but its color is seen.
+SMOOTH = "paint"
 
 
 def paint_name(look: Look) -> str:
@@ -18,7 +20,7 @@ def paint_style(look: Look) -> str:
     """
     if not is_dyed(look):
         return ""
-    paint = "url(#" + paint_name(look) + ") " + look["color"]
+    paint = look["color"] if look["weave"] == SMOOTH else "url(#" + paint_name(look) + ") " + look["color"]
     style = "--cloth:" + paint + ";--crease:" + look["line"]
     # What is hard goes with its rails and frames.
     return style + ";--louver:" + paint if is_hard(look) else style

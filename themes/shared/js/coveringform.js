@@ -1,8 +1,9 @@
 // Its covering: one family, and its choices with the reason beside each that the door rules out.
 
-import { element, setChildren, setText } from "./dom.js";
+import { element, setChildren, setText, shape } from "./dom.js";
+import { createLayer } from "./draw.js";
 import { verdictOf } from "./now.js";
-import { swatchNode } from "./paint.js";
+import { paint } from "./paint.js";
 import { activeOf, MOST_CONFIGURATIONS } from "./state.js";
 import { capital } from "./text.js";
 import { createWidthField } from "./widthfield.js";
@@ -38,6 +39,19 @@ function familyCards(app) {
       }
     },
   };
+}
+
+/**
+ * @param {Astragal.Family} family
+ * @param {Record<string, string>} choices
+ */
+function swatchNode(family, choices) {
+  const { side, look, marks } = Astragal.kernel.swatch_of(family, choices);
+  const layer = createLayer("drawn");
+  layer.draw(marks);
+  const svg = shape("svg", { class: "chip drawing-sheet", viewBox: `0 0 ${side} ${side}`, "aria-hidden": "true", focusable: "false" }, layer.group);
+  paint(svg, look);
+  return svg;
 }
 
 /**

@@ -84,10 +84,7 @@ function pathAttributes({ marks, fade }) {
  */
 function barAttributes({ role, fade, marks }) {
   const [across, thick, pitch] = marks[0].points.slice(4);
-  return {
-    class: `${role} bars`, d: markPath(marks[0]),
-    "stroke-width": across, "stroke-dasharray": `${thick} ${pitch - thick}`, "stroke-opacity": fade,
-  };
+  return { class: role, d: markPath(marks[0]), "stroke-width": across, "stroke-dasharray": `${thick} ${pitch - thick}`, opacity: fade };
 }
 
 /**

@@ -12,19 +12,6 @@ export function paint(svg, look) {
 }
 
 /**
- * @param {Astragal.Family} family
- * @param {Record<string, string>} choices
- */
-export function swatchNode(family, choices) {
-  const { side, look, marks } = Astragal.kernel.swatch_of(family, choices);
-  const layer = createLayer("drawn");
-  layer.draw(marks);
-  const svg = shape("svg", { class: "chip drawing-sheet", viewBox: `0 0 ${side} ${side}`, "aria-hidden": "true", focusable: "false" }, layer.group);
-  paint(svg, look);
-  return svg;
-}
-
-/**
  * @param {Astragal.Drawing} drawing
  * @param {Frame} [window]
  */
