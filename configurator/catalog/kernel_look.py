@@ -1,6 +1,6 @@
 """A look as a file gives it, with the lines that show on its color."""
 
-from configurator.catalog.contrast import nearest_passing, read_color, say_color
+from configurator.catalog.contrast import luminance, nearest_passing, read_color, say_color
 from configurator.catalog.schema.family import LookFile
 from configurator.kernel.looks import no_look
 from configurator.kernel.shapes import Look
@@ -9,16 +9,17 @@ from configurator.kernel.shapes import Look
 LINE_RATIO = 3.0
 
 
-def line_on(color: str) -> str:
-    """Return the color nearest to ``#rrggbb`` that shows on it."""
+def lines_of(color: str) -> dict[str, str]:
+    """Return the color nearest to ``#rrggbb`` that shows on it, and the darker of both."""
     ground = read_color(color)
-    return say_color(nearest_passing(ground, [ground], LINE_RATIO))
+    line = nearest_passing(ground, [ground], LINE_RATIO)
+    return {"line": say_color(line), "rim": say_color(min(ground, line, key=luminance))}
 
 
 def kernel_look(file: LookFile) -> dict[str, str]:
     """Return the parts of a look that a file gives."""
     look = {name: value for name in ("color", "weave", "luster") if (value := getattr(file, name))}
-    return look | {"line": line_on(file.color)} if file.color else look
+    return look | lines_of(file.color) if file.color else look
 
 
 def whole_look(file: LookFile) -> Look:
@@ -27,6 +28,7 @@ def whole_look(file: LookFile) -> Look:
     return {
         "color": file.color,
         "line": look.get("line", blank["line"]),
+        "rim": look.get("rim", blank["rim"]),
         "weave": file.weave or blank["weave"],
         "luster": file.luster or blank["luster"],
     }

@@ -77,7 +77,7 @@ class Sheet:
         self.textures: dict[str, Texture] = {}
         if not is_dyed(look):
             return
-        self.palette = self.palette | {"crease": look["line"]}
+        self.palette = self.palette | {"crease": look["line"], "rim": look["rim"]}
         texture = Texture(look["color"], look["weave"], self.pixels)
         for name in ("cloth", "louver") if is_hard(look) else ("cloth",):
             self.textures[name] = texture

@@ -11,7 +11,7 @@ HARD_WEAVES = ["grain", "paint", "brushed"]
 
 def no_look() -> Look:
     """Return the look of what has none of its own: it is drawn in the theme's color."""
-    return {"color": "", "line": "", "weave": "plain", "luster": "matte"}
+    return {"color": "", "line": "", "rim": "", "weave": "plain", "luster": "matte"}
 
 
 def look_of(family: Family, choices: dict[str, str]) -> Look:
@@ -22,6 +22,7 @@ def look_of(family: Family, choices: dict[str, str]) -> Look:
         look = {
             "color": part.get("color", look["color"]),
             "line": part.get("line", look["line"]),
+            "rim": part.get("rim", look["rim"]),
             "weave": part.get("weave", look["weave"]),
             "luster": part.get("luster", look["luster"]),
         }

@@ -150,12 +150,14 @@ class Cassette(TypedDict):
 class Look(TypedDict):
     """What a covering is made of, as the eye has it.
 
-    ``color`` and that of the lines drawn on it, ``line``, are ``#rrggbb``; without a color it is drawn in the theme's.
-    ``weave`` is a name of ``WEAVES``, ``luster`` one of ``LUSTERS``.
+    Colors are ``#rrggbb``: its own, that of a ``line`` drawn on it, and that of the ``rim`` of a thin part, the darker
+    of both. Without a ``color`` it is drawn in the theme's. ``weave`` is a name of ``WEAVES``, ``luster`` of
+    ``LUSTERS``.
     """
 
     color: str
     line: str
+    rim: str
     weave: str
     luster: str
 

@@ -93,7 +93,9 @@ def front_rows(pieces: list[Piece]) -> list[list[Piece]]:
 def front_role(row: list[Piece], draft: Draft) -> str:
     """Return the classes of the faces of a row: the more there are of them, the finer their outlines."""
     weight = " seen"
-    if is_blade(row[0]) or row[0]["kind"] == "band":
+    if is_blade(row[0]):
+        weight = " rim"
+    elif row[0]["kind"] == "band":
         weight = " crease"
     elif len(row) > 1:
         weight = ""

@@ -21,6 +21,6 @@ def paint_style(look: Look) -> str:
     if not is_dyed(look):
         return ""
     paint = look["color"] if look["weave"] == SMOOTH else "url(#" + paint_name(look) + ") " + look["color"]
-    style = "--cloth:" + paint + ";--crease:" + look["line"]
+    style = "--cloth:" + paint + ";--crease:" + look["line"] + ";--rim:" + look["rim"]
     # What is hard goes with its rails and frames.
     return style + ";--louver:" + paint if is_hard(look) else style
