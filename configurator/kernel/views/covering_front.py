@@ -4,7 +4,7 @@ from configurator.kernel.looks import LUSTERS
 from configurator.kernel.piece_kinds import is_cloth
 from configurator.kernel.pieces import both_through
 from configurator.kernel.shapes import Door, Mark, Piece
-from configurator.kernel.views.bars import barred
+from configurator.kernel.views.bar_rows import barred
 from configurator.kernel.views.blade_form import as_lapped, blade_tones
 from configurator.kernel.views.draft import Draft
 from configurator.kernel.views.form import form_marks

@@ -3,7 +3,7 @@
 from typing import TypedDict
 
 from configurator.drawing.page_svg import layered_svg
-from configurator.drawing.swatch import swatch_svg
+from configurator.drawing.swatch_svg import swatch_svg
 from configurator.kernel.message import is_said
 from configurator.kernel.shapes import Answer, Choice, Door, Family, Option
 from configurator.kernel.views.swatch import swatch_of

@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 from typing import TypedDict
 
-from configurator.drawing.paint import patterns
+from configurator.drawing.page_patterns import patterns
 from configurator.kernel.looks import is_dyed, look_of
 from configurator.kernel.shapes import Look
 from configurator.site.house import House

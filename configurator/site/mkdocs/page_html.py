@@ -1,6 +1,6 @@
 """A page as it is written."""
 
-from configurator.drawing.paint import page_patterns
+from configurator.drawing.page_patterns import page_patterns
 from configurator.site.house import House
 from configurator.site.kinds.frame import frame
 from configurator.site.mkdocs.slim import slim

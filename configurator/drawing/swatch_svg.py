@@ -10,7 +10,7 @@ from configurator.kernel.views.swatch import Swatch
 def swatch_svg(swatch: Swatch) -> str:
     """Return a swatch for a page that has the pattern of its look; its name stands beside it."""
     side = f"{swatch['side']:g}"
-    paper = SVG(debug=False, class_=f"swatch {SHEET_CLASS}", viewBox=f"0 0 {side} {side}")
+    paper = SVG(debug=False, class_=" ".join(("swatch", SHEET_CLASS)), viewBox=f"0 0 {side} {side}")
     paper.attribs.update({"aria-hidden": "true", "style": paint_style(swatch["look"])})
     paper.elements.remove(paper.defs)
     put_on(paper, swatch["marks"], Pen(TRUE_SIZE))
