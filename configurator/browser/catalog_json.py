@@ -42,15 +42,13 @@ class PageCatalog(Stock):
     """What the page works with.
 
     ``doors``, ``handles`` and ``families`` are the kernel's, by id in the catalog's order, retired
-    ones among them. ``words`` is the page's language, which its scripts are already in. ``swatches``
-    gives ``#rrggbb`` by family, choice and option where there is one. ``presets`` says of each door where its numbers
-    come from.
+    ones among them. ``words`` is the page's language, which its scripts are already in. ``presets`` says of each door
+    where its numbers come from.
     """
 
     showroom: str
     contact: Reach
     words: Words
-    swatches: dict[str, dict[str, dict[str, str]]]
     presets: dict[str, Preset]
 
 
@@ -65,7 +63,6 @@ def page_catalog(catalog: Catalog) -> PageCatalog:
         "doors": catalog.doors,
         "handles": catalog.handles,
         "families": catalog.families,
-        "swatches": swatches(catalog),
         "presets": {ident: preset(notes, catalog.words) for ident, notes in catalog.door_notes.items()},
         "opening": opening(catalog),
         "formerly": catalog.formerly,
@@ -104,17 +101,6 @@ def preset(notes: DoorNotes, words: Words) -> Preset:
 def source_words(measure: Measure, words: Words) -> str:
     """Return where one number comes from, in words."""
     return in_words("assumed", words) if measure.assumed else measure.source.said(words)
-
-
-def swatches(catalog: Catalog) -> dict[str, dict[str, dict[str, str]]]:
-    """Return the colors of options that have one."""
-    found: dict[str, dict[str, dict[str, str]]] = {}
-    for family, notes in catalog.family_notes.items():
-        for choice, words in notes.choices.items():
-            colors = {option: each.swatch for option, each in words.options.items() if each.swatch}
-            if colors:
-                found.setdefault(family, {})[choice] = colors
-    return found
 
 
 def catalog_json(catalog: Catalog) -> str:

@@ -24,7 +24,7 @@ FACTS = ("price_level", "cleaning", "animals")
 def choice_notes(ident: str, choice: ChoiceFile) -> ChoiceNotes:
     """Return a choice's words."""
     options = {
-        name: OptionNotes(name, option.name, option.note, option.retired, option.swatch, option.price_band)
+        name: OptionNotes(name, option.name, option.note, option.retired, option.price_band)
         for name, option in choice.options.items()
     }
     return ChoiceNotes(ident, choice.name, choice.note, options)
@@ -70,7 +70,6 @@ def family_notes(file: FamilyFile, family: Family, sources: Mapping[KeyPath, Sou
         source=file.source,
         retired=file.retired,
         mechanism=file.mechanism,
-        material=file.material,
         fact_sources=fact_sources(file, sources),
         description=file.description,
         moves=file.moves,

@@ -3,6 +3,7 @@
 from collections.abc import Mapping
 
 from configurator.catalog.family_numbers import read_numbers, takes_of
+from configurator.catalog.kernel_look import kernel_look, whole_look
 from configurator.catalog.located import ContentFile
 from configurator.catalog.schema.family import CassetteFile, ChoiceFile, FamilyFile
 from configurator.kernel.shapes import Cassette, Choice, Family, Option
@@ -25,6 +26,7 @@ def kernel_family(file: ContentFile, ident: str, family: FamilyFile, showroom: M
         "cleaning": family.cleaning,
         "animals": family.animals,
         "numbers": {**presets, **showroom, **given},
+        "look": whole_look(family.look),
         "cassettes": [kernel_cassette(cassette) for cassette in family.cassettes],
         "choices": [kernel_choice(file, takes, name, choice) for name, choice in family.choices.items()],
     }
@@ -43,5 +45,13 @@ def kernel_choice(
     for name, option in choice.options.items():
         path = ("choices", ident, "options", name, "numbers")
         numbers = read_numbers(file, takes, option.numbers, path)
-        options.append({"id": name, "name": option.name, "retired": option.retired, "numbers": numbers})
+        options.append(
+            {
+                "id": name,
+                "name": option.name,
+                "retired": option.retired,
+                "numbers": numbers,
+                "look": kernel_look(option.look),
+            }
+        )
     return {"id": ident, "name": choice.name, "options": options}

@@ -43,13 +43,12 @@ class DoorNotes:
 
 @dataclass(frozen=True)
 class OptionNotes:
-    """An option in words; ``swatch`` is ``#rrggbb`` or empty."""
+    """An option in words."""
 
     id: str
     name: str
     note: str
     retired: bool
-    swatch: str
     price_band: str
 
 
@@ -65,8 +64,8 @@ class ChoiceNotes:
 
 @dataclass(frozen=True)
 class FamilyNotes:
-    """A family in words; each text is a list of paragraphs or points. ``material`` is cloth, wood or metal,
-    ``also_called`` are other names that people have for it.
+    """A family in words; each text is a list of paragraphs or points. ``also_called`` are other names that people
+    have for it.
 
     ``fact_sources`` are of those facts that are given, by name: ``price_level``, ``cleaning``, ``animals``.
     """
@@ -78,7 +77,6 @@ class FamilyNotes:
     source: Source
     retired: bool
     mechanism: str
-    material: str
     fact_sources: dict[str, Source]
     description: list[str]
     moves: list[str]

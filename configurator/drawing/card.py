@@ -1,14 +1,14 @@
 """Link previews, 1200 × 630 px: a drawing on the right, words on the left."""
 
 import io
-import zlib
 from typing import NamedTuple, cast
 
 from PIL import Image, ImageDraw, ImageFont
 
 from configurator.drawing.drawing_palette import colors
-from configurator.drawing.png import Color, Sheet, is_annotation, put, rgb
-from configurator.kernel.shapes import Drawing, Mark
+from configurator.drawing.png import Sheet, is_annotation, put
+from configurator.drawing.rgb import Color, rgb
+from configurator.kernel.shapes import Drawing, Look, Mark
 
 WIDTH, HEIGHT = 1200, 630
 EDGE = 56
@@ -17,7 +17,7 @@ ACROSS, DOWN = 560, 424
 # The drawing's edges are smoothed out of as many pixels each way.
 FINER = 2
 # Few colors keep a card small; those of its frame and the garden are always among them.
-COLORS = 11
+COLORS = 12
 OWN_COLORS = ("paper", "ink", "warm", "ground", "sky", "lawn", "tree")
 # Every other pixel each way tells as well as all of them which colors a card shows most of.
 SAMPLED = 2
@@ -43,9 +43,10 @@ class Backdrop:
         self.sheet = Sheet(drawing, width, rgb(colors()["paper"]), FINER)
         put_all(self.sheet, drawing["marks"])
 
-    def with_marks(self, marks: list[Mark]) -> Image.Image:
-        """Return the drawing with more marks in front of it, at the size of a card."""
+    def with_marks(self, marks: list[Mark], look: Look) -> Image.Image:
+        """Return the drawing with more marks of a look in front of it, at the size of a card."""
         sheet = self.sheet.again()
+        sheet.take_look(look)
         put_all(sheet, marks)
         return sheet.image.reduce(FINER)
 
@@ -132,8 +133,7 @@ def small_png(image: Image.Image) -> bytes:
     """Return a picture as PNG with few colors and nothing but pixels in it."""
     out = io.BytesIO()
     flat = image.quantize(palette=palette_of(image), dither=Image.Dither.NONE)
-    # Looking for more than runs would take five times as long, for a seventh of the bytes.
-    flat.save(out, "PNG", compress_type=zlib.Z_RLE)
+    flat.save(out, "PNG", compress_level=9)
     return out.getvalue()
 
 

@@ -5,7 +5,7 @@ from pathlib import Path
 
 from PIL import Image, ImageDraw
 
-from configurator.drawing.png import Color, rgb
+from configurator.drawing.rgb import Color, rgb
 
 OVERSAMPLING = 4
 # The door in parts of the icon's side: frame, glass and the covering over its upper third.

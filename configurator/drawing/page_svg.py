@@ -8,7 +8,7 @@ from itertools import pairwise
 from svgwrite.container import SVG, Defs, Group, Use
 
 from configurator.drawing.drawing_palette import paper_scale
-from configurator.drawing.svg import LOOK, Pen, canvas, markup, put_on
+from configurator.drawing.svg import SHEET_CLASS, Pen, canvas, markup, put_on
 from configurator.kernel.shapes import Drawing, Mark
 
 # From this scale on, a tenth of a millimeter is less than a screen or a printer shows.
@@ -25,8 +25,9 @@ class ScreenPen(Pen):
     """Writes whole millimeters in drawings of a whole door."""
 
     def __init__(self, drawing: Drawing) -> None:
-        super().__init__(drawing)
-        if paper_scale(drawing) >= COARSE_SCALE:
+        scale = paper_scale(drawing)
+        super().__init__(scale)
+        if scale >= COARSE_SCALE:
             self.decimals = 0
         self.letters = self._usual_letters(drawing)
         self.lift()
@@ -51,6 +52,8 @@ class ScreenPen(Pen):
     def path(self, mark: Mark) -> str:
         """Return the path data of a shape, in steps from point to point where they are whole."""
         if self.decimals:
+            return super().path(mark)
+        if mark["shape"] == "bars":
             return super().path(mark)
         if mark["shape"] == "circle":
             self.x, self.y = round(mark["points"][0] - mark["points"][2]), round(mark["points"][1])
@@ -179,7 +182,7 @@ def base_svg(drawing: Drawing, name: str) -> str:
     paper.attribs.update({"width": "0", "height": "0", "aria-hidden": "true"})
     held = Defs(debug=False)
     # A style rule cannot reach into what is used, unless all of its selector lies within.
-    held.add(group(still(drawing)["marks"], pen, id_=name, class_=LOOK))
+    held.add(group(still(drawing)["marks"], pen, id_=name, class_=SHEET_CLASS))
     paper.add(held)
     return markup(paper)
 
@@ -216,7 +219,7 @@ def twin_svgs(one: Drawing, other: Drawing, prefixes: tuple[str, str]) -> tuple[
         put_on(second, other["marks"][to:end], pens[1])
         at, to = start + size, end + size
         name = f"{prefixes[0]}{number}"
-        first.add(group(one["marks"][start:at], pens[0], id_=name, class_=LOOK))
+        first.add(group(one["marks"][start:at], pens[0], id_=name, class_=SHEET_CLASS))
         second.add(Use(f"#{name}", debug=False))
     put_on(first, one["marks"][at:], pens[0])
     put_on(second, other["marks"][to:], pens[1])

@@ -11,29 +11,26 @@ from typing import NamedTuple
 from PIL import Image, ImageDraw, ImageFont
 
 from configurator.drawing.drawing_palette import PAPER_WEIGHTS, STYLE_SHEET, colors, dashes, paper_scale
-from configurator.kernel.shapes import Drawing, Mark
+from configurator.drawing.rgb import Color, rgb
+from configurator.drawing.texture import Texture
+from configurator.kernel.looks import is_dyed, is_hard
+from configurator.kernel.shapes import Drawing, Look, Mark
 
 OVERSAMPLING = 3
 # Pillow's own font has no sign for "about equal"; it comes with Pillow, so that no machine lacks it.
 FONT_LACKS = str.maketrans({"\u2248": "~"})
 ANNOTATION = {"dim", "tick", "dim-text", "label", "axis-line", "title"}
 CIRCLE_SIDES = 48
-Color = tuple[int, int, int]
 Point = tuple[float, float]
 
 
-class Look(NamedTuple):
+class RoleStyle(NamedTuple):
     """How a role is drawn: colors of fill and line, the line's weight (``cut``, ``seen``, ``hair``) and its dashes."""
 
     fill: str
     line: str
     weight: str
     dashes: str
-
-
-def rgb(color: str) -> Color:
-    """Return ``#rrggbb`` as three numbers."""
-    return int(color[1:3], 16), int(color[3:5], 16), int(color[5:7], 16)
 
 
 @cache
@@ -45,7 +42,7 @@ def rules() -> list[tuple[frozenset[str], str]]:
 
 
 @cache
-def look(role: str) -> Look:
+def style_of(role: str) -> RoleStyle:
     """Return how the style sheet has marks of a role drawn; a rule for more classes wins, then the later one."""
     classes = set(role.split())
     values: dict[str, str] = {}
@@ -53,7 +50,7 @@ def look(role: str) -> Look:
         if needed <= classes:
             values.update(re.findall(r"([a-z-]+): ([^;]+);", declarations))
     named = {name: re.sub(r"var\(--(.+)\)", r"\1", value) for name, value in values.items()}
-    return Look(
+    return RoleStyle(
         named.get("fill", "none"),
         named.get("stroke", "none"),
         named.get("stroke-width", "hair"),
@@ -71,7 +68,19 @@ class Sheet:
         self.x = drawing["x"]
         self.y = drawing["y"]
         self.scale = paper_scale(drawing)
+        self.take_look(drawing["look"])
         self.paint_on(Image.new("RGB", (self.across, self.down), ground))
+
+    def take_look(self, look: Look) -> None:
+        """Take the colors of a look for what is drawn from here on."""
+        self.palette = colors()
+        self.textures: dict[str, Texture] = {}
+        if not is_dyed(look):
+            return
+        self.palette = self.palette | {"crease": look["line"], "rim": look["rim"]}
+        texture = Texture(look["color"], look["weave"], self.pixels)
+        for name in ("cloth", "louver") if is_hard(look) else ("cloth",):
+            self.textures[name] = texture
 
     def paint_on(self, image: Image.Image) -> None:
         """Take an image of the sheet's size to draw on, with a brush that hides and one that lets through."""
@@ -95,8 +104,32 @@ class Sheet:
         """Return a line weight in pixels."""
         return max(1, round(PAPER_WEIGHTS[weight] * self.scale * self.pixels))
 
-    def fill(self, points: list[Point], color: Color, share: float) -> None:
-        """Fill a polygon, hiding ``share`` of what lies beneath it."""
+    def fill(self, points: list[Point], name: str, share: float) -> None:
+        """Fill a polygon with a color or a texture by its name, hiding ``share`` of what lies beneath it."""
+        texture = self.textures.get(name)
+        color = texture.even if texture else rgb(self.palette[name])
+        if texture and color is None:
+            self.weave(points, texture, share)
+        elif color is not None:
+            self.tint(points, color, share)
+
+    def weave(self, points: list[Point], texture: Texture, share: float) -> None:
+        """Fill a polygon with a texture."""
+        across, down = [x for x, _ in points], [y for _, y in points]
+        box = (
+            max(0, math.floor(min(across))),
+            max(0, math.floor(min(down))),
+            min(self.across, math.ceil(max(across)) + 1),
+            min(self.down, math.ceil(max(down)) + 1),
+        )
+        if box[2] <= box[0] or box[3] <= box[1]:
+            return
+        mask = Image.new("L", (box[2] - box[0], box[3] - box[1]), 0)
+        ImageDraw.Draw(mask).polygon([(x - box[0], y - box[1]) for x, y in points], fill=round(share * 255))
+        self.image.paste(texture.crop(box), box[:2], mask)
+
+    def tint(self, points: list[Point], color: Color, share: float) -> None:
+        """Fill a polygon with a color."""
         if share >= 1:
             self.brush.polygon(points, fill=color)
         elif share > 0:
@@ -166,17 +199,34 @@ def round_points(mark: Mark) -> list[float]:
     return flat
 
 
+def bar_points(mark: Mark) -> list[list[float]]:
+    """Return each bar of a row as a polygon."""
+    x0, y0, x1, y1, across, thick, pitch = mark["points"]
+    found: list[list[float]] = []
+    for at in range(round((x1 - x0 + y1 - y0 - thick) / pitch) + 1):
+        if x0 == x1:
+            left, top, right, foot = x0 - across / 2, y0 + at * pitch, x0 + across / 2, y0 + at * pitch + thick
+        else:
+            left, top, right, foot = x0 + at * pitch, y0 - across / 2, x0 + at * pitch + thick, y0 + across / 2
+        found.append([left, top, right, top, right, foot, left, foot])
+    return found
+
+
 def put(sheet: Sheet, mark: Mark) -> None:
     """Draw one mark in the default colors."""
-    style = look(mark["role"])
-    palette = colors()
+    style = style_of(mark["role"])
+    if mark["shape"] == "bars":
+        for bar in bar_points(mark):
+            sheet.fill(sheet.points(bar), style.fill, mark["fade"])
+        return
+    palette = sheet.palette
     if mark["shape"] == "text":
         sheet.text(mark, rgb(palette[style.fill if style.fill != "none" else "ink"]))
         return
     closed = mark["shape"] in ("polygon", "circle")
     points = sheet.points(round_points(mark) if mark["shape"] == "circle" else mark["points"])
     if closed and style.fill != "none":
-        sheet.fill(points, rgb(palette[style.fill]), mark["fade"])
+        sheet.fill(points, style.fill, mark["fade"])
     if style.line != "none":
         sheet.line([*points, points[0]] if closed else points, rgb(palette[style.line]), style.weight, style.dashes)
 

@@ -6,7 +6,9 @@ from itertools import pairwise
 
 from PIL import Image, ImageChops, ImageDraw, ImageFilter
 
-from configurator.drawing.png import Color, rgb, round_points
+from configurator.drawing.png import round_points
+from configurator.drawing.rgb import Color, rgb
+from configurator.drawing.svg import ALONE
 from configurator.kernel.shapes import Drawing, Mark
 
 WIDTH, HEIGHT = 1800, 1080
@@ -189,7 +191,7 @@ def room_picture(drawing: Drawing) -> Image.Image:
     outside = garden(drawing["marks"], place)
     behind = True
     for mark in drawing["marks"]:
-        points = place.points(mark) if mark["shape"] != "text" else []
+        points = place.points(mark) if mark["shape"] not in ALONE else []
         if "glass" in mark["role"].split():
             pane = Image.new("L", (WIDTH, HEIGHT), 0)
             ImageDraw.Draw(pane).polygon(points, fill=255)

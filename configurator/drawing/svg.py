@@ -1,24 +1,40 @@
 """A drawing as SVG, through svgwrite: classes instead of colors, true millimeters in the viewBox."""
 
 from svgwrite.base import BaseElement
-from svgwrite.container import SVG, Style
+from svgwrite.container import SVG, Defs, Style
 from svgwrite.path import Path as SvgPath
+from svgwrite.pattern import Pattern
+from svgwrite.shapes import Rect
 from svgwrite.text import Text
 
 from configurator.drawing.drawing_palette import paper_scale, standalone_style
-from configurator.kernel.shapes import Drawing, Mark
+from configurator.kernel.looks import is_dyed
+from configurator.kernel.shapes import Drawing, Look, Mark
+from configurator.kernel.views.paint import paint_name, paint_style
+from configurator.kernel.views.tones import is_tone
+from configurator.kernel.views.weaves import weave_tile
 
 # Of a drawing enlarged to less than this scale, hundredths of a millimeter show.
 FINE_SCALE = 8.0
+# A swatch is drawn in true size.
+TRUE_SIZE = 1.0
+# Shapes that are an element each.
+ALONE = ("text", "bars")
 # The class by which style sheets know a drawing.
-LOOK = "drawing-sheet"
+SHEET_CLASS = "drawing-sheet"
+
+
+def brief(value: float, decimals: int) -> str:
+    """Return a number without needless zeros."""
+    written = f"{value:.{decimals}f}".rstrip("0").rstrip(".") if decimals else f"{value:.0f}"
+    return "0" if written in ("-0", "") else written.replace("0.", ".", 1) if written.startswith("0.") else written
 
 
 class Pen:
     """Writes coordinates with as many decimals as the drawing's scale can show."""
 
-    def __init__(self, drawing: Drawing) -> None:
-        self.decimals = 2 if paper_scale(drawing) < FINE_SCALE else 1
+    def __init__(self, scale: float) -> None:
+        self.decimals = 2 if scale < FINE_SCALE else 1
         # The size of letters that need not be said.
         self.letters = ""
 
@@ -35,6 +51,8 @@ class Pen:
         points = mark["points"]
         if mark["shape"] == "circle":
             return self._circle(points)
+        if mark["shape"] == "bars":
+            return self._axis(points)
         number = self.number
         written = [f"M{number(points[0])} {number(points[1])}"]
         for i in range(2, len(points), 2):
@@ -50,6 +68,10 @@ class Pen:
                 written.append(f"L{number(points[i])} {number(points[i + 1])}")
         return "".join(written) + ("z" if mark["shape"] == "polygon" else "")
 
+    def _axis(self, points: list[float]) -> str:
+        x0, y0, x1, y1 = (brief(value, 1) for value in points[:4])
+        return f"M{x0} {y0}" + (f"V{y1}" if x0 == x1 else f"H{x1}")
+
     def _circle(self, points: list[float]) -> str:
         radius = self.number(points[2])
         across = self.number(2 * points[2])
@@ -60,13 +82,15 @@ class Pen:
 def runs(marks: list[Mark]) -> list[list[Mark]]:
     """Return the marks in runs that can be one path: consecutive, of one role, hiding all or nothing beneath them.
 
-    See-through marks stay apart, since two that overlap hide more than one path would.
+    See-through marks stay apart, since two that overlap hide more than one path would; but light and shade of one
+    strength never overlap.
     """
     result: list[list[Mark]] = []
     for mark in marks:
         last = result[-1][-1] if result else None
-        solid = mark["fade"] in (0.0, 1.0) and mark["shape"] != "text"
-        if solid and last and last["shape"] != "text" and last["role"] == mark["role"] and last["fade"] == mark["fade"]:
+        solid = (mark["fade"] in (0.0, 1.0) or is_tone(mark["role"])) and mark["shape"] not in ALONE
+        alike = last and last["shape"] not in ALONE and last["role"] == mark["role"] and last["fade"] == mark["fade"]
+        if solid and alike:
             result[-1].append(mark)
         else:
             result.append([mark])
@@ -77,7 +101,20 @@ def fade_attributes(mark: Mark) -> dict[str, str]:
     """Return the attribute that makes a fill let the view through; none where it hides all."""
     if mark["fade"] >= 1:
         return {}
+    if is_tone(mark["role"]):
+        return {"opacity": brief(mark["fade"], 2)}
     return {"fill-opacity": f"{mark['fade']:.3f}".rstrip("0").rstrip(".")}
+
+
+def bar_attributes(mark: Mark) -> dict[str, str]:
+    """Return the attributes that make an axis a row of bars."""
+    across, thick, pitch = mark["points"][4:]
+    return {
+        "stroke-width": brief(across, 1),
+        # The steps of a row would add up what a coarser number leaves out.
+        "stroke-dasharray": f"{brief(thick, 2)} {brief(pitch - thick, 2)}",
+        "opacity": brief(mark["fade"], 2),
+    }
 
 
 def text_element(mark: Mark, pen: Pen) -> Text:
@@ -95,8 +132,9 @@ def text_element(mark: Mark, pen: Pen) -> Text:
 
 def path_element(run: list[Mark], pen: Pen) -> SvgPath:
     """Return a run of shapes as one SVG path."""
-    element = SvgPath(d="".join(pen.path(mark) for mark in run), class_=run[0]["role"], debug=False)
-    element.attribs.update(fade_attributes(run[0]))
+    mark = run[0]
+    element = SvgPath(d="".join(pen.path(mark) for mark in run), class_=mark["role"], debug=False)
+    element.attribs.update(bar_attributes(mark) if mark["shape"] == "bars" else fade_attributes(mark))
     return element
 
 
@@ -109,11 +147,14 @@ def put_on(paper: BaseElement, marks: list[Mark], pen: Pen) -> None:
 
 def canvas(drawing: Drawing, prefix: str) -> SVG:
     """Return an SVG with the drawing's window and words and nothing on it."""
-    pen = Pen(drawing)
+    pen = Pen(paper_scale(drawing))
     box = " ".join(pen.number(value) for value in (drawing["x"], drawing["y"], drawing["width"], drawing["height"]))
     name = f"{prefix}{drawing['id']}"
-    paper = SVG(debug=False, class_=LOOK, role="img", viewBox=box)
+    paper = SVG(debug=False, class_=SHEET_CLASS, role="img", viewBox=box)
     paper.attribs["aria-labelledby"] = f"{name}-title {name}-desc"
+    paint = paint_style(drawing["look"])
+    if paint:
+        paper.attribs["style"] = paint
     paper.elements.remove(paper.defs)
     paper.set_desc(title=drawing["title"], desc=drawing["desc"])
     for element, kind in zip(paper.elements, ("title", "desc"), strict=True):
@@ -126,6 +167,18 @@ def markup(paper: BaseElement) -> str:
     return str(paper.tostring()).replace(" />", "/>")
 
 
+def pattern(look: Look) -> Pattern:
+    """Return a look's pattern, to be filled with by its name."""
+    tile = weave_tile(look["weave"])
+    width, height = f"{tile['width']:g}", f"{tile['height']:g}"
+    found = Pattern(id_=paint_name(look), patternUnits="userSpaceOnUse", debug=False, width=width, height=height)
+    # A style rule reaches what is referred to only if all of its selector lies within.
+    found.attribs["class"] = SHEET_CLASS
+    found.add(Rect(size=(width, height), fill=look["color"], debug=False))
+    put_on(found, tile["marks"], Pen(FINE_SCALE))
+    return found
+
+
 def to_svg(drawing: Drawing) -> str:
     """Return a whole SVG file with its own style, sized for paper: letters 2.8 mm high."""
     paper = canvas(drawing, "")
@@ -134,5 +187,9 @@ def to_svg(drawing: Drawing) -> str:
     paper.attribs["width"] = f"{drawing['width'] / scale:.1f}mm"
     paper.attribs["height"] = f"{drawing['height'] / scale:.1f}mm"
     paper.add(Style(standalone_style(drawing)))
-    put_on(paper, drawing["marks"], Pen(drawing))
+    if is_dyed(drawing["look"]):
+        held = Defs(debug=False)
+        held.add(pattern(drawing["look"]))
+        paper.add(held)
+    put_on(paper, drawing["marks"], Pen(scale))
     return markup(paper) + "\n"

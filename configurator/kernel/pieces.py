@@ -28,6 +28,15 @@ def layered(through: Optics, layers: float) -> Optics:
     }
 
 
+def both_through(one: Optics, other: Optics) -> Optics:
+    """Return what comes through two layers, one behind the other."""
+    return {
+        "view": one["view"] * other["view"],
+        "light": one["light"] * other["light"],
+        "solar": one["solar"] * other["solar"],
+    }
+
+
 def pushed(through: Optics, length: float, room: float) -> Optics:
     """Return what comes through a ``length`` of cloth pushed together into less ``room`` across the view.
 

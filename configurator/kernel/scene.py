@@ -4,6 +4,7 @@ from configurator.kernel.door.hardware import handle_pieces
 from configurator.kernel.door.leaf import leaf_pieces, leaf_width
 from configurator.kernel.door.opening import across_pair, has_passive, opening_hardware, opening_pieces
 from configurator.kernel.fit import over_opening, pieces_at
+from configurator.kernel.looks import look_of
 from configurator.kernel.mount.hung import dressed_leaves
 from configurator.kernel.pieces import mirrored
 from configurator.kernel.shapes import Door, Fit, Piece, Position, Scene
@@ -56,6 +57,7 @@ def scene_at(fit: Fit, place: Position) -> Scene:
         "covering": covering_scene(dressed_leaves(fit), place),
         "leaf_x": leaf_spans(door),
         "legs": fit["legs"],
+        "look": look_of(fit["family"], fit["choices"]),
     }
 
 
@@ -72,4 +74,5 @@ def asked_scene(fit: Fit, place: Position) -> Scene:
         "covering": turned(door, pieces_at(fit, place)),
         "leaf_x": [[0.0, leaf_width(door)]],
         "legs": fit["legs"],
+        "look": look_of(fit["family"], fit["choices"]),
     }

@@ -147,13 +147,29 @@ class Cassette(TypedDict):
     depth: float
 
 
+class Look(TypedDict):
+    """What a covering is made of, as the eye has it.
+
+    Colors are ``#rrggbb``: its own, that of a ``line`` drawn on it, and that of the ``rim`` of a thin part, the darker
+    of both. Without a ``color`` it is drawn in the theme's. ``weave`` is a name of ``WEAVES``, ``luster`` of
+    ``LUSTERS``.
+    """
+
+    color: str
+    line: str
+    rim: str
+    weave: str
+    luster: str
+
+
 class Option(TypedDict):
-    """One thing a client may pick; ``numbers`` sets any of the family's numbers anew."""
+    """One thing a client may pick; ``numbers`` sets any of the family's numbers anew, ``look`` any part of its look."""
 
     id: str
     name: str
     retired: bool
     numbers: dict[str, float]
+    look: dict[str, str]
 
 
 class Choice(TypedDict):
@@ -178,6 +194,7 @@ class Family(TypedDict):
     cleaning: str
     animals: str
     numbers: dict[str, float]
+    look: Look
     cassettes: list[Cassette]
     choices: list[Choice]
 
@@ -229,12 +246,13 @@ class Leg(TypedDict):
 
 
 class Scene(TypedDict):
-    """Everything in view: the door's pieces, the covering's and its legs, and the span of each leaf along x."""
+    """Everything in view: the door's pieces, the covering's, its legs, its look, and the span of each leaf along x."""
 
     door: list[Piece]
     covering: list[Piece]
     leaf_x: list[list[float]]
     legs: list[Leg]
+    look: Look
 
 
 class Limit(TypedDict):
@@ -626,8 +644,9 @@ class Search(TypedDict):
 class Mark(TypedDict):
     """A shape on the paper, in true millimeters, x to the right and y **down**.
 
-    ``shape`` is ``line``, ``polyline``, ``polygon``, ``circle`` or ``text``; ``points`` is flat
-    (``[x, y, x, y, …]``; a circle's ``[cx, cy, r]``; a text's anchor and letter size ``[x, y, size]``). ``role`` holds
+    ``shape`` is ``line``, ``polyline``, ``polygon``, ``circle``, ``bars`` or ``text``; ``points`` is flat
+    (``[x, y, x, y, …]``; a circle's ``[cx, cy, r]``; a text's anchor and letter size ``[x, y, size]``; equal bars along
+    an axis ``[x0, y0, x1, y1, across, thick, pitch]``). ``role`` holds
     the classes a style sheet goes by. ``fade`` is 0 to 1: how much of the view a fill hides.
     ``text``, ``anchor`` (``start``, ``middle``, ``end``) and ``turn`` (degrees) are for texts.
     """
@@ -642,7 +661,7 @@ class Mark(TypedDict):
 
 
 class Drawing(TypedDict):
-    """A finished view: its words, its window in true millimeters and its marks."""
+    """A finished view: its words, its window in true millimeters, its marks, and the look of the covering on it."""
 
     id: str
     title: str
@@ -652,3 +671,4 @@ class Drawing(TypedDict):
     width: float
     height: float
     marks: list[Mark]
+    look: Look

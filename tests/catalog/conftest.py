@@ -86,7 +86,7 @@ choices:
   fabric:
     name: Fabric
     options:
-      snow: {name: Snow, swatch: '#f4f4f0', numbers: {cloth_view: 0, cloth_light: 45 %}}
+      snow: {name: Snow, look: {color: '#f4f4f0'}, numbers: {cloth_view: 0, cloth_light: 45 %}}
       dusk: {name: Dusk, numbers: {cloth_view: 0, cloth_light: 0.01}}
   lift:
     name: Lift

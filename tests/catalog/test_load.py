@@ -134,7 +134,6 @@ def test_a_familys_words_and_sources_are_there_for_its_pages(content: Path) -> N
     notes = load(content).family_notes["cells"]
     assert notes.good_at == ["being low"]
     assert notes.description == ["Cells that close up."]
-    assert notes.choices["fabric"].options["snow"].swatch == "#f4f4f0"
     measures = by_path(notes.measures)
     assert measures["numbers.closed_thickness"].source == Source("common practice")
     assert measures["numbers.pitch"].source == Source("invented")

@@ -413,13 +413,13 @@ FAULTS = {
         CELLS,
         "cloth_light: 45 %",
         "cloth_lihgt: 45 %",
-        "23:70: unknown number 'cloth_lihgt'; did you mean 'cloth_light'?",
+        "23:77: unknown number 'cloth_lihgt'; did you mean 'cloth_light'?",
     ),
     "a share over one": Fault(
         CELLS,
         "cloth_light: 45 %",
         "cloth_light: 45",
-        "23:83: choices.fabric.options.snow.numbers.cloth_light is 45; a share between 0 and 1 is expected",
+        "23:90: choices.fabric.options.snow.numbers.cloth_light is 45; a share between 0 and 1 is expected",
     ),
     "a number for yes or no": Fault(
         CELLS,
@@ -442,9 +442,22 @@ FAULTS = {
     ),
     "a color's name": Fault(
         CELLS,
-        "swatch: '#f4f4f0'",
-        "swatch: white",
-        "23:34: choices.fabric.options.snow.swatch is 'white'; a color such as '#1f2a33' (in quotes) is expected",
+        "look: {color: '#f4f4f0'}",
+        "look: {color: white}",
+        "23:40: choices.fabric.options.snow.look.color is 'white'; a color such as '#1f2a33' (in quotes) is expected",
+    ),
+    "a weave that is nearly one": Fault(
+        CELLS,
+        "look: {color: '#f4f4f0'}",
+        "look: {weave: herringbon}",
+        "23:40: choices.fabric.options.snow.look.weave is 'herringbon'; plain, slub, twill, basket, herringbone, "
+        "stripe, leaf, lace, mesh, fleece, grain, paint or brushed is expected; did you mean 'herringbone'?",
+    ),
+    "a luster that nothing has": Fault(
+        CELLS,
+        "look: {color: '#f4f4f0'}",
+        "look: {luster: dull}",
+        "23:41: choices.fabric.options.snow.look.luster is 'dull'; matte, satin or glossy is expected",
     ),
     "a choice of nothing": Fault(
         CELLS,

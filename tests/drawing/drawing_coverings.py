@@ -1,5 +1,6 @@
 """One invented covering of each mechanism for the drawings' tests."""
 
+from configurator.kernel.looks import no_look
 from configurator.kernel.mechanisms import MECHANISMS
 from configurator.kernel.mechanisms.common import COMMON_TAKES
 from configurator.kernel.shapes import Cassette, Family
@@ -122,6 +123,7 @@ def family(name: str) -> Family:
         "cleaning": "",
         "animals": "",
         "numbers": numbers,
+        "look": no_look(),
         "cassettes": CASSETTES,
         "choices": [],
     }

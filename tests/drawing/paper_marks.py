@@ -6,6 +6,7 @@ from typing import NamedTuple
 from PIL import ImageFont
 
 from configurator.kernel.shapes import Drawing, Mark
+from configurator.kernel.views.tones import is_tone
 
 # Letters measured at this size; how much of their height and width must stay free of everything else.
 MEASURED = 100
@@ -45,7 +46,7 @@ def patch(mark: Mark) -> Patch:
 
 def segments(mark: Mark) -> list[Segment]:
     """Return the straight pieces of a shape that is drawn with a line."""
-    if mark["shape"] in ("text", "circle"):
+    if mark["shape"] in ("text", "circle", "bars") or is_tone(mark["role"]):
         return []
     flat = mark["points"]
     points = [(flat[i], flat[i + 1]) for i in range(0, len(flat), 2)]

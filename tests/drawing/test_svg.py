@@ -8,6 +8,7 @@ from lxml import etree
 from configurator.drawing.drawing_palette import STYLE_SHEET
 from configurator.drawing.page_svg import screen_svg
 from configurator.drawing.svg import to_svg
+from configurator.kernel.views.tones import is_tone
 from tests.drawing.drawing_doors import DOORS
 from tests.drawing.drawing_samples import COVERINGS, VIEWS, drawn
 
@@ -54,6 +55,7 @@ def test_the_window_is_in_true_millimetres_and_the_file_prints_to_scale() -> Non
 def test_see_through_marks_are_never_joined_so_that_two_veils_hide_more_than_one() -> None:
     root = parsed(screen_svg(drawn("elevation", "single", "vane roll", "closed")))
     veils = [path for path in root.iter("path") if path.get("fill-opacity") not in (None, "0")]
+    veils = [path for path in veils if not is_tone(path.get("class"))]
     assert veils
     assert all(path.get("d").upper().count("M") == 1 for path in veils)
 

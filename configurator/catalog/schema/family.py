@@ -2,7 +2,7 @@
 
 ``numbers`` are named as the mechanism takes them (``configurator.kernel.mechanisms``); an option's
 ``numbers`` set any of them anew. Which names there are depends on the mechanism, so the
-catalog checks them after this schema. ``material`` is what its swatches look like. ``also_called`` are
+catalog checks them after this schema. ``look`` is how it is drawn and what its swatches show. ``also_called`` are
 the names by which people know such a covering, never those of a product or its maker. ``price_level`` (1 is the
 lowest), ``cleaning`` and ``animals`` (what a cat or dog that pushes through does to it) are facts that no number
 tells: each has a source as a number has, and stays out where nobody can say. ``formerly`` are ids that a family
@@ -26,7 +26,9 @@ from configurator.catalog.schema.base import (
     YesNo,
 )
 from configurator.kernel.fact_words import ANIMAL_WORDS, CLEANING_WORDS, PRICE_WORDS
+from configurator.kernel.looks import LUSTERS
 from configurator.kernel.tongue import wording
+from configurator.kernel.views.weaves import WEAVES
 
 
 class CassetteFile(Section):
@@ -38,6 +40,14 @@ class CassetteFile(Section):
     depth: Annotated[float, Number("length", 10, 300, wording("a cassette depth"))]
 
 
+class LookFile(Section):
+    """What the eye has of a material; an option's sets any part of its family's anew."""
+
+    color: Annotated[str, Hex()] = ""
+    weave: Annotated[str, OneOf(tuple(WEAVES))] = ""
+    luster: Annotated[str, OneOf(tuple(LUSTERS))] = ""
+
+
 class OptionFile(Section):
     """One thing a client may pick. A retired option stays readable in old links but is not offered."""
 
@@ -45,7 +55,7 @@ class OptionFile(Section):
     formerly: Former = []
     note: Line = ""
     retired: YesNo = False
-    swatch: Annotated[str, Hex()] = ""
+    look: LookFile = LookFile()
     price_band: Line = ""
     numbers: dict[str, object] = {}
 
@@ -68,7 +78,7 @@ class FamilyFile(Section):
     summary: Line
     source: SourceMark
     mechanism: Ident
-    material: Annotated[str, OneOf(("cloth", "wood", "metal"))] = "cloth"
+    look: LookFile = LookFile()
     price_level: Annotated[int, Whole(1, len(PRICE_WORDS) - 1, wording("a price level"))] = 0
     cleaning: Annotated[str, OneOf(tuple(CLEANING_WORDS))] = ""
     animals: Annotated[str, OneOf(tuple(ANIMAL_WORDS))] = ""

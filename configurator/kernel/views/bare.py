@@ -1,5 +1,6 @@
 """The door alone, without a covering."""
 
+from configurator.kernel.looks import no_look
 from configurator.kernel.message import message, say, silence
 from configurator.kernel.mount.blank import blank_size
 from configurator.kernel.position import position
@@ -28,7 +29,7 @@ def bare_answer() -> Answer:
 
 def bare_scene(door: Door) -> Scene:
     """Return the opening without a covering."""
-    return {"door": door_scene(door), "covering": [], "leaf_x": leaf_spans(door), "legs": []}
+    return {"door": door_scene(door), "covering": [], "leaf_x": leaf_spans(door), "legs": [], "look": no_look()}
 
 
 def bare_draft(door: Door, words: Words, units: str) -> Draft:
@@ -50,4 +51,5 @@ def measured_drawing(name: str, draft: Draft, parts: str) -> Drawing:
         "width": 0.0,
         "height": 0.0,
         "marks": [],
+        "look": no_look(),
     }

@@ -87,4 +87,5 @@ def blank_drawing(view: str, draft: Draft) -> Drawing:
         "width": 0.0,
         "height": 0.0,
         "marks": [],
+        "look": draft["scene"]["look"],
     }

@@ -1,39 +1,15 @@
 """The elevation: door and covering as seen from the room."""
 
-from configurator.kernel.shapes import Door, Drawing, Mark, Piece
+from configurator.kernel.shapes import Drawing, Mark, Piece
+from configurator.kernel.views.covering_front import covering_front, front_rect
 from configurator.kernel.views.dimensions import EDGE_ROOM, FIRST_TIER, TIER, WORDS_ROOM
 from configurator.kernel.views.draft import Draft, blank_drawing
 from configurator.kernel.views.elevation_notes import elevation_notes, notes_base
 from configurator.kernel.views.garden import garden_marks
 from configurator.kernel.views.layout import casing_reach
-from configurator.kernel.views.marks import make_mark, rectangle, rounded, stroke, wash
-from configurator.kernel.views.parts import front_bounds, front_lines
-from configurator.kernel.views.roles import held, hides, material
-
-
-def front_rect(piece: Piece, role: str) -> Mark:
-    """Return a piece's face."""
-    return rectangle(role, front_bounds(piece))
-
-
-def handle_front(door: Door, piece: Piece) -> Mark:
-    """Return a part of the handle as seen from the room: knobs and roses round, levers rounded."""
-    width = piece["x1"] - piece["x0"]
-    height = piece["y1"] - piece["y0"]
-    square = abs(width - height) < 0.5
-    round_grip = piece["kind"] == "grip" and door["handle"]["kind"] == "knob"
-    if round_grip or (square and (piece["kind"] == "plate" or piece["kind"] == "thumb-turn")):
-        center_x = (piece["x0"] + piece["x1"]) / 2
-        center_y = -(piece["y0"] + piece["y1"]) / 2
-        return make_mark("circle", "handle seen", [center_x, center_y, width / 2])
-    if piece["kind"] == "grip":
-        return make_mark("polygon", "handle seen", rounded(front_bounds(piece)))
-    return front_rect(piece, "handle seen")
-
-
-def by_front(pieces: list[Piece]) -> list[Piece]:
-    """Return the pieces from the glass towards the room, as a painter lays them down."""
-    return sorted(pieces, key=lambda piece: piece["z1"])
+from configurator.kernel.views.marks import rectangle, stroke, wash
+from configurator.kernel.views.parts import front_bounds
+from configurator.kernel.views.roles import material
 
 
 def casing_front(draft: Draft) -> list[Mark]:
@@ -93,30 +69,6 @@ def stop_front(draft: Draft) -> list[Mark]:
         rectangle("wall hair", [x1 - gap - lap, top, x1, 0.0]),
         rectangle("wall hair", [x0, top, x1, low]),
     ]
-
-
-def is_blade(piece: Piece) -> bool:
-    """Return whether a piece is one of many narrow ones, which heavier outlines would turn black."""
-    return piece["kind"] == "louver" or piece["kind"] == "slat" or piece["kind"] == "vane"
-
-
-def covering_front(draft: Draft) -> list[Mark]:
-    """Return the covering and the handles, those nearer the room in front of the others."""
-    pieces: list[Piece] = []
-    pieces.extend(draft["scene"]["covering"])
-    for piece in draft["scene"]["door"]:
-        if piece["part"] == "handle" and piece["kind"] != "neck":
-            pieces.append(piece)
-    marks: list[Mark] = []
-    for piece in by_front(pieces):
-        if piece["part"] == "handle":
-            marks.append(handle_front(draft["door"], piece))
-        else:
-            weight = " hair" if is_blade(piece) else " seen"
-            role = material(piece) + weight + held(piece, draft["scene"]["legs"])
-            marks.append(wash(role, front_bounds(piece), hides(piece)))
-            marks.extend(front_lines(piece, draft["size"]))
-    return marks
 
 
 def top_edge(draft: Draft) -> float:

@@ -1,8 +1,9 @@
 """Drawings in two layers, so that only what moves need be drawn anew while a rail is dragged."""
 
 from configurator.kernel.shapes import Mark
+from configurator.kernel.views.covering_front import covering_front
 from configurator.kernel.views.draft import Draft
-from configurator.kernel.views.elevation import covering_front, door_front
+from configurator.kernel.views.elevation import door_front
 from configurator.kernel.views.elevation_notes import elevation_notes
 from configurator.kernel.views.plan import covering_top, door_top, plan_notes
 from configurator.kernel.views.section import covering_side, section_notes, section_still

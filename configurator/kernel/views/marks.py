@@ -67,12 +67,19 @@ def text_width(text: str, size: float) -> float:
     return width * size
 
 
+def placed_numbers(item: Mark) -> int:
+    """Return how many of a mark's numbers are places on the paper; what follows are sizes."""
+    if item["shape"] == "text" or item["shape"] == "circle":
+        return 2
+    return 4 if item["shape"] == "bars" else len(item["points"])
+
+
 def shifted(marks: list[Mark], dx: float, dy: float) -> list[Mark]:
     """Return the marks moved over the paper."""
     result: list[Mark] = []
     for item in marks:
         points: list[float] = []
-        count = 2 if item["shape"] == "text" or item["shape"] == "circle" else len(item["points"])
+        count = placed_numbers(item)
         for i in range(len(item["points"])):
             value = item["points"][i]
             if i >= count:
@@ -111,6 +118,14 @@ def rounded(edges: list[float]) -> list[float]:
             points.append(centers[corner][0] + radius * math.cos(angle))
             points.append(centers[corner][1] + radius * math.sin(angle))
     return points
+
+
+def bars(role: str, axis: list[float], sizes: list[float], fade: float) -> Mark:
+    """Return a row of equal bars without outlines, the first from the start of its axis ``[x0, y0, x1, y1]``.
+
+    ``sizes`` are how far a bar reaches across the axis, how thick it is along it, and how far one is from the next.
+    """
+    return faded("bars", role, [axis[0], axis[1], axis[2], axis[3], sizes[0], sizes[1], sizes[2]], fade)
 
 
 def hatching(role: str, edges: list[float], spacing: float) -> list[Mark]:

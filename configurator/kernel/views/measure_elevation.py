@@ -6,6 +6,7 @@ from configurator.kernel.say import say_length
 from configurator.kernel.shapes import Door, Drawing
 from configurator.kernel.tongue import Words, wording
 from configurator.kernel.views.bare import bare_draft, measured_drawing
+from configurator.kernel.views.covering_front import covering_front
 from configurator.kernel.views.dimensions import (
     EDGE_ROOM,
     FIRST_TIER,
@@ -24,7 +25,7 @@ from configurator.kernel.views.dimensions import (
     tier,
 )
 from configurator.kernel.views.draft import Draft, handle_axis_x, hinge_edge, latch_edge
-from configurator.kernel.views.elevation import covering_front, door_front
+from configurator.kernel.views.elevation import door_front
 from configurator.kernel.views.elevation_notes import handle_cross
 from configurator.kernel.views.layout import latch_is_right
 from configurator.kernel.views.marks import letters, stroke, upright_letters

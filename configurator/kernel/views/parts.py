@@ -7,13 +7,16 @@ from configurator.kernel.views.marks import faded, make_mark, rectangle, stroke
 
 # Lines closer than this, in parts of the letter size, would run together into a blot.
 LINES_APART = 0.16
+# Those on a face stand further apart, so that it keeps its color.
+SEEN_APART = 0.32
+# Units closer than this, in parts of the letter size, are stacked.
+STACKED_BELOW = 0.4
 # Parts narrower than this, in parts of the letter size, would fill up with a heavy outline.
 HEAVY_FROM = 0.6
 # Thinner than this, mm, a part is a sheet that the cut shows as one heavy line.
 SHEET = 2.0
-# Cloth deeper than this, mm, hangs in gathers, whose lines stand this far apart, in letters.
+# Cloth deeper than this, mm, hangs in gathers.
 GATHER_DEPTH = 6.0
-GATHERS_APART = 0.6
 
 
 def front_bounds(piece: Piece) -> list[float]:
@@ -92,11 +95,23 @@ def cut_marks(piece: Piece, axis: str, role: str, size: float) -> list[Mark]:
         return [rectangle(role, cut_bounds(piece, axis))]
     if shown_every(piece, size) > 1:
         return blurred_run(piece, axis, role, size)
+    if piece["count"] > 1 and piece["pitch"] < size * STACKED_BELOW:
+        return stacked_run(piece, axis, role)
+    return unit_cuts(piece, axis, role)
+
+
+def unit_cuts(piece: Piece, axis: str, role: str) -> list[Mark]:
+    """Return the outline of every unit of a run."""
     marks: list[Mark] = []
     for unit in range(int(piece["count"])):
         along = unit * piece["pitch"]
         marks.append(outline_cut(piece, role, along) if axis == "x" else outline_plan(piece, role, along))
     return marks
+
+
+def stacked_run(piece: Piece, axis: str, role: str) -> list[Mark]:
+    """Return a run pressed together: its units in fine lines, so that it keeps its color and does not turn black."""
+    return unit_cuts(piece, axis, role.replace(" seen", " crease"))
 
 
 def blurred_run(piece: Piece, axis: str, role: str, size: float) -> list[Mark]:
@@ -107,25 +122,20 @@ def blurred_run(piece: Piece, axis: str, role: str, size: float) -> list[Mark]:
     for edge in unit_edges(piece, size):
         if axis == "x":
             y = -piece["y0"] - edge
-            marks.append(stroke("hair", z0, y, z1, y))
+            marks.append(stroke("crease", z0, y, z1, y))
         else:
-            marks.append(stroke("hair", piece["x0"] + edge, z0, piece["x0"] + edge, z1))
+            marks.append(stroke("crease", piece["x0"] + edge, z0, piece["x0"] + edge, z1))
     return marks
 
 
 def front_lines(piece: Piece, size: float) -> list[Mark]:
     """Return the lines that tell a run's units apart in an elevation."""
     marks: list[Mark] = []
-    if is_gathered(piece):
-        count = math.ceil((piece["x1"] - piece["x0"]) / (size * GATHERS_APART))
-        for i in range(1, count):
-            x = piece["x0"] + (piece["x1"] - piece["x0"]) * i / count
-            marks.append(stroke("hair", x, -piece["y1"], x, -piece["y0"]))
-    for edge in unit_edges(piece, size):
+    for edge in unit_edges(piece, size * SEEN_APART / LINES_APART):
         if piece["axis"] == "x":
             y = -piece["y0"] - edge
-            marks.append(make_mark("line", "hair", [piece["x0"], y, piece["x1"], y]))
+            marks.append(make_mark("line", "crease", [piece["x0"], y, piece["x1"], y]))
         else:
             x = piece["x0"] + edge
-            marks.append(make_mark("line", "hair", [x, -piece["y1"], x, -piece["y0"]]))
+            marks.append(make_mark("line", "crease", [x, -piece["y1"], x, -piece["y0"]]))
     return marks

@@ -1,5 +1,6 @@
 """Who lives behind the door and who looks in, seen along the wall: the observer outside on the left."""
 
+from configurator.kernel.looks import no_look
 from configurator.kernel.say import say_length
 from configurator.kernel.shapes import Door, Drawing, Household, Mark
 from configurator.kernel.tongue import Words, in_words
@@ -154,6 +155,7 @@ def measure_people(household: Household, door: Door, words: Words, units: str) -
         "width": 0.0,
         "height": 0.0,
         "marks": ground_marks(household, wall_back(door), size),
+        "look": no_look(),
     }
     marks = view["marks"]
     marks.extend(wall_side(draft))

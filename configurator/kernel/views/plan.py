@@ -17,6 +17,8 @@ from configurator.kernel.views.roles import material
 from configurator.kernel.views.section import WOOD_SPACING, cut_door_role, cut_role
 from configurator.kernel.views.walls import wall_top
 
+# Points to a pleat, so that it is seen to curve.
+PLEAT_STEPS = 8
 # How far inside the neck the free gap is pointed at, mm.
 GAP_INSET = 8.0
 # A leaf that opens less than this, degrees, stands among the words in front of it.
@@ -104,6 +106,18 @@ def wave_marks(piece: Piece, size: float) -> list[Mark]:
     return [make_mark("polyline", "seen", points)]
 
 
+def pleat_marks(piece: Piece) -> list[Mark]:
+    """Return pleated cloth as a plan cuts it: it swings to the room and back once a pleat."""
+    points: list[float] = []
+    middle = (piece["z0"] + piece["z1"]) / 2
+    reach = (piece["z1"] - piece["z0"]) / 2
+    count = int(piece["count"]) * PLEAT_STEPS
+    for i in range(count + 1):
+        points.append(piece["x0"] + (piece["x1"] - piece["x0"]) * i / count)
+        points.append(middle - reach * math.cos(i * 2 * math.pi / PLEAT_STEPS))
+    return [make_mark("polyline", "seen", points)]
+
+
 def from_below(pieces: list[Piece]) -> list[Piece]:
     """Return the pieces from the lowest to the highest."""
     return sorted(pieces, key=lambda piece: piece["y1"])
@@ -117,7 +131,9 @@ def covering_top(draft: Draft) -> list[Mark]:
     above: list[Mark] = []
     for piece in from_below(draft["scene"]["covering"]):
         if is_cut_level(piece, height):
-            if is_gathered(piece):
+            if piece["kind"] == "pleat":
+                marks.extend(pleat_marks(piece))
+            elif is_gathered(piece):
                 marks.extend(wave_marks(piece, size))
             else:
                 role = cut_role(piece, top_weight(piece, size), draft["scene"]["legs"])

@@ -25,6 +25,8 @@ from configurator.kernel.views.walls import wall_back, wall_break, wall_side
 
 # Hatching of cut wood, in parts of the letter size.
 WOOD_SPACING = 0.34
+# Cloth in so many layers or strips that heavy lines would run together.
+LAYERED = ["vane", "sheer", "band"]
 # How far above the wall's break the projection stands, in letters.
 PROJECTION_ABOVE = 0.9
 
@@ -121,9 +123,13 @@ def handle_is_beyond(door: Door) -> bool:
 
 
 def cut_role(piece: Piece, weight: str, legs: list[Leg]) -> str:
-    """Return the classes of a covering's cut part: runs of cloth in a finer line than the rest."""
-    fine = piece["count"] > 1 or piece["kind"] == "vane" or piece["kind"] == "sheer"
-    return material(piece) + (" seen" if fine else weight) + held(piece, legs)
+    """Return the classes of a covering's cut part: runs of cloth in a finer line than the rest, layers finest."""
+    line = weight
+    if piece["kind"] == "fold" and len(piece["outline"]) == 0:
+        line = " crease"
+    elif piece["count"] > 1 or piece["kind"] in LAYERED:
+        line = " seen"
+    return material(piece) + line + held(piece, legs)
 
 
 def covering_side(draft: Draft) -> list[Mark]:

@@ -2,12 +2,14 @@
 
 from typing import TypedDict
 
+from configurator.kernel.looks import no_look
 from configurator.kernel.message import message, say_phrase
 from configurator.kernel.say import INCH
 from configurator.kernel.shapes import Drawing, Mark
 from configurator.kernel.tongue import Words, in_words
+from configurator.kernel.views.covering_front import covering_front
 from configurator.kernel.views.draft import Draft, blank_drawing, lettered
-from configurator.kernel.views.elevation import covering_front, door_front, elevation_window, top_edge
+from configurator.kernel.views.elevation import door_front, elevation_window, top_edge
 from configurator.kernel.views.elevation_notes import elevation_notes
 from configurator.kernel.views.marks import letters, make_mark, shifted, stroke
 from configurator.kernel.views.plan import covering_top, door_top, plan_notes, plan_window
@@ -37,7 +39,17 @@ class Windows(TypedDict):
 
 def blank_view() -> Drawing:
     """Return a drawing of which only the window is wanted."""
-    return {"id": "", "title": "", "desc": "", "x": 0.0, "y": 0.0, "width": 0.0, "height": 0.0, "marks": []}
+    return {
+        "id": "",
+        "title": "",
+        "desc": "",
+        "x": 0.0,
+        "y": 0.0,
+        "width": 0.0,
+        "height": 0.0,
+        "marks": [],
+        "look": no_look(),
+    }
 
 
 def lettered_at(draft: Draft, scale: float) -> Draft:

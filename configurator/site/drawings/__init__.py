@@ -1,1 +1,1 @@
-"""The drawings of the pages, and what is drawn on cards and swatches."""
+"""The drawings of the pages, and what is drawn on cards."""

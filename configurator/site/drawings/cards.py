@@ -3,9 +3,12 @@
 from concurrent.futures import ThreadPoolExecutor
 from functools import partial
 
+from PIL.Image import Image
+
 from configurator.drawing.card import Backdrop, Words, card, pair_card
+from configurator.kernel.looks import no_look
 from configurator.kernel.message import is_said, several
-from configurator.kernel.shapes import Door, Family, Mark, Position
+from configurator.kernel.shapes import Door, Family, Position
 from configurator.site.drawings.pictures import (
     Window,
     bare_covering,
@@ -49,7 +52,7 @@ def own_card(house: House) -> bytes:
     words = Words(house.showroom.name, house.showroom.strapline, ", ".join(house.showroom.contact.address))
 
     def made() -> bytes:
-        return card(Backdrop(whole_door(house, door, window)).with_marks([]), words)
+        return card(Backdrop(whole_door(house, door, window)).with_marks([], no_look()), words)
 
     return house.once(made, "card", door, window, words)
 
@@ -82,7 +85,7 @@ class DoorCards:
         words = Words(self.house.showroom.name, self.door["name"], line)
 
         def made() -> bytes:
-            return card(Backdrop(whole_door(self.house, self.door, self.window)).with_marks([]), words)
+            return card(Backdrop(whole_door(self.house, self.door, self.window)).with_marks([], no_look()), words)
 
         return self.house.once(made, "card", self.door, self.window, words)
 
@@ -95,7 +98,7 @@ class DoorCards:
         name = self.house.showroom.name
 
         def made() -> bytes:
-            return pair_card([self.backdrop().with_marks(self._marks(family, place)) for place in places], name)
+            return pair_card([self._shown(family, place) for place in places], name)
 
         # No words are on it but the showroom's name.
         door, alike = self.house.alike(self.door, family)
@@ -107,10 +110,10 @@ class DoorCards:
         words = Words(self.house.showroom.name, family["name"], summary)
 
         def made() -> bytes:
-            marks = self._marks(family, half_position(family))
-            return card(self.backdrop().with_marks(marks), words)
+            return card(self._shown(family, half_position(family)), words)
 
         return self.house.once(made, "card", self.door, family, self.window, words)
 
-    def _marks(self, family: Family, place: Position) -> list[Mark]:
-        return bare_covering(self.house, self.door, family, place, self.window)["marks"]
+    def _shown(self, family: Family, place: Position) -> Image:
+        drawn = bare_covering(self.house, self.door, family, place, self.window)
+        return self.backdrop().with_marks(drawn["marks"], drawn["look"])

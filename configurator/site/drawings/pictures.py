@@ -13,8 +13,9 @@ from configurator.kernel.scene import scene_at
 from configurator.kernel.shapes import Door, Drawing, Family, Position
 from configurator.kernel.tongue import ENGLISH
 from configurator.kernel.views.bare import bare_draft
+from configurator.kernel.views.covering_front import covering_front
 from configurator.kernel.views.draft import Draft, blank_drawing, drafted
-from configurator.kernel.views.elevation import covering_front, door_front
+from configurator.kernel.views.elevation import door_front
 from configurator.kernel.views.layout import WALL_DEPTH, Layout
 from configurator.kernel.views.section import covering_side, section_still
 from configurator.kernel.views.sheet import sheet_of

@@ -1,7 +1,7 @@
 """Drawings of which only some dimensions are shown, on paper no larger than what is left needs."""
 
 from configurator.kernel.shapes import Drawing, Mark
-from configurator.kernel.views.marks import text_width
+from configurator.kernel.views.marks import placed_numbers, text_width
 
 # Of the letters: the room round what is drawn, and how far letters go below their base line.
 ROOM = 0.8
@@ -29,7 +29,8 @@ def bounds(mark: Mark) -> Bounds:
     if mark["shape"] == "circle":
         x, y, radius = points
         return (x - radius, y - radius, x + radius, y + radius)
-    across, down = points[0::2], points[1::2]
+    places = points[: placed_numbers(mark)]
+    across, down = places[0::2], places[1::2]
     return (min(across), min(down), max(across), max(down))
 
 

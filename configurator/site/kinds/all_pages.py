@@ -17,6 +17,7 @@ from configurator.site.kinds.guide_pages import guides
 from configurator.site.kinds.home_page import home
 from configurator.site.kinds.measure_page import measure
 from configurator.site.kinds.moved_pages import moved_pages
+from configurator.site.kinds.try_page import try_page
 from configurator.site.site_page import Crumb, Given, SitePage
 
 HOME = Crumb(wording("Home"), "index.html")
@@ -122,7 +123,7 @@ def plain_pages(house: House) -> list[SitePage]:
             "try.html",
             named(wording("Your door")),
             named(wording("Set your own door’s measurements, move each covering on it and read every figure.")),
-            nothing,
+            partial(try_page, house),
             [HOME],
         ),
         SitePage(

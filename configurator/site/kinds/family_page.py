@@ -3,8 +3,10 @@
 from typing import TypedDict
 
 from configurator.drawing.page_svg import layered_svg
+from configurator.drawing.swatch_svg import swatch_svg
 from configurator.kernel.message import is_said
-from configurator.kernel.shapes import Answer, Door, Family
+from configurator.kernel.shapes import Answer, Choice, Door, Family, Option
+from configurator.kernel.views.swatch import swatch_of
 from configurator.kernel.whereabouts import place_words
 from configurator.site.drawings.pictures import (
     bare_covering,
@@ -15,7 +17,6 @@ from configurator.site.drawings.pictures import (
     with_door,
 )
 from configurator.site.drawings.subjects import first_single
-from configurator.site.drawings.swatches import swatches
 from configurator.site.house import House
 from configurator.site.kinds.compare import NamedLine, compared
 from configurator.site.kinds.facts import FactLine, fact_lines
@@ -42,7 +43,7 @@ class Mover(TypedDict):
 
 
 class OptionLine(TypedDict):
-    """An option, what is said of it, and the address of its swatch or nothing."""
+    """An option, what is said of it, and its swatch or nothing."""
 
     name: str
     words: str
@@ -103,9 +104,13 @@ def moving(house: House, door: Door, family: Family, answer: Answer) -> Mover:
     }
 
 
+def option_swatch(family: Family, choice: Choice, option: Option) -> str:
+    """Return the swatch of an option that has a color, or nothing."""
+    return swatch_svg(swatch_of(family, {choice["id"]: option["id"]})) if "color" in option["look"] else ""
+
+
 def choice_lines(house: House, family: Family) -> list[ChoiceLines]:
     """Return the choices with what is offered of each."""
-    urls = {(swatch.choice, swatch.option): swatch.url for swatch in swatches(house, family)}
     notes = house.catalog.family_notes[family["id"]].choices
     return [
         {
@@ -114,7 +119,7 @@ def choice_lines(house: House, family: Family) -> list[ChoiceLines]:
                 {
                     "name": option["name"],
                     "words": notes[choice["id"]].options[option["id"]].note,
-                    "swatch": urls.get((choice["id"], option["id"]), ""),
+                    "swatch": option_swatch(family, choice, option),
                 }
                 for option in choice["options"]
                 if not option["retired"]

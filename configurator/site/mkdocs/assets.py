@@ -1,4 +1,4 @@
-"""The files beside the pages: style, scripts, icons, swatches, link previews and photographs."""
+"""The files beside the pages: style, scripts, icons, link previews and photographs."""
 
 from functools import partial
 
@@ -7,10 +7,8 @@ from configurator.browser.squeeze import squeezed
 from configurator.drawing.icon import icon_png
 from configurator.drawing.photo import photo_sizes, picture_sizes
 from configurator.drawing.room import room_picture
-from configurator.drawing.swatch import swatch_png
 from configurator.site.drawings.cards import cards
 from configurator.site.drawings.subjects import room_drawing, room_subject
-from configurator.site.drawings.swatches import swatches
 from configurator.site.face.themes import SHARED, style_sheet
 from configurator.site.house import ROOM, House
 from configurator.site.mkdocs.slim import slim_css
@@ -28,7 +26,6 @@ def asset_files(house: House) -> Files:
         **wordless(house),
         **scripts(house),
         **icons(house),
-        **swatch_files(house),
         **photographs(house),
         **room_files(house),
         **cards(house),
@@ -72,12 +69,6 @@ def icons(house: House) -> Files:
     colors = house.showroom.theme.colors
     four = (colors.paper, colors.ink, colors.warm, colors.cool)
     return {f"assets/icon-{side}.png": icon_png(side, house.logo, four) for side in ICON_SIDES}
-
-
-def swatch_files(house: House) -> Files:
-    """Return a swatch for each option that has a color."""
-    every = [swatch for family in house.families for swatch in swatches(house, family)]
-    return {swatch.url: swatch_png(swatch.color, swatch.material) for swatch in every}
 
 
 def photographs(house: House) -> Files:

@@ -1,6 +1,7 @@
 """Sizes, numbers and checks that the tests of the mechanisms share."""
 
 from configurator.kernel.fit import made_at
+from configurator.kernel.looks import no_look
 from configurator.kernel.mechanisms import MECHANISMS
 from configurator.kernel.mechanisms.common import COMMON_TAKES
 from configurator.kernel.mount.blank import blank_size
@@ -39,6 +40,7 @@ def fit_of(mechanism: str, numbers: dict[str, float], size: Size) -> Fit:
         "cleaning": "",
         "animals": "",
         "numbers": numbers,
+        "look": no_look(),
         "cassettes": [],
         "choices": [],
     }

@@ -1,5 +1,6 @@
 """Coverings that the tests of the mounts hang on doors."""
 
+from configurator.kernel.looks import no_look
 from configurator.kernel.mount.hung import hung
 from configurator.kernel.shapes import Door, Family, Fit
 from tests.kernel.mechanisms.mechanism_samples import numbers_of
@@ -17,6 +18,7 @@ def family_of(mechanism: str, **given: float) -> Family:
         "cleaning": "",
         "animals": "",
         "numbers": numbers_of(mechanism, **given),
+        "look": no_look(),
         "cassettes": [],
         "choices": [],
     }

@@ -6,6 +6,7 @@ from typing import Any
 from configurator.kernel.contact import clustered, nearer, nearest_of
 from configurator.kernel.door.hardware import handle_pieces
 from configurator.kernel.glass_shares import glass_shares
+from configurator.kernel.looks import no_look
 from configurator.kernel.mechanisms.legs import raised_legs
 from configurator.kernel.message import say
 from configurator.kernel.mount.blank import blank_size
@@ -158,6 +159,7 @@ FAMILY: Family = {
     "cleaning": "",
     "animals": "",
     "numbers": {},
+    "look": no_look(),
     "cassettes": [],
     "choices": [],
 }

@@ -1,9 +1,9 @@
 // The sheet for the client: one page with a large drawing, a few figures in plain words, and room for notes.
 
-import { element, shape } from "./dom.js";
-import { createLayer } from "./draw.js";
+import { element } from "./dom.js";
 import { wholeAnswer } from "./figures.js";
 import { fits } from "./now.js";
+import { drawingNode } from "./paint.js";
 import { inDays, letterOf, linkBlock, scaleFor, sheetCautions, toScale } from "./sheet.js";
 import { bareBox } from "./sheetlayout.js";
 import { familyOf } from "./state.js";
@@ -56,9 +56,7 @@ function largeDrawing(app, one, units) {
   const marks = [...app.ask.doorFront(one, units), ...app.ask.coveringFront(one, one.place, units)];
   const box = bareBox({ marks });
   const scale = scaleFor(box, units, LARGE.width, LARGE.height);
-  const layer = createLayer("drawn");
-  layer.draw(marks);
-  const svg = toScale(shape("svg", { class: "drawing-sheet", role: "img", "aria-label": app.ask.elevation(one, one.place, units).title }, layer.group), box, scale);
+  const svg = toScale(drawingNode({ ...app.ask.elevation(one, one.place, units), marks }), box, scale);
   return element("figure", { class: "client-drawing" }, svg,
     element("figcaption", {}, _("{place}. Scale {scale}.", { place: sayPlace(app.catalog, one), scale: Astragal.kernel.scale_words(scale, tongue(), units) })));
 }

@@ -1,8 +1,8 @@
 // The place that decides: the covering as it passes the handle, cut level and upright, at 1:4.
 
 import { element, setChildren } from "./dom.js";
-import { drawingNode } from "./draw.js";
 import { fits } from "./now.js";
+import { drawingNode } from "./paint.js";
 import { activeOf } from "./state.js";
 import { _ } from "./words.js";
 

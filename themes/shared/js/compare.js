@@ -1,9 +1,9 @@
 // Up to four configurations side by side: one scale, one position, what differs first.
 
 import { around, element, setChildren, setText } from "./dom.js";
-import { drawingNode } from "./draw.js";
 import { wholeAnswer } from "./figures.js";
 import { verdictOf } from "./now.js";
+import { drawingNode } from "./paint.js";
 import { ruler, scaleFor, toScale } from "./sheet.js";
 import { bareBox, bareMarks, unionOf } from "./sheetlayout.js";
 import { sideways } from "./sideways.js";

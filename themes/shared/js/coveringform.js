@@ -1,8 +1,10 @@
 // Its covering: one family, and its choices with the reason beside each that the door rules out.
 
-import { element, setChildren, setText } from "./dom.js";
+import { element, setChildren, setText, shape } from "./dom.js";
+import { createLayer } from "./draw.js";
 import { markButton, shortListed } from "./marking.js";
 import { verdictOf } from "./now.js";
+import { paint } from "./paint.js";
 import { activeOf, MOST_CONFIGURATIONS } from "./state.js";
 import { capital } from "./text.js";
 import { createWidthField } from "./widthfield.js";
@@ -41,6 +43,19 @@ function familyCards(app) {
 }
 
 /**
+ * @param {Astragal.Family} family
+ * @param {Record<string, string>} choices
+ */
+function swatchNode(family, choices) {
+  const { side, look, marks } = Astragal.kernel.swatch_of(family, choices);
+  const layer = createLayer("drawn");
+  layer.draw(marks);
+  const svg = shape("svg", { class: "chip drawing-sheet", viewBox: `0 0 ${side} ${side}`, "aria-hidden": "true", focusable: "false" }, layer.group);
+  paint(svg, look);
+  return svg;
+}
+
+/**
  * @param {App} app
  * @param {Astragal.Choice} choice
  * @param {Astragal.Option} option
@@ -52,8 +67,7 @@ function optionRow(app, choice, option) {
     type: "radio", name: `choice-${choice.id}`, value: option.id, id, "aria-describedby": why.id,
     onchange: () => app.pickOption(choice.id, option.id),
   });
-  const color = app.catalog.swatches?.[app.family().id]?.[choice.id]?.[option.id];
-  const swatch = color ? element("span", { class: "chip", style: `--swatch:${color}`, "aria-hidden": "true" }) : null;
+  const swatch = option.look.color ? swatchNode(app.family(), { [choice.id]: option.id }) : null;
   const label = element("label", { for: id }, input, swatch, element("span", { class: "option-name" }, capital(option.name)), why);
   return { choice, option, input, label, why };
 }

@@ -3,9 +3,12 @@
 import { shape } from "./dom.js";
 import { _ } from "./words.js";
 
+// Shapes that are an element each.
+const ALONE = ["text", "bars"];
+
 /** @param {Astragal.Mark} mark */
-function canJoin(mark) {
-  return mark.shape !== "text" && (mark.fade === 0 || mark.fade === 1);
+function canJoin({ shape, fade, role }) {
+  return !ALONE.includes(shape) && (fade === 0 || fade === 1 || Astragal.kernel.is_tone(role));
 }
 
 /** @param {Astragal.Mark[]} marks */
@@ -35,6 +38,7 @@ function circlePath([x, y, r]) {
 /** @param {Astragal.Mark} mark */
 function markPath({ shape, points }) {
   if (shape === "circle") return circlePath(points);
+  if (shape === "bars") return `M${points[0]} ${points[1]}L${points[2]} ${points[3]}`;
   let x = short(points[0]);
   let y = short(points[1]);
   let d = `M${x} ${y}`;
@@ -74,10 +78,21 @@ function pathAttributes({ marks, fade }) {
 }
 
 /**
+ * A row of equal bars is one dashed line along its axis.
+ * @param {Run} run
+ * @returns {Attributes}
+ */
+function barAttributes({ role, fade, marks }) {
+  const [across, thick, pitch] = marks[0].points.slice(4);
+  return { class: role, d: markPath(marks[0]), "stroke-width": across, "stroke-dasharray": `${thick} ${pitch - thick}`, opacity: fade };
+}
+
+/**
  * @param {Run} run
  * @returns {Attributes}
  */
 function attributesOf(run) {
+  if (run.shape === "bars") return barAttributes(run);
   return { class: run.role, ...(run.shape === "text" ? textAttributes(run.marks[0]) : pathAttributes(run)) };
 }
 
@@ -171,16 +186,6 @@ export function spoken({ title, desc }) {
 }
 
 /**
- * @param {Astragal.Drawing} drawing
- * @param {Frame} [window]
- */
-export function drawingNode(drawing, window = drawing) {
-  const layer = createLayer("drawn");
-  layer.draw(drawing.marks);
-  return shape("svg", { class: "drawing-sheet", viewBox: joined(window), role: "img", "aria-label": spoken(drawing) }, layer.group);
-}
-
-/**
  * The rectangle that the shapes fill.
  * @param {Astragal.Mark[]} marks
  * @returns {Extent}
@@ -188,7 +193,8 @@ export function drawingNode(drawing, window = drawing) {
 export function extentOf(marks) {
   const box = { x0: Infinity, x1: -Infinity, y0: Infinity, y1: -Infinity };
   for (const mark of marks) {
-    if (mark.shape === "text") continue;
+    // Bars lie on something larger.
+    if (mark.shape === "text" || mark.shape === "bars") continue;
     const points = mark.shape === "circle" ? circleSpan(mark.points) : mark.points;
     for (let i = 0; i + 1 < points.length; i += 2) {
       box.x0 = Math.min(box.x0, points[i]);

@@ -1,6 +1,6 @@
 // A drawing as a picture: its colors written into it, painted on a canvas; nothing is fetched.
 
-import { element } from "./dom.js";
+import { element, shape } from "./dom.js";
 
 const ACROSS = 1200;
 const LOOKS = ["fill", "fill-opacity", "stroke", "stroke-width", "stroke-dasharray", "stroke-linejoin", "vector-effect", "font-family", "font-weight"];
@@ -18,6 +18,16 @@ function writeLooks(svg) {
 }
 
 /**
+ * What cloth is filled with stands elsewhere on the page.
+ * @param {SVGSVGElement} svg
+ */
+function takePatterns(svg) {
+  const markup = new XMLSerializer().serializeToString(svg);
+  const named = [...document.querySelectorAll("svg.patterns pattern")].filter(({ id }) => markup.includes(`#${id}`));
+  svg.prepend(shape("defs", {}, named.map((one) => /** @type {Element} */ (one.cloneNode(true)))));
+}
+
+/**
  * @param {SVGSVGElement} svg
  * @param {number} width
  * @param {number} height
@@ -27,6 +37,7 @@ function sourceOf(svg, width, height) {
   const host = element("div", { class: "unseen" }, svg);
   document.body.append(host);
   writeLooks(svg);
+  takePatterns(svg);
   const ground = getComputedStyle(host).getPropertyValue("--ground").trim() || "#fff";
   host.remove();
   svg.setAttribute("width", String(width));

@@ -1,9 +1,10 @@
 // The sheet for workroom and installer: drawings in true millimeters of paper, title block, figures, cautions, date, link.
 
 import { element } from "./dom.js";
-import { drawingNode, joined, short } from "./draw.js";
+import { joined, short } from "./draw.js";
 import { wholeAnswer } from "./figures.js";
 import { fits } from "./now.js";
+import { drawingNode } from "./paint.js";
 import { qrDrawing } from "./qr.js";
 import { familyOf } from "./state.js";
 import { capital, LETTERS } from "./text.js";

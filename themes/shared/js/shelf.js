@@ -7,6 +7,7 @@ import { calledDoor } from "./keep.js";
 import { createWishes } from "./late.js";
 import { markButton } from "./marking.js";
 import { fits, verdictOf } from "./now.js";
+import { paint } from "./paint.js";
 import { bareBox, unionOf } from "./sheetlayout.js";
 import { activeOf, legsOf } from "./state.js";
 import { slid } from "./swipe.js";
@@ -90,7 +91,7 @@ function tellVerdict(card, told) {
 function createShelfDrawings(app, shelved) {
   const doorLayer = createLayer("still");
   // What is used elsewhere is styled by itself, not by what it stands in.
-  const pattern = shape("svg", { class: "shelf-pattern", "aria-hidden": "true", width: 0, height: 0 },
+  const pattern = shape("svg", { class: "patterns", "aria-hidden": "true", width: 0, height: 0 },
     shape("defs", {}, shape("g", { id: "shelf-door", class: "drawing-sheet" }, doorLayer.group)));
   let drawn = "";
   /** @type {Frame} */
@@ -125,8 +126,10 @@ function createShelfDrawings(app, shelved) {
     draw(card, state) {
       const one = shelved(card.family);
       const key = `${app.ask.key(one)} ${JSON.stringify(one.place)}`;
-      if (card.drawn !== key) card.layer.draw(app.ask.coveringFront(one, one.place, state.units));
+      if (card.drawn === key) return;
       card.drawn = key;
+      paint(card.picture, Astragal.kernel.look_of(card.family, one.choices));
+      card.layer.draw(app.ask.coveringFront(one, one.place, state.units));
     },
   };
 }

@@ -2,6 +2,7 @@
 
 import { element, shape } from "./dom.js";
 import { createLayer, joined, short, spoken } from "./draw.js";
+import { paint } from "./paint.js";
 import { arranged, bareBox, unionOf } from "./sheetlayout.js";
 import { activeOf } from "./state.js";
 import { byView, VIEWS } from "./views.js";
@@ -104,6 +105,7 @@ export function createStage(app) {
    */
   function drawAll(one, units) {
     shown = app.ask.drawings(one, one.place, units);
+    paint(svg, shown.elevation.look);
     const counts = app.ask.stillCounts(one, units);
     for (const view of VIEWS) {
       still[view].draw(shown[view].marks.slice(0, counts[view]));

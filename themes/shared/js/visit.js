@@ -1,7 +1,7 @@
 // Towards the visit: what is sent ahead, what to bring and to photograph, and how to reach the showroom.
 
 import { copyText, element, setChildren, setText } from "./dom.js";
-import { drawingNode } from "./draw.js";
+import { drawingNode } from "./paint.js";
 import { pictureOf } from "./picture.js";
 import { activeOf } from "./state.js";
 import { photosWanted } from "./visitlist.js";

@@ -1,0 +1,33 @@
+"""The patterns of materials that a page's drawings are filled with."""
+
+import re
+from collections.abc import Iterable
+
+from svgwrite.container import SVG, Defs
+
+from configurator.drawing.svg import markup, pattern
+from configurator.kernel.looks import no_look
+from configurator.kernel.shapes import Look
+from configurator.kernel.views.paint import PAINT_PREFIX, paint_name
+
+NAMED = re.compile(rf"#{PAINT_PREFIX}([0-9a-f]{{6}})-([a-z]+)\b")
+
+
+def patterns(looks: Iterable[Look]) -> str:
+    """Return an SVG without size that holds the pattern of each look once; nothing for none."""
+    each = {paint_name(look): look for look in looks}
+    if not each:
+        return ""
+    paper = SVG(size=("0", "0"), debug=False, class_="patterns")
+    paper.attribs["aria-hidden"] = "true"
+    held = Defs(debug=False)
+    for name in sorted(each):
+        held.add(pattern(each[name]))
+    paper.elements = [held]
+    return markup(paper)
+
+
+def page_patterns(html: str) -> str:
+    """Return the patterns that the drawings of a page name."""
+    named = NAMED.findall(html)
+    return patterns({**no_look(), "color": f"#{color}", "weave": weave} for color, weave in named)

@@ -1,0 +1,61 @@
+"""Light and shade on blades that lap one another: louvers, slats and vanes."""
+
+from configurator.kernel.shapes import Mark, Piece
+from configurator.kernel.views.form import band_points, cut_tones, joined_bands, tone_mark
+
+# Blades that show less than this of themselves, in parts of the letter size, are lines.
+BLADE_FROM = 0.06
+
+
+def edge_low(piece: Piece) -> float:
+    """Return a piece's low or left end along its run."""
+    return piece["y0"] if piece["axis"] == "x" else piece["x0"]
+
+
+def edge_high(piece: Piece) -> float:
+    """Return a piece's high or right end along its run."""
+    return piece["y1"] if piece["axis"] == "x" else piece["x1"]
+
+
+def is_low_in_front(piece: Piece) -> bool:
+    """Return whether a blade is turned so that its low or left edge is the one nearer the room."""
+    along = 1 if piece["axis"] == "x" else 0
+    low = piece["outline"][0]
+    high = piece["outline"][0]
+    for point in piece["outline"]:
+        if point[along] < low[along]:
+            low = point
+        if point[along] > high[along]:
+            high = point
+    return low[1 - along] >= high[1 - along]
+
+
+def as_lapped(row: list[Piece]) -> list[Piece]:
+    """Return a row's pieces from the hindmost to the foremost where turned blades lap one another."""
+    if len(row) < 2 or len(row[0]["outline"]) == 0:
+        return row
+    sign = 1.0 if is_low_in_front(row[0]) else -1.0
+    return sorted(row, key=lambda piece: sign * edge_low(piece))
+
+
+def blade_tones(row: list[Piece], size: float, luster: float) -> list[Mark]:
+    """Return the tones of blades that lap, hindmost first: of each what the next one in front leaves to be seen."""
+    marks: list[Mark] = []
+    if edge_high(row[0]) - edge_low(row[0]) < size * BLADE_FROM:
+        return marks
+    for i in range(len(row)):
+        piece = row[i]
+        start = edge_low(piece)
+        low = start
+        high = edge_high(piece)
+        if i + 1 < len(row):
+            other = row[i + 1]
+            if edge_low(other) > start:
+                high = min(high, edge_low(other))
+            else:
+                low = max(low, edge_high(other))
+        for band in joined_bands(cut_tones(piece)):
+            span = [max(band[0], low - start), min(band[1], high - start)]
+            if span[1] > span[0]:
+                marks.append(tone_mark(band[2], band_points(piece, span), luster))
+    return marks
