@@ -2,14 +2,16 @@
 
 import math
 
+from configurator.kernel.looks import no_look
 from configurator.kernel.shapes import Box, Door, Drawing, Household, Mark
 from configurator.kernel.tape.field import Field
 from configurator.kernel.tongue import Words, in_words
 from configurator.kernel.views.bare import bare_draft
+from configurator.kernel.views.covering_front import by_front, front_rect, handle_front
 from configurator.kernel.views.crop import cropped
 from configurator.kernel.views.dimensions import blank_notes
 from configurator.kernel.views.draft import Draft, cropped_draft, lettered
-from configurator.kernel.views.elevation import by_front, casing_front, front_rect, handle_front
+from configurator.kernel.views.elevation import casing_front
 from configurator.kernel.views.focus import lay_dimension
 from configurator.kernel.views.marks import stroke
 from configurator.kernel.views.people import measure_people
@@ -121,6 +123,7 @@ def tape_place(given: Draft, household: Household, field: Field, length: float) 
         "width": 0.0,
         "height": 0.0,
         "marks": [],
+        "look": no_look(),
     }
     if "drawn" not in field:
         people = measure_people(household, door, words, given["units"])
