@@ -37,6 +37,8 @@ WHAT = {
     "weight": wording("a weight"),
 }
 
+MARKERS = {name: Number(unit, low, high, WHAT[unit]) for name, (unit, low, high) in LIMITS.items()}
+
 
 def takes_of(mechanism: str) -> dict[str, list[str | float | None]]:
     """Return the numbers a mechanism takes: name to unit, preset (None: needed) and meaning."""
@@ -45,8 +47,7 @@ def takes_of(mechanism: str) -> dict[str, list[str | float | None]]:
 
 def marker_of(take: list[str | float | None]) -> Number:
     """Return how a number of a mechanism is written, between which limits."""
-    unit, low, high = LIMITS[str(take[0])]
-    return Number(unit, low, high, WHAT[unit])
+    return MARKERS[str(take[0])]
 
 
 def read_numbers(
