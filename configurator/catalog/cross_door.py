@@ -3,13 +3,13 @@
 from collections.abc import Iterable
 
 from configurator.catalog.clauses import Term
+from configurator.catalog.content_section import section_under
 from configurator.catalog.denied import note_denied
 from configurator.catalog.kernel_door import bare_door, filled, part_filled
 from configurator.catalog.length_advice import units_of
 from configurator.catalog.located import ContentFile, dotted
 from configurator.catalog.schema.door import DoorFile, DoorWords
 from configurator.catalog.schema.from_table import optional_sections
-from configurator.catalog.section import section_under
 from configurator.catalog.suggest import suggestion
 from configurator.kernel.message import message, plain
 from configurator.kernel.say import say_length

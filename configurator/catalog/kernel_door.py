@@ -2,10 +2,10 @@
 
 from typing import cast
 
+from configurator.catalog.content_section import needs_any, section_under
 from configurator.catalog.schema.base import Section
 from configurator.catalog.schema.door import DoorFile, DoorWords, Hinges
 from configurator.catalog.schema.from_table import numbers_of, optional_sections
-from configurator.catalog.section import needs_any, section_under
 from configurator.kernel.shapes import Door, Handle
 from configurator.kernel.tape.table import parts_of_door
 

@@ -3,10 +3,10 @@
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 
+from configurator.catalog.content_section import Section
 from configurator.catalog.fields import Number, Whole
 from configurator.catalog.kind import Items, Kind
 from configurator.catalog.located import KeyPath, dotted
-from configurator.catalog.section import Section
 from configurator.catalog.sources import PRESET, Source
 
 

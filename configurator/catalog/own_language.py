@@ -3,11 +3,11 @@
 from pathlib import Path
 from typing import TypeVar
 
+from configurator.catalog.content_section import Section, told
 from configurator.catalog.kind import Tell
 from configurator.catalog.located import ContentFile, KeyPath, nearest_spot, read_content
 from configurator.catalog.page_blocks import page_texts
 from configurator.catalog.schema.showroom import Showroom
-from configurator.catalog.section import Section, told
 from configurator.catalog.sources import Source
 from configurator.catalog.texts import ContentText
 from configurator.catalog.translations import Translations
@@ -83,9 +83,8 @@ class OwnLanguage:
 
         return tell
 
-    def take_page(self, page: Path) -> None:
-        """Take the texts of a Markdown page; what is wrong with the page is told as it is made."""
-        source = page.read_bytes().decode("utf-8-sig", errors="replace").replace("\r\n", "\n")
+    def take_page(self, page: Path, source: str) -> None:
+        """Take the texts of a Markdown page."""
         name = self.within(page)
         self.texts.extend(ContentText(text, name, line) for text, line in page_texts(source))
 

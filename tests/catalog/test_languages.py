@@ -5,9 +5,9 @@ from pathlib import Path
 import pytest
 
 from configurator.catalog import ContentProblems, load
+from configurator.catalog.content_section import Section
 from configurator.catalog.own_language import first_language
 from configurator.catalog.page_blocks import page_texts, told_page
-from configurator.catalog.section import Section
 
 HEAD = 'msgid ""\nmsgstr "Content-Type: text/plain; charset=utf-8\\n"\n\n'
 PAGE = "# Head {#a}\n\nOne\nline.  \nTwo.\n\n- item\n\n```drawing\ndoor: x\n```\n\n| a | b |\n|---|---|\n| c | d |\n"

@@ -2,11 +2,11 @@
 
 from typing import Annotated
 
+from configurator.catalog.content_section import Section
 from configurator.catalog.fields import Code, Field, Fixed, Like, Number, OneOf, Paragraphs, Switch, Text, Whole
 from configurator.catalog.files import ID
 from configurator.catalog.kind import Tell
 from configurator.catalog.located import KeyPath
-from configurator.catalog.section import Section
 from configurator.catalog.sources import EXPECTED, Source, read_source
 from configurator.kernel.message import plain
 from configurator.kernel.shapes import Message

@@ -3,9 +3,9 @@
 from functools import cache
 from typing import Annotated, Any, TypeVar, cast
 
+from configurator.catalog.content_section import NEEDED, needs_any, section_under
 from configurator.catalog.fields import Number, Whole
 from configurator.catalog.schema.base import Section
-from configurator.catalog.section import NEEDED, needs_any, section_under
 from configurator.kernel.tape.field import Field
 from configurator.kernel.tape.table import fields_of
 

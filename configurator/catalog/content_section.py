@@ -43,6 +43,11 @@ class Section:
         # A preset is an attribute of the class.
         vars(self).update(values, given=frozenset(values))
 
+    def __repr__(self) -> str:
+        # What is kept from one build to the next is known by what it was made of.
+        held = ", ".join(f"{name}={getattr(self, name)!r}" for name in self.entries)
+        return f"{type(self).__name__}({held})"
+
     def changed(self, **values: Any) -> Self:
         """Return the section with other values; what the file gives itself is the same."""
         made = object.__new__(type(self))
