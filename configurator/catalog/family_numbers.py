@@ -37,8 +37,6 @@ WHAT = {
     "weight": wording("a weight"),
 }
 
-MARKERS = {name: Number(unit, low, high, WHAT[unit]) for name, (unit, low, high) in LIMITS.items()}
-
 
 def takes_of(mechanism: str) -> dict[str, list[str | float | None]]:
     """Return the numbers a mechanism takes: name to unit, preset (None: needed) and meaning."""
@@ -47,7 +45,8 @@ def takes_of(mechanism: str) -> dict[str, list[str | float | None]]:
 
 def marker_of(take: list[str | float | None]) -> Number:
     """Return how a number of a mechanism is written, between which limits."""
-    return MARKERS[str(take[0])]
+    unit, low, high = LIMITS[str(take[0])]
+    return Number(unit, low, high, WHAT[unit])
 
 
 def read_numbers(

@@ -23,10 +23,7 @@ KeyPath = tuple[str | int, ...]
 Spot = tuple[int, int]
 
 # The C parser is several times quicker; a PyYAML built without it has only the other.
-PARSER = getattr(yaml, "CSafeLoader", yaml.SafeLoader)
-# To it every value is a text, so it need not guess what else each might be.
-GUESSES = ("resolve", "descend_resolver", "ascend_resolver")
-LOADER = type("TextLoader", (PARSER,), dict.fromkeys(GUESSES, lambda *given: ""))
+LOADER = getattr(yaml, "CSafeLoader", yaml.SafeLoader)
 DEEPEST = 12
 # How YAML writes that there is no value.
 NOTHING = ("~", "null", "Null", "NULL")

@@ -1,7 +1,11 @@
 """A showroom's own translations: gettext catalogs in its folder ``words/``, checked against what they translate."""
 
 import re
+from io import BytesIO
 from pathlib import Path
+
+from babel.messages.catalog import Catalog, Message
+from babel.messages.pofile import PoFileError, read_po
 
 from configurator.catalog.clauses import Clauses, listed
 from configurator.catalog.files import misnamed, shown
@@ -9,8 +13,7 @@ from configurator.catalog.located import ContentFile, read_text
 from configurator.catalog.problem import Problem
 from configurator.kernel.message import message, plain
 from configurator.kernel.tongue import wording
-from configurator.tongues.po import PoEntry, PoSlip, read_po
-from configurator.tongues.speech import catalog_name, code_of, locale_of, said_in
+from configurator.tongues.speech import catalog_name, code_of, forms_of, locale_of, said_in
 
 FOLDER = "words"
 # What a translation must hold as it stands: named terms, and where a link leads.
@@ -53,34 +56,41 @@ def checked_translations(path: Path, problems: list[Problem]) -> Translations:
     file = ContentFile(shown(path))
     catalog = sound_catalog(path, file)
     for entry in catalog:
-        if any(entry.forms) and not entry.fuzzy:
+        if entry.id and not entry.fuzzy:
             check_entry(file, entry)
     problems.extend(file.problems)
     return said_in(catalog)
 
 
-def sound_catalog(path: Path, file: ContentFile) -> list[PoEntry]:
-    """Return a catalog's entries; none, with the problem noted, where the file is no catalog."""
+def sound_catalog(path: Path, file: ContentFile) -> Catalog:
+    """Return a catalog; one without entries, with the problem noted, where the file is no catalog."""
     text = read_text(path, file)
+    if text is None:
+        return Catalog()
     try:
-        return read_po(text or "")
-    except PoSlip as slip:
+        return read_po(BytesIO(text.encode()), abort_invalid=True, charset="utf-8")
+    except PoFileError as slip:
+        line = min(slip.lineno + 1, text.count("\n") + 1)
         unsound = (plain("the file is no sound gettext catalog here"), plain(LINES_EXPECTED))
-        file.problems.append(Problem(file.name, slip.line, 1, unsound))
-    return []
+        file.problems.append(Problem(file.name, line, 1, unsound))
+    except ValueError:
+        unsound = (plain("the file is no sound gettext catalog"), plain(LINES_EXPECTED))
+        file.problems.append(Problem(file.name, 1, 1, unsound))
+    return Catalog()
 
 
-def check_entry(file: ContentFile, entry: PoEntry) -> None:
+def check_entry(file: ContentFile, entry: Message) -> None:
     """Check that each form of a translation holds the terms of the sentence, and no others."""
-    wanted = {part for text in entry.forms for part in STANDING.findall(text)}
-    for form in entry.said:
+    originals = forms_of(entry.id)
+    wanted = {part for text in originals for part in STANDING.findall(text)}
+    for form in forms_of(entry.string):
         held = set(STANDING.findall(form))
-        if form and held != wanted and not few(held, wanted, entry.forms):
-            file.problems.append(Problem(file.name, entry.line, 1, different_terms(wanted, held)))
+        if form and held != wanted and not few(held, wanted, originals):
+            file.problems.append(Problem(file.name, entry.lineno or 1, 1, different_terms(wanted, held)))
             return
 
 
-def few(held: set[str], wanted: set[str], originals: tuple[str, ...]) -> bool:
+def few(held: set[str], wanted: set[str], originals: list[str]) -> bool:
     """Return whether a form leaves out no more than the number, as that for one thing may, or what an original does."""
     shared = set.intersection(*(set(STANDING.findall(text)) for text in originals))
     return len(originals) > 1 and held <= wanted and shared - held <= {"{count}"}

@@ -1,13 +1,16 @@
 """Languages as the kernel's words, from gettext catalogs: our own, and those that a showroom keeps."""
 
 import re
-from collections.abc import Iterable, Mapping
+from collections.abc import Mapping, Sequence
+from gettext import c2py
 from pathlib import Path
 
 from babel.core import Locale, UnknownLocaleError, get_global
+from babel.messages.catalog import Catalog
+from babel.messages.pofile import read_po
+from babel.numbers import get_decimal_symbol
 
 from configurator.kernel.tongue import FORMS, Words
-from configurator.tongues.po import PoEntry, read_po
 
 FOLDER = Path(__file__).parent
 # How many numbers of things tell every language's plurals: from 100 on, the last two digits do.
@@ -54,21 +57,32 @@ def own_catalog(language: str) -> Path:
     return FOLDER / catalog_name(locale_of(language))
 
 
-def read_catalog(path: Path) -> list[PoEntry]:
-    """Return the entries of a gettext catalog, as those of :func:`read_po`; none where there is no file."""
-    return read_po(path.read_text(encoding="utf-8")) if path.is_file() else []
+def read_catalog(path: Path) -> Catalog:
+    """Return a gettext catalog; one without entries where there is no file."""
+    if not path.is_file():
+        return Catalog()
+    with path.open("rb") as file:
+        return read_po(file)
 
 
-def said_in(catalog: Iterable[PoEntry]) -> dict[str, str]:
-    """Return what a catalog translates, as the kernel looks it up: all forms joined.
+def key_of(ident: str | Sequence[str]) -> str:
+    """Return a catalog's entry as the kernel looks it up: all its forms joined."""
+    return FORMS.join(forms_of(ident))
 
-    What is unfinished or marked as unsure is left out.
-    """
-    return {
-        FORMS.join(entry.forms): FORMS.join(entry.said)
-        for entry in catalog
-        if any(entry.forms) and all(entry.said) and not entry.fuzzy
-    }
+
+def forms_of(string: str | Sequence[str] | None) -> list[str]:
+    """Return a text, or what it is in a language, in all its forms."""
+    return [string or ""] if string is None or isinstance(string, str) else list(string)
+
+
+def said_in(catalog: Catalog) -> dict[str, str]:
+    """Return what a catalog translates; what is unfinished or marked as unsure is left out."""
+    found: dict[str, str] = {}
+    for entry in catalog:
+        forms = forms_of(entry.string)
+        if entry.id and all(forms) and not entry.fuzzy:
+            found[key_of(entry.id)] = FORMS.join(forms)
+    return found
 
 
 def percent_pattern(locale: Locale) -> str:
@@ -80,11 +94,7 @@ def percent_pattern(locale: Locale) -> str:
 
 def plural_places(locale: Locale) -> list[int]:
     """Return which form goes with 0, 1, 2 … things, by the rule that gettext catalogs of a language have."""
-    from gettext import c2py
-
-    from babel.messages.plurals import get_plural
-
-    rule = c2py(get_plural(str(locale)).plural_expr)
+    rule = c2py(Catalog(locale=locale).plural_expr)
     return [rule(number) for number in range(COUNTED)]
 
 
@@ -93,8 +103,6 @@ def speech(language: str, further: Mapping[str, str] | None = None) -> Words:
 
     :raises ValueError: where there is no such language
     """
-    from babel.numbers import get_decimal_symbol
-
     locale = locale_of(language)
     return {
         "language": language,

@@ -1,17 +1,17 @@
 """A showroom's own gettext catalog, written or renewed: all that its content says, and what of ours is missing."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator
 from dataclasses import dataclass
 from io import BytesIO
 from pathlib import Path
 
 from babel.messages.catalog import Catalog
-from babel.messages.pofile import read_po, write_po
+from babel.messages.pofile import write_po
 
 from configurator.catalog import Catalog as Content
 from configurator.catalog.translations import words_file
 from configurator.kernel.tongue import FORMS
-from configurator.tongues.speech import code_of, locale_of, own_catalog, read_catalog, said_in
+from configurator.tongues.speech import code_of, forms_of, key_of, locale_of, own_catalog, read_catalog, said_in
 from configurator.translating.own_texts import Said, own_texts
 
 # No dates and no names, so that the same content gives the same file.
@@ -59,7 +59,7 @@ def renew_words(content: Content, language: str) -> Path:
     What is translated stays; what is no longer said stays too, marked as obsolete, and comes back with its text.
     """
     path = words_file(content.folder, language)
-    catalog = kept(path)
+    catalog = read_catalog(path)
     catalog.locale = locale_of(language)
     before = {key_of(entry.id): entry for entry in catalog.obsolete.values()}
     catalog.update(template(content, language), no_fuzzy_matching=True)
@@ -72,24 +72,6 @@ def renew_words(content: Content, language: str) -> Path:
     path.parent.mkdir(exist_ok=True)
     path.write_bytes(written(catalog))
     return path
-
-
-def kept(path: Path) -> Catalog:
-    """Return a catalog with all that its translators noted; one without entries where there is no file."""
-    if not path.is_file():
-        return Catalog()
-    with path.open("rb") as file:
-        return read_po(file)
-
-
-def forms_of(string: str | Sequence[str] | None) -> list[str]:
-    """Return a text, or what it is in a language, in all its forms."""
-    return [string or ""] if string is None or isinstance(string, str) else list(string)
-
-
-def key_of(ident: str | Sequence[str]) -> str:
-    """Return a catalog's entry as the kernel looks it up: all its forms joined."""
-    return FORMS.join(forms_of(ident))
 
 
 def template(content: Content, language: str) -> Catalog:

@@ -5,9 +5,8 @@ from pathlib import Path
 
 import pytest
 
-from configurator.kernel.tongue import FORMS
 from configurator.places import CONTENT
-from configurator.tongues.speech import FOLDER, own_catalog, read_catalog, speech
+from configurator.tongues.speech import FOLDER, forms_of, key_of, own_catalog, read_catalog, speech
 from configurator.translating.own_texts import own_texts, python_texts
 
 CATALOGS = sorted(FOLDER.glob("*.po"))
@@ -21,19 +20,19 @@ def terms(text: str) -> set[str]:
 
 @pytest.mark.parametrize("path", [*CATALOGS, CONTENT / "words" / "es.po"], ids=lambda path: path.stem)
 def test_a_translation_names_the_terms_of_its_sentence(path: Path) -> None:
-    entries = [entry for entry in read_catalog(path) if any(entry.forms)]
+    entries = [entry for entry in read_catalog(path) if entry.id]
     assert len(entries) > 10
     for entry in entries:
-        known = set().union(*(terms(form) for form in entry.forms))
-        for form in entry.said:
-            assert terms(form) <= known, entry.forms
-            english = [terms(one) for one in entry.forms]
-            assert known - terms(form) <= {"count"} or terms(form) in english or form == "", entry.forms
+        known = set().union(*(terms(form) for form in forms_of(entry.id)))
+        for form in forms_of(entry.string):
+            assert terms(form) <= known, entry.id
+            english = [terms(one) for one in forms_of(entry.id)]
+            assert known - terms(form) <= {"count"} or terms(form) in english or form == "", entry.id
 
 
 @pytest.mark.parametrize("path", CATALOGS, ids=lambda path: path.stem)
 def test_nothing_is_translated_that_is_not_said(path: Path) -> None:
-    assert {FORMS.join(entry.forms) for entry in read_catalog(path) if any(entry.forms)} - SAID.keys() == set()
+    assert {key_of(entry.id) for entry in read_catalog(path) if entry.id} - SAID.keys() == set()
 
 
 def test_spanish_is_complete() -> None:

@@ -1,6 +1,5 @@
 """Models of content files whose numbers come from the kernel's table of what a tape takes."""
 
-from functools import cache
 from typing import Annotated, Any, TypeVar, cast
 
 from configurator.catalog.content_section import NEEDED, needs_any, section_under
@@ -15,13 +14,7 @@ Row = tuple[list[str], Field]
 
 def with_numbers(words: type[Model], shape: str) -> type[Model]:
     """Return the model of a ``door``, a ``handle`` or a ``household``: its words, and every number that has a path."""
-    return grown(words, [(field["path"].split("."), field) for field in placed(shape)])
-
-
-@cache
-def placed(shape: str) -> list[Field]:
-    """Return the fields of a shape for which its file has a place."""
-    return [field for field in fields_of(shape) if "path" in field]
+    return grown(words, [(field["path"].split("."), field) for field in fields_of(shape) if "path" in field])
 
 
 def grown(words: type[Model], rows: list[Row]) -> type[Model]:
@@ -73,14 +66,18 @@ def number_at(section: Section, path: str) -> float | None:
 def numbers_of(file: Section, shape: str) -> dict[str, float]:
     """Return every number of a shape that the file has a place for, by its id's last part; 0 for what is left out."""
     prefix = "" if shape == "door" else f"{shape}."
-    return {field["id"].removeprefix(prefix): number_at(file, field["path"]) or 0.0 for field in placed(shape)}
+    return {
+        field["id"].removeprefix(prefix): number_at(file, field["path"]) or 0.0
+        for field in fields_of(shape)
+        if "path" in field
+    }
 
 
 def optional_sections(shape: str) -> dict[str, str]:
     """Return the sections that only some have, by key, and with which part they come (see :class:`Field`)."""
     return {
         field["path"].split(".")[0]: field["when"]
-        for field in placed(shape)
+        for field in fields_of(shape)
         if "when" in field and all("when" in other for other in beside(field, shape))
     }
 
@@ -88,4 +85,4 @@ def optional_sections(shape: str) -> dict[str, str]:
 def beside(field: Field, shape: str) -> list[Field]:
     """Return the fields of the section at the top of the file in which a field stands."""
     top = field["path"].split(".")[0]
-    return [other for other in placed(shape) if other["path"].split(".")[0] == top]
+    return [other for other in fields_of(shape) if "path" in other and other["path"].split(".")[0] == top]
