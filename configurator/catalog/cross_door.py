@@ -3,13 +3,13 @@
 from collections.abc import Iterable
 
 from configurator.catalog.clauses import Term
-from configurator.catalog.content_section import section_under
 from configurator.catalog.denied import note_denied
 from configurator.catalog.kernel_door import bare_door, filled, part_filled
 from configurator.catalog.length_advice import units_of
 from configurator.catalog.located import ContentFile, dotted
 from configurator.catalog.schema.door import DoorFile, DoorWords
 from configurator.catalog.schema.from_table import optional_sections
+from configurator.catalog.schema_check import schema_at
 from configurator.catalog.suggest import suggestion
 from configurator.kernel.message import message, plain
 from configurator.kernel.say import say_length
@@ -84,11 +84,11 @@ def check_layout(file: ContentFile, door: DoorWords) -> None:
     """Check that the file speaks of the leaves it has, and of them all."""
     parts = parts_of_door(bare_door("", door))
     for name, part in optional_sections("door").items():
-        given = name in door.given
+        given = name in door.model_fields_set
         if given and part not in parts:
             file.at_key((name,), meaningless(name, door, part), plain("take it out"))
         elif part in parts and not given and part_filled(door, name) is None:
-            keys = ", ".join((section_under(DoorFile, name) or DoorFile).entries)
+            keys = ", ".join(schema_at(DoorFile, (name,)).model_fields)
             needed: dict[str, Term] = {"keys": [keys, "name"], "layout": [door.layout, "name"]}
             missing = message("{path} is missing", {"path": [name, "name"]})
             file.at_key((), missing, message("a mapping with {keys} is expected for the layout {layout}", needed))

@@ -25,7 +25,7 @@ HAS_NOT = {
 def cross_check_handle(file: ContentFile, handle: HandleWords) -> None:
     """Note what does not fit together."""
     wanted = GRIPS[handle.kind]
-    given = handle.grip.given
+    given = handle.grip.model_fields_set
     for name in wanted:
         path = ("grip", name)
         if name not in given:

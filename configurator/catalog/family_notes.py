@@ -57,7 +57,7 @@ def family_measures(file: FamilyFile, family: Family, sources: Mapping[KeyPath, 
 
 def fact_sources(file: FamilyFile, sources: Mapping[KeyPath, Source]) -> dict[str, Source]:
     """Return where each fact comes from that the file gives."""
-    return {name: sources.get((name,), file.source) for name in FACTS if name in file.given}
+    return {name: sources.get((name,), file.source) for name in FACTS if name in file.model_fields_set}
 
 
 def family_notes(file: FamilyFile, family: Family, sources: Mapping[KeyPath, Source]) -> FamilyNotes:

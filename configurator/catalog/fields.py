@@ -1,18 +1,21 @@
-"""The kinds of value that a content file may hold, as markers for the fields of a section.
+"""The kinds of value that a content file may hold, as markers for the pydantic models.
 
 Each marker reads what was written into what the program needs, or raises :class:`Slip` with what to
 write instead: ``a glass width … is expected``.
 """
 
 import re
-from abc import abstractmethod
+from abc import ABC, abstractmethod
+from collections.abc import Callable
 from dataclasses import dataclass
 from typing import Any
+
+from pydantic import GetCoreSchemaHandler
+from pydantic_core import core_schema
 
 from configurator.catalog.clauses import Slip, Term, listed
 from configurator.catalog.contrast import EXPECTED as COLOR_EXPECTED
 from configurator.catalog.contrast import read_color
-from configurator.catalog.kind import Kind, Reading, Tell
 from configurator.catalog.length_advice import units_of
 from configurator.catalog.located import KeyPath
 from configurator.catalog.suggest import did_you_mean, nearest
@@ -22,9 +25,17 @@ from configurator.kernel.message import message, plain
 from configurator.kernel.shapes import Message
 from configurator.tongues.speech import code_of, locale_of
 
+# Gives what stands in place of a text that stands at a path.
+Tell = Callable[[str, KeyPath], str]
 
-class Field(Kind):
-    """A marker in ``Annotated[type, marker]``."""
+
+class Field(ABC):
+    """A marker in ``Annotated[type, marker]``; ``expected`` says what to write."""
+
+    @property
+    @abstractmethod
+    def expected(self) -> Message:
+        """Return ``a … is expected``."""
 
     @abstractmethod
     def read(self, text: str) -> Any:
@@ -42,11 +53,12 @@ class Field(Kind):
             raise Slip(self.expected)
         return self.read(written)
 
-    def taken(self, written: object, path: KeyPath, reading: Reading) -> Any:
-        try:
-            return self.checked(written)
-        except Slip as slip:
-            return reading.refuse(written, path, slip)
+    def told(self, value: Any, path: KeyPath, tell: Tell) -> Any:
+        """Return a value with its texts told anew; one that holds no text is the same in every language."""
+        return value
+
+    def __get_pydantic_core_schema__(self, source: Any, handler: GetCoreSchemaHandler) -> core_schema.CoreSchema:
+        return core_schema.no_info_plain_validator_function(self.checked)
 
 
 @dataclass(frozen=True)

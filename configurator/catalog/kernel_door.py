@@ -2,10 +2,10 @@
 
 from typing import cast
 
-from configurator.catalog.content_section import needs_any, section_under
 from configurator.catalog.schema.base import Section
 from configurator.catalog.schema.door import DoorFile, DoorWords, Hinges
 from configurator.catalog.schema.from_table import numbers_of, optional_sections
+from configurator.catalog.schema_check import inner_schema
 from configurator.kernel.shapes import Door, Handle
 from configurator.kernel.tape.table import parts_of_door
 
@@ -20,16 +20,17 @@ def hinges_filled(file: DoorWords) -> Hinges:
     low = floor + HINGE_ABOVE_BOTTOM
     high = floor + file.leaf.height - HINGE_BELOW_TOP
     heights = sorted(file.hinges.heights) or [low, (low + high) / 2, high]
-    return file.hinges.changed(heights=heights)
+    entries = {**dict(file.hinges), "heights": heights}
+    return type(file.hinges).model_construct(_fields_set=file.hinges.model_fields_set, **entries)
 
 
 def part_filled(file: DoorWords, step: str) -> Section | None:
     """Return the section of a part that the door has; where the file leaves it out, with what is assumed."""
     given: Section | None = getattr(file, step)
-    model = section_under(DoorFile, step)
-    if given or model is None or needs_any(model):
+    model = inner_schema(DoorFile.model_fields[step].annotation)
+    if given or model is None or any(one.is_required() for one in model.model_fields.values()):
         return given
-    return model()
+    return cast(Section, model())
 
 
 def filled(file: DoorWords) -> DoorWords:
@@ -38,7 +39,7 @@ def filled(file: DoorWords) -> DoorWords:
     made: dict[str, object] = {
         step: part_filled(file, step) if part in parts else None for step, part in optional_sections("door").items()
     }
-    return file.changed(**made, hinges=hinges_filled(file))
+    return file.model_copy(update={**made, "hinges": hinges_filled(file)})
 
 
 def bare_door(ident: str, file: DoorWords) -> Door:

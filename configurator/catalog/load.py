@@ -4,7 +4,8 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import TypeVar, cast
 
-from configurator.catalog.content_section import Section, check
+from pydantic import BaseModel
+
 from configurator.catalog.cross_door import cross_check_door
 from configurator.catalog.cross_family import cross_check_family
 from configurator.catalog.cross_handle import cross_check_handle
@@ -28,7 +29,8 @@ from configurator.catalog.schema.door import DoorFile, DoorWords
 from configurator.catalog.schema.family import FamilyFile
 from configurator.catalog.schema.from_table import numbers_of
 from configurator.catalog.schema.handle import HandleFile
-from configurator.catalog.schema.showroom import Showroom, ShowroomFile, step_filled
+from configurator.catalog.schema.showroom import Showroom, ShowroomFile
+from configurator.catalog.schema_check import check
 from configurator.catalog.sources import Source, lift_sources
 from configurator.catalog.strays import note_strays
 from configurator.catalog.texts import ContentText
@@ -38,7 +40,7 @@ from configurator.kernel.message import plain
 from configurator.kernel.shapes import Door, Family, Handle, Household
 from configurator.kernel.tongue import Words
 
-Model = TypeVar("Model", bound=Section)
+Model = TypeVar("Model", bound=BaseModel)
 Sources = dict[KeyPath, Source]
 
 
@@ -145,7 +147,7 @@ class _Loading:
         file, showroom, _ = self.read(self.folder / "showroom.yaml", ShowroomFile)
         if showroom:
             check_theme(file, showroom, self.folder)
-        return file, step_filled(showroom) if showroom else None
+        return file, showroom
 
     def handles(self) -> tuple[dict[str, Handle | None], dict[str, HandleNotes]]:
         """Return the handles, None for those whose file is unsound, so that doors may still name them."""

@@ -2,10 +2,11 @@
 
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
+from typing import Any, get_args
 
-from configurator.catalog.content_section import Section
+from pydantic import BaseModel
+
 from configurator.catalog.fields import Number, Whole
-from configurator.catalog.kind import Items, Kind
 from configurator.catalog.located import KeyPath, dotted
 from configurator.catalog.sources import PRESET, Source
 
@@ -26,7 +27,7 @@ class Measure:
     assumed: bool
 
 
-def measures(file: Section, source: Source, sources: Mapping[KeyPath, Source]) -> list[Measure]:
+def measures(model: BaseModel, source: Source, sources: Mapping[KeyPath, Source]) -> list[Measure]:
     """Return the numbers of a file in its own order."""
     return [
         Measure(
@@ -37,18 +38,18 @@ def measures(file: Section, source: Source, sources: Mapping[KeyPath, Source]) -
             PRESET if assumed else sources.get(path, source),
             assumed,
         )
-        for path, value, marker, assumed in numbers_in(file, (), False)
+        for path, value, marker, assumed in numbers_in(model, (), False)
     ]
 
 
-def numbers_in(section: Section, path: KeyPath, assumed: bool) -> Iterator[tuple[KeyPath, float, Number | Whole, bool]]:
-    """Yield each number of a section with its path, its marker and whether it is a preset."""
-    for name, entry in section.entries.items():
-        value = getattr(section, name)
+def numbers_in(model: BaseModel, path: KeyPath, assumed: bool) -> Iterator[tuple[KeyPath, float, Number | Whole, bool]]:
+    """Yield each number of a model with its path, its marker and whether it is a preset."""
+    for name, field in type(model).model_fields.items():
+        value = getattr(model, name)
         here = (*path, name)
-        preset = assumed or name not in section.given
-        marker = number_marker(entry.kind)
-        if isinstance(value, Section):
+        preset = assumed or name not in model.model_fields_set
+        marker = number_marker([*field.metadata, field.annotation])
+        if isinstance(value, BaseModel):
             yield from numbers_in(value, here, preset)
         elif marker and isinstance(value, list):
             for index, item in enumerate(value):
@@ -57,7 +58,12 @@ def numbers_in(section: Section, path: KeyPath, assumed: bool) -> Iterator[tuple
             yield here, value, marker, preset
 
 
-def number_marker(kind: Kind) -> Number | Whole | None:
-    """Return the marker of a number or of a list of them; None for anything else."""
-    inner = kind.item if isinstance(kind, Items) else kind
-    return inner if isinstance(inner, Number | Whole) else None
+def number_marker(parts: list[Any]) -> Number | Whole | None:
+    """Return the number marker among annotations, however deep."""
+    for part in parts:
+        if isinstance(part, Number | Whole):
+            return part
+        found = number_marker([*get_args(part)])
+        if found:
+            return found
+    return None

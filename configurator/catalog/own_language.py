@@ -3,27 +3,28 @@
 from pathlib import Path
 from typing import TypeVar
 
-from configurator.catalog.content_section import Section, told
-from configurator.catalog.kind import Tell
+from pydantic import BaseModel
+
+from configurator.catalog.fields import Tell
 from configurator.catalog.located import ContentFile, KeyPath, nearest_spot, read_content
 from configurator.catalog.page_blocks import page_texts
 from configurator.catalog.schema.showroom import Showroom
 from configurator.catalog.sources import Source
-from configurator.catalog.texts import ContentText
+from configurator.catalog.texts import ContentText, told
 from configurator.catalog.translations import Translations
 from configurator.kernel.message import message, plain
 from configurator.kernel.tongue import ENGLISH, Words, in_words
 from configurator.tongues.speech import speech
 
-Model = TypeVar("Model", bound=Section)
+Model = TypeVar("Model", bound=BaseModel)
 
 
 def check_languages(file: ContentFile, showroom: Showroom) -> None:
     """Note languages that a showroom cannot have: written under both keys, none at all, or one twice."""
-    if {"language", "languages"} <= showroom.given:
+    if {"language", "languages"} <= showroom.model_fields_set:
         both = plain("language and languages both stand here")
         file.at_key(("languages",), both, plain("keep language for one, languages for more"))
-    if "languages" in showroom.given and not showroom.languages:
+    if "languages" in showroom.model_fields_set and not showroom.languages:
         empty = message("{path} is empty", {"path": ["languages", "name"]})
         file.at_value(("languages",), empty, plain("at least one such as [en, es] is expected"))
     for index, code in enumerate(showroom.languages):

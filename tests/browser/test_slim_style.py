@@ -35,7 +35,7 @@ def rules(browser: Browser, sheet: str) -> list[str]:
 def sheets(catalog: Catalog) -> list[str]:
     """Return every style sheet of the site, in each theme."""
     names = [folder.name for folder in THEMES.iterdir() if (folder / "theme.css").exists()]
-    own = [style_sheet(catalog.showroom.theme.changed(name=name)) for name in names]
+    own = [style_sheet(catalog.showroom.theme.model_copy(update={"name": name})) for name in names]
     return [*own, (SHARED / "css" / "try.css").read_text(encoding="utf-8")]
 
 

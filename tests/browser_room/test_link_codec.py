@@ -242,7 +242,7 @@ def test_links_made_long_ago_tell_what_has_moved_since_where_they_noted_it(stock
 
 
 def test_the_page_opens_with_the_showrooms_first_door(catalog: Catalog) -> None:
-    named = replace(catalog, showroom=catalog.showroom.changed(first_door="tall-door"))
+    named = replace(catalog, showroom=catalog.showroom.model_copy(update={"first_door": "tall-door"}))
     assert page_catalog(named)["opening"][0] == "tall-door"
-    unnamed = replace(catalog, showroom=catalog.showroom.changed(first_door=""))
+    unnamed = replace(catalog, showroom=catalog.showroom.model_copy(update={"first_door": ""}))
     assert page_catalog(unnamed)["opening"][0] == next(iter(catalog.doors))

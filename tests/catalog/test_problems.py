@@ -9,9 +9,9 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from configurator.catalog import ContentProblems, Problem, load
-from configurator.catalog.content_section import check
 from configurator.catalog.located import read_content
 from configurator.catalog.schema.door import DoorFile
+from configurator.catalog.schema_check import check
 from configurator.tongues.speech import speech
 
 GARDEN = "doors/garden-pair.yaml"

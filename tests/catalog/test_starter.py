@@ -1,6 +1,5 @@
 """The starter content: what the demo showroom shows, and how a showroom of one's own begins."""
 
-import sys
 from collections import Counter
 from pathlib import Path
 
@@ -18,17 +17,6 @@ def test_the_leaf_is_exactly_the_sum_of_its_parts(catalog: Catalog) -> None:
         measured = {measure.path: measure.value for measure in notes.measures}
         assert leaf_width(catalog.doors[name]) == pytest.approx(measured["leaf.width"], abs=1e-9), name
         assert leaf_height(catalog.doors[name]) == pytest.approx(measured["leaf.height"], abs=1e-9), name
-
-
-def test_the_content_is_read_with_few_calls_a_line() -> None:
-    # What a command has to wait for, counted rather than timed: a third more of either would be felt.
-    calls: Counter[str] = Counter()
-    sys.setprofile(lambda frame, event, argument: calls.update([event]))
-    load(CONTENT)
-    sys.setprofile(None)
-    lines = sum(len(path.read_bytes().splitlines()) for path in CONTENT.rglob("*.*") if path.is_file())
-    assert calls["call"] < 31 * lines
-    assert calls["c_call"] < 36 * lines
 
 
 def test_each_file_is_read_once(monkeypatch: pytest.MonkeyPatch) -> None:

@@ -2,10 +2,10 @@
 
 from typing import Annotated
 
-from configurator.catalog.content_section import Section
-from configurator.catalog.fields import Code, Field, Fixed, Like, Number, OneOf, Paragraphs, Switch, Text, Whole
+from pydantic import BaseModel, ConfigDict
+
+from configurator.catalog.fields import Code, Field, Fixed, Like, Number, OneOf, Paragraphs, Switch, Tell, Text, Whole
 from configurator.catalog.files import ID
-from configurator.catalog.kind import Tell
 from configurator.catalog.located import KeyPath
 from configurator.catalog.sources import EXPECTED, Source, read_source
 from configurator.kernel.message import plain
@@ -62,3 +62,9 @@ class _SourceField(Field):
 
 
 SourceMark = Annotated[Source, _SourceField()]
+
+
+class Section(BaseModel):
+    """A mapping in which an unknown key is a slip to be told of."""
+
+    model_config = ConfigDict(extra="forbid", frozen=True)

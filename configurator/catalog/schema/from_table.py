@@ -2,9 +2,11 @@
 
 from typing import Annotated, Any, TypeVar, cast
 
-from configurator.catalog.content_section import NEEDED, needs_any, section_under
+from pydantic import create_model
+
 from configurator.catalog.fields import Number, Whole
 from configurator.catalog.schema.base import Section
+from configurator.catalog.schema_check import inner_schema
 from configurator.kernel.tape.field import Field
 from configurator.kernel.tape.table import fields_of
 
@@ -22,10 +24,8 @@ def grown(words: type[Model], rows: list[Row]) -> type[Model]:
     inside: dict[str, list[Row]] = {}
     for path, field in rows:
         inside.setdefault(path[0], []).append((path[1:], field))
-    made = {step: entry(words, step, held) for step, held in inside.items()}
-    presets = {step: preset for step, (_, preset) in made.items() if preset is not NEEDED}
-    types = {step: kind for step, (kind, _) in made.items()}
-    return type(words.__name__, (words,), {"__annotations__": types, "__module__": words.__module__, **presets})
+    made: dict[str, Any] = {step: entry(words, step, held) for step, held in inside.items()}
+    return create_model(words.__name__, __base__=words, **made)
 
 
 def entry(words: type[Section], step: str, held: list[Row]) -> tuple[Any, Any]:
@@ -37,21 +37,25 @@ def entry(words: type[Section], step: str, held: list[Row]) -> tuple[Any, Any]:
     # A part that only some doors have is a section at the top of the file.
     if field["path"].startswith(f"{step}.") and all("when" in field for _, field in held):
         return model | None, None
-    return model, NEEDED if needs_any(model) else model()
+    needed = any(one.is_required() for one in model.model_fields.values())
+    return model, ... if needed else model()
 
 
 def section_at(words: type[Section], step: str) -> type[Section]:
     """Return the words of a section; an empty one where it holds nothing but numbers."""
-    return section_under(words, step) or type(step.capitalize(), (Section,), {"__module__": __name__})
+    known = words.model_fields.get(step)
+    model = inner_schema(known.annotation) if known else None
+    if model and issubclass(model, Section):
+        return model
+    return type(step.capitalize(), (Section,), {"__module__": __name__})
 
 
 def number(field: Field) -> tuple[Any, Any]:
     """Return the type of a number with its limits, and what is assumed where it is not measured."""
     low, high = field["limits"]
-    assumed = field["assumed"][0] if "assumed" in field else NEEDED
+    assumed = field.get("assumed", [...])[0]
     if field["unit"] == "count":
-        whole = Annotated[int, Whole(int(low), int(high), field["what"])]
-        return whole, assumed if assumed is NEEDED else int(assumed)
+        return Annotated[int, Whole(int(low), int(high), field["what"])], assumed if assumed is ... else int(assumed)
     return Annotated[float, Number(field["unit"], low, high, field["what"])], assumed
 
 

@@ -2,6 +2,8 @@
 
 from typing import Annotated
 
+import pydantic
+
 from configurator.catalog.fields import Hex, Like, Number
 from configurator.catalog.schema.base import Constant, Ident, Language, Line, Name, OneOf, Section, SourceMark
 from configurator.catalog.schema.from_table import with_numbers
@@ -73,6 +75,11 @@ class Theme(Section):
     logo: Constant = ""
 
 
+def usual_order_step(read: dict[str, object]) -> float:
+    """Return the order step of a showroom that gives none, from what has been read of its file before."""
+    return ORDER_STEPS[str(read.get("units", "in"))]
+
+
 class Showroom(Section):
     """All but the household's numbers. ``public_address`` is where the site will stand, when that is known.
 
@@ -91,7 +98,9 @@ class Showroom(Section):
         str, Like(r"https?://[^\s/]+(/\S*)?", wording("an address"), "https://showroom.example/")
     ] = ""
     units: Annotated[str, OneOf(("in", "mm"))]
-    order_step: Annotated[float, Number("length", 0.5, 50, wording("an order step"))] = 0.0
+    order_step: Annotated[float, Number("length", 0.5, 50, wording("an order step"))] = pydantic.Field(
+        default_factory=usual_order_step
+    )
     household: Home
     first_door: Ident = ""
     theme: Theme
@@ -102,11 +111,6 @@ class Showroom(Section):
     def tongues(self) -> list[str]:
         """The codes of the site's languages; the first is that of its root."""
         return self.languages or [self.language]
-
-
-def step_filled(file: Showroom) -> Showroom:
-    """Return the file with the usual order step where it gives none."""
-    return file.changed(order_step=file.order_step or ORDER_STEPS[file.units])
 
 
 # The whole file.
