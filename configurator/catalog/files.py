@@ -9,6 +9,9 @@ from configurator.kernel.tongue import wording
 
 # Ids stand in links and addresses.
 ID = re.compile(r"[a-z0-9]+(-[a-z0-9]+)*")
+YAML_ENDING = ".yaml"
+# What MkDocs takes for Markdown, the usual one first.
+MARKDOWN_ENDINGS = (".md", ".markdown", ".mdown", ".mkdn", ".mkd")
 # What is named so stands in the address of the page that lists all of its kind.
 LISTING = "index"
 LISTED = {
@@ -27,8 +30,8 @@ def yaml_files(folder: Path, kind: str, problems: list[Problem]) -> dict[str, Pa
     """Return the YAML files of one kind by id (the name without its ending), in the order of their names."""
     place = folder / kind
     found: dict[str, Path] = {}
-    for path in sorted(place.glob("[!.]*.y*ml")):
-        if path.suffix != ".yaml":
+    for path in sorted(path for path in place.glob("[!.]*") if path.suffix in (YAML_ENDING, ".yml")):
+        if path.suffix != YAML_ENDING:
             problems.append(misnamed(path, f"{path.stem}.yaml"))
         elif not ID.fullmatch(path.stem):
             cannot = message("'{name}' cannot be an id", {"name": [path.stem, "name"]})
@@ -47,7 +50,7 @@ def yaml_files(folder: Path, kind: str, problems: list[Problem]) -> dict[str, Pa
 def page_files(folder: Path, problems: list[Problem]) -> list[Path]:
     """Return the Markdown pages of the content, in the order of their names."""
     place = folder / "pages"
-    found = sorted(place.glob("*.md"))
+    found = sorted(path for path in place.rglob("[!.]*") if path.suffix in MARKDOWN_ENDINGS)
     if not found:
         none = (plain("there is no page here"), plain("at least one .md file is expected"))
         problems.append(Problem(shown(place), 0, 0, none))

@@ -10,9 +10,12 @@ from configurator.catalog.cross_door import cross_check_door
 from configurator.catalog.cross_family import cross_check_family
 from configurator.catalog.cross_handle import cross_check_handle
 from configurator.catalog.cross_showroom import check_first_door
+from configurator.catalog.drawing_blocks import Shop
+from configurator.catalog.family_bounds import check_bounds
 from configurator.catalog.family_notes import family_notes
 from configurator.catalog.files import page_files, shown, yaml_files
 from configurator.catalog.former_ids import Claims, FormerIds, take_choices
+from configurator.catalog.guide_check import note_blocks, read_guide
 from configurator.catalog.kernel_door import filled, kernel_door
 from configurator.catalog.kernel_family import kernel_family
 from configurator.catalog.kernel_handle import kernel_handle
@@ -20,6 +23,7 @@ from configurator.catalog.located import ContentFile, KeyPath, read_content
 from configurator.catalog.measures import measures
 from configurator.catalog.notes import DoorNotes, FamilyNotes, HandleNotes, other_names
 from configurator.catalog.own_language import OwnLanguage, check_languages
+from configurator.catalog.picture_check import note_pictures
 from configurator.catalog.problem import ContentProblems, Problem
 from configurator.catalog.schema.door import DoorFile, DoorWords
 from configurator.catalog.schema.family import FamilyFile
@@ -28,6 +32,7 @@ from configurator.catalog.schema.handle import HandleFile
 from configurator.catalog.schema.showroom import Showroom, ShowroomFile
 from configurator.catalog.schema_check import check
 from configurator.catalog.sources import Source, lift_sources
+from configurator.catalog.strays import note_strays
 from configurator.catalog.texts import ContentText
 from configurator.catalog.theme import check_theme
 from configurator.catalog.translations import Translations, read_translations
@@ -94,14 +99,21 @@ class _Loading:
         doors, door_notes = self.doors(handles)
         families, notes = self.families({"order_step": showroom.order_step} if showroom else {})
         pages = page_files(self.folder, self.problems)
-        for page in pages:
-            self.language.take_page(page)
+        guides = {page: read_guide(page, self.problems) for page in pages}
+        for page, text in guides.items():
+            self.language.take_page(page, text)
         if showroom:
             # A door whose file is unsound is there all the same.
             check_first_door(file, showroom, yaml_files(self.folder, "doors", []))
         self.problems.extend(file.problems)
+        note_strays(self.folder, self.problems)
+        note_pictures(self.folder, self.problems)
         if showroom is None:
             return None
+        if not self.problems:
+            # What is unsound in a door or a family is not told of again at each drawing of it.
+            for page, text in guides.items():
+                note_blocks(page, text, Shop(doors, families, showroom.units), self.problems)
         return Catalog(
             folder=self.folder,
             showroom=showroom,
@@ -185,6 +197,7 @@ class _Loading:
                 take_choices(file, ident, family, self.formerly)
             if family and cross_check_family(file, family):
                 families[ident] = kernel_family(file, ident, family, common)
+                check_bounds(file, families[ident])
                 notes[ident] = family_notes(family, families[ident], sources)
             self.problems.extend(file.problems)
         if families and all(family["retired"] for family in families.values()):

@@ -7,6 +7,7 @@ be the id of an option and ``6'8"`` a length, without YAML's own guesses in betw
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 from pathlib import Path
+from stat import S_ISREG
 from typing import cast
 
 import yaml
@@ -30,6 +31,13 @@ TOO_DEEP = (
     message("this is nested more than {most} deep", {"most": [DEEPEST, "count"]}),
     plain("nothing in the content is"),
 )
+# Of bytes: many times what a showroom writes into one file.
+LARGEST = 4_000_000
+TOO_LARGE = (
+    message("the file is larger than {most} MB", {"most": [LARGEST // 1_000_000, "count"]}),
+    plain("nothing in the content is"),
+)
+NO_PLAIN_FILE = (plain("this is no file that can be read"), plain("put a file of text here"))
 NOT_UTF8 = (plain("the file is not in UTF-8"), plain("save it as UTF-8"))
 ANCHORED = (plain("anchors and aliases (& and *) are not used here"), plain("write the value out"))
 EMPTY_FILE = (plain("the file is empty"), plain("a mapping of keys and values is expected"))
@@ -100,7 +108,13 @@ def spot(node: yaml.Node) -> Spot:
 def read_text(path: Path, file: ContentFile) -> str | None:
     """Return a file's text, or None with the problem noted."""
     try:
-        return path.read_bytes().decode("utf-8-sig")
+        kept = path.stat()
+        if not S_ISREG(kept.st_mode):
+            file.at_value((), *NO_PLAIN_FILE)
+        elif kept.st_size > LARGEST:
+            file.at_value((), *TOO_LARGE)
+        else:
+            return path.read_bytes().decode("utf-8-sig")
     except UnicodeDecodeError as slip:
         line = slip.object[: slip.start].count(b"\n") + 1
         column = slip.start - (slip.object.rfind(b"\n", 0, slip.start) + 1) + 1
@@ -116,16 +130,21 @@ def read_content(path: Path, name: str) -> ContentFile:
     """Read one file; whatever is wrong with it as YAML is among its problems, under ``name``."""
     file = ContentFile(name)
     text = read_text(path, file)
-    if text is None:
-        return file
+    if text is not None:
+        take_text(file, text)
+    return file
+
+
+def take_text(file: ContentFile, text: str) -> None:
+    """Take the data of a text into a file, and note whatever is wrong with it as YAML."""
     try:
         root = yaml.compose(text, Loader=LOADER)
     except yaml.YAMLError as slip:
-        file.problems.append(syntax_problem(name, text, slip))
-        return file
+        file.problems.append(syntax_problem(file.name, text, slip))
+        return
     except RecursionError:
         file.at_value((), *TOO_DEEP)
-        return file
+        return
     if root is None:
         file.at_value((), *EMPTY_FILE)
     elif not isinstance(root, yaml.MappingNode):
@@ -133,7 +152,6 @@ def read_content(path: Path, name: str) -> ContentFile:
     else:
         data = _Walk(file).data_of(root, ())
         file.data = data if isinstance(data, dict) else {}
-    return file
 
 
 class _Walk:

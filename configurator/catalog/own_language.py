@@ -82,9 +82,8 @@ class OwnLanguage:
 
         return tell
 
-    def take_page(self, page: Path) -> None:
-        """Take the texts of a Markdown page; what is wrong with the page is told as it is made."""
-        source = page.read_bytes().decode("utf-8-sig", errors="replace").replace("\r\n", "\n")
+    def take_page(self, page: Path, source: str) -> None:
+        """Take the texts of a Markdown page."""
         name = self.within(page)
         self.texts.extend(ContentText(text, name, line) for text, line in page_texts(source))
 

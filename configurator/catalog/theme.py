@@ -16,12 +16,11 @@ from configurator.catalog.contrast import (
 )
 from configurator.catalog.grounds import grounds
 from configurator.catalog.located import ContentFile, KeyPath, dotted, what_is
+from configurator.catalog.picture_check import PICTURE_ENDINGS
 from configurator.catalog.schema.showroom import Colors, Showroom
 from configurator.kernel.message import message, plain
 from configurator.kernel.tongue import wording
 
-# What browsers show of what Pillow reads.
-PICTURE_ENDINGS = (".png", ".jpg", ".jpeg", ".webp")
 LOGO_ENDINGS = (".svg", *PICTURE_ENDINGS)
 # What is told of a color on each ground.
 FAINT = {
@@ -45,7 +44,10 @@ def check_theme(file: ContentFile, showroom: Showroom, folder: Path) -> None:
 
 def check_logo(file: ContentFile, logo: str, folder: Path) -> None:
     """Check that the logo is there and of a kind that browsers show."""
-    if not (folder / logo).is_file():
+    if not (folder / logo).resolve().is_relative_to(folder.resolve()):
+        out = message("theme.logo is '{file}', which lies outside the content folder", {"file": [logo, "name"]})
+        file.at_value(("theme", "logo"), out, plain("put the file itself into the content folder"))
+    elif not (folder / logo).is_file():
         lost = message(
             "theme.logo is '{file}', but there is no such file in the content folder", {"file": [logo, "name"]}
         )

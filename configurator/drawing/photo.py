@@ -8,6 +8,8 @@ from PIL import Image, ImageOps
 WIDTHS = (480, 960, 1600)
 FALLBACK = 960
 QUALITY = 78
+# Of a picture that is only freed of what is noted in it.
+NOTED_QUALITY = 92
 
 
 def upright(path: Path) -> Image.Image:
@@ -15,6 +17,19 @@ def upright(path: Path) -> Image.Image:
     with Image.open(path) as opened:
         turned = ImageOps.exif_transpose(opened)
     return turned.convert("RGB")
+
+
+def without_notes(path: Path) -> bytes:
+    """Return a picture in its own format, the right way up, with nothing in it but pixels: no place, camera or text."""
+    with Image.open(path) as opened:
+        kind = opened.format
+        turned = ImageOps.exif_transpose(opened)
+        turned = turned.convert("RGBA" if turned.has_transparency_data else "RGB")
+    pixels = Image.new(turned.mode, turned.size)
+    pixels.paste(turned)
+    out = io.BytesIO()
+    pixels.save(out, kind, quality=NOTED_QUALITY)
+    return out.getvalue()
 
 
 def resized(image: Image.Image, width: int) -> Image.Image:

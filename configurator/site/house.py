@@ -32,7 +32,6 @@ from configurator.site.site_page import SitePage
 Terms = dict[str, list[float | str]]
 ROOM = "room"
 OWN_CARD = "cards/showroom.png"
-MARKDOWN_ENDINGS = {".md", ".markdown", ".mdown", ".mkdn", ".mkd"}
 
 
 class HeroPhoto(TypedDict):
@@ -125,7 +124,7 @@ class House:
     @cached_property
     def photos(self) -> dict[str, Photo]:
         """The photographs in the content's folder of pictures, by name."""
-        return photographs(self.content / "pictures", self.words)
+        return photographs(self.content / "pictures")
 
     @property
     def paints_room(self) -> bool:
@@ -154,8 +153,7 @@ class House:
     @cached_property
     def page_names(self) -> list[str]:
         """The names of the content's Markdown pages, known before MkDocs has found their files."""
-        files = (self.content / "pages").rglob("*")
-        return sorted(file.stem for file in files if file.suffix in MARKDOWN_ENDINGS)
+        return sorted(page.stem for page in self.catalog.pages)
 
     def once(self, make: Callable[[], Kept], *inputs: object) -> Kept:
         """Return what ``make`` gives, from memory when the same inputs came before in this language."""

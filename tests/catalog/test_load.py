@@ -116,6 +116,10 @@ def test_the_showrooms_order_step_holds_where_a_family_gives_none(content: Path)
     assert load(content).families["cells"]["numbers"]["order_step"] == 12.7
 
 
+def test_what_is_read_twice_is_told_alike(content: Path) -> None:
+    assert repr(load(content).showroom) == repr(load(content).showroom)
+
+
 @pytest.mark.parametrize(("units", "step"), [("in", 3.175), ("mm", 1.0)])
 def test_without_an_order_step_it_is_what_the_showrooms_tape_shows(content: Path, units: str, step: float) -> None:
     rewrite(content / "showroom.yaml", "units: in\norder_step: 1/8 in", f"units: {units}")

@@ -78,6 +78,27 @@ def english_in(problem: Problem) -> list[str]:
 
 
 FAULTS = {
+    "a number too large beside another": Fault(
+        CELLS,
+        "closed_thickness: 3 mm",
+        "closed_thickness: 30 mm",
+        "17:21: numbers.closed_thickness is 30 mm, and numbers.pitch is 3/4 in; "
+        "numbers.closed_thickness is at most numbers.pitch",
+    ),
+    "a number too large beside one that an option sets": Fault(
+        CELLS,
+        "motor: {name: Motor, numbers: {hand_away: yes}}",
+        "motor: {name: Motor, numbers: {closed_thickness: 30 mm}}",
+        "29:56: choices.lift.options.motor.numbers.closed_thickness is 30 mm, and numbers.pitch is 3/4 in; "
+        "choices.lift.options.motor.numbers.closed_thickness is at most numbers.pitch",
+    ),
+    "more parts in a row than can be drawn": Fault(
+        CELLS,
+        "  pitch: 3/4 in\n  closed_thickness: 3 mm",
+        "  pitch: 1 mm\n  closed_thickness: 1 mm",
+        "16:10: numbers.height_most is 3000 mm, and numbers.pitch is 1 mm; "
+        "numbers.height_most is at most 400 times numbers.pitch",
+    ),
     "a length below its limits": Fault(
         GARDEN,
         "width: 22 in",

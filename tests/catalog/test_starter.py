@@ -1,10 +1,11 @@
 """The starter content: what the demo showroom shows, and how a showroom of one's own begins."""
 
+from collections import Counter
 from pathlib import Path
 
 import pytest
 
-from configurator.catalog import Catalog
+from configurator.catalog import Catalog, load
 from configurator.catalog.clauses import Refusal
 from configurator.catalog.starter import copy_starter
 from configurator.kernel.door.leaf import leaf_height, leaf_width
@@ -16,6 +17,14 @@ def test_the_leaf_is_exactly_the_sum_of_its_parts(catalog: Catalog) -> None:
         measured = {measure.path: measure.value for measure in notes.measures}
         assert leaf_width(catalog.doors[name]) == pytest.approx(measured["leaf.width"], abs=1e-9), name
         assert leaf_height(catalog.doors[name]) == pytest.approx(measured["leaf.height"], abs=1e-9), name
+
+
+def test_each_file_is_read_once(monkeypatch: pytest.MonkeyPatch) -> None:
+    read: Counter[Path] = Counter()
+    plain = Path.read_bytes
+    monkeypatch.setattr(Path, "read_bytes", lambda path: (read.update([path]), plain(path))[1])
+    load(CONTENT)
+    assert set(read.values()) == {1}
 
 
 def test_the_doors_cover_what_a_consultant_meets(catalog: Catalog) -> None:

@@ -8,11 +8,15 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from configurator.catalog import load
+from configurator.catalog.family_bounds import check_bounds
+from configurator.catalog.family_numbers import marker_of, takes_of
+from configurator.catalog.located import ContentFile
 from configurator.kernel.answer import ask
+from configurator.kernel.mechanisms.bounds import UNITS_MOST
 from configurator.kernel.message import is_said
 from configurator.kernel.mount.hung import hung
 from configurator.kernel.scene import scene_at
-from configurator.kernel.shapes import Door
+from configurator.kernel.shapes import Door, Family
 from configurator.kernel.tape.table import DOOR_COUNTS, DOOR_LIMITS, DOOR_WORDS, HANDLE_LIMITS
 from configurator.kernel.tongue import ENGLISH
 from configurator.kernel.views.draft import drafted
@@ -22,6 +26,8 @@ from configurator.places import CONTENT
 from tests.cases import random_choices
 
 CATALOG = load(CONTENT)
+# Two layers of bands, each clear and solid; all else has fewer.
+PIECES_MOST = 4 * UNITS_MOST + 20
 
 
 def extreme_door(rng: Random) -> Door:
@@ -38,19 +44,55 @@ def extreme_door(rng: Random) -> Door:
     return door
 
 
+def extreme_family(rng: Random) -> Family:
+    """Return a family of the starter content with some of its numbers at their limits, wherever they are set."""
+    family = deepcopy(rng.choice(list(CATALOG.families.values())))
+    takes = takes_of(family["mechanism"])
+    for name in rng.sample(sorted(family["numbers"]), rng.choice([1, 1, 1, 2, 4])):
+        marker = marker_of(takes[name])
+        value = rng.choice([marker.low, marker.high])
+        options = [option["numbers"] for choice in family["choices"] for option in choice["options"]]
+        for numbers in [family["numbers"], *(numbers for numbers in options if name in numbers)]:
+            numbers[name] = value
+    return family
+
+
+def is_refused(family: Family) -> bool:
+    """Return whether the check refuses a family for what its numbers are to each other."""
+    file = ContentFile("any.yaml")
+    check_bounds(file, family)
+    return bool(file.problems)
+
+
+@given(st.integers(0, 999_999))
+def test_a_family_at_its_limits_is_refused_or_comes_out(number: int) -> None:
+    rng = Random(number)
+    family = extreme_family(rng)
+    if not is_refused(family):
+        comes_out(rng.choice(list(CATALOG.doors.values())), family, random_choices(rng, family))
+
+
 @given(st.integers(0, 999_999))
 def test_whatever_can_be_typed_has_an_answer_and_a_drawing(number: int) -> None:
     rng = Random(number)
     door = extreme_door(rng)
     family = rng.choice(list(CATALOG.families.values()))
     choices = random_choices(rng, family)
+    comes_out(door, family, choices)
+
+
+def comes_out(door: Door, family: Family, choices: dict[str, str]) -> None:
+    """Check that a covering has an answer or a plain reason, and a drawing, of a number of parts that has its bound."""
     answer = ask(door, family, choices, CATALOG.household)
     assert is_said(answer["refusal"]) != bool(answer["figures"])
     for name, figure in answer["figures"].items():
         assert math.isfinite(figure["value"]), name
         assert figure["value"] >= 0, name
         assert figure["unit"] != "share" or figure["value"] <= 1 + 1e-9, name
-    for piece in scene_at(hung(door, family, choices), answer["closed"])["covering"]:
+    pieces = scene_at(hung(door, family, choices), answer["closed"])["covering"]
+    assert len(pieces) <= PIECES_MOST
+    for piece in pieces:
+        assert piece["count"] <= UNITS_MOST + 1, piece["kind"]
         assert all(piece[axis + "0"] <= piece[axis + "1"] + 1e-9 for axis in "xyz"), piece["kind"]
     given = subject(hung(door, family, choices), answer["open"], CATALOG.household, ENGLISH)
     drawn = sheet_of(drafted(door, given, ENGLISH, "in"))

@@ -1,8 +1,13 @@
 """Whether a covering of this size can be made."""
 
+from configurator.kernel.fit import lowest_edge, made_at
 from configurator.kernel.message import message, silence
+from configurator.kernel.position import coarse, open_position
 from configurator.kernel.shapes import Fit, Message
 from configurator.kernel.tongue import wording
+
+# A stack as high as what hangs is none that rounding makes higher.
+STACK_SLACK = 0.05
 
 
 def size_refusal(text: str, needed: float, made: float) -> Message:
@@ -24,4 +29,8 @@ def making_refusal(fit: Fit) -> Message:
     if height > numbers["height_most"]:
         text = wording("It is not made as high as this opening needs: {needed}, against {made} at the most.")
         return size_refusal(text, height, numbers["height_most"])
+    stack = fit["size"]["y1"] - lowest_edge(made_at(fit, coarse(open_position(numbers))))
+    if stack > height + STACK_SLACK:
+        text = wording("Its stack would be higher than it hangs here: {stack}, against {height}.")
+        return message(text, {"stack": [stack, "mm"], "height": [height, "mm"]})
     return silence()

@@ -7,14 +7,10 @@ from typing import NamedTuple
 
 from PIL import Image
 
-from configurator.catalog import ContentProblems
-from configurator.catalog.problem import Problem
+from configurator.catalog.picture_check import PICTURE_ENDINGS
 from configurator.catalog.schema.showroom import Colors
-from configurator.catalog.theme import PICTURE_ENDINGS
-from configurator.kernel.message import plain
-from configurator.kernel.tongue import Words
+from configurator.drawing.photo import without_notes
 
-UNREAD = (plain("no picture that can be read"), plain("a whole JPEG, PNG or WebP file is expected"))
 TYPES = {".png": "image/png", ".jpg": "image/jpeg", ".jpeg": "image/jpeg", ".webp": "image/webp"}
 
 
@@ -27,31 +23,23 @@ class Photo(NamedTuple):
     height: int
 
 
-def photographs(folder: Path, words: Words) -> dict[str, Photo]:
-    """Return the photographs of a folder by name; a folder that is not there has none. ``words`` tells what is wrong.
+def photographs(folder: Path) -> dict[str, Photo]:
+    """Return the photographs of a folder by name; a folder that is not there has none.
 
-    :raises configurator.catalog.ContentProblems: when one cannot be read to its end
+    They are sound: what cannot be shown has been told as the content was read.
     """
     found: dict[str, Photo] = {}
-    unread: list[Problem] = []
     for path in sorted(folder.glob("*")):
-        if path.suffix.lower() not in PICTURE_ENDINGS:
-            continue
-        try:
+        if path.suffix.lower() in PICTURE_ENDINGS:
             with Image.open(path) as opened:
-                opened.load()
                 found[path.stem] = Photo(path, path.stem, *opened.size)
-        except OSError:
-            unread.append(Problem(str(path), 0, 0, UNREAD))
-    if unread:
-        raise ContentProblems(unread, words)
     return found
 
 
 def logo_markup(path: Path, colors: Colors) -> str:
     """Return a logo as markup: an SVG in the page itself, so that the showroom's colors in it follow the theme."""
     if path.suffix.lower() != ".svg":
-        data = base64.b64encode(path.read_bytes()).decode()
+        data = base64.b64encode(without_notes(path)).decode()
         return f'<img src="data:{TYPES[path.suffix.lower()]};base64,{data}" alt="">'
     text = path.read_text(encoding="utf-8")
     text = re.sub(r"<\?xml.*?\?>|<!--.*?-->|<title>.*?</title>", "", text, flags=re.DOTALL)

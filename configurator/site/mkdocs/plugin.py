@@ -21,6 +21,8 @@ from mkdocs.utils.templates import TemplateContext
 
 from configurator.catalog import ContentProblems
 from configurator.catalog.page_blocks import told_page
+from configurator.catalog.picture_check import PICTURE_ENDINGS
+from configurator.drawing.photo import without_notes
 from configurator.kernel.message import message
 from configurator.kernel.tongue import wording
 from configurator.places import THEMES
@@ -144,6 +146,8 @@ class AstragalPlugin(BasePlugin[PluginOptions]):
         """Return files of the content, the Markdown among them as guides."""
         found = list(files)
         for file in found:
+            if Path(file.src_uri).suffix.lower() in PICTURE_ENDINGS and file.abs_src_path:
+                file.content_bytes = without_notes(Path(file.abs_src_path))
             if file.is_documentation_page():
                 guide_file(house, file, self.under + house.root, config)
                 house.markdown[file.src_uri] = cast(GuidePage, file.page).site_page

@@ -11,6 +11,8 @@ from mkdocs.structure.pages import Page
 from mkdocs.structure.toc import TableOfContents
 from mkdocs.utils.meta import get_data
 
+from configurator.catalog import ContentProblems, Problem
+from configurator.catalog.live_markup import live_in_html
 from configurator.site.house import House
 from configurator.site.kinds.guide_pages import guide_url, markdown_page
 from configurator.site.site_page import SitePage
@@ -66,6 +68,13 @@ class GuidePage(ShowroomPage):
         own = copy(config)
         own.markdown_extensions, own.mdx_configs = EXTENSIONS, {}
         super().render(own, files)
+        self.refuse_live(self.content or "")
+
+    def refuse_live(self, html: str) -> None:
+        """Raise :class:`ContentProblems` where the page that was made does anything by itself."""
+        found = [Problem(self.file.name, 0, 0, (what,)) for what, _, _ in live_in_html(html)]
+        if found:
+            raise ContentProblems(found, self.house.words)
 
 
 def written_file(site_page: SitePage, under: str, titles: Mapping[str, str], config: MkDocsConfig) -> File:
