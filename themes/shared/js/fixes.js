@@ -3,8 +3,10 @@
 import { element, inSlices, setChildren, setText } from "./dom.js";
 import { wholeAsked } from "./figures.js";
 import { activeOf } from "./state.js";
-import { capital } from "./text.js";
+import { capital, listed } from "./text.js";
 import { _, say } from "./words.js";
+
+const LOOKING = _("Looking for what would fix it…");
 
 /**
  * Looks for what mends a configuration in slices that block no frame.
@@ -32,17 +34,18 @@ function lookOn(search, wanted, tell) {
  * @param {string} verdict
  */
 function mended(answer, verdict) {
-  const told = answer.verdicts[verdict];
-  return told ? capital(told.name) : _("Whether it can go on this door");
+  return answer.verdicts[verdict]?.name ?? _("Whether it can go on this door");
 }
 
 /**
+ * @param {Astragal.Search} search
  * @param {number} count
- * @param {boolean} done
  */
-function noteOf(count, done) {
+function noteOf({ done, first, plight }, count) {
   if (count > 0) return _("Each has been tried on this door. Tap one to see it on the drawing; it can be undone.");
-  return done ? _("Nothing that was tried on this door would fix it.") : _("Looking for what would fix it…");
+  if (!done) return LOOKING;
+  const verdicts = listed(plight.flatMap(({ troubles }) => troubles.map((verdict) => mended(first.answer, verdict))));
+  return _("Nothing that was tried on this door would fix this: {verdicts}.", { verdicts });
 }
 
 /**
@@ -102,8 +105,8 @@ export function createFixes(app) {
     const verdicts = [...new Set(fixes.map((fix) => fix.verdict))];
     found.hidden = search.plight.every((plight) => plight.troubles.length === 0);
     node.hidden = found.hidden && triedRow.hidden;
-    setText(note, noteOf(fixes.length, search.done));
-    setChildren(list, verdicts.map((verdict) => element("div", {}, element("h3", {}, mended(answer, verdict)),
+    setText(note, noteOf(search, fixes.length));
+    setChildren(list, verdicts.map((verdict) => element("div", {}, element("h3", {}, capital(mended(answer, verdict))),
       element("ul", { class: "fix-list" }, fixes.filter((fix) => fix.verdict === verdict).map((fix) => fixRow(fix, units))))));
   }
 
@@ -136,7 +139,7 @@ export function createFixes(app) {
       if (sought === key) return;
       key = sought;
       told = "";
-      setText(note, noteOf(0, false));
+      setText(note, LOOKING);
       setChildren(list, []);
       void look(state, sought);
     },
