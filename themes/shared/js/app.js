@@ -2,12 +2,11 @@
 
 import { createActions } from "./actions.js";
 import { createAddress } from "./address.js";
-import { createBeside } from "./beside.js";
 import { element, later, onFrame, quietQueue, setText, turnQueue } from "./dom.js";
 import { createNotice, unitsSwitch } from "./furniture.js";
 import { askedOnMine, keptLink } from "./keep.js";
 import {
-  createBringing, createEnlarged, createHandwork, createMending, createMyDoors, createOnDevice, createShare, createShortList, createTable,
+  createBringing, createComparing, createEnlarged, createHandwork, createMending, createMyDoors, createOnDevice, createShare, createShortList, createTable,
   createTold,
 } from "./late.js";
 import { spokenNow } from "./now.js";
@@ -28,7 +27,7 @@ const PARTS = [
   { create: createMyDoors, steps: ["door"], moves: false, within: "controls" },
   { create: createHandwork, steps: ["door", "details"], moves: false, within: "controls" },
   { create: createTold, steps: ["details"], moves: false, within: "controls" },
-  { create: createBeside, steps: ["details"], moves: true, within: "page" },
+  { create: createComparing, steps: ["details"], moves: true, within: "page" },
   { create: createShare, steps: ["take"], moves: true, within: "page" },
   { create: createBringing, steps: ["take"], moves: true, within: "page" },
   { create: createOnDevice, steps: ["take"], moves: false, within: "page" },

@@ -17,7 +17,7 @@ export function listedCoverings(app) {
 
 /**
  * @param {App} app
- * @returns {LatePart}
+ * @returns {PagePart}
  */
 export function createBeside(app) {
   const empty = element("p", { class: "note" },
@@ -43,13 +43,11 @@ export function createBeside(app) {
 
   return {
     node,
-    async here() {
-      show(app.state());
-      if (!compared.node.hidden) await compared.here();
-    },
-    update(state, settled) {
+    async update(state, settled) {
       if (settled) show(state);
-      if (!compared.node.hidden) compared.update(state, settled);
+      if (compared.node.hidden) return;
+      await compared.here();
+      await compared.update(state, settled);
     },
   };
 }

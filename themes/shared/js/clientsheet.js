@@ -7,6 +7,7 @@ import { drawingNode } from "./paint.js";
 import { inDays, letterOf, linkBlock, scaleFor, sheetCautions, toScale } from "./sheet.js";
 import { bareBox } from "./sheetlayout.js";
 import { familyOf } from "./state.js";
+import { elevationOf } from "./table.js";
 import { sayPlace } from "./travel.js";
 import { hoursList, reachLines } from "./visit.js";
 import { _, choicesInWords, doorName, say, sayFigure, tongue, toldOf, verdictNode } from "./words.js";
@@ -56,7 +57,7 @@ function largeDrawing(app, one, units) {
   const marks = [...app.ask.doorFront(one, units), ...app.ask.coveringFront(one, one.place, units)];
   const box = bareBox({ marks });
   const scale = scaleFor(box, units, LARGE.width, LARGE.height);
-  const svg = toScale(drawingNode({ ...app.ask.elevation(one, one.place, units), marks }), box, scale);
+  const svg = toScale(drawingNode({ ...elevationOf(app.ask, one, one.place, units), marks }), box, scale);
   return element("figure", { class: "client-drawing" }, svg,
     element("figcaption", {}, _("{place}. Scale {scale}.", { place: sayPlace(app.catalog, one), scale: Astragal.kernel.scale_words(scale, tongue(), units) })));
 }

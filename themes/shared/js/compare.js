@@ -9,6 +9,7 @@ import { bareBox, bareMarks, unionOf } from "./sheetlayout.js";
 import { sideways } from "./sideways.js";
 import { activeOf, familyOf } from "./state.js";
 import { slid } from "./swipe.js";
+import { elevationOf } from "./table.js";
 import { capital, LETTERS } from "./text.js";
 import { percent } from "./travel.js";
 import { placeAtShare, sayShare, shareOf } from "./way.js";
@@ -116,7 +117,7 @@ function comparisonTables(app, state, opened) {
  */
 function comparedDrawings(app, state) {
   const share = shareOf(app.catalog, activeOf(state));
-  return state.configurations.map((one) => app.ask.elevation(one, placeAtShare(app.catalog, one, share), state.units));
+  return state.configurations.map((one) => elevationOf(app.ask, one, placeAtShare(app.catalog, one, share), state.units));
 }
 
 /**

@@ -59,6 +59,14 @@ export function createWishes(app) {
 }
 
 /**
+ * Several coverings side by side.
+ * @param {App} app
+ */
+export function createComparing(app) {
+  return latePart(app, element("div"), async () => (await import("./beside.js")).createBeside(app));
+}
+
+/**
  * The place that decides, enlarged.
  * @param {App} app
  */

@@ -17,6 +17,16 @@ const ENDS = ["open", "closed"];
  * @param {Astragal.Configuration} one
  * @param {Astragal.Position} place
  * @param {string} units
+ */
+export function elevationOf(ask, one, place, units) {
+  return Astragal.kernel.elevation_of(ask.draft(one, place, units));
+}
+
+/**
+ * @param {Asker} ask
+ * @param {Astragal.Configuration} one
+ * @param {Astragal.Position} place
+ * @param {string} units
  * @returns {Drawings}
  */
 export function threeViews(ask, one, place, units) {

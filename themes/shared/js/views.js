@@ -106,7 +106,6 @@ export function createAsker(catalog, household) {
     draft,
     movedDraft,
     ruledOut: (one) => refusals(key(one), one),
-    elevation: (one, place, units) => kernel.elevation_of(draft(one, place, units)),
     // How the door and its covering look from the room, without any annotation: what stays, and what moves.
     doorFront: (one, units) => kernel.door_front(movedDraft(one, one.place, units)),
     coveringFront: (one, place, units) => kernel.covering_front(movedDraft(one, place, units)),

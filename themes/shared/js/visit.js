@@ -4,6 +4,7 @@ import { copyText, element, setChildren, setText } from "./dom.js";
 import { drawingNode } from "./paint.js";
 import { pictureOf } from "./picture.js";
 import { activeOf } from "./state.js";
+import { elevationOf } from "./table.js";
 import { photosWanted } from "./visitlist.js";
 import { isPublic, visitText, visitTitle } from "./visitwords.js";
 import { _ } from "./words.js";
@@ -48,7 +49,7 @@ async function shareVisit(app) {
   const state = app.state();
   const one = activeOf(state);
   const told = { title: visitTitle(app, one), text: visitText(app, state) };
-  const picture = await pictureOf(drawingNode(app.ask.elevation(one, one.place, state.units)));
+  const picture = await pictureOf(drawingNode(elevationOf(app.ask, one, one.place, state.units)));
   const files = picture ? [new File([picture], "door.png", { type: "image/png" })] : [];
   const whole = { ...told, files };
   try {
