@@ -108,7 +108,10 @@ def test_a_family_on_a_door_leads_to_the_configurator_in_that_state(demo: Path) 
 
 def test_the_measuring_guide_names_every_field_that_is_taken_with_a_tape(demo: Path) -> None:
     shown = parsed(demo / "measure.html")[0].xpath("//*[contains(@class,'fill')]//tbody//th/text()")
-    assert [str(name) for name in shown] == [field["name"] for group in tape_groups() for field in group["fields"]]
+    fields = [field for group in tape_groups() for field in group["fields"]]
+    assert [str(name).strip() for name in shown] == [field["name"] for field in fields]
+    trade = parsed(demo / "measure.html")[0].xpath("//*[contains(@class,'fill')]//th/*[@class='trade']/text()")
+    assert [str(word) for word in trade] == [field["trade"] for field in fields if "trade" in field]
 
 
 def test_structured_data_says_what_each_page_is_of(demo: Path) -> None:

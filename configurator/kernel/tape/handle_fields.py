@@ -37,7 +37,7 @@ HANDLE_FIELDS: list[Field] = [
         "limits": [20.0, 150.0],
         "usual": [24.0, 75.0],
         "what": wording("a backset"),
-        "name": wording("Handle to the door's edge"),
+        "name": wording("Handle to the edge of the door"),
         "trade": wording("Backset"),
         "how": wording("From the leaf's latch edge to the middle of the spindle or knob."),
         "drawn": ["elevation", "left", "latch_edge", "above_handle", "handle"],
