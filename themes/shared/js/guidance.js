@@ -27,3 +27,12 @@ export function createGuidance() {
     },
   };
 }
+
+/**
+ * All the general guidance there is.
+ * @returns {PagePart}
+ */
+export function createGeneral() {
+  const guidance = createGuidance();
+  return { node: guidance.node, update: ({ units }) => guidance.show(Astragal.kernel.general_guidance(), units) };
+}

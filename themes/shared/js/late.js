@@ -67,6 +67,14 @@ export function createComparing(app) {
 }
 
 /**
+ * What goes for nearly every covering, told once.
+ * @param {App} app
+ */
+export function createGeneralWords(app) {
+  return latePart(app, element("div"), async () => (await import("./guidance.js")).createGeneral());
+}
+
+/**
  * The place that decides, enlarged.
  * @param {App} app
  */

@@ -2,9 +2,8 @@
 
 import { around, element, inSlices, setAttribute, setChildren, setText, shape } from "./dom.js";
 import { createLayer, joined } from "./draw.js";
-import { createGuidance } from "./guidance.js";
 import { calledDoor } from "./keep.js";
-import { createWishes } from "./late.js";
+import { createGeneralWords, createWishes } from "./late.js";
 import { markButton } from "./marking.js";
 import { fits, verdictOf } from "./now.js";
 import { paint } from "./paint.js";
@@ -142,7 +141,7 @@ export function createShelf(app) {
   const offered = Object.values(app.catalog.families).filter((family) => !family.retired);
   const cards = offered.map((family) => cardFor(family, () => app.openFamily(shelved(family)), markButton(app, () => shelved(family))));
   const wishes = createWishes(app);
-  const guidance = createGuidance();
+  const guidance = createGeneralWords(app);
   const slider = element("input", {
     type: "range", min: "0", max: "100", step: "1", id: "shelf-share",
     ...slid(() => moveAll(slider.valueAsNumber / 100), () => followShare(app.state())), onchange: () => app.settle(),
@@ -284,7 +283,7 @@ export function createShelf(app) {
     const { marks } = Astragal.kept.read();
     cards.forEach((card) => card.mark.show(marks));
     wishes.update(state, true);
-    guidance.show(Astragal.kernel.general_guidance(), state.units);
+    guidance.update(state, true);
     return arrange();
   }
 

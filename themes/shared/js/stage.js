@@ -1,9 +1,10 @@
 // The drawing table: elevation, section and plan on one sheet, to one scale, on shared axes.
 
+import { arranged } from "./arranged.js";
 import { element, shape } from "./dom.js";
 import { createLayer, joined, short, spoken } from "./draw.js";
 import { paint } from "./paint.js";
-import { arranged, bareBox, unionOf } from "./sheetlayout.js";
+import { bareBox, unionOf } from "./sheetlayout.js";
 import { activeOf } from "./state.js";
 import { byView, VIEWS } from "./views.js";
 
