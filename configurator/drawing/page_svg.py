@@ -3,12 +3,12 @@
 from collections import Counter
 from difflib import SequenceMatcher
 from functools import cache
-from itertools import pairwise
 
 from svgwrite.container import SVG, Defs, Group, Use
 
 from configurator.drawing.drawing_palette import paper_scale
-from configurator.drawing.svg import SHEET_CLASS, Pen, canvas, markup, put_on
+from configurator.drawing.pen import StepPen, decimals_at
+from configurator.drawing.svg import SHEET_CLASS, canvas, markup, put_on
 from configurator.kernel.shapes import Drawing, Mark
 
 # From this scale on, a tenth of a millimeter is less than a screen or a printer shows.
@@ -21,78 +21,20 @@ HANDS_ON = ("focus-", "part-")
 WORTH_SHARING = 3
 
 
-class ScreenPen(Pen):
-    """Writes whole millimeters in drawings of a whole door."""
+class ScreenPen(StepPen):
+    """Writes whole millimeters in drawings of a whole door, finer ones where more is shown."""
 
     def __init__(self, drawing: Drawing) -> None:
         scale = paper_scale(drawing)
         super().__init__(scale)
-        if scale >= COARSE_SCALE:
-            self.decimals = 0
+        if scale < COARSE_SCALE:
+            self.decimals = decimals_at(scale)
         self.letters = self._usual_letters(drawing)
-        self.lift()
 
     def _usual_letters(self, drawing: Drawing) -> str:
         """Return the size that most of a drawing's words have, or nothing."""
         sizes = Counter(mark["points"][2] for mark in drawing["marks"] if mark["shape"] == "text")
         return self.number(sizes.most_common(1)[0][0]) if sizes else ""
-
-    def lift(self) -> None:
-        """Begin a new path: its first step starts at the origin."""
-        self.x, self.y = 0, 0
-
-    def away(self, corner: tuple[int, int]) -> int:
-        """Return how far the pen goes to a corner, along the axes."""
-        return abs(corner[0] - self.x) + abs(corner[1] - self.y)
-
-    def number(self, value: float) -> str:
-        """Return a coordinate without needless zeros."""
-        return str(round(value)) if self.decimals == 0 else super().number(value)
-
-    def path(self, mark: Mark) -> str:
-        """Return the path data of a shape, in steps from point to point where they are whole."""
-        if self.decimals:
-            return super().path(mark)
-        if mark["shape"] == "bars":
-            return super().path(mark)
-        if mark["shape"] == "circle":
-            self.x, self.y = round(mark["points"][0] - mark["points"][2]), round(mark["points"][1])
-            return super().path(mark)
-        whole = [round(value) for value in mark["points"]]
-        corners = list(zip(whole[::2], whole[1::2], strict=True))
-        if mark["shape"] == "line" and self.away(corners[-1]) < self.away(corners[0]):
-            corners.reverse()
-        start = f"m{pair(corners[0][0] - self.x, corners[0][1] - self.y)}"
-        closed = mark["shape"] == "polygon"
-        self.x, self.y = corners[0] if closed else corners[-1]
-        return start + written(corners) + ("z" if closed else "")
-
-
-def pair(x: int, y: int) -> str:
-    """Return two numbers, a space between them where no minus parts them."""
-    return f"{x}{y}" if y < 0 else f"{x} {y}"
-
-
-def written(corners: list[tuple[int, int]]) -> str:
-    """Return the way along corners as path data; a letter that repeats and a space before a minus are left out."""
-    text: list[str] = []
-    last = ""
-    for (x0, y0), (x, y) in pairwise(corners):
-        if x == x0 and y == y0:
-            continue
-        if y == y0:
-            letter, numbers = "h", str(x - x0)
-        elif x == x0:
-            letter, numbers = "v", str(y - y0)
-        else:
-            letter, numbers = "l", pair(x - x0, y - y0)
-        if letter != last:
-            text.append(letter)
-        elif not numbers.startswith("-"):
-            text.append(" ")
-        text.append(numbers)
-        last = letter
-    return "".join(text)
 
 
 def still(drawing: Drawing) -> Drawing:

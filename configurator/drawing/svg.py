@@ -8,75 +8,21 @@ from svgwrite.shapes import Rect
 from svgwrite.text import Text
 
 from configurator.drawing.drawing_palette import paper_scale, standalone_style
+from configurator.drawing.pen import FINE_SCALE, Pen, StepPen, brief
 from configurator.kernel.looks import is_dyed
 from configurator.kernel.shapes import Drawing, Look, Mark
 from configurator.kernel.views.paint import paint_name, paint_style
 from configurator.kernel.views.tones import is_tone
 from configurator.kernel.views.weaves import weave_tile
 
-# Of a drawing enlarged to less than this scale, hundredths of a millimeter show.
-FINE_SCALE = 8.0
+# What is small is written in parts of a millimeter so fine that they are whole.
+FINER = 10.0
 # A swatch is drawn in true size.
 TRUE_SIZE = 1.0
 # Shapes that are an element each.
 ALONE = ("text", "bars")
 # The class by which style sheets know a drawing.
 SHEET_CLASS = "drawing-sheet"
-
-
-def brief(value: float, decimals: int) -> str:
-    """Return a number without needless zeros."""
-    written = f"{value:.{decimals}f}".rstrip("0").rstrip(".") if decimals else f"{value:.0f}"
-    return "0" if written in ("-0", "") else written.replace("0.", ".", 1) if written.startswith("0.") else written
-
-
-class Pen:
-    """Writes coordinates with as many decimals as the drawing's scale can show."""
-
-    def __init__(self, scale: float) -> None:
-        self.decimals = 2 if scale < FINE_SCALE else 1
-        # The size of letters that need not be said.
-        self.letters = ""
-
-    def lift(self) -> None:
-        """Begin a new path."""
-
-    def number(self, value: float) -> str:
-        """Return a coordinate without needless zeros."""
-        written = f"{value:.{self.decimals}f}".rstrip("0").rstrip(".")
-        return "0" if written == "-0" else written
-
-    def path(self, mark: Mark) -> str:
-        """Return the path data of a shape."""
-        points = mark["points"]
-        if mark["shape"] == "circle":
-            return self._circle(points)
-        if mark["shape"] == "bars":
-            return self._axis(points)
-        number = self.number
-        written = [f"M{number(points[0])} {number(points[1])}"]
-        for i in range(2, len(points), 2):
-            same_x = number(points[i]) == number(points[i - 2])
-            same_y = number(points[i + 1]) == number(points[i - 1])
-            if same_x and same_y:
-                continue
-            if same_y:
-                written.append(f"H{number(points[i])}")
-            elif same_x:
-                written.append(f"V{number(points[i + 1])}")
-            else:
-                written.append(f"L{number(points[i])} {number(points[i + 1])}")
-        return "".join(written) + ("z" if mark["shape"] == "polygon" else "")
-
-    def _axis(self, points: list[float]) -> str:
-        x0, y0, x1, y1 = (brief(value, 1) for value in points[:4])
-        return f"M{x0} {y0}" + (f"V{y1}" if x0 == x1 else f"H{x1}")
-
-    def _circle(self, points: list[float]) -> str:
-        radius = self.number(points[2])
-        across = self.number(2 * points[2])
-        start = f"M{self.number(points[0] - points[2])} {self.number(points[1])}"
-        return f"{start}a{radius} {radius} 0 1 0 {across} 0a{radius} {radius} 0 1 0-{across} 0z"
 
 
 def runs(marks: list[Mark]) -> list[list[Mark]]:
@@ -167,15 +113,21 @@ def markup(paper: BaseElement) -> str:
     return str(paper.tostring()).replace(" />", "/>")
 
 
+def finer(mark: Mark) -> Mark:
+    """Return a mark in parts of a millimeter."""
+    return {**mark, "points": [value * FINER for value in mark["points"]]}
+
+
 def pattern(look: Look) -> Pattern:
     """Return a look's pattern, to be filled with by its name."""
     tile = weave_tile(look["weave"])
-    width, height = f"{tile['width']:g}", f"{tile['height']:g}"
+    width, height = f"{tile['width'] * FINER:g}", f"{tile['height'] * FINER:g}"
     found = Pattern(id_=paint_name(look), patternUnits="userSpaceOnUse", debug=False, width=width, height=height)
     # A style rule reaches what is referred to only if all of its selector lies within.
     found.attribs["class"] = SHEET_CLASS
     found.add(Rect(size=(width, height), fill=look["color"], debug=False))
-    put_on(found, tile["marks"], Pen(FINE_SCALE))
+    found.attribs["patternTransform"] = f"scale({brief(1 / FINER, 1)})"
+    put_on(found, [finer(mark) for mark in tile["marks"]], StepPen(FINE_SCALE))
     return found
 
 

@@ -2,7 +2,8 @@
 
 from svgwrite.container import SVG
 
-from configurator.drawing.svg import SHEET_CLASS, TRUE_SIZE, Pen, markup, put_on
+from configurator.drawing.pen import Pen
+from configurator.drawing.svg import SHEET_CLASS, TRUE_SIZE, markup, put_on
 from configurator.kernel.views.paint import paint_style
 from configurator.kernel.views.swatch import Swatch
 
