@@ -93,10 +93,9 @@ def heading_tones(piece: Piece) -> list[Mark]:
     """Return the shade between the pinches of a pleated heading, and the line of the hem."""
     marks: list[Mark] = []
     top = -piece["y1"]
-    for unit in range(int(piece["count"])):
-        middle = piece["x0"] + (unit + 0.5) * piece["pitch"]
-        for side in [-1.0, 1.0]:
-            x = middle + side * piece["pitch"] * PINCH_SPREAD
+    for side in [-1.0, 1.0]:
+        for unit in range(int(piece["count"])):
+            x = piece["x0"] + (unit + 0.5 + side * PINCH_SPREAD) * piece["pitch"]
             marks.append(wash(SHADE, [x - PINCH_WIDE / 2, top, x + PINCH_WIDE / 2, top + PINCH_HIGH], SHADE_STEP * 3.5))
     hem = -piece["y0"] - HEM_HIGH
     marks.append(wash(SHADE, [piece["x0"], hem, piece["x1"], hem + PINCH_WIDE], SHADE_STEP * 2.5))

@@ -1,6 +1,6 @@
 """The roles of light and shade: fills without an outline, laid over what is lit."""
 
-SHADE = "shade"
+SHADE = "dusk"
 GLEAM = "gleam"
 GLOW = "glow"
 # Marks of one of these roles and of one strength lie beside each other, never over each other.
