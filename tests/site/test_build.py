@@ -7,9 +7,11 @@ from pathlib import Path
 import pytest
 from PIL import Image
 
-from configurator.catalog import ContentProblems
+from configurator.catalog import Catalog, ContentProblems
+from configurator.kernel.shapes import Door, Family
 from configurator.places import CONTENT
 from configurator.site.answers import Answers
+from configurator.site.drawings.cards import door_card, family_card, fitted_card
 from configurator.site.house import open_houses
 from configurator.site.mkdocs.ahead import work_ahead
 from configurator.site.mkdocs.build import NotASite, build
@@ -225,7 +227,17 @@ def test_a_photograph_comes_in_sizes_and_without_its_place(content: Path, tmp_pa
             assert opened.width <= 960
 
 
+def test_previews_of_things_that_share_an_id_stand_apart(catalog: Catalog) -> None:
+    door, family = catalog.doors["garden-door"], catalog.families["roller-shade"]
+    ids = ("oak", "oak-roller", "roller")
+    doors: list[Door] = [{**door, "id": ident} for ident in ids]
+    families: list[Family] = [{**family, "id": ident} for ident in ids]
+    cards = [door_card(one) for one in doors] + [family_card(one) for one in families]
+    cards += [fitted_card(one, other) for one in doors for other in families]
+    assert len(set(cards)) == len(cards)
+
+
 def test_link_previews_are_of_the_size_that_is_asked_for(demo: Path) -> None:
-    for name in ("showroom", "garden-pair", "cellular-shade", "garden-pair-cellular-shade"):
+    for name in ("showroom", "doors/garden-pair", "coverings/cellular-shade", "doors/garden-pair/cellular-shade"):
         with Image.open(demo / "cards" / f"{name}.png") as card:
             assert card.size == (1200, 630)

@@ -23,6 +23,21 @@ from configurator.site.house import OWN_CARD, House
 Cards = dict[str, bytes]
 
 
+def door_card(door: Door) -> str:
+    """Return the address of a door's preview; like its page's, it can be nobody else's."""
+    return f"cards/doors/{door['id']}.png"
+
+
+def family_card(family: Family) -> str:
+    """Return the address of a family's preview."""
+    return f"cards/coverings/{family['id']}.png"
+
+
+def fitted_card(door: Door, family: Family) -> str:
+    """Return the address of the preview of a family on a door."""
+    return f"cards/doors/{door['id']}/{family['id']}.png"
+
+
 def cards(house: House) -> Cards:
     """Return every link preview by its address; Pillow packs those of several doors at the same time."""
     files = {OWN_CARD: own_card(house)}
@@ -36,12 +51,12 @@ def door_cards(house: House, door: Door) -> Cards:
     """Return the previews of a door and of every family on it, and of the families where this is the door they show."""
     fitting = [family for family in house.families if not is_said(house.answer(door, family)["refusal"])]
     drawn = DoorCards(house, door, family_window(house, door, fitting))
-    files = {f"cards/{door['id']}.png": drawn.alone()}
+    files = {door_card(door): drawn.alone()}
     for family in house.families:
         sound = family in fitting
-        files[f"cards/{door['id']}-{family['id']}.png"] = drawn.fitted(family) if sound else drawn.alone()
+        files[fitted_card(door, family)] = drawn.fitted(family) if sound else drawn.alone()
         if door is first_single(house):
-            files[f"cards/{family['id']}.png"] = drawn.family(family) if sound else drawn.alone()
+            files[family_card(family)] = drawn.family(family) if sound else drawn.alone()
     return files
 
 

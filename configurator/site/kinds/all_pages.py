@@ -5,6 +5,7 @@ from functools import partial
 from configurator.kernel.message import is_said, message, several
 from configurator.kernel.shapes import Door, Family
 from configurator.kernel.tongue import wording
+from configurator.site.drawings.cards import door_card, family_card, fitted_card
 from configurator.site.house import House, Terms
 from configurator.site.kinds import structured_data
 from configurator.site.kinds.compare import fitted_url
@@ -140,7 +141,7 @@ def plain_pages(house: House) -> list[SitePage]:
 def family_sheet(house: House, family: Family) -> SitePage:
     """Return the page of a family."""
     notes = house.catalog.family_notes[family["id"]]
-    url, card = f"coverings/{family['id']}.html", f"cards/{family['id']}.png"
+    url, card = f"coverings/{family['id']}.html", family_card(family)
     return SitePage(
         url,
         "family.html",
@@ -171,7 +172,7 @@ def door_sheet(house: House, door: Door) -> SitePage:
         with_other_names(house, words, notes.also_called),
         partial(door_page, house, door),
         [HOME, DOORS],
-        f"cards/{door['id']}.png",
+        door_card(door),
         [structured_data.also_called(structured_data.page_about(notes.name, notes.summary), notes.also_called)],
         known_as=first_of(notes.also_called),
     )
@@ -190,7 +191,7 @@ def first_of(names: list[str]) -> str:
 
 def fitted_sheet(house: House, door: Door, family: Family) -> SitePage:
     """Return the page of a family on a door."""
-    url, card = fitted_url(door, family), f"cards/{door['id']}-{family['id']}.png"
+    url, card = fitted_url(door, family), fitted_card(door, family)
     title = house.on_door(door, family)
     words = fitted_words(house, door, family)
     return SitePage(
