@@ -279,7 +279,7 @@ def test_a_taken_port_is_said_plainly_before_anything_is_built(
 
 
 # What only some commands need, and is slow to load.
-HEAVY = {"PIL", "babel.dates", "babel.messages", "jinja2", "markdown", "mkdocs", "svgwrite", "tree_sitter"}
+HEAVY = {"PIL", "jinja2", "markdown", "mkdocs", "svgwrite", "tree_sitter"}
 LOADED = "import sys; from configurator.cli import main; main(sys.argv[1:], standalone_mode=False); print(*sys.modules)"
 
 

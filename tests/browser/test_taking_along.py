@@ -102,7 +102,7 @@ def test_what_has_been_measured_need_not_be_photographed(page: Page, catalog: Ca
     open_page(page, shade(catalog))
     photos = page.locator(".photo-list")
     expect(photos).to_contain_text("The handle from the side")
-    expect(photos).to_contain_text("Still assumed: Gap behind the handle and Handle projection")
+    expect(photos).to_contain_text("Still assumed: Gap behind the handle and How far the handle stands out")
     expect(photos).not_to_contain_text("Where the two leaves meet")
     to_step(page, "Door")
     page.evaluate("for (const one of document.querySelectorAll('details')) one.open = true")

@@ -50,11 +50,16 @@ def switch(page: Page, language: str) -> None:
 
 def shown(page: Page) -> list[object]:
     """Return what is picked and measured, and where the covering stands."""
-    return page.evaluate("""() => [
-        [...document.querySelectorAll("#configurator input:checked")].map((box) => [box.name, box.value]),
-        [...document.querySelectorAll("#configurator input[type=text]")].map((field) => field.value),
-        [...document.querySelectorAll("#configurator input[type=range]")].map((slider) => slider.value),
-    ]""")
+    return page.evaluate("""() => {
+        // What another step shows is made ready unseen.
+        const all = (what) => [...document.querySelectorAll(`#configurator ${what}`)];
+        const seen = (what) => all(what).filter((one) => !one.closest("[hidden]"));
+        return [
+            seen("input:checked").map((box) => [box.name, box.value]),
+            seen("input[type=text]").map((field) => field.value),
+            seen("input[type=range]").map((slider) => slider.value),
+        ];
+    }""")
 
 
 def test_the_switch_keeps_page_and_configuration(page: Page, root: str, site: Path) -> None:

@@ -23,6 +23,7 @@ from configurator.site.kinds.frame import Frame
 from configurator.site.kinds.guide_pages import GuidesPage, MarkdownPage
 from configurator.site.kinds.home_page import HomePage
 from configurator.site.kinds.measure_page import MeasurePage
+from configurator.site.kinds.try_page import TryPage
 
 KINDS: dict[str, type | None] = {
     "coverings.html": CoveringsPage,
@@ -35,7 +36,7 @@ KINDS: dict[str, type | None] = {
     "lost.html": None,
     "main.html": MarkdownPage,
     "measure.html": MeasurePage,
-    "try.html": None,
+    "try.html": TryPage,
 }
 
 

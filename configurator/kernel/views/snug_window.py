@@ -41,8 +41,10 @@ def trimmed_view(view: Drawing, edge: float) -> Drawing:
     """Return the drawing with the smallest window that shows all its marks, with an edge round them, mm."""
     box = mark_box(view["marks"][0])
     for mark in view["marks"]:
-        own = mark_box(mark)
-        box = [min(box[0], own[0]), min(box[1], own[1]), max(box[2], own[2]), max(box[3], own[3])]
+        # Bars lie on something larger.
+        if mark["shape"] != "bars":
+            own = mark_box(mark)
+            box = [min(box[0], own[0]), min(box[1], own[1]), max(box[2], own[2]), max(box[3], own[3])]
     return {
         **view,
         "x": box[0] - edge,

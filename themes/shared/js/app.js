@@ -159,6 +159,7 @@ function createApp(root, catalog) {
     async whenShown(task) {
       showing.showStep();
       await Promise.all(showing.shown().map(({ part }) => "here" in part && part.here()));
+      for (const { part } of showing.shown()) part.node.hidden = false;
       task();
     },
     whenQuiet: quietQueue(),
@@ -186,6 +187,7 @@ function createApp(root, catalog) {
   const status = element("p", { class: "unseen", role: "status" });
   const steps = createSteps(app);
   const places = createPlaces(app, units);
+  const begun = store.get();
   /** @type {Shown[]} */
   const parts = [];
   inSteps([
@@ -206,6 +208,8 @@ function createApp(root, catalog) {
       followWindow(app, fragment);
       Astragal.kept.follow(onFrame(showing.everything));
       root.append(places.foot, status, app.paper.node);
+      // Whoever was quick has changed something before the page stood.
+      if (store.get() !== begun) showing.everything();
       stands();
     },
     // Whoever prints with the browser's own command waits for nothing.
