@@ -106,7 +106,7 @@ def test_what_has_been_measured_need_not_be_photographed(page: Page, catalog: Ca
     expect(photos).not_to_contain_text("Where the two leaves meet")
     to_step(page, "Door")
     page.evaluate("for (const one of document.querySelectorAll('details')) one.open = true")
-    for name in ("Gap behind the handle", "Handle projection"):
+    for name in ("Gap behind the handle", "How far the handle stands out"):
         field = page.get_by_label(name, exact=True)
         field.fill(field.input_value() + " ")
         field.blur()
