@@ -6,7 +6,7 @@ from itertools import product
 from configurator.catalog.clauses import Term
 from configurator.catalog.length_advice import units_of
 from configurator.catalog.located import ContentFile, KeyPath, dotted
-from configurator.kernel.mechanisms.bounds import BOUNDS, over_bounds
+from configurator.kernel.mechanisms.bounds import BOUNDS, is_over
 from configurator.kernel.message import message
 from configurator.kernel.resolve import resolve
 from configurator.kernel.shapes import Choice, Family
@@ -35,8 +35,7 @@ def option_numbers(choices: list[Choice]) -> Iterator[str]:
 def check_row(file: ContentFile, family: Family, row: Row) -> None:
     """Note the first picks with which a row is not kept."""
     for picks in picks_that_set(family["choices"], {str(row[0]), str(row[2])}):
-        numbers = resolve(family, picks)
-        if row in over_bounds(numbers):
+        if is_over(row, resolve(family, picks)):
             note_over(file, family, row, picks)
             return
 

@@ -10,6 +10,9 @@ from configurator.kernel.tongue import wording
 # Ids stand in links and addresses.
 ID = re.compile(r"[a-z0-9]+(-[a-z0-9]+)*")
 YAML_ENDING = ".yaml"
+# What browsers show of what Pillow reads; and with drawings, of what a showroom has.
+PICTURE_ENDINGS = (".png", ".jpg", ".jpeg", ".webp")
+SHOWN_ENDINGS = (".svg", *PICTURE_ENDINGS)
 # What MkDocs takes for Markdown, the usual one first.
 MARKDOWN_ENDINGS = (".md", ".markdown", ".mdown", ".mkdn", ".mkd")
 # What is named so stands in the address of the page that lists all of its kind.

@@ -5,14 +5,12 @@ from collections.abc import Iterator
 from pathlib import Path
 
 from configurator.catalog.clauses import Clauses
-from configurator.catalog.files import shown
+from configurator.catalog.files import SHOWN_ENDINGS, shown
 from configurator.catalog.line_drawing import note_drawing
 from configurator.catalog.problem import Problem
 from configurator.catalog.strays import everything
 from configurator.kernel.message import message, plain
 
-# What browsers show of what Pillow reads.
-PICTURE_ENDINGS = (".png", ".jpg", ".jpeg", ".webp")
 # More than a camera takes, less than would fill a memory.
 SIDE_MOST = 12_000
 PIXELS_MOST = 60_000_000
@@ -36,7 +34,7 @@ def picture_files(folder: Path) -> Iterator[Path]:
     """Yield the pictures and drawings of a folder, wherever in it they lie; links that lead out of it left out."""
     home = folder.resolve()
     for path in everything(folder):
-        if path.suffix.lower() in (".svg", *PICTURE_ENDINGS) and path.is_file() and path.resolve().is_relative_to(home):
+        if path.suffix.lower() in SHOWN_ENDINGS and path.is_file() and path.resolve().is_relative_to(home):
             yield path
 
 
@@ -54,10 +52,8 @@ def picture_fault(path: Path) -> Clauses:
                 if not is_of_size(wide, high):
                     return too_large(wide, high)
                 opened.load()
-    except Image.DecompressionBombError:
-        return UNREAD
-    except (OSError, ValueError, SyntaxError):
-        # Pillow raises either for a file that is cut short or spoiled.
+    except (Image.DecompressionBombError, OSError, ValueError, SyntaxError):
+        # Pillow raises one of these for a file that is far too large, cut short or spoiled.
         return UNREAD
     return ()
 

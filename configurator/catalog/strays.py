@@ -5,7 +5,7 @@ from collections.abc import Iterator
 from pathlib import Path
 
 from configurator.catalog.clauses import listed
-from configurator.catalog.files import MARKDOWN_ENDINGS, YAML_ENDING, misnamed, shown
+from configurator.catalog.files import MARKDOWN_ENDINGS, SHOWN_ENDINGS, YAML_ENDING, misnamed, shown
 from configurator.catalog.problem import Problem
 from configurator.catalog.suggest import did_you_mean, nearest
 from configurator.kernel.message import message, plain
@@ -17,7 +17,7 @@ READ = {
     "handles": (YAML_ENDING,),
     "pages": MARKDOWN_ENDINGS,
     "words": (".po",),
-    "pictures": (".jpg", ".jpeg", ".png", ".webp", ".svg"),
+    "pictures": SHOWN_ENDINGS,
 }
 # Of these the folders within are read as well.
 NESTED = ("pages",)

@@ -14,14 +14,13 @@ from configurator.catalog.contrast import (
     read_color,
     say_color,
 )
+from configurator.catalog.files import SHOWN_ENDINGS
 from configurator.catalog.grounds import grounds
 from configurator.catalog.located import ContentFile, KeyPath, dotted, what_is
-from configurator.catalog.picture_check import PICTURE_ENDINGS
 from configurator.catalog.schema.showroom import Colors, Showroom
 from configurator.kernel.message import message, plain
 from configurator.kernel.tongue import wording
 
-LOGO_ENDINGS = (".svg", *PICTURE_ENDINGS)
 # What is told of a color on each ground.
 FAINT = {
     "paper": wording("{path} is {color}, with a contrast of {ratio} : 1 on the paper {ground}"),
@@ -52,9 +51,9 @@ def check_logo(file: ContentFile, logo: str, folder: Path) -> None:
             "theme.logo is '{file}', but there is no such file in the content folder", {"file": [logo, "name"]}
         )
         file.at_value(("theme", "logo"), lost)
-    elif Path(logo).suffix.lower() not in LOGO_ENDINGS:
+    elif Path(logo).suffix.lower() not in SHOWN_ENDINGS:
         path = ("theme", "logo")
-        advice = message("a file that ends in {endings} is expected", {"endings": listed(LOGO_ENDINGS, "or")})
+        advice = message("a file that ends in {endings} is expected", {"endings": listed(SHOWN_ENDINGS, "or")})
         file.at_value(path, what_is(path, logo), advice)
 
 

@@ -59,6 +59,11 @@ def only_turns(fit: Fit) -> bool:
     return len(fit["legs"]) > 0 and fit["legs"][0]["way"] == "turn"
 
 
+def stacks(fit: Fit) -> bool:
+    """Return whether the covering hangs lower than it stands raised, rather than drawing aside or turning."""
+    return not moves_aside(fit) and not only_turns(fit)
+
+
 def over_opening(fit: Fit) -> bool:
     """Return whether it hangs on the wall above the opening instead of on the leaf."""
     return fit["size"]["mount"] == "over-opening"

@@ -48,12 +48,8 @@ BOUNDS: list[list[str | float]] = [
 ]
 
 
-def over_bounds(numbers: dict[str, float]) -> list[list[str | float]]:
-    """Return the rows that a mechanism's numbers do not keep."""
-    found: list[list[str | float]] = []
-    for row in BOUNDS:
-        name = str(row[0])
-        other = str(row[2])
-        if name in numbers and other in numbers and numbers[name] > float(row[1]) * numbers[other] + 1e-9:
-            found.append(row)
-    return found
+def is_over(row: list[str | float], numbers: dict[str, float]) -> bool:
+    """Return whether a mechanism's numbers have both of a row's and do not keep it."""
+    name = str(row[0])
+    other = str(row[2])
+    return name in numbers and other in numbers and numbers[name] > float(row[1]) * numbers[other] + 1e-9

@@ -1,6 +1,6 @@
 """Whether a covering of this size can be made."""
 
-from configurator.kernel.fit import lowest_edge, made_at
+from configurator.kernel.fit import lowest_edge, made_at, stacks
 from configurator.kernel.message import message, silence
 from configurator.kernel.position import coarse, open_position
 from configurator.kernel.shapes import Fit, Message
@@ -29,8 +29,13 @@ def making_refusal(fit: Fit) -> Message:
     if height > numbers["height_most"]:
         text = wording("It is not made as high as this opening needs: {needed}, against {made} at the most.")
         return size_refusal(text, height, numbers["height_most"])
-    stack = fit["size"]["y1"] - lowest_edge(made_at(fit, coarse(open_position(numbers))))
-    if stack > height + STACK_SLACK:
-        text = wording("Its stack would be higher than it hangs here: {stack}, against {height}.")
-        return message(text, {"stack": [stack, "mm"], "height": [height, "mm"]})
-    return silence()
+    return stack_refusal(fit, height) if stacks(fit) else silence()
+
+
+def stack_refusal(fit: Fit, height: float) -> Message:
+    """Return that a covering's stack would be higher than the covering itself, or silence."""
+    stack = fit["size"]["y1"] - lowest_edge(made_at(fit, coarse(open_position(fit["numbers"]))))
+    if stack <= height + STACK_SLACK:
+        return silence()
+    text = wording("Its stack would be higher than it hangs here: {stack}, against {height}.")
+    return message(text, {"stack": [stack, "mm"], "height": [height, "mm"]})

@@ -1,7 +1,7 @@
 """How high the stack is when open, and how much of the glass it hides."""
 
 from configurator.kernel.door.leaf import glass_box
-from configurator.kernel.fit import lowest_edge, moves_aside, only_turns
+from configurator.kernel.fit import lowest_edge, moves_aside, only_turns, stacks
 from configurator.kernel.piece_kinds import kind_of
 from configurator.kernel.shapes import Figure, Fit, Household, Piece, Reply, Travel
 from configurator.kernel.telling import figure, length, reply, working
@@ -49,8 +49,7 @@ def stack_question(travel: Travel, household: Household) -> Reply:
     fit = travel["fit"]
     top = fit["size"]["y1"]
     glass = glass_box(fit["door"])
-    stacks = not moves_aside(fit) and not only_turns(fit)
-    low = lowest_edge(travel["raised"]) if stacks else top
+    low = lowest_edge(travel["raised"]) if stacks(fit) else top
     high = min(glass["y1"], top)
     foot = max(low, glass["y0"])
     height = figure(

@@ -7,7 +7,7 @@ from typing import NamedTuple
 
 from PIL import Image
 
-from configurator.catalog.picture_check import PICTURE_ENDINGS
+from configurator.catalog.files import PICTURE_ENDINGS
 from configurator.catalog.schema.showroom import Colors
 from configurator.drawing.photo import without_notes
 

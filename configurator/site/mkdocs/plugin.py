@@ -20,8 +20,8 @@ from mkdocs.structure.pages import Page
 from mkdocs.utils.templates import TemplateContext
 
 from configurator.catalog import ContentProblems
+from configurator.catalog.files import PICTURE_ENDINGS
 from configurator.catalog.page_blocks import told_page
-from configurator.catalog.picture_check import PICTURE_ENDINGS
 from configurator.drawing.photo import without_notes
 from configurator.kernel.message import message
 from configurator.kernel.tongue import wording
