@@ -11,18 +11,38 @@ from playwright.sync_api import Page, expect
 
 from configurator.catalog import Catalog
 from tests.browser.conftest import OpenContext
-from tests.browser.trying import covering, fragment, fragment_now, grip, open_page, said, settled, to_step, viewport
+from tests.browser.trying import (
+    SHOWN_IN,
+    covering,
+    fragment,
+    fragment_now,
+    grip,
+    open_page,
+    said,
+    settled,
+    to_step,
+    viewport,
+)
 from tests.links import hurt_links
 
-READ_DRAWING = """() => [
-    [...document.querySelectorAll('.sheet-frame :is(.still, .moving)')].map((group) => group.innerHTML),
-    [...document.querySelectorAll('.figure')].map((figure) => figure.textContent),
-    [...document.querySelectorAll('.verdicts, .cautions')].map((list) => list.textContent),
-]"""
+# What other steps show is made ready unseen, sooner or later.
+READ_DRAWING = """() => {
+    const all = (what) => [...document.querySelectorAll(what)];
+    const shown = (what) => all(what).filter((one) => !one.closest('.step-parts > [hidden], .controls > [hidden]'));
+    return [
+        shown('.sheet-frame :is(.still, .moving)').map((group) => group.innerHTML),
+        shown('.figure').map((figure) => figure.textContent),
+        shown('.verdicts, .cautions').map((list) => list.textContent),
+    ];
+}"""
+
+
+# The same as one text.
+TOLD = f"() => JSON.stringify(({READ_DRAWING})())"
 
 
 def everything(page: Page) -> Any:
-    """Return all drawings, figures, verdicts and cautions."""
+    """Return all drawings, figures, verdicts and cautions of the step that is shown."""
     return page.evaluate(READ_DRAWING)
 
 
@@ -53,6 +73,9 @@ def test_the_address_brings_back_the_very_same_drawings_and_figures(
     other = open_context(viewport=viewport("desk")).new_page()
     open_page(other, address)
     page.mouse.move(0, 0)
+    # Figures come once all has been asked, last of all that the step shows.
+    other.locator(SHOWN_IN["Details"]).first.wait_for()
+    page.wait_for_function(f"told => ({TOLD})() === told", arg=other.evaluate(TOLD))
     assert everything(other) == everything(page)
 
 
