@@ -8,7 +8,7 @@ from typing import NamedTuple, TypeVar
 
 import click
 
-from configurator.catalog import Catalog, ContentProblems
+from configurator.catalog import Catalog, ContentProblems, Wanted
 from configurator.catalog.clauses import Refusal, Slip
 from configurator.catalog.fields import Code
 from configurator.catalog.os_words import os_words
@@ -55,11 +55,11 @@ def denied(error: OSError) -> Message:
     return message("{file}: {why}", {"file": [str(error.filename), "name"], "why": os_words(error)})
 
 
-def catalog(content: Path) -> Catalog:
-    """Return the catalog of a content folder, or end with its problems."""
+def catalog(content: Path, wanted: Wanted | None = None) -> Catalog:
+    """Return the catalog of a content folder, or what is wanted of it, or end with its problems."""
     speak_as(content)
     with plain_errors():
-        found = read(content)
+        found = read(content, wanted)
     # What the content itself translates is known from here on.
     speak(found.words)
     return found

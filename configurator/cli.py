@@ -5,6 +5,7 @@ from pathlib import Path
 import click
 
 from configurator import asked
+from configurator.catalog import Wanted
 from configurator.kernel.message import message, plain, several
 from configurator.kernel.tongue import wording
 from configurator.places import CONTENT
@@ -203,10 +204,10 @@ def fit(
         raise click.UsageError(
             told(plain("--all is every family on every door, as it comes: only --content goes with it."))
         )
-    catalog = asked.catalog(content)
     if everything:
-        click.echo(report.as_csv(catalog), nl=False)
+        click.echo(report.as_csv(asked.catalog(content)), nl=False)
         return
+    catalog = asked.catalog(content, Wanted(door, family))
     wanted = asked.configuration(catalog, door, family, choices)
     tell = report.as_json if as_json else report.as_text
     click.echo(tell(catalog, wanted, at, units or catalog.showroom.units))
@@ -241,7 +242,7 @@ def draw(
     """Draw one view of one family on one door."""
     from configurator import paper
 
-    catalog = asked.catalog(content)
+    catalog = asked.catalog(content, Wanted(door, family))
     wanted = asked.configuration(catalog, door, family, choices)
     with asked.plain_errors():
         paper.write(paper.drawn(catalog, wanted, view, at, units or catalog.showroom.units), out)

@@ -6,7 +6,7 @@ from pathlib import Path
 
 import click
 
-from configurator.catalog import Catalog, load
+from configurator.catalog import Catalog, Wanted, load
 from configurator.catalog.clauses import Clauses, say_clauses
 from configurator.catalog.own_language import first_language
 from configurator.kernel.message import say, say_phrase
@@ -81,10 +81,10 @@ def clauses(given: Clauses) -> str:
     return say_clauses(given, words(), "in")
 
 
-def read(folder: Path) -> Catalog:
-    """Return the catalog of a content folder, in the language asked for or else in its own.
+def read(folder: Path, wanted: Wanted | None) -> Catalog:
+    """Return the catalog of a content folder, or what is wanted of it, in the language asked for or else in its own.
 
-    :raises ContentProblems: with every problem of every file
+    :raises ContentProblems: with every problem of every file that is read
     """
     speaking = voice()
-    return load(folder, speaking.words["language"] if speaking and speaking.asked else None)
+    return load(folder, speaking.words["language"] if speaking and speaking.asked else None, wanted)

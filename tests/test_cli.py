@@ -4,6 +4,7 @@ import csv
 import json
 import re
 import shlex
+import shutil
 import subprocess
 import sys
 from collections.abc import Callable
@@ -165,6 +166,24 @@ def test_fit_tells_every_figure_with_its_working(run: Run, catalog: Catalog, fit
     words = " ".join(told.split())
     for caution in answer["cautions"]:
         assert say(caution["text"], ENGLISH, "mm") in words
+
+
+def test_a_slip_elsewhere_does_not_keep_a_fit_from_being_told(run: Run, tmp_path: Path, fitting: list[str]) -> None:
+    content = shutil.copytree(CONTENT, tmp_path / "content")
+    family = fitting[fitting.index("--family") + 1]
+    other = next(path for path in sorted((content / "families").glob("*.yaml")) if path.stem != family)
+    other.write_text("nme: Slip\n")
+    (content / "pages" / "loose.md").write_bytes(b"\xff")
+    told = run("fit", *fitting, "--content", content)
+    assert (told.exit_code, told.output) == (0, run("fit", *fitting).output)
+    assert run("check", content).exit_code == 1
+    # Of what is asked about, slips are told as ever.
+    with (content / "families" / f"{family}.yaml").open("a") as file:
+        file.write("nme: Slip\n")
+    refused = run("fit", *fitting, "--content", content)
+    assert refused.exit_code == 1
+    assert f"{family}.yaml" in refused.stderr
+    assert other.name not in refused.stderr
 
 
 def test_fit_tells_a_position_of_its_own(run: Run, fitting: list[str]) -> None:

@@ -28,7 +28,9 @@ def made_up(monkeypatch: pytest.MonkeyPatch, tmp_path: Path) -> None:
     """Know the made-up language, and work in an empty folder."""
     monkeypatch.setattr(
         "configurator.spoken.load",
-        lambda folder, code=None: replace(load(folder), words=MARKED) if code == "qq" else load(folder, code),
+        lambda folder, code, wanted: (
+            replace(load(folder, None, wanted), words=MARKED) if code == "qq" else load(folder, code, wanted)
+        ),
     )
     monkeypatch.setattr(
         "configurator.spoken_help.words_of", lambda code: MARKED if code == "qq" else spoken.words_of(code)

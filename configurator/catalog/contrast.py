@@ -1,6 +1,7 @@
 """Contrast of colors: WCAG 2.2, success criterion 1.4.3, and the nearest color that passes."""
 
 import re
+from bisect import bisect_left
 from collections.abc import Collection
 
 from configurator.catalog.clauses import Slip
@@ -69,3 +70,14 @@ def nearest_passing(color: Color, grounds: Collection[Color], ratio: float) -> C
             if least_contrast(tried, grounds) >= ratio:
                 return tried
     return max((BLACK, WHITE), key=lambda end: least_contrast(end, grounds))
+
+
+def nearest_on(ground: Color, ratio: float) -> Color:
+    """Return the first color on a ground's own way to black or to white that reaches the ratio on it, up to 4.58."""
+
+    def steps_to(end: Color) -> int:
+        # On the way from the ground the contrast only grows.
+        return bisect_left(range(STEPS + 1), ratio, key=lambda step: contrast(mixed(ground, end, step), ground))
+
+    end = min((BLACK, WHITE), key=steps_to)
+    return mixed(ground, end, steps_to(end))

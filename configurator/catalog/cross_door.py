@@ -13,7 +13,7 @@ from configurator.catalog.schema_check import schema_at
 from configurator.catalog.suggest import suggestion
 from configurator.kernel.message import message, plain
 from configurator.kernel.say import say_length
-from configurator.kernel.shapes import Message
+from configurator.kernel.shapes import Door, Message
 from configurator.kernel.tape.impossible import door_denied
 from configurator.kernel.tape.table import parts_of_door
 from configurator.kernel.tongue import ENGLISH, wording
@@ -44,9 +44,10 @@ ROUNDED_SUMS = {
 
 def cross_check_door(file: ContentFile, door: DoorWords, handles: Iterable[str]) -> None:
     """Note what does not fit together."""
-    check_sums(file, door)
-    check_layout(file, door)
-    check_hinges(file, door)
+    bare = bare_door("", door)
+    check_sums(file, door, bare)
+    check_layout(file, door, parts_of_door(bare))
+    check_hinges(file, door, bare["floor_gap"])
     note_denied(file, door_denied(bare_door("", filled(door))))
     known = list(handles)
     if door.handle.preset not in known:
@@ -56,9 +57,8 @@ def cross_check_door(file: ContentFile, door: DoorWords, handles: Iterable[str])
         file.at_value(("handle", "preset"), unknown, suggestion(door.handle.preset, known))
 
 
-def check_sums(file: ContentFile, door: DoorWords) -> None:
+def check_sums(file: ContentFile, door: DoorWords, part: Door) -> None:
     """Check that the measured parts make the measured leaf."""
-    part = bare_door("", door)
     bead = part["bead_width"]
     check_sum(file, "width", door.leaf.width, [part["stile_hinge"], bead, part["glass_width"], part["stile_latch"]])
     check_sum(file, "height", door.leaf.height, [part["rail_top"], bead, part["glass_height"], part["rail_bottom"]])
@@ -80,9 +80,8 @@ def check_sum(file: ContentFile, name: str, whole: float, parts: list[float]) ->
     file.at_value(path, message(text, terms), plain("they must agree within 1/8 in (3 mm)"), units=units)
 
 
-def check_layout(file: ContentFile, door: DoorWords) -> None:
+def check_layout(file: ContentFile, door: DoorWords, parts: list[str]) -> None:
     """Check that the file speaks of the leaves it has, and of them all."""
-    parts = parts_of_door(bare_door("", door))
     for name, part in optional_sections("door").items():
         given = name in door.model_fields_set
         if given and part not in parts:
@@ -106,9 +105,8 @@ def meaningless(name: str, door: DoorWords, part: str) -> Message:
     return message("{path} has no meaning for the layout {layout}", terms)
 
 
-def check_hinges(file: ContentFile, door: DoorWords) -> None:
+def check_hinges(file: ContentFile, door: DoorWords, floor: float) -> None:
     """Check that the hinges are on the leaf; no form asks for them, so this holds for content alone."""
-    floor = bare_door("", door)["floor_gap"]
     for index, height in enumerate(door.hinges.heights):
         if not floor <= height <= floor + door.leaf.height:
             path = ("hinges", "heights", index)

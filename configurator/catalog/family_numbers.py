@@ -1,6 +1,7 @@
 """A family's numbers against what its mechanism takes."""
 
 from collections.abc import Mapping
+from functools import cache
 
 from configurator.catalog.clauses import Slip, Term
 from configurator.catalog.fields import Number
@@ -45,8 +46,14 @@ def takes_of(mechanism: str) -> dict[str, list[str | float | None]]:
 
 def marker_of(take: list[str | float | None]) -> Number:
     """Return how a number of a mechanism is written, between which limits."""
-    unit, low, high = LIMITS[str(take[0])]
-    return Number(unit, low, high, WHAT[unit])
+    return marker_in(str(take[0]))
+
+
+@cache
+def marker_in(unit: str) -> Number:
+    """Return the same by the unit that the mechanism states."""
+    spelled, low, high = LIMITS[unit]
+    return Number(spelled, low, high, WHAT[spelled])
 
 
 def read_numbers(

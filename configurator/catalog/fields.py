@@ -8,7 +8,7 @@ import re
 from abc import ABC, abstractmethod
 from collections.abc import Callable
 from dataclasses import dataclass
-from typing import Any
+from typing import Any, ClassVar
 
 from pydantic import GetCoreSchemaHandler
 from pydantic_core import core_schema
@@ -30,7 +30,9 @@ Tell = Callable[[str, KeyPath], str]
 
 
 class Field(ABC):
-    """A marker in ``Annotated[type, marker]``; ``expected`` says what to write."""
+    """A marker in ``Annotated[type, marker]``; ``expected`` says what to write, ``is_text`` if it is translated."""
+
+    is_text: ClassVar[bool] = False
 
     @property
     @abstractmethod
@@ -119,6 +121,7 @@ class Whole(Field):
 class Text(Field):
     """A line of text, which a language may tell otherwise."""
 
+    is_text = True
     what: str
 
     @property
@@ -134,6 +137,8 @@ class Text(Field):
 
 class Fixed(Text):
     """A line that is the same in every language: an id, a file's name, a telephone number."""
+
+    is_text = False
 
     def told(self, value: str, path: KeyPath, tell: Tell) -> str:
         return value
@@ -180,6 +185,7 @@ class Like(Field):
 class Paragraphs(Field):
     """One or more paragraphs: a list, or a text with blank lines between them."""
 
+    is_text = True
     what: str
 
     @property

@@ -14,9 +14,8 @@ HINGE_BELOW_TOP = 177.8
 HINGE_ABOVE_BOTTOM = 279.4
 
 
-def hinges_filled(file: DoorWords) -> Hinges:
+def hinges_filled(file: DoorWords, floor: float) -> Hinges:
     """Return the hinges, the usual three where nobody measured their heights; those still count as left out."""
-    floor = bare_door("", file)["floor_gap"]
     low = floor + HINGE_ABOVE_BOTTOM
     high = floor + file.leaf.height - HINGE_BELOW_TOP
     heights = sorted(file.hinges.heights) or [low, (low + high) / 2, high]
@@ -35,11 +34,12 @@ def part_filled(file: DoorWords, step: str) -> Section | None:
 
 def filled(file: DoorWords) -> DoorWords:
     """Return the file with presets for what depends on its layout, its swing and its height."""
-    parts = parts_of_door(bare_door("", file))
+    bare = bare_door("", file)
+    parts = parts_of_door(bare)
     made: dict[str, object] = {
         step: part_filled(file, step) if part in parts else None for step, part in optional_sections("door").items()
     }
-    return file.model_copy(update={**made, "hinges": hinges_filled(file)})
+    return file.model_copy(update={**made, "hinges": hinges_filled(file, bare["floor_gap"])})
 
 
 def bare_door(ident: str, file: DoorWords) -> Door:

@@ -1,6 +1,6 @@
 """A look as a file gives it, with the lines that show on its color."""
 
-from configurator.catalog.contrast import luminance, nearest_passing, read_color, say_color
+from configurator.catalog.contrast import luminance, nearest_on, read_color, say_color
 from configurator.catalog.schema.family import LookFile
 from configurator.kernel.looks import no_look
 from configurator.kernel.shapes import Look
@@ -12,7 +12,7 @@ LINE_RATIO = 3.0
 def lines_of(color: str) -> dict[str, str]:
     """Return the color nearest to ``#rrggbb`` that shows on it, and the darker of both."""
     ground = read_color(color)
-    line = nearest_passing(ground, [ground], LINE_RATIO)
+    line = nearest_on(ground, LINE_RATIO)
     return {"line": say_color(line), "rim": say_color(min(ground, line, key=luminance))}
 
 

@@ -1,5 +1,7 @@
 """Lengths in content: the kernel's reader, with advice for whoever writes YAML."""
 
+from functools import cache
+
 from configurator.catalog.clauses import Slip
 from configurator.kernel.lengths import plain_length, written_length
 from configurator.kernel.message import is_said, message, plain
@@ -8,6 +10,7 @@ from configurator.kernel.tongue import wording
 EXPECTED = wording("a length such as 22 1/2 in, 6'8\" or 571 mm is expected")
 
 
+@cache
 def read_length(text: str) -> float:
     """Return a written length in millimeters, as :func:`configurator.kernel.lengths.written_length` reads it.
 

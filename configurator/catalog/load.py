@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass
 from pathlib import Path
-from typing import TypeVar, cast
+from typing import NamedTuple, TypeVar, cast
 
 from pydantic import BaseModel
 
@@ -22,7 +22,7 @@ from configurator.catalog.kernel_handle import kernel_handle
 from configurator.catalog.located import ContentFile, KeyPath, read_content
 from configurator.catalog.measures import measures
 from configurator.catalog.notes import DoorNotes, FamilyNotes, HandleNotes, other_names
-from configurator.catalog.own_language import OwnLanguage, check_languages
+from configurator.catalog.own_language import OwnLanguage, check_languages, first_language
 from configurator.catalog.picture_check import note_pictures
 from configurator.catalog.problem import ContentProblems, Problem
 from configurator.catalog.schema.door import DoorFile, DoorWords
@@ -69,15 +69,24 @@ class Catalog:
     formerly: FormerIds
 
 
-def load(folder: Path, language: str | None = None) -> Catalog:
+class Wanted(NamedTuple):
+    """The door and the family that alone are asked about, by their ids."""
+
+    door: str
+    family: str
+
+
+def load(folder: Path, language: str | None = None, wanted: Wanted | None = None) -> Catalog:
     """Read a content folder in a language, or in the first of its own.
 
-    :raises ContentProblems: with every problem of every file
+    Of what is ``wanted`` nothing else is read than it needs; where there is no such door or family, all of them are.
+
+    :raises ContentProblems: with every problem of every file that is read
     :raises ValueError: where there is no such language
     """
     if not folder.is_dir():
         raise ContentProblems([Problem(shown(folder), 0, 0, (plain("there is no such folder"),))])
-    loading = _Loading(folder, language)
+    loading = _Loading(folder, language, wanted)
     catalog = loading.catalog()
     if catalog is None or loading.problems:
         raise ContentProblems(loading.problems, loading.language.words)
@@ -87,10 +96,12 @@ def load(folder: Path, language: str | None = None) -> Catalog:
 class _Loading:
     """One run over a folder, gathering problems as it goes."""
 
-    def __init__(self, folder: Path, language: str | None) -> None:
+    def __init__(self, folder: Path, language: str | None, wanted: Wanted | None) -> None:
         self.folder = folder
+        self.wanted = wanted
         self.problems: list[Problem] = []
-        self.language = OwnLanguage(folder, language, read_translations(folder, self.problems))
+        only = [language or first_language(folder)] if wanted else []
+        self.language = OwnLanguage(folder, language, read_translations(folder, self.problems, only))
         self.formerly: FormerIds = {}
 
     def catalog(self) -> Catalog | None:
@@ -98,16 +109,14 @@ class _Loading:
         handles, handle_notes = self.handles()
         doors, door_notes = self.doors(handles)
         families, notes = self.families({"order_step": showroom.order_step} if showroom else {})
-        pages = page_files(self.folder, self.problems)
-        guides = {page: read_guide(page, self.problems) for page in pages}
-        for page, text in guides.items():
-            self.language.take_page(page, text)
+        guides = {} if self.wanted else self.guides()
         if showroom:
             # A door whose file is unsound is there all the same.
             check_first_door(file, showroom, yaml_files(self.folder, "doors", []))
         self.problems.extend(file.problems)
-        note_strays(self.folder, self.problems)
-        note_pictures(self.folder, self.problems)
+        if not self.wanted:
+            note_strays(self.folder, self.problems)
+            note_pictures(self.folder, self.problems)
         if showroom is None:
             return None
         if not self.problems:
@@ -124,12 +133,24 @@ class _Loading:
             handle_notes=handle_notes,
             door_notes=door_notes,
             family_notes=notes,
-            pages=pages,
+            pages=list(guides),
             words=self.language.words,
             translations=self.language.translations,
             texts=self.language.texts,
             formerly=self.formerly,
         )
+
+    def files(self, kind: str, wanted: str) -> dict[str, Path]:
+        """Return the YAML files of one kind by id, or that of the one that is wanted."""
+        paths = yaml_files(self.folder, kind, self.problems)
+        return {wanted: paths[wanted]} if wanted in paths else paths
+
+    def guides(self) -> dict[Path, str]:
+        """Return the pages with their texts."""
+        guides = {page: read_guide(page, self.problems) for page in page_files(self.folder, self.problems)}
+        for page, text in guides.items():
+            self.language.take_page(page, text)
+        return guides
 
     def read(self, path: Path, schema: type[Model]) -> tuple[ContentFile, Model | None, Sources]:
         """Return a file as it was checked, and told in the language."""
@@ -170,7 +191,7 @@ class _Loading:
     def doors(self, handles: dict[str, Handle | None]) -> tuple[dict[str, Door], dict[str, DoorNotes]]:
         doors: dict[str, Door] = {}
         notes: dict[str, DoorNotes] = {}
-        paths = yaml_files(self.folder, "doors", self.problems)
+        paths = self.files("doors", self.wanted.door if self.wanted else "")
         claims = Claims("door", paths, self.formerly)
         for ident, path in paths.items():
             file, door, sources = self.read(path, DoorFile)
@@ -188,7 +209,7 @@ class _Loading:
     def families(self, common: dict[str, float]) -> tuple[dict[str, Family], dict[str, FamilyNotes]]:
         families: dict[str, Family] = {}
         notes: dict[str, FamilyNotes] = {}
-        paths = yaml_files(self.folder, "families", self.problems)
+        paths = self.files("families", self.wanted.family if self.wanted else "")
         claims = Claims("family", paths, self.formerly)
         for ident, path in paths.items():
             file, family, sources = self.read(path, FamilyFile)
@@ -200,7 +221,7 @@ class _Loading:
                 check_bounds(file, families[ident])
                 notes[ident] = family_notes(family, families[ident], sources)
             self.problems.extend(file.problems)
-        if families and all(family["retired"] for family in families.values()):
+        if not self.wanted and families and all(family["retired"] for family in families.values()):
             advice = plain("at least one that is still offered is expected")
             place = shown(self.folder / "families")
             self.problems.append(Problem(place, 0, 0, (plain("every family is retired"), advice)))

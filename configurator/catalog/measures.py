@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
+from functools import cache
 from typing import Any, get_args
 
 from pydantic import BaseModel
@@ -44,11 +45,10 @@ def measures(model: BaseModel, source: Source, sources: Mapping[KeyPath, Source]
 
 def numbers_in(model: BaseModel, path: KeyPath, assumed: bool) -> Iterator[tuple[KeyPath, float, Number | Whole, bool]]:
     """Yield each number of a model with its path, its marker and whether it is a preset."""
-    for name, field in type(model).model_fields.items():
+    for name, marker in number_markers(type(model)).items():
         value = getattr(model, name)
         here = (*path, name)
         preset = assumed or name not in model.model_fields_set
-        marker = number_marker([*field.metadata, field.annotation])
         if isinstance(value, BaseModel):
             yield from numbers_in(value, here, preset)
         elif marker and isinstance(value, list):
@@ -56,6 +56,12 @@ def numbers_in(model: BaseModel, path: KeyPath, assumed: bool) -> Iterator[tuple
                 yield (*here, index), item, marker, preset
         elif marker and value is not None:
             yield here, value, marker, preset
+
+
+@cache
+def number_markers(schema: type[BaseModel]) -> dict[str, Number | Whole | None]:
+    """Return the number marker, if any, of each field of a section."""
+    return {name: number_marker([*field.metadata, field.annotation]) for name, field in schema.model_fields.items()}
 
 
 def number_marker(parts: list[Any]) -> Number | Whole | None:

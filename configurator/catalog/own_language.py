@@ -71,13 +71,14 @@ class OwnLanguage:
 
     def telling(self, file: ContentFile) -> Tell:
         """Return what tells each text of a file in the language."""
+        name = self.within(Path(file.name))
 
         def tell(text: str, path: KeyPath) -> str:
             # A preset is a text of ours; the paragraphs of one text stand where that does.
             if path not in file.keys and not (path[:-1] in file.keys and isinstance(path[-1], int)):
                 return in_words(text, self.words)
             line = nearest_spot(file.values, path)[0]
-            self.texts.append(ContentText(text, self.within(Path(file.name)), line))
+            self.texts.append(ContentText(text, name, line))
             return self.translations.get(text, text)
 
         return tell

@@ -27,12 +27,15 @@ def words_file(folder: Path, language: str) -> Path:
     return folder / FOLDER / catalog_name(locale_of(language))
 
 
-def read_translations(folder: Path, problems: list[Problem]) -> dict[str, Translations]:
-    """Return what each of a folder's catalogs translates, by the language's code; what is wrong is noted."""
+def read_translations(folder: Path, problems: list[Problem], only: list[str]) -> dict[str, Translations]:
+    """Return what each of a folder's catalogs translates, or those of ``only`` some languages, by the language's code.
+
+    What is wrong is noted.
+    """
     found: dict[str, Translations] = {}
     for path in sorted((folder / FOLDER).glob("[!.]*")):
         language = language_of(path, problems)
-        if language:
+        if language and (len(only) == 0 or language in only):
             found[language] = checked_translations(path, problems)
     return found
 

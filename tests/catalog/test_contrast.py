@@ -4,7 +4,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from configurator.catalog.contrast import TEXT_RATIO, contrast, nearest_passing, read_color, say_color
+from configurator.catalog.contrast import TEXT_RATIO, contrast, nearest_on, nearest_passing, read_color, say_color
 
 colors = st.tuples(st.integers(0, 255), st.integers(0, 255), st.integers(0, 255))
 
@@ -37,3 +37,8 @@ def test_a_color_said_is_read_back(color: tuple[int, int, int]) -> None:
 def test_what_is_no_color_is_refused(text: str) -> None:
     with pytest.raises(ValueError, match="a color such as '#1f2a33'"):
         read_color(text)
+
+
+@given(colors)
+def test_the_nearest_color_on_a_ground_is_the_nearest_that_passes_there(ground: tuple[int, int, int]) -> None:
+    assert nearest_on(ground, 3.0) == nearest_passing(ground, [ground], 3.0)

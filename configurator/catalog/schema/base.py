@@ -50,6 +50,8 @@ __all__ = [
 class _SourceField(Field):
     """``invented``, ``common practice`` or ``published — <where>``."""
 
+    is_text = True
+
     @property
     def expected(self) -> Message:
         return plain(EXPECTED)

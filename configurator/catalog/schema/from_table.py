@@ -1,5 +1,6 @@
 """Models of content files whose numbers come from the kernel's table of what a tape takes."""
 
+from functools import cache
 from typing import Annotated, Any, TypeVar, cast
 
 from pydantic import create_model
@@ -59,24 +60,27 @@ def number(field: Field) -> tuple[Any, Any]:
     return Annotated[float, Number(field["unit"], low, high, field["what"])], assumed
 
 
-def number_at(section: Section, path: str) -> float | None:
+def number_at(section: Section, steps: list[str]) -> float | None:
     """Return the number at a path; None where the section that would hold it is left out."""
     here: Any = section
-    for step in path.split("."):
+    for step in steps:
         here = None if here is None else getattr(here, step)
     return cast(float | None, here)
 
 
 def numbers_of(file: Section, shape: str) -> dict[str, float]:
     """Return every number of a shape that the file has a place for, by its id's last part; 0 for what is left out."""
+    return {key: number_at(file, steps) or 0.0 for key, steps in places_of(shape).items()}
+
+
+@cache
+def places_of(shape: str) -> dict[str, list[str]]:
+    """Return the path to each number of a shape that files have a place for, by its id's last part."""
     prefix = "" if shape == "door" else f"{shape}."
-    return {
-        field["id"].removeprefix(prefix): number_at(file, field["path"]) or 0.0
-        for field in fields_of(shape)
-        if "path" in field
-    }
+    return {field["id"].removeprefix(prefix): field["path"].split(".") for field in fields_of(shape) if "path" in field}
 
 
+@cache
 def optional_sections(shape: str) -> dict[str, str]:
     """Return the sections that only some have, by key, and with which part they come (see :class:`Field`)."""
     return {
