@@ -17,7 +17,7 @@ from configurator.kernel.message import message, plain
 from configurator.kernel.position import closed_position, open_position, position_at
 from configurator.kernel.resolve import full_choices, resolve
 from configurator.kernel.shapes import Door, Family, Message, Position
-from configurator.spoken import clauses, phrase, read, speak, speak_as, words
+from configurator.spoken import clauses, phrase, read, speak, speak_as, told, words
 
 Thing = TypeVar("Thing")
 VIEWS = ("elevation", "section", "plan", "sheet")
@@ -55,9 +55,16 @@ def denied(error: OSError) -> Message:
     return message("{file}: {why}", {"file": [str(error.filename), "name"], "why": os_words(error)})
 
 
+def take_content(content: Path) -> None:
+    """Speak a content's language, and say which content it is where nobody has named it."""
+    speak_as(content)
+    if content == Path():
+        click.echo(told(plain("The content is that of the folder you are in.")), err=True)
+
+
 def catalog(content: Path, wanted: Wanted | None = None) -> Catalog:
     """Return the catalog of a content folder, or what is wanted of it, or end with its problems."""
-    speak_as(content)
+    take_content(content)
     with plain_errors():
         found = read(content, wanted)
     # What the content itself translates is known from here on.

@@ -8,8 +8,8 @@ from configurator import asked
 from configurator.catalog import Wanted
 from configurator.kernel.message import message, plain, several
 from configurator.kernel.tongue import wording
-from configurator.places import CONTENT
-from configurator.spoken import phrase, speak_as, told, words
+from configurator.places import CONTENT, usual_content
+from configurator.spoken import phrase, told, words
 from configurator.spoken_help import (
     LANGUAGE,
     SHOW_VERSION,
@@ -28,7 +28,11 @@ with_family = click.option(
     "--family", metavar="ID", default="", cls=SpokenOption, help=wording("A family of the content.")
 )
 with_content = click.option(
-    "--content", type=PRESENT, default=CONTENT, cls=SpokenOption, help=wording("The content [the starter content].")
+    "--content",
+    type=PRESENT,
+    default=usual_content,
+    cls=SpokenOption,
+    help=wording("The content [this folder, or the starter content]."),
 )
 with_port = click.option(
     "--port",
@@ -51,15 +55,15 @@ with_units = click.option(
 
 MAIN_HELP = wording("Coverings for glazed doors: from YAML to drawings, figures and a site.")
 BUILD_HELP = wording("""\
-Build the site of CONTENT [the starter content] into OUT [./site].
+Build the site of CONTENT [this folder, or the starter content] into OUT [./site].
 
 Example: astragal build my-showroom public""")
 CHECK_HELP = wording("""\
-Check CONTENT [the starter content] and list every problem.
+Check CONTENT [this folder, or the starter content] and list every problem.
 
 Example: astragal check my-showroom""")
 SERVE_HELP = wording("""\
-Build CONTENT [the starter content], serve it on 127.0.0.1 and build again when it changes.
+Build CONTENT [this folder, or the starter content], serve it on 127.0.0.1 and build again when it changes.
 
 Example: astragal serve my-showroom --port 8080""")
 DEMO_HELP = wording("""\
@@ -82,7 +86,7 @@ Start a showroom of your own in DIR from the starter content.
 
 Example: astragal new my-showroom""")
 WORDS_HELP = wording("""\
-Write what CONTENT [the starter content] says into its gettext catalog of LANGUAGE, to be translated there.
+Write what CONTENT [this folder, or the starter content] says into its gettext catalog of LANGUAGE, to translate.
 
 Example: astragal words es my-showroom""")
 
@@ -103,13 +107,13 @@ def main() -> None:
 
 
 @main.command(help=BUILD_HELP)
-@click.argument("content", type=PRESENT, default=CONTENT)
+@click.argument("content", type=PRESENT, default=usual_content)
 @click.argument("out", type=FOLDER, default="site")
 def build(content: Path, out: Path) -> None:
-    """Build the site of CONTENT [the starter content] into OUT [./site]."""
+    """Build the site of CONTENT [this folder, or the starter content] into OUT [./site]."""
     from configurator.site.mkdocs.build import build as build_site
 
-    speak_as(content)
+    asked.take_content(content)
     with asked.plain_errors():
         build_site(content, out)
     built = message(
@@ -120,9 +124,9 @@ def build(content: Path, out: Path) -> None:
 
 
 @main.command(help=CHECK_HELP)
-@click.argument("content", type=PRESENT, default=CONTENT)
+@click.argument("content", type=PRESENT, default=usual_content)
 def check(content: Path) -> None:
-    """Check CONTENT [the starter content] and list every problem."""
+    """Check CONTENT [this folder, or the starter content] and list every problem."""
     found = asked.catalog(content)
     counts = [
         several("{count} door", "{count} doors", {"count": [len(found.doors), "count"]}),
@@ -140,14 +144,14 @@ def check(content: Path) -> None:
 
 
 @main.command(help=SERVE_HELP)
-@click.argument("content", type=PRESENT, default=CONTENT)
+@click.argument("content", type=PRESENT, default=usual_content)
 @with_port
 def serve(content: Path, port: int) -> None:
-    """Build CONTENT [the starter content], serve it on 127.0.0.1 and build again when it changes."""
+    """Build CONTENT [this folder, or the starter content], serve it on 127.0.0.1 and build again when it changes."""
     from configurator.local import HOST
     from configurator.site.mkdocs.serve import serve as serve_site
 
-    speak_as(content)
+    asked.take_content(content)
     with asked.plain_errors():
         serve_site(content, HOST, port, words())
 
@@ -265,9 +269,9 @@ def new(folder: Path) -> None:
 
 @main.command("words", help=WORDS_HELP)
 @click.argument("language")
-@click.argument("content", type=PRESENT, default=CONTENT)
+@click.argument("content", type=PRESENT, default=usual_content)
 def write_words(language: str, content: Path) -> None:
-    """Write what CONTENT [the starter content] says into its gettext catalog of LANGUAGE, to be translated there."""
+    """Write what CONTENT [this folder, or the starter content] says into its gettext catalog of LANGUAGE, to translate."""
     from configurator.translating import untranslated
 
     found = asked.catalog(content)

@@ -1,4 +1,4 @@
-"""Where the starter content and the themes lie."""
+"""Where the starter content and the themes lie, and what marks a content folder and a built site."""
 
 from pathlib import Path
 
@@ -13,3 +13,11 @@ def _find(name: str) -> Path:
 
 CONTENT = _find("content")
 THEMES = _find("themes")
+SHOWROOM = "showroom.yaml"
+# Lists the files of a built site.
+MANIFEST = Path("assets") / "built.json"
+
+
+def usual_content() -> Path:
+    """Return the content that a command means where none is named: the folder it stands in, or the starter content."""
+    return Path() if Path(SHOWROOM).is_file() else CONTENT

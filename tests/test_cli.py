@@ -90,6 +90,27 @@ def test_check_counts_what_it_found_in_one_line(run: Run, catalog: Catalog) -> N
     assert told.stdout.count("\n") == 1
 
 
+def test_within_a_content_folder_that_folder_is_meant_and_said(run: Run, monkeypatch: pytest.MonkeyPatch) -> None:
+    run("new", "mine")
+    for kind, kept in {"doors": ["garden-door", "garden-pair"], "families": ["cellular-shade"]}.items():
+        for path in Path("mine", kind).iterdir():
+            if path.stem not in kept:
+                path.unlink()
+    for page in Path("mine/pages").iterdir():
+        if page.stem != "imprint":
+            page.unlink()
+    monkeypatch.chdir("mine")
+    told = run("check")
+    assert told.stdout.startswith(".: 2 doors, ")
+    assert told.stderr == "The content is that of the folder you are in.\n"
+    assert run("build").exit_code == 0
+    assert Path("site/coverings/cellular-shade.html").is_file()
+    assert not Path("site/coverings/roller-shade.html").exists()
+    # The site that now lies in the folder is no content.
+    Path("site/assets/icon-48.png").write_bytes(b"spoilt")
+    assert run("check").exit_code == 0
+
+
 def test_check_lists_every_problem_with_its_place(run: Run, tmp_path: Path) -> None:
     run("new", "mine")
     door, family = next(Path("mine/doors").glob("*.yaml")), next(Path("mine/families").glob("*.yaml"))

@@ -32,6 +32,7 @@ from configurator.catalog.schema.handle import HandleFile
 from configurator.catalog.schema.showroom import Showroom, ShowroomFile
 from configurator.catalog.schema_check import check
 from configurator.catalog.sources import Source, lift_sources
+from configurator.catalog.static import note_static
 from configurator.catalog.strays import note_strays
 from configurator.catalog.texts import ContentText
 from configurator.catalog.theme import check_theme
@@ -39,6 +40,7 @@ from configurator.catalog.translations import Translations, read_translations
 from configurator.kernel.message import plain
 from configurator.kernel.shapes import Door, Family, Handle, Household
 from configurator.kernel.tongue import Words
+from configurator.places import SHOWROOM
 
 Model = TypeVar("Model", bound=BaseModel)
 Sources = dict[KeyPath, Source]
@@ -116,6 +118,7 @@ class _Loading:
         self.problems.extend(file.problems)
         if not self.wanted:
             note_strays(self.folder, self.problems)
+            note_static(self.folder, self.problems)
             note_pictures(self.folder, self.problems)
         if showroom is None:
             return None
@@ -165,7 +168,7 @@ class _Loading:
         return file, self.language.told(file, found) if found else None, self.language.told_sources(file, sources)
 
     def showroom(self) -> tuple[ContentFile, Showroom | None]:
-        file, showroom, _ = self.read(self.folder / "showroom.yaml", ShowroomFile)
+        file, showroom, _ = self.read(self.folder / SHOWROOM, ShowroomFile)
         if showroom:
             check_theme(file, showroom, self.folder)
         return file, showroom

@@ -14,6 +14,7 @@ from configurator.catalog.texts import ContentText, told
 from configurator.catalog.translations import Translations
 from configurator.kernel.message import message, plain
 from configurator.kernel.tongue import ENGLISH, Words, in_words
+from configurator.places import SHOWROOM
 from configurator.tongues.speech import speech
 
 Model = TypeVar("Model", bound=BaseModel)
@@ -35,7 +36,7 @@ def check_languages(file: ContentFile, showroom: Showroom) -> None:
 
 def first_language(folder: Path) -> str:
     """Return the code of the first language that a content folder names, sound or not; English where it names none."""
-    file = read_content(folder / "showroom.yaml", "")
+    file = read_content(folder / SHOWROOM, "")
     return file.written(("language",)) or file.written(("languages", 0)) or ENGLISH["language"]
 
 

@@ -7,8 +7,10 @@ from pathlib import Path
 from configurator.catalog.clauses import listed
 from configurator.catalog.files import MARKDOWN_ENDINGS, SHOWN_ENDINGS, YAML_ENDING, misnamed, shown
 from configurator.catalog.problem import Problem
+from configurator.catalog.static import STATIC
 from configurator.catalog.suggest import did_you_mean, nearest
 from configurator.kernel.message import message, plain
+from configurator.places import MANIFEST
 
 # The folders of a content folder, and how what is read there ends.
 READ = {
@@ -31,6 +33,8 @@ def note_strays(folder: Path, problems: list[Problem]) -> None:
     """Note what is no part of a content folder, and every file that looks as if it should be read and is not."""
     home = folder.resolve()
     for path in everything(folder):
+        if path.relative_to(folder).parts[0] == STATIC:
+            continue
         if path.is_symlink() and not path.resolve().is_relative_to(home):
             problems.append(Problem(shown(path), 1, 1, OUTSIDE))
         elif not path.is_file() and not path.is_dir():
@@ -42,16 +46,21 @@ def note_strays(folder: Path, problems: list[Problem]) -> None:
 
 
 def everything(folder: Path) -> Iterator[Path]:
-    """Yield all that a folder holds, in order, hidden things left out; links are not followed."""
+    """Yield all that a folder holds, in order, hidden things and built sites left out; links are not followed."""
     for place, folders, files in os.walk(folder):
-        folders[:] = sorted(name for name in folders if not name.startswith("."))
+        folders[:] = sorted(name for name in folders if is_content(Path(place) / name))
         yield from (Path(place) / name for name in [*folders, *sorted(files)] if not name.startswith("."))
+
+
+def is_content(folder: Path) -> bool:
+    """Return whether a folder can hold content: a hidden one cannot, nor can a built site."""
+    return not folder.name.startswith(".") and not (folder / MANIFEST).is_file()
 
 
 def note_folder(folder: Path, path: Path, problems: list[Problem]) -> None:
     """Note a folder at the top whose name is nearly that of one that is read."""
     if path.parent == folder and path.name not in READ:
-        near = nearest(path.name, READ)
+        near = nearest(path.name, [*READ, STATIC])
         if near:
             problems.append(Problem(shown(path), 0, 0, (plain("the folder is not read"), did_you_mean(near))))
 

@@ -1,8 +1,12 @@
 """The slow part of a first build, worked out ahead of the pages on every core: a door or a family a task."""
 
 import gc
+import os
 from concurrent.futures import ProcessPoolExecutor
+from multiprocessing import parent_process
+from multiprocessing.connection import wait
 from pathlib import Path
+from threading import Thread
 
 from configurator.kernel.message import is_said
 from configurator.kernel.shapes import Door, Family
@@ -35,7 +39,16 @@ def open_house(content: Path) -> None:
     """Read the content in a worker process."""
     # A worker ends with its tasks and makes no cycles; looking for them takes a twelfth of its time.
     gc.disable()
+    Thread(target=end_with_parent, daemon=True).start()
     _houses.append(open_houses(content, Answers()))
+
+
+def end_with_parent() -> None:
+    """Wait until the process is gone that gave this one its work, whatever ended it, and end too."""
+    parent = parent_process()
+    if parent:
+        wait([parent.sentinel])
+        os._exit(1)
 
 
 def work_out(task: Task) -> Added:

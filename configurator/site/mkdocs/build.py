@@ -1,7 +1,6 @@
 """Building the site: into a fresh folder first, which then takes the old one's place."""
 
 from pathlib import Path
-from tempfile import TemporaryDirectory
 
 from mkdocs.commands.build import build as mkdocs_build
 from mkdocs.config.defaults import MkDocsConfig
@@ -11,6 +10,9 @@ from configurator.kernel.message import message, plain
 from configurator.site.answers import Answers
 from configurator.site.house import House, open_houses
 from configurator.site.mkdocs.ahead import work_ahead
+from configurator.site.mkdocs.manifest import carry_over, write_manifest
+from configurator.site.mkdocs.static_files import add_static
+from configurator.site.mkdocs.swap import FRESH, swap, tidy, workshop
 from configurator.site.mkdocs.warned import warnings_as_problems
 from configurator.site.mkdocs.whole_site import WholeSitePlugin
 
@@ -53,34 +55,30 @@ def site_config(content: Path, out: Path, house: House) -> MkDocsConfig:
     return config
 
 
-def swap(fresh: Path, out: Path, aside: Path) -> None:
-    """Put ``fresh`` where ``out`` is, and ``out`` aside; undo it when that fails half way."""
-    if out.exists():
-        out.rename(aside)
-    try:
-        fresh.rename(out)
-    except OSError:
-        if aside.exists():
-            aside.rename(out)
-        raise
-
-
 def build(content: Path, out: Path, answers: Answers | None = None) -> None:
     """Build the site of ``content`` into ``out``.
 
     The content is checked before anything is touched, and the last good site stays in place until
-    the new one is whole. ``answers`` is what an earlier build has already worked out.
+    the new one is whole. What others have put into ``out`` stays. ``answers`` is what an earlier build has already
+    worked out.
 
     :raises configurator.catalog.ContentProblems: with every problem of the content
     :raises NotASite: when ``out`` holds something else
+    :raises configurator.site.mkdocs.manifest.Foreign: when something in ``out`` is in the way
     """
     house = open_houses(content, answers or Answers())
     refuse_foreign(out)
+    # Where a link leads, the site really lies.
+    out = out.resolve()
+    tidy(out)
     if house.answers.empty:
         work_ahead(house)
     out.parent.mkdir(parents=True, exist_ok=True)
-    with TemporaryDirectory(prefix=".astragal-", dir=out.parent) as folder:
-        fresh = Path(folder) / "site"
+    with workshop(out) as folder:
+        fresh = folder / FRESH
         with warnings_as_problems(content / "pages", house.words):
             mkdocs_build(site_config(content, fresh, house))
-        swap(fresh, out, Path(folder) / "before")
+        add_static(content, fresh, house.words)
+        write_manifest(fresh)
+        carry_over(out, fresh)
+        swap(folder, out)
