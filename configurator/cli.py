@@ -271,7 +271,7 @@ def new(folder: Path) -> None:
 @click.argument("language")
 @click.argument("content", type=PRESENT, default=usual_content)
 def write_words(language: str, content: Path) -> None:
-    """Write what CONTENT [this folder, or the starter content] says into its gettext catalog of LANGUAGE, to translate."""
+    """Write what CONTENT [this folder, or the starter content] says into its gettext catalog of LANGUAGE."""
     from configurator.translating import untranslated
 
     found = asked.catalog(content)
