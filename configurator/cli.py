@@ -58,6 +58,10 @@ BUILD_HELP = wording("""\
 Build the site of CONTENT [this folder, or the starter content] into OUT [./site].
 
 Example: astragal build my-showroom public""")
+PUBLISH_HELP = wording("""\
+Build the site into OUT and tell which of its files are new, changed or gone; others' files there stay.
+
+Example: astragal publish public --content my-showroom --dry-run""")
 CHECK_HELP = wording("""\
 Check CONTENT [this folder, or the starter content] and list every problem.
 
@@ -121,6 +125,29 @@ def build(content: Path, out: Path) -> None:
         {"folder": [str(out), "name"], "file": [str(out / "index.html"), "name"]},
     )
     click.echo(told(built))
+
+
+@main.command(help=PUBLISH_HELP)
+@click.argument("out", type=FOLDER)
+@click.option("--dry-run", is_flag=True, cls=SpokenOption, help=wording("Tell it, and change nothing."))
+@with_content
+def publish(out: Path, dry_run: bool, content: Path) -> None:
+    """Build the site into OUT and tell which of its files are new, changed or gone; others' files there stay."""
+    from configurator.site.mkdocs.publish import publish as publish_site
+
+    asked.take_content(content)
+    with asked.plain_errors():
+        changes = publish_site(content, out, dry_run)
+    kinds = {
+        wording("new: {file}"): changes.new,
+        wording("changed: {file}"): changes.changed,
+        wording("gone: {file}"): changes.gone,
+    }
+    for text, names in kinds.items():
+        for name in names:
+            click.echo(phrase(message(text, {"file": [name, "name"]})))
+    count: dict[str, list[float | str]] = {"count": [len(changes.same), "count"]}
+    click.echo(told(several("{count} file stays as it is.", "{count} files stay as they are.", count)))
 
 
 @main.command(help=CHECK_HELP)

@@ -9,8 +9,10 @@ from collections.abc import Callable
 from pathlib import Path
 
 import pytest
+from click.testing import CliRunner
 
 from configurator.catalog import ContentProblems, load
+from configurator.cli import main
 from configurator.places import CONTENT
 from configurator.site.answers import Answers
 from configurator.site.mkdocs.build import build
@@ -155,6 +157,28 @@ def test_static_files_stand_in_the_site_as_they_are(content: Path, tmp_path: Pat
     assert (out / "hints" / "one.txt").read_text() == "1"
     assert (out / "robots.txt").read_text() == "mine"
     assert [path.name for path in tmp_path.iterdir() if path.name.startswith(".astragal")] == []
+
+
+def test_what_publishing_changes_is_told_and_on_a_dry_run_nothing_is(content: Path, tmp_path: Path) -> None:
+    out = tmp_path / "public"
+    arguments = ["publish", str(out), "--content", str(content)]
+    put(content / "static", {"CNAME": "doors.example", "hint.txt": "one"})
+    first = CliRunner().invoke(main, [*arguments, "--dry-run"]).output.splitlines()
+    assert {"new: index.html", "new: CNAME", "new: assets/site.css"} < set(first)
+    assert first[-1] == "0 files stay as they are."
+    assert not out.exists()
+    CliRunner().invoke(main, arguments)
+    put(out, {".git/HEAD": "ref"})
+    put(content / "static", {"hint.txt": "two", "more.txt": "three"})
+    (content / "static" / "CNAME").unlink()
+    before = files(out)
+    told = CliRunner().invoke(main, [*arguments, "--dry-run"]).output
+    stays = len(before) - len(("assets/built.json", ".git/HEAD", "CNAME", "hint.txt"))
+    assert told == f"new: more.txt\nchanged: hint.txt\ngone: CNAME\n{stays} files stay as they are.\n"
+    assert files(out) == before
+    assert CliRunner().invoke(main, arguments).output == told
+    assert files(out)["hint.txt"] == b"two"
+    assert files(out)[".git/HEAD"] == b"ref"
 
 
 def test_a_static_file_where_the_site_has_its_own_is_told(content: Path, tmp_path: Path, answers: Answers) -> None:

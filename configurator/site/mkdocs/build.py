@@ -1,5 +1,7 @@
 """Building the site: into a fresh folder first, which then takes the old one's place."""
 
+from collections.abc import Iterator
+from contextlib import contextmanager
 from pathlib import Path
 
 from mkdocs.commands.build import build as mkdocs_build
@@ -62,13 +64,23 @@ def build(content: Path, out: Path, answers: Answers | None = None) -> None:
     the new one is whole. What others have put into ``out`` stays. ``answers`` is what an earlier build has already
     worked out.
 
+    :raises: what :func:`site_beside` raises
+    """
+    with site_beside(out, content, answers or Answers()) as folder:
+        # Where a link leads, the site really lies.
+        swap(folder, out.resolve())
+
+
+@contextmanager
+def site_beside(out: Path, content: Path, answers: Answers) -> Iterator[Path]:
+    """Build what is to take the place of ``out`` in a workshop beside it, with what others have put there.
+
     :raises configurator.catalog.ContentProblems: with every problem of the content
     :raises NotASite: when ``out`` holds something else
     :raises configurator.site.mkdocs.manifest.Foreign: when something in ``out`` is in the way
     """
-    house = open_houses(content, answers or Answers())
+    house = open_houses(content, answers)
     refuse_foreign(out)
-    # Where a link leads, the site really lies.
     out = out.resolve()
     tidy(out)
     if house.answers.empty:
@@ -81,4 +93,4 @@ def build(content: Path, out: Path, answers: Answers | None = None) -> None:
         add_static(content, fresh, house.words)
         write_manifest(fresh)
         carry_over(out, fresh)
-        swap(folder, out)
+        yield folder
