@@ -5,7 +5,7 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
-from playwright.sync_api import BrowserContext, Page
+from playwright.sync_api import Browser, BrowserContext, Page
 
 from configurator.local import folder_server
 from configurator.site.answers import Answers
@@ -16,12 +16,11 @@ from tests.conftest import small_content
 FITTED = "doors/garden-door/roller-shade.html"
 READY = "async () => { await navigator.serviceWorker.ready; }"
 KEPT = "async path => Boolean(await caches.match(new URL(path, document.baseURI)))"
-PAPER = "getComputedStyle(document.documentElement).getPropertyValue('--paper').trim()"
 
 
 @pytest.fixture(scope="module")
 def versions(tmp_path_factory: pytest.TempPathFactory) -> tuple[Path, Path]:
-    """Two versions of a small site: the second has another name and another paper."""
+    """Two versions of a small site: the second has another name."""
     folder = tmp_path_factory.mktemp("versions")
     content = small_content(folder / "content", "roller-shade")
     answers = Answers()
@@ -30,9 +29,7 @@ def versions(tmp_path_factory: pytest.TempPathFactory) -> tuple[Path, Path]:
     written = showroom.read_text(encoding="utf-8")
     showroom.write_text(written.replace("Lantern & Sill", "Sill & Lantern"), encoding="utf-8")
     build(content, folder / "two", answers)
-    style = folder / "two" / "assets" / "site.css"
     assert "Sill & Lantern" not in (folder / "one" / "index.html").read_text(encoding="utf-8")
-    assert style.is_file()
     return folder / "one", folder / "two"
 
 
@@ -58,7 +55,7 @@ def test_a_site_that_was_visited_once_opens_without_a_signal(open_context: OpenC
     page = visited(context)
     context.set_offline(True)
     page.goto("try.html")
-    page.locator(".shelf, #configurator svg").filter(visible=True).first.wait_for()
+    page.locator("#configurator svg").filter(visible=True).first.wait_for()
     page.goto("coverings/roller-shade.html")
     assert "Lantern & Sill" in page.title()
     page.goto("doors/")
@@ -78,15 +75,18 @@ def test_fitted_pages_are_kept_as_they_are_read_or_when_the_reader_asks_for_all(
     assert page.locator("figure svg").count() > 0
 
 
-def test_a_page_that_is_not_kept_says_so(open_context: OpenContext, web: tuple[Path, str]) -> None:
-    context = open_context(base_url=web[1], service_workers="allow")
+def test_a_page_that_is_not_kept_says_so(browser: Browser, web: tuple[Path, str]) -> None:
+    # The browser's own log tells of the missing answer, so nobody listens to it here.
+    context = browser.new_context(base_url=web[1])
     page = visited(context)
     context.set_offline(True)
-    with pytest.raises(AssertionError, match="503"):
-        answer = page.goto(FITTED)
-        assert answer
-        assert page.get_by_role("heading", name="This page is not kept on this device").is_visible()
-        assert answer.status == 200, answer.status
+    answer = page.goto(FITTED)
+    assert answer
+    assert answer.status == 503
+    assert page.get_by_role("heading", name="This page is not kept on this device").is_visible()
+    page.get_by_role("link", name="Your door").click()
+    page.locator("#configurator svg").filter(visible=True).first.wait_for()
+    context.close()
 
 
 def test_a_newer_version_is_told_and_never_mixed(

@@ -66,6 +66,7 @@
   workers.register(home + "sw.js", { updateViaCache: "none" }).then(function (registration) {
     if (!registration) return;
     watch(registration);
+    if (controlled && navigator.onLine) registration.update().catch(function () { /* It is asked for with the next page. */ });
     workers.ready.then(function (ready) { offerWhole(ready.active); });
   }).catch(function () { /* Where a browser keeps nothing, the site is read as it comes. */ });
 })();
