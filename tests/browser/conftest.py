@@ -23,6 +23,8 @@ FLAGS = [
     "--disable-sync",
 ]
 TIMEOUT_MS = 15_000
+# What Playwright itself says in a page where it blocks them.
+BLOCKED = "Service Worker registration blocked by Playwright"
 RUNNING: list[Browser] = []
 
 OpenContext = Callable[..., BrowserContext]
@@ -69,8 +71,12 @@ def watch(context: BrowserContext, origin: str, complaints: list[str]) -> None:
         if not url.startswith(homes):
             complaints.append(f"request leaves the origin: {url}")
 
+    def note_console(kind: str, text: str) -> None:
+        if text != BLOCKED:
+            complaints.append(f"console {kind}: {text}")
+
     context.on("request", lambda request: note_request(request.url))
-    context.on("console", lambda message: complaints.append(f"console {message.type}: {message.text}"))
+    context.on("console", lambda message: note_console(message.type, message.text))
     context.on("weberror", lambda error: complaints.append(f"uncaught: {error.error}"))
 
 
@@ -82,7 +88,8 @@ def open_context(browser: Browser, origin: str) -> Iterator[OpenContext]:
 
     def open_one(**options: Any) -> BrowserContext:
         home = options.pop("base_url", origin)
-        context = browser.new_context(base_url=home, **options)
+        # What is kept on the device would come between a test and the site; test_without_signal.py tries it.
+        context = browser.new_context(base_url=home, **{"service_workers": "block", **options})
         context.set_default_timeout(TIMEOUT_MS)
         watch(context, home, complaints)
         opened.append(context)

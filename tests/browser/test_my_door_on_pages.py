@@ -118,7 +118,7 @@ def test_who_keeps_no_door_is_sent_no_kernel(page: Page) -> None:
     page.goto(PAGE)
     expect(page.locator(".mark")).to_be_visible()
     expect(page.locator(".on-mine")).to_be_hidden()
-    assert {name for name in fetched if name.endswith(".js")} == {"page.js", "kept.js", "mine.js"}
+    assert {name for name in fetched if name.endswith(".js")} == {"page.js", "kept.js", "mine.js", "device.js"}
 
 
 def test_without_scripts_the_page_is_as_ever(open_context: OpenContext) -> None:

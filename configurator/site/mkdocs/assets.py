@@ -49,6 +49,14 @@ def wordless(house: House) -> Files:
     }
 
 
+def keeping() -> Files:
+    """Return the scripts of a site that is kept on its readers' devices, which one within another site is not."""
+    page, keeps, device = [
+        (SHARED / "scripts" / name).read_text(encoding="utf-8") for name in ("page.js", "keeps.js", "device.js")
+    ]
+    return {"assets/page.js": squeezed(page + keeps), "assets/device.js": squeezed(device)}
+
+
 def scripts(house: House) -> Files:
     """Return the scripts, which speak a language."""
     return {

@@ -163,9 +163,13 @@ class AstragalPlugin(BasePlugin[PluginOptions]):
                 file.inclusion = InclusionLevel.INCLUDED
         return files
 
+    def assets_of(self, house: House) -> dict[str, str | bytes]:
+        """Return every asset of a language by its address."""
+        return asset_files(house)
+
     def asset_files(self, house: House, config: MkDocsConfig) -> list[File]:
         """Return style sheets, scripts and pictures."""
-        assets = asset_files(house)
+        assets = self.assets_of(house)
         under = self.under + house.root
         return [File.generated(config, under + path, content=content) for path, content in assets.items()]
 

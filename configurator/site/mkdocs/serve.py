@@ -13,6 +13,7 @@ from configurator.kernel.tongue import Words, in_words, wording
 from configurator.places import THEMES
 from configurator.site.answers import Answers
 from configurator.site.mkdocs.build import build
+from configurator.site.mkdocs.worker import WORKER, aside_js
 
 
 def say(words: str) -> None:
@@ -29,10 +30,16 @@ def free_port(host: str, port: int) -> int:
         return int(probe.getsockname()[1])
 
 
+def build_unkept(content: Path, out: Path, answers: Answers) -> None:
+    """Build a site that no browser keeps, as it is about to change."""
+    build(content, out, answers)
+    (out / WORKER).write_text(aside_js(), encoding="utf-8")
+
+
 def rebuild(content: Path, out: Path, answers: Answers, words: Words) -> None:
     """Build again; what is wrong with the content is told, and the last good site stays."""
     try:
-        build(content, out, answers)
+        build_unkept(content, out, answers)
         say(in_words(wording("Built."), words))
     except ContentProblems as found:
         for line in found.lines(words):
@@ -50,7 +57,7 @@ def serve(content: Path, host: str, port: int, words: Words) -> None:
     answers = Answers()
     with TemporaryDirectory(prefix="astragal-") as folder:
         out = Path(folder) / "site"
-        build(content, out, answers)
+        build_unkept(content, out, answers)
         server = LiveReloadServer(
             lambda: rebuild(content, out, answers, words), host, port, str(out), polling_interval=0.3
         )

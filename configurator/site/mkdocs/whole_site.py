@@ -1,6 +1,7 @@
 """The plugin of our own build, where the whole site is the showroom's."""
 
 from contextlib import nullcontext
+from pathlib import Path
 
 from mkdocs.config.defaults import MkDocsConfig
 from mkdocs.structure.files import File, Files
@@ -8,8 +9,10 @@ from mkdocs.structure.files import File, Files
 from configurator.site.house import House
 from configurator.site.kinds.addresses import register
 from configurator.site.kinds.all_pages import site_pages
+from configurator.site.mkdocs.assets import keeping
 from configurator.site.mkdocs.plugin import AstragalPlugin
 from configurator.site.mkdocs.sitemap import sitemap
+from configurator.site.mkdocs.worker import WORKER, worker_js
 
 
 class WholeSitePlugin(AstragalPlugin):
@@ -48,3 +51,12 @@ class WholeSitePlugin(AstragalPlugin):
         register(house, pages)
         self.listed += [house.root + page.url for page in [*pages, *house.markdown.values()] if page.listed]
         return [*guides, *self.page_files(house, pages, config), *assets]
+
+    def assets_of(self, house: House) -> dict[str, str | bytes]:
+        """Return every asset of a language, and with the first what has the site kept."""
+        return {**super().assets_of(house), **(keeping() if house is self.house else {})}
+
+    def on_post_build(self, *, config: MkDocsConfig) -> None:
+        """Add the service worker, which lists every file of the site as it has been written."""
+        site = Path(config.site_dir)
+        (site / WORKER).write_text(worker_js(self.house, site), encoding="utf-8", newline="\n")
