@@ -24,11 +24,15 @@ VIEWS = ("elevation", "section", "plan", "sheet")
 
 
 class Configuration(NamedTuple):
-    """One family on one door with a pick for each of its choices."""
+    """One family on one door with a pick for each of its choices, and the numbers that are set by hand.
+
+    ``wishes`` are of :data:`configurator.kernel.mount.wishes.WISHES`, in mm.
+    """
 
     door: Door
     family: Family
     choices: dict[str, str]
+    wishes: dict[str, float]
 
 
 @contextmanager
@@ -115,7 +119,7 @@ def picked(family: Family, written: Sequence[str]) -> dict[str, str]:
 def configuration(found: Catalog, door: str, family: str, choices: Sequence[str]) -> Configuration:
     """Return the configuration that the options of a command name."""
     wanted = known("--family", family, found.families)
-    return Configuration(known("--door", door, found.doors), wanted, picked(wanted, choices))
+    return Configuration(known("--door", door, found.doors), wanted, picked(wanted, choices), {})
 
 
 def place(asked: Configuration, at: str) -> Position:

@@ -1,6 +1,7 @@
 """The commands: each says whom to call, and imports what it alone needs, so that none waits for what others use."""
 
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 import click
 
@@ -19,6 +20,9 @@ from configurator.spoken_help import (
     SpokenRange,
     take_language,
 )
+
+if TYPE_CHECKING:
+    from configurator.catalog import Catalog
 
 FOLDER = SpokenPath(path_type=Path, file_okay=False)
 PRESENT = SpokenPath(path_type=Path, file_okay=False, exists=True)
@@ -75,10 +79,11 @@ Build the demo showroom from the starter content into ./site_demo.
 
 Example: astragal demo --open""")
 FIT_HELP = wording("""\
-Print every figure, verdict and caution for one family on one door, or a table of all of them.
+Print every figure, verdict and caution for one family on one door, for all that a LINK holds, or a table of all.
 
 \b
 Examples: astragal fit --door garden-pair --family cellular-shade --choice lift=motor-wired
+          astragal fit "2/in/garden-pair:cellular-shade/qqrm3"
           astragal fit --all --csv > fits.csv""")
 DRAW_HELP = wording("""\
 Draw one view of one family on one door.
@@ -202,6 +207,7 @@ def demo(show: bool, port: int) -> None:
 
 
 @main.command(help=FIT_HELP)
+@click.argument("link", required=False, default="")
 @with_door
 @with_family
 @with_choices
@@ -216,6 +222,7 @@ def demo(show: bool, port: int) -> None:
 @with_units
 @with_content
 def fit(
+    link: str,
     door: str,
     family: str,
     choices: tuple[str, ...],
@@ -226,9 +233,11 @@ def fit(
     units: str | None,
     content: Path,
 ) -> None:
-    """Print every figure, verdict and caution for one family on one door, or a table of all of them."""
+    """Print every figure, verdict and caution for one family on one door, for a link, or a table of all of them."""
     from configurator import report
 
+    if link and (door or family or choices or everything):
+        raise click.UsageError(told(plain("A link says which doors, families and picks; none are named beside it.")))
     if everything != as_csv:
         raise click.UsageError(told(plain("--all and --csv go together.")))
     if everything and (door or family or choices or at or as_json):
@@ -238,10 +247,24 @@ def fit(
     if everything:
         click.echo(report.as_csv(asked.catalog(content)), nl=False)
         return
+    if link:
+        tell_link(asked.catalog(content), link, at, as_json, units)
+        return
     catalog = asked.catalog(content, Wanted(door, family))
     wanted = asked.configuration(catalog, door, family, choices)
     tell = report.as_json if as_json else report.as_text
     click.echo(tell(catalog, wanted, at, units or catalog.showroom.units))
+
+
+def tell_link(catalog: "Catalog", link: str, at: str | None, as_json: bool, units: str | None) -> None:
+    """Print what a link holds in its own units; what of it could not be read is told on stderr."""
+    from configurator import linked
+
+    opened = linked.opened(catalog, link)
+    for problem in opened["problems"]:
+        click.echo(told(problem), err=True)
+    tell = linked.as_json if as_json else linked.as_text
+    click.echo(tell(catalog, opened, at, units or opened["state"]["units"]))
 
 
 @main.command(help=DRAW_HELP)

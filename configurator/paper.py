@@ -7,9 +7,9 @@ import click
 from configurator.asked import Configuration, place
 from configurator.catalog import Catalog
 from configurator.drawing.svg import to_svg
-from configurator.kernel.answer import ask
+from configurator.kernel.answer import ask_fit
 from configurator.kernel.message import is_said, message, say
-from configurator.kernel.mount.hung import hung
+from configurator.kernel.mount.hung import hung_with
 from configurator.kernel.shapes import Drawing
 from configurator.kernel.views.draft import drafted
 from configurator.kernel.views.elevation import elevation_of
@@ -28,10 +28,10 @@ def drawn(catalog: Catalog, asked: Configuration, view: str, at: str, units: str
 
     :raises click.ClickException: with the plain reason where the family cannot go on the door
     """
-    refusal = ask(*asked, catalog.household)["refusal"]
+    refusal = ask_fit(hung_with(*asked), catalog.household)["refusal"]
     if is_said(refusal):
         raise click.ClickException(say(refusal, catalog.words, units))
-    given = subject(hung(*asked), place(asked, at), catalog.household, catalog.words)
+    given = subject(hung_with(*asked), place(asked, at), catalog.household, catalog.words)
     return DRAW[view](drafted(asked.door, given, catalog.words, units))
 
 

@@ -9,10 +9,10 @@ from textwrap import fill
 
 from configurator.asked import Configuration, place
 from configurator.catalog import Catalog
-from configurator.kernel.answer import ask
+from configurator.kernel.answer import ask, ask_fit
 from configurator.kernel.message import is_said, message, plain, say, say_phrase, say_working
 from configurator.kernel.moment import moment
-from configurator.kernel.mount.hung import hung
+from configurator.kernel.mount.hung import hung_with
 from configurator.kernel.remedy.fixes import fixes
 from configurator.kernel.remedy.plight import REFUSAL
 from configurator.kernel.say import say_value
@@ -114,15 +114,15 @@ def caution_lines(caution: Caution, words: Words, units: str) -> str:
 def as_text(catalog: Catalog, asked: Configuration, at: str | None, units: str) -> str:
     """Return every figure, verdict and caution, or the plain reason why there are none."""
     words = catalog.words
-    answer = ask(*asked, catalog.household)
-    told = fixes(hung(*asked), catalog.household)
+    answer = ask_fit(hung_with(*asked), catalog.household)
+    told = fixes(hung_with(*asked), catalog.household)
     if is_said(answer["refusal"]):
         why = wrapped(say(answer["refusal"], words, units), 0)
         mends = "".join("\n" + wrapped(line, 0) for line in fix_lines(mending(told, REFUSAL), words, units))
         return f"{title(asked, words)}\n\n{why}{mends}"
     parts = [title(asked, words)]
     if at:
-        figures = moment(hung(*asked), place(asked, at))
+        figures = moment(hung_with(*asked), place(asked, at))
         parts.append(
             heading(say(at_place(at), words, "in"))
             + "\n".join(figure_lines(figure, words, units) for figure in figures)
@@ -200,7 +200,7 @@ def piece_json(piece: Piece) -> dict[str, object]:
 def pieces_json(asked: Configuration, at: str | None) -> dict[str, list[dict[str, object]]]:
     """Return the door's pieces and the covering's at open, at closed and, where asked for, at one more position."""
     states = {"open": "open", "closed": "closed"} | ({"at": at} if at else {})
-    fit = hung(*asked)
+    fit = hung_with(*asked)
     scenes = {state: asked_scene(fit, place(asked, where)) for state, where in states.items()}
     told = {"door": [piece_json(piece) for piece in scenes["open"]["door"]]}
     return told | {state: [piece_json(piece) for piece in held["covering"]] for state, held in scenes.items()}
@@ -208,20 +208,24 @@ def pieces_json(asked: Configuration, at: str | None) -> dict[str, list[dict[str
 
 def as_json(catalog: Catalog, asked: Configuration, at: str | None, units: str) -> str:
     """Return one JSON object: lengths in mm, shares 0 to 1; ``refusal`` is empty where the family fits."""
+    return json.dumps(answer_json(catalog, asked, at, units), indent=2, ensure_ascii=False)
+
+
+def answer_json(catalog: Catalog, asked: Configuration, at: str | None, units: str) -> dict[str, object]:
+    """Return what that JSON object holds."""
     words = catalog.words
-    answer = ask(*asked, catalog.household)
-    told = {
+    answer = ask_fit(hung_with(*asked), catalog.household)
+    return {
         "door": asked.door["id"],
         "family": asked.family["id"],
         "choices": asked.choices,
         "refusal": say(answer["refusal"], words, units),
         "figures": {name: figure_json(figure, words, units) for name, figure in answer["figures"].items()},
         "verdicts": {name: verdict_json(verdict, words, units) for name, verdict in answer["verdicts"].items()},
-        "fixes": [fix_json(fix, words, units) for fix in fixes(hung(*asked), catalog.household)],
+        "fixes": [fix_json(fix, words, units) for fix in fixes(hung_with(*asked), catalog.household)],
         "cautions": [caution_json(caution, words, units) for caution in answer["cautions"]],
         "pieces": {} if is_said(answer["refusal"]) else pieces_json(asked, at),
     }
-    return json.dumps(told, indent=2, ensure_ascii=False)
 
 
 def names_of(groups: Iterable[Iterable[str]]) -> list[str]:
