@@ -8,6 +8,7 @@ from PIL import Image, ImageDraw, ImageFont
 from configurator.drawing.drawing_palette import colors
 from configurator.drawing.png import Sheet, is_annotation, put
 from configurator.drawing.rgb import Color, rgb
+from configurator.drawing.typeface import typeface
 from configurator.kernel.shapes import Drawing, Look, Mark
 
 WIDTH, HEIGHT = 1200, 630
@@ -68,14 +69,6 @@ def wrapped(text: str, font: ImageFont.FreeTypeFont, width: int) -> list[str]:
         else:
             lines.append(word)
     return lines
-
-
-def typeface(size: float) -> ImageFont.FreeTypeFont:
-    """Return the typeface that comes with Pillow, so that no machine lacks it."""
-    font = ImageFont.load_default(size)
-    if not isinstance(font, ImageFont.FreeTypeFont):
-        raise RuntimeError("this Pillow was built without FreeType, which cards need")
-    return font
 
 
 def title_lines(text: str, width: int) -> tuple[list[str], ImageFont.FreeTypeFont]:

@@ -8,17 +8,16 @@ from functools import cache
 from itertools import pairwise
 from typing import NamedTuple
 
-from PIL import Image, ImageDraw, ImageFont
+from PIL import Image, ImageDraw
 
 from configurator.drawing.drawing_palette import PAPER_WEIGHTS, STYLE_SHEET, colors, dashes, paper_scale
 from configurator.drawing.rgb import Color, rgb
 from configurator.drawing.texture import Texture
+from configurator.drawing.typeface import typeface
 from configurator.kernel.looks import is_dyed, is_hard
 from configurator.kernel.shapes import Drawing, Look, Mark
 
 OVERSAMPLING = 3
-# Pillow's own font has no sign for "about equal"; it comes with Pillow, so that no machine lacks it.
-FONT_LACKS = str.maketrans({"\u2248": "~"})
 ANNOTATION = {"dim", "tick", "dim-text", "label", "axis-line", "title"}
 CIRCLE_SIDES = 48
 Point = tuple[float, float]
@@ -152,14 +151,14 @@ class Sheet:
     def text(self, mark: Mark, color: Color) -> None:
         """Write words, turned and anchored as the mark says."""
         x, y = self.points(mark["points"][:2])[0]
-        words = mark["text"].translate(FONT_LACKS)
-        font = ImageFont.load_default(mark["points"][2] * self.pixels)
+        words = mark["text"]
+        font = typeface(mark["points"][2] * self.pixels)
         if mark["turn"] == 0:
             anchor = {"start": "ls", "middle": "ms", "end": "rs"}[mark["anchor"]]
             self.brush.text((x, y), words, font=font, fill=color, anchor=anchor)
             return
         width = round(font.getlength(words))
-        rise, fall = font.getmetrics()  # type: ignore[union-attr]
+        rise, fall = font.getmetrics()
         strip = Image.new("L", (width, rise + fall), 0)
         ImageDraw.Draw(strip).text((0, rise), words, font=font, fill=255, anchor="ls")
         strip = strip.rotate(90, expand=True)
