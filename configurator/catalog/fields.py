@@ -23,7 +23,6 @@ from configurator.catalog.units import EXPECTED, READERS, SPELLED
 from configurator.kernel.lengths import drawn_in
 from configurator.kernel.message import message, plain
 from configurator.kernel.shapes import Message
-from configurator.tongues.speech import code_of, locale_of
 
 # Gives what stands in place of a text that stands at a path.
 Tell = Callable[[str, KeyPath], str]
@@ -153,6 +152,9 @@ class Code(Field):
         return plain("a language's code such as en, es or en-GB is expected")
 
     def read(self, text: str) -> str:
+        # What is known of languages is slow to load, and most content names none.
+        from configurator.tongues.speech import code_of, locale_of
+
         try:
             code = code_of(locale_of(text.replace("_", "-")))
         except ValueError:

@@ -22,7 +22,7 @@ from configurator.catalog.kernel_handle import kernel_handle
 from configurator.catalog.located import ContentFile, KeyPath, read_content
 from configurator.catalog.measures import measures
 from configurator.catalog.notes import DoorNotes, FamilyNotes, HandleNotes, other_names
-from configurator.catalog.own_language import OwnLanguage, check_languages, first_language
+from configurator.catalog.own_language import OwnLanguage, check_languages, first_language, translations_in
 from configurator.catalog.picture_check import note_pictures
 from configurator.catalog.problem import ContentProblems, Problem
 from configurator.catalog.schema.door import DoorFile, DoorWords
@@ -34,9 +34,8 @@ from configurator.catalog.schema_check import check
 from configurator.catalog.sources import Source, lift_sources
 from configurator.catalog.static import note_static
 from configurator.catalog.strays import note_strays
-from configurator.catalog.texts import ContentText
+from configurator.catalog.texts import ContentText, Translations
 from configurator.catalog.theme import check_theme
-from configurator.catalog.translations import Translations, read_translations
 from configurator.kernel.message import plain
 from configurator.kernel.shapes import Door, Family, Handle, Household
 from configurator.kernel.tongue import Words
@@ -103,7 +102,7 @@ class _Loading:
         self.wanted = wanted
         self.problems: list[Problem] = []
         only = [language or first_language(folder)] if wanted else []
-        self.language = OwnLanguage(folder, language, read_translations(folder, self.problems, only))
+        self.language = OwnLanguage(folder, language, translations_in(folder, self.problems, only))
         self.formerly: FormerIds = {}
 
     def catalog(self) -> Catalog | None:

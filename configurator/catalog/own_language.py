@@ -8,16 +8,17 @@ from pydantic import BaseModel
 from configurator.catalog.fields import Tell
 from configurator.catalog.located import ContentFile, KeyPath, nearest_spot, read_content
 from configurator.catalog.page_blocks import page_texts
+from configurator.catalog.problem import Problem
 from configurator.catalog.schema.showroom import Showroom
 from configurator.catalog.sources import Source
-from configurator.catalog.texts import ContentText, told
-from configurator.catalog.translations import Translations
+from configurator.catalog.texts import ContentText, Translations, told
 from configurator.kernel.message import message, plain
 from configurator.kernel.tongue import ENGLISH, Words, in_words
 from configurator.places import SHOWROOM
-from configurator.tongues.speech import speech
 
 Model = TypeVar("Model", bound=BaseModel)
+# The folder of a showroom's own catalogs.
+WORDS = "words"
 
 
 def check_languages(file: ContentFile, showroom: Showroom) -> None:
@@ -40,6 +41,17 @@ def first_language(folder: Path) -> str:
     return file.written(("language",)) or file.written(("languages", 0)) or ENGLISH["language"]
 
 
+def translations_in(folder: Path, problems: list[Problem], only: list[str]) -> dict[str, Translations]:
+    """Return what a folder's own catalogs translate, or those of ``only`` some languages, by the language's code."""
+    paths = sorted((folder / WORDS).glob("[!.]*"))
+    wanted = [path for path in paths if not only or path.stem.replace("_", "-") in only]
+    if not wanted:
+        return {}
+    from configurator.catalog.translations import read_translations
+
+    return read_translations(wanted, problems)
+
+
 class OwnLanguage:
     """The language of one run over a folder, and all the texts that the run has come by."""
 
@@ -59,7 +71,11 @@ class OwnLanguage:
         code = self.asked or first
         self.translations = self.every.get(code, {})
         plain = code == ENGLISH["language"] and not self.translations
-        self.words = ENGLISH if plain else speech(code, self.translations)
+        if not plain:
+            # What is known of languages is slow to load, and English needs none of it.
+            from configurator.tongues.speech import speech
+
+            self.words = speech(code, self.translations)
 
     def told(self, file: ContentFile, section: Model) -> Model:
         """Return a file's data in the language."""

@@ -10,6 +10,8 @@ from configurator.catalog.fields import Field, Tell
 from configurator.catalog.located import KeyPath
 
 Model = TypeVar("Model", bound=BaseModel)
+# What each text is in a language.
+Translations = dict[str, str]
 # The type of a value and what is marked on it.
 Marks = list[Any]
 

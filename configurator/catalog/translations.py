@@ -10,32 +10,29 @@ from babel.messages.pofile import PoFileError, read_po
 from configurator.catalog.clauses import Clauses, listed
 from configurator.catalog.files import misnamed, shown
 from configurator.catalog.located import ContentFile, read_text
+from configurator.catalog.own_language import WORDS
 from configurator.catalog.problem import Problem
+from configurator.catalog.texts import Translations
 from configurator.kernel.message import message, plain
 from configurator.kernel.tongue import wording
 from configurator.tongues.speech import catalog_name, code_of, forms_of, locale_of, said_in
 
-FOLDER = "words"
 # What a translation must hold as it stands: named terms, and where a link leads.
 STANDING = re.compile(r"\{\w+\}|\]\([^)\s]+")
 LINES_EXPECTED = wording("msgid and msgstr, each with its text in quotes, or a remark after # is expected")
-Translations = dict[str, str]
 
 
 def words_file(folder: Path, language: str) -> Path:
     """Return where a content folder keeps its translations into a language, be there any or not."""
-    return folder / FOLDER / catalog_name(locale_of(language))
+    return folder / WORDS / catalog_name(locale_of(language))
 
 
-def read_translations(folder: Path, problems: list[Problem], only: list[str]) -> dict[str, Translations]:
-    """Return what each of a folder's catalogs translates, or those of ``only`` some languages, by the language's code.
-
-    What is wrong is noted.
-    """
+def read_translations(paths: list[Path], problems: list[Problem]) -> dict[str, Translations]:
+    """Return what each of a folder's catalogs translates, by the language's code; what is wrong is noted."""
     found: dict[str, Translations] = {}
-    for path in sorted((folder / FOLDER).glob("[!.]*")):
+    for path in paths:
         language = language_of(path, problems)
-        if language and (len(only) == 0 or language in only):
+        if language:
             found[language] = checked_translations(path, problems)
     return found
 
