@@ -91,6 +91,17 @@ def test_a_block_that_cannot_be_drawn_is_told_with_its_line(content: Path, tmp_p
     assert not (tmp_path / "site").exists()
 
 
+def test_a_table_of_a_guide_rolls_sideways(content: Path, tmp_path: Path, answers: Answers) -> None:
+    page = content / "pages/imprint.md"
+    page.write_text(
+        page.read_text(encoding="utf-8") + "\n\n| One | Two |\n| --- | --- |\n| 1 | 2 |\n", encoding="utf-8"
+    )
+    build(content, tmp_path / "site", answers)
+    (frame,) = parsed(tmp_path / "site" / "imprint.html")[0].xpath("//main//div[@class='table']")
+    assert (frame.get("role"), frame.get("tabindex"), frame.get("aria-label")) == ("group", "0", "Table")
+    assert frame.xpath("count(table/tbody/tr/td)") == 2
+
+
 def test_a_link_that_leads_nowhere_is_told_at_its_place(content: Path, tmp_path: Path, answers: Answers) -> None:
     page = content / "pages/imprint.md"
     lines = page.read_text(encoding="utf-8").splitlines()

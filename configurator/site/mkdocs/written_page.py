@@ -1,5 +1,6 @@
 """The site's pages as MkDocs takes them: it finds, links and writes them, and our own templates make them."""
 
+import re
 from collections.abc import Mapping
 from copy import copy
 from html import escape
@@ -13,6 +14,7 @@ from mkdocs.utils.meta import get_data
 
 from configurator.catalog import ContentProblems, Problem
 from configurator.catalog.live_markup import live_in_html
+from configurator.kernel.message import plain
 from configurator.site.house import House
 from configurator.site.kinds.guide_pages import guide_url, markdown_page
 from configurator.site.site_page import SitePage
@@ -21,6 +23,15 @@ from configurator.site.site_page import SitePage
 WHOLE = "astragal.html"
 WHOLE_TEXT = "{{ astragal }}"
 EXTENSIONS = ["toc", "tables", "fenced_code", "attr_list", "def_list"]
+
+
+TABLE = re.compile(r"<table\b.*?</table>", re.DOTALL)
+
+
+def with_rolling_tables(html: str, label: str) -> str:
+    """Return a page whose tables roll sideways in a frame, as a wide one must on a narrow screen."""
+    frame = f'<div class="table" role="group" tabindex="0" aria-label="{label}">'
+    return TABLE.sub(lambda table: f"{frame}{table[0]}</div>", html)
 
 
 class ShowroomPage(Page):
@@ -69,6 +80,7 @@ class GuidePage(ShowroomPage):
         own.markdown_extensions, own.mdx_configs = EXTENSIONS, {}
         super().render(own, files)
         self.refuse_live(self.content or "")
+        self.content = with_rolling_tables(self.content or "", escape(self.house.phrase(plain("Table"))))
 
     def refuse_live(self, html: str) -> None:
         """Raise :class:`ContentProblems` where the page that was made does anything by itself."""
