@@ -18,8 +18,11 @@ MACHINE_NAMES = {"class", "style", "id", "for", "viewBox", "transform", "aria-de
 MACHINE_CALLS = re.compile(r"(querySelector|querySelectorAll|addEventListener|createElement|setProperty|import|\.add)$")
 # Words: two with a space between, or one that begins with a capital.
 WORDS = re.compile(r"[^\W\d_]{2,},? [^\W\d_]{2,}|^[A-Z][a-z]")
+# Tags, also where a value cuts them in two.
+MARKUP = re.compile(r"<[^<>]*>?|^[^<>]*>")
 # Each with its reason.
 NO_WORDS = {
+    "Content-Type": "is a header",
     "does not fit": "is a state, for machines",
     "column active": "are classes",
     "hold upright": "are classes",
@@ -59,7 +62,7 @@ def unmarked(source: bytes) -> list[str]:
     """Return the words in a script that are not marked, each with its line."""
     marked = {node.start_byte for said in script_texts(source) for node in said.nodes}
     found = [node for node in literals(PARSER.parse(source).root_node) if node.start_byte not in marked]
-    words = [node for node in found if WORDS.search(told(node)) and told(node) not in NO_WORDS]
+    words = [node for node in found if WORDS.search(MARKUP.sub("", told(node))) and told(node) not in NO_WORDS]
     return [f"{node.start_point.row + 1}: {told(node)}" for node in words]
 
 

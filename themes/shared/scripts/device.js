@@ -49,14 +49,17 @@
     });
   }
 
+  function follow(worker) {
+    worker.addEventListener("statechange", function () {
+      if (worker.state === "installed" && controlled) tellNewer(worker);
+    });
+  }
+
+  /* A browser asks for a newer one by itself with each page, which may be on its way before this runs. */
   function watch(registration) {
     if (registration.waiting && controlled) tellNewer(registration.waiting);
-    registration.addEventListener("updatefound", function () {
-      var worker = registration.installing;
-      worker.addEventListener("statechange", function () {
-        if (worker.state === "installed" && controlled) tellNewer(worker);
-      });
-    });
+    if (registration.installing) follow(registration.installing);
+    registration.addEventListener("updatefound", function () { follow(registration.installing); });
   }
 
   // Two versions never share a page: where the newer one takes over, the page is read again.

@@ -36,7 +36,7 @@
     var store = await caches.open(NOW);
     if (await store.match(scope + path)) return;
     var got = await fetched(path);
-    if (!got.sound) throw new Error(path + " is of another version");
+    if (!got.sound) throw new Error(path);
     await store.put(scope + path, got.copy);
   }
 
