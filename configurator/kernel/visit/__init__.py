@@ -1,0 +1,1 @@
+"""A visit: a house with its doors, what was proposed for each and what was agreed."""
