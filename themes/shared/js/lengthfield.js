@@ -43,6 +43,7 @@ function originOf(catalog, state, id) {
  */
 function lengthField(app, field) {
   const id = `field-${field.id.replace(".", "-")}`;
+  let entered = false;
   const input = element("input", {
     id, type: "text", autocomplete: "off", spellcheck: "false",
     "aria-describedby": `${id}-trade ${id}-origin ${id}-where ${id}-note`,
@@ -52,6 +53,13 @@ function lengthField(app, field) {
       // What is typed takes the place of what stands there: nobody has to wipe it out first.
       input.select();
       app.focusField(field.id);
+    },
+    onpointerdown() {
+      entered = document.activeElement !== input;
+    },
+    onclick() {
+      // Not every browser keeps what was selected as the field was entered once the pointer is lifted.
+      if (entered) input.select();
     },
     onblur() {
       app.focusField("");
