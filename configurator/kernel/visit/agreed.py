@@ -8,7 +8,7 @@ from configurator.kernel.tape.table import DOOR_WORDS, field_key, fields_of
 from configurator.kernel.tongue import wording
 from configurator.kernel.verdict_words import verdict_word
 from configurator.kernel.visit.hung_leaves import family_today, hung_leaves, picks_today
-from configurator.kernel.visit.leaf_answers import ask_leaf
+from configurator.kernel.visit.leaf_answers import hung_answers
 from configurator.kernel.visit.leaf_doors import opening_household
 from configurator.kernel.visit.visit_shapes import (
     Agreed,
@@ -56,12 +56,13 @@ def agreed_now(visit: Visit, opening: Opening, proposal: Proposal, stock: VisitS
     household = opening_household(opening, visit["household"])
     hung = hung_leaves(opening, proposal, stock)
     parts: list[AgreedPart] = []
-    for one in hung:
-        answer = ask_leaf(one["fit"], household)
+    answers = hung_answers(hung, household)
+    for i in range(len(hung)):
+        answer = answers[i]
         parts.append(
             {
-                "leaf": one["leaf"],
-                "door": one["fit"]["door"],
+                "leaf": hung[i]["leaf"],
+                "door": hung[i]["fit"]["door"],
                 "figures": frozen_figures(answer),
                 "verdicts": frozen_verdicts(answer),
             }
@@ -253,17 +254,31 @@ def agreed_beside_today(visit: Visit, opening: Opening, agreed: Agreed, stock: V
     known = is_known_still(agreed, stock)
     household = opening_household(opening, visit["household"])
     outcome: list[Moved] = []
+    if not known and not can_hang_frozen(agreed["covering"], stock):
+        return found
     hung = hung_leaves(opening, as_proposal(agreed), stock if known else with_frozen(agreed, stock))
     if known:
         found.extend(moved_covering(agreed, resolve(hung[0]["fit"]["family"], hung[0]["fit"]["choices"])))
+    answers = hung_answers(hung, household)
     for part in agreed["parts"]:
-        for one in hung:
-            if one["leaf"] == part["leaf"]:
-                found.extend(moved_words(part, one["fit"]["door"]))
-                found.extend(moved_numbers(part, one["fit"]["door"]))
-                outcome.extend(moved_outcome(part, ask_leaf(one["fit"], household)))
+        for i in range(len(hung)):
+            if hung[i]["leaf"] == part["leaf"]:
+                found.extend(moved_words(part, hung[i]["fit"]["door"]))
+                found.extend(moved_numbers(part, hung[i]["fit"]["door"]))
+                outcome.extend(moved_outcome(part, answers[i]))
     found.extend(outcome)
     return found
+
+
+def can_hang_frozen(covering: Family, stock: VisitStock) -> bool:
+    """Return whether a covering that was frozen has all that one of its kind takes today."""
+    for choice in covering["choices"]:
+        if len(choice["options"]) == 0:
+            return False
+    for family in stock["families"].values():
+        if family["mechanism"] == covering["mechanism"]:
+            return len([name for name in family["numbers"] if name not in covering["numbers"]]) == 0
+    return False
 
 
 def with_frozen(agreed: Agreed, stock: VisitStock) -> VisitStock:
