@@ -149,6 +149,19 @@ def test_nonsense_is_told_without_a_traceback(catalog: Catalog) -> None:
         json.loads(visited.as_json(catalog, told["visit"], "mm"))
 
 
+def test_what_was_agreed_before_the_tape_took_a_number_is_read_still(catalog: Catalog) -> None:
+    visit: Any = house()
+    kitchen = opening_of(visit, "kitchen")
+    stamp: Any = {"on": "2025-03-20", "catalog": "abcde"}
+    agreed: Any = agreed_now(visit, kitchen, proposal_of(visit, "kitchen", "a"), page_catalog(catalog), stamp)
+    del agreed["parts"][0]["door"]["stop_lap"], agreed["parts"][0]["door"]["handle"]["neck"]
+    kitchen["agreed"].append(agreed)
+    told = read_text(visit_text(visit))
+    assert told["slips"] == []
+    assert visit_text(told["visit"]) == visit_text(visit)
+    assert "Everything is as it was agreed." in visited.as_text(catalog, told["visit"], "in")
+
+
 def test_a_frozen_covering_that_nobody_could_hang_is_only_named(catalog: Catalog) -> None:
     visit: Any = house()
     study = opening_of(visit, "study")

@@ -124,7 +124,8 @@ def moved_numbers(part: AgreedPart, now: Door) -> list[Moved]:
     door: dict[str, float] = part["door"]  # type: ignore[assignment]
     today: dict[str, float] = now  # type: ignore[assignment]
     for field in fields_of("door"):
-        found.extend(moved_field(part["leaf"], field, [door[field["id"]], today[field["id"]]]))
+        if field["id"] in door:
+            found.extend(moved_field(part["leaf"], field, [door[field["id"]], today[field["id"]]]))
     handle: Handle = part["door"]["handle"]
     if handle["id"] != now["handle"]["id"]:
         names = [named_so(handle["name"]), named_so(now["handle"]["name"])]
@@ -133,7 +134,8 @@ def moved_numbers(part: AgreedPart, now: Door) -> list[Moved]:
     holds: dict[str, float] = now["handle"]  # type: ignore[assignment]
     for field in fields_of("handle"):
         key = field_key(field["id"])
-        found.extend(moved_field(part["leaf"], field, [held[key], holds[key]]))
+        if key in held:
+            found.extend(moved_field(part["leaf"], field, [held[key], holds[key]]))
     return found
 
 
