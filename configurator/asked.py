@@ -12,6 +12,7 @@ from configurator.catalog import Catalog, ContentProblems, Wanted
 from configurator.catalog.clauses import Refusal, Slip
 from configurator.catalog.fields import Code
 from configurator.catalog.os_words import os_words
+from configurator.catalog.own_address import public_address
 from configurator.catalog.suggest import suggestion
 from configurator.kernel.message import message, plain
 from configurator.kernel.position import closed_position, open_position, position_at
@@ -64,6 +65,16 @@ def take_content(content: Path) -> None:
     speak_as(content)
     if content == Path():
         click.echo(told(plain("The content is that of the folder you are in.")), err=True)
+
+
+def tell_lack_of_address(content: Path) -> None:
+    """Say what a site does without where its content does not tell its public address."""
+    if not public_address(content):
+        lack = plain(
+            "No public_address stands in showroom.yaml: the site has no site map, no full addresses for search engines "
+            "and link previews, and a page for lost addresses that is whole at its top only."
+        )
+        click.echo(told(lack))
 
 
 def catalog(content: Path, wanted: Wanted | None = None) -> Catalog:

@@ -134,6 +134,7 @@ def build(content: Path, out: Path) -> None:
         {"folder": [str(out), "name"], "file": [str(out / "index.html"), "name"]},
     )
     click.echo(told(built))
+    asked.tell_lack_of_address(content)
 
 
 @main.command(help=PUBLISH_HELP)
@@ -157,6 +158,7 @@ def publish(out: Path, dry_run: bool, content: Path) -> None:
             click.echo(phrase(message(text, {"file": [name, "name"]})))
     count: dict[str, list[float | str]] = {"count": [len(changes.same), "count"]}
     click.echo(told(several("{count} file stays as it is.", "{count} files stay as they are.", count)))
+    asked.tell_lack_of_address(content)
 
 
 @main.command(help=CHECK_HELP)
@@ -177,6 +179,7 @@ def check(content: Path) -> None:
 
         for note in untranslated.notes(found):
             click.echo("; ".join([told(note[0]), *(phrase(part) for part in note[1:])]))
+    asked.tell_lack_of_address(content)
 
 
 @main.command(help=SERVE_HELP)

@@ -86,8 +86,16 @@ def test_the_examples_of_the_help_work_as_printed(run: Run, command: str) -> Non
 def test_check_counts_what_it_found_in_one_line(run: Run, catalog: Catalog) -> None:
     told = run("check")
     assert told.exit_code == 0
-    assert f"{len(catalog.doors)} doors" in told.stdout
-    assert told.stdout.count("\n") == 1
+    counts, lack = told.stdout.splitlines()
+    assert f"{len(catalog.doors)} doors" in counts
+    assert lack.startswith("No public_address stands in showroom.yaml: ")
+
+
+def test_where_a_public_address_is_given_nothing_is_lacking(run: Run) -> None:
+    run("new", "mine")
+    showroom = Path("mine/showroom.yaml")
+    showroom.write_text(f"public_address: https://doors.example/\n{showroom.read_text(encoding='utf-8')}")
+    assert "public_address" not in run("check", "mine").stdout
 
 
 def test_within_a_content_folder_that_folder_is_meant_and_said(run: Run, monkeypatch: pytest.MonkeyPatch) -> None:
@@ -103,7 +111,9 @@ def test_within_a_content_folder_that_folder_is_meant_and_said(run: Run, monkeyp
     told = run("check")
     assert told.stdout.startswith(".: 2 doors, ")
     assert told.stderr == "The content is that of the folder you are in.\n"
-    assert run("build").exit_code == 0
+    built = run("build")
+    assert built.exit_code == 0
+    assert "No public_address stands" in built.stdout
     assert Path("site/coverings/cellular-shade.html").is_file()
     assert not Path("site/coverings/roller-shade.html").exists()
     # The site that now lies in the folder is no content.

@@ -1,4 +1,4 @@
-"""Markup that does something by itself: scripts, what fetches a page into a page, and addresses that run.
+"""Markup that does something by itself: scripts, what fetches a page into a page, addresses that run, own styles.
 
 A guide's words may hold HTML, but none of this. It is looked for in the Markdown, where it can be told at its line, and
 again in the page that was made of it, where nothing is hidden.
@@ -18,7 +18,7 @@ LIVE = {
 }
 RUNS = re.compile(r"(?:javascript|vbscript):|data:(?!image/(?:png|jpeg|webp|gif)[;,])", re.IGNORECASE)
 # What attributes in braces after a block set, as Markdown's attribute lists write them.
-LISTED_HANDLER = re.compile(r"\{:?[^}\n]*?\b(on[a-z]+)\s*=")
+LISTED = re.compile(r"\{:?[^}\n]*?\b(on[a-z]+|style)\s*=")
 TARGET = re.compile(r"\]\(\s*<?([^)\n]*)|^ {0,3}\[[^\]\n]+\]:\s*<?(\S*)", re.MULTILINE)
 CODE = re.compile(r"^(```+|~~~+).*?^\1|(`+)(?!`).+?(?<!`)\2(?!`)", re.MULTILINE | re.DOTALL)
 
@@ -35,8 +35,8 @@ class LiveMarkup(HTMLParser):
         if tag in LIVE:
             self.note(message("<{element}> has no place in a guide", {"element": [tag, "name"]}))
         for name, value in attrs:
-            if name.startswith("on"):
-                self.note(message("'{attribute}' runs a script", {"attribute": [name, "name"]}))
+            if name.startswith("on") or name == "style":
+                self.note(live_attribute(name))
             elif RUNS.match("".join((value or "").split())):
                 self.note(message("'{attribute}' has an address that runs", {"attribute": [name, "name"]}))
 
@@ -58,15 +58,22 @@ def live_in_markdown(markdown: str) -> list[tuple[Message, int, int]]:
     """Return what in a Markdown text does something by itself, with line and column; what is shown as code does not."""
     text = CODE.sub(lambda code: re.sub(r"[^\n]", " ", code[0]), markdown)
     found = live_in_html(text)
-    for handler in LISTED_HANDLER.finditer(text):
-        what = message("'{attribute}' runs a script", {"attribute": [handler[1], "name"]})
-        found.append((what, *place_in(text, handler.start(1))))
+    for attribute in LISTED.finditer(text):
+        found.append((live_attribute(attribute[1]), *place_in(text, attribute.start(1))))
     for target in TARGET.finditer(text):
         written = target[1] or target[2] or ""
         if RUNS.match("".join(unescape(written).split())):
             what = message("the link has an address that runs: {address}", {"address": [written, "name"]})
             found.append((what, *place_in(text, target.start())))
     return found
+
+
+def live_attribute(name: str) -> Message:
+    """Return what an attribute does that has no place in a guide: a handler, or a style, which a page's policy bars."""
+    named: dict[str, list[float | str]] = {"attribute": [name, "name"]}
+    if name == "style":
+        return message("'{attribute}' does nothing: only the site's style sheet says how a page looks", named)
+    return message("'{attribute}' runs a script", named)
 
 
 def place_in(text: str, at: int) -> tuple[int, int]:

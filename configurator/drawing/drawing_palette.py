@@ -4,8 +4,8 @@ import re
 from functools import cache
 from pathlib import Path
 
-from configurator.kernel.shapes import Drawing, Look
-from configurator.kernel.views.paint import paint_style
+from configurator.drawing.look_rules import look_properties
+from configurator.kernel.shapes import Drawing
 
 STYLE_SHEET = Path(__file__).with_name("drawing.css")
 # Line weights and letters on paper, mm: see DEVELOPERS.md.
@@ -30,18 +30,11 @@ def paper_scale(drawing: Drawing) -> float:
     return max(drawing["width"], drawing["height"]) / PAPER_ACROSS
 
 
-def painted(look: Look) -> dict[str, str]:
-    """Return the custom properties of a look by name."""
-    properties = [part.split(":", 1) for part in paint_style(look).split(";") if part]
-    return {name.removeprefix("--"): value for name, value in properties}
-
-
 def standalone_style(drawing: Drawing) -> str:
     """Return style rules without custom properties, with line weights in the drawing's own millimeters."""
     scale = paper_scale(drawing)
-    values = (
-        colors() | painted(drawing["look"]) | {name: f"{weight * scale:.2f}" for name, weight in PAPER_WEIGHTS.items()}
-    )
+    weights = {name: f"{weight * scale:.2f}" for name, weight in PAPER_WEIGHTS.items()}
+    values = colors() | look_properties(drawing["look"]) | weights
     rules = STYLE_SHEET.read_text(encoding="utf-8").split("}", 1)[1].split("@media print")[0]
     rules = re.sub(r"/\*.*?\*/", "", rules, flags=re.DOTALL)
     rules = re.sub(r"var\(--([a-z-]+)\)", lambda found: values[found[1]], rules)

@@ -5,17 +5,18 @@ from collections.abc import Iterable
 
 from svgwrite.container import SVG, Defs
 
+from configurator.drawing.look_rules import LOOK_ATTRIBUTE, SMOOTH
 from configurator.drawing.svg import markup, pattern
 from configurator.kernel.looks import no_look
 from configurator.kernel.shapes import Look
 from configurator.kernel.views.paint import PAINT_PREFIX, paint_name
 
-NAMED = re.compile(rf"#{PAINT_PREFIX}([0-9a-f]{{6}})-([a-z]+)\b")
+NAMED = re.compile(rf'{LOOK_ATTRIBUTE}="{PAINT_PREFIX}([0-9a-f]{{6}})-([a-z]+)"')
 
 
 def patterns(looks: Iterable[Look]) -> str:
-    """Return an SVG without size that holds the pattern of each look once; nothing for none."""
-    each = {paint_name(look): look for look in looks}
+    """Return an SVG without size that holds the pattern of each look once; nothing where all are smooth."""
+    each = {paint_name(look): look for look in looks if look["weave"] != SMOOTH}
     if not each:
         return ""
     paper = SVG(size=("0", "0"), debug=False, class_="patterns")
@@ -28,6 +29,6 @@ def patterns(looks: Iterable[Look]) -> str:
 
 
 def page_patterns(html: str) -> str:
-    """Return the patterns that the drawings of a page name."""
+    """Return the patterns of the looks that the drawings of a page name."""
     named = NAMED.findall(html)
     return patterns({**no_look(), "color": f"#{color}", "weave": weave} for color, weave in named)

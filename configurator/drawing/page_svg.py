@@ -7,9 +7,11 @@ from functools import cache
 from svgwrite.container import SVG, Defs, Group, Use
 
 from configurator.drawing.drawing_palette import paper_scale
+from configurator.drawing.look_rules import LOOK_ATTRIBUTE
 from configurator.drawing.pen import StepPen, decimals_at
 from configurator.drawing.svg import SHEET_CLASS, canvas, markup, put_on
 from configurator.kernel.shapes import Drawing, Mark
+from configurator.kernel.views.paint import paint_name
 
 # From this scale on, a tenth of a millimeter is less than a screen or a printer shows.
 COARSE_SCALE = 10.0
@@ -70,8 +72,11 @@ def screen_svg(drawing: Drawing, prefix: str = "") -> str:
 
 
 def screen_canvas(drawing: Drawing, prefix: str, pen: ScreenPen) -> SVG:
-    """Return a page's canvas of a drawing, which says the usual size of its words once."""
+    """Return a page's canvas of a drawing, which says its look, and the usual size of its words once."""
     paper = canvas(drawing, prefix)
+    look = paint_name(drawing["look"])
+    if look:
+        paper.attribs[LOOK_ATTRIBUTE] = look
     if pen.letters:
         paper.attribs["font-size"] = pen.letters
     return paper
@@ -92,6 +97,11 @@ def group(marks: list[Mark], pen: ScreenPen, **values: str) -> Group:
     found = Group(debug=False, **values)
     put_on(found, marks, pen)
     return found
+
+
+def sized(svg: str, width: str) -> str:
+    """Return an SVG that is so wide wherever no style sheet says otherwise."""
+    return svg.replace("<svg", f'<svg width="{width}"', 1)
 
 
 def layered_svg(drawings: list[Drawing], classes: list[str], prefix: str = "", base: str = "") -> str:

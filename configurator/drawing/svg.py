@@ -11,7 +11,7 @@ from configurator.drawing.drawing_palette import paper_scale, standalone_style
 from configurator.drawing.pen import FINE_SCALE, Pen, StepPen, brief
 from configurator.kernel.looks import is_dyed
 from configurator.kernel.shapes import Drawing, Look, Mark
-from configurator.kernel.views.paint import paint_name, paint_style
+from configurator.kernel.views.paint import paint_name
 from configurator.kernel.views.tones import is_tone
 from configurator.kernel.views.weaves import weave_tile
 
@@ -98,9 +98,6 @@ def canvas(drawing: Drawing, prefix: str) -> SVG:
     name = f"{prefix}{drawing['id']}"
     paper = SVG(debug=False, class_=SHEET_CLASS, role="img", viewBox=box)
     paper.attribs["aria-labelledby"] = f"{name}-title {name}-desc"
-    paint = paint_style(drawing["look"])
-    if paint:
-        paper.attribs["style"] = paint
     paper.elements.remove(paper.defs)
     paper.set_desc(title=drawing["title"], desc=drawing["desc"])
     for element, kind in zip(paper.elements, ("title", "desc"), strict=True):

@@ -24,9 +24,9 @@ const texts = Array.from({{ length: {CARDS} }}, () => {{
 }}).flat();
 var write = (step) => texts.forEach((text, i) => (text.textContent = `${{i + step}}% of the glass clear`));
 </script>"""
-FRAMES = """async ([steps, act]) => {
+FRAMES = """async (steps) => {
     for (let step = 0; step < steps; step++) {
-        eval(act)(step);
+        (ACT)(step);
         await new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)));
     }
 }"""
@@ -46,7 +46,7 @@ def shelf(page: Page, catalog: Catalog) -> None:
 
 def slide(page: Page) -> float:
     """Return the work of one step of the slider."""
-    return work(page, lambda: page.evaluate(FRAMES, [STEPS, SLIDE])) / STEPS
+    return work(page, lambda: page.evaluate(FRAMES.replace("ACT", SLIDE), STEPS)) / STEPS
 
 
 def refresh(page: Page) -> float:
@@ -69,8 +69,10 @@ def test_the_shelf_works_as_much_as_some_plain_texts(
     page.set_viewport_size(viewport("phone"))
     ours, plain = [], []
     for _ in range(ROUNDS):
+        # The policy of a page before it would hold for what is written over it.
+        page.goto("about:blank")
         page.set_content(PLAIN)
-        plain.append(work(page, lambda: page.evaluate(FRAMES, [STEPS, "write"])) / STEPS)
+        plain.append(work(page, lambda: page.evaluate(FRAMES.replace("ACT", "write"), STEPS)) / STEPS)
         shelf(page, catalog)
         ours.append(what(page))
     ratio = min(ours) / min(plain)

@@ -9,7 +9,7 @@ from threading import Thread
 from typing import Any
 
 import pytest
-from playwright.sync_api import Browser, BrowserContext, Page, sync_playwright
+from playwright.sync_api import Browser, BrowserContext, Error, Page, sync_playwright
 
 from configurator.local import address_of, folder_server
 
@@ -28,6 +28,30 @@ BLOCKED = "Service Worker registration blocked by Playwright"
 RUNNING: list[Browser] = []
 
 OpenContext = Callable[..., BrowserContext]
+FRAMES = 1_000
+# A page that is not looked at paints none.
+NEXT_FRAME = "() => new Promise((done) => { requestAnimationFrame(done); setTimeout(done, 100); })"
+
+
+def wait_until(page: Page, expression: str, *, arg: Any = None) -> None:
+    """Wait until something is true of a page, looked at once a frame, also while the page leads on to another.
+
+    Playwright's own looks by ``eval`` within the page, which a page's policy bars.
+
+    :raises AssertionError: where it has not come true within a thousand frames
+    """
+    for _ in range(FRAMES):
+        try:
+            if page.evaluate(expression, arg):
+                return
+            page.evaluate(NEXT_FRAME)
+        except Error as gone:
+            if "because of a navigation" not in gone.message:
+                raise
+    raise AssertionError(f"{expression} has not come true")
+
+
+setattr(Page, "wait_for_function", wait_until)  # noqa: B010 - a method of its class to whoever checks types
 
 
 @contextmanager

@@ -101,6 +101,27 @@ def test_the_drawing_measures_to_scale(page: Page, catalog: Catalog, paper: str,
     assert wide == pytest.approx(catalog.doors["garden-door"]["glass_width"] / int(stated[1]), abs=0.4)
 
 
+@pytest.mark.parametrize(("units", "length"), [("in", 101.6), ("mm", 100.0)])
+def test_the_line_to_lay_a_ruler_on_is_as_long_as_it_says(
+    page: Page, catalog: Catalog, units: str, length: float
+) -> None:
+    open_page(page, both(catalog, units))
+    chosen(page, "workroom")
+    document = pypdfium2.PdfDocument(page.pdf(format="A4", print_background=False))
+    sheet = document[0]
+    words = sheet.get_textpage()
+    found = words.search("This line is").get_next()
+    assert found
+    left, low, _, high = (place * DPI / 72 for place in words.get_charbox(found[0]))
+    picture = sheet.render(scale=DPI / 72).to_pil().convert("RGB")
+    document.close()
+    # It stands before its words, and nothing else does.
+    before = picture.crop((0, round(picture.height - high - 20), round(left) - 4, round(picture.height - low + 20)))
+    across = ImageChops.invert(before.convert("L")).point([255 * (value > 128) for value in range(256)]).getbbox()
+    assert across
+    assert (across[2] - across[0]) * MM == pytest.approx(length, abs=0.2)
+
+
 @every_paper
 def test_drawings_and_figures_have_all_that_belongs_to_a_configuration(
     page: Page, catalog: Catalog, paper: str

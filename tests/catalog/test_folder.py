@@ -143,6 +143,8 @@ def test_a_drawing_that_grows_without_end_is_refused_at_its_first_line(content: 
         ("See [here][1].\n\n[1]: JavaScript:alert(1)\n", "3:1: the link has an address that runs"),
         ("<a href='java\tscript:x()'>x</a>\n", "1:1: 'href' has an address that runs"),
         ("# Head {: onmouseover='x()' }\n", "1:11: 'onmouseover' runs a script"),
+        ("A <b style='color: red'>word</b>.\n", "1:3: 'style' does nothing: only the site's style sheet"),
+        ("A word.\n{: style='color: red' }\n", "2:4: 'style' does nothing: only the site's style sheet"),
         ("<iframe src='https://far.example'></iframe>\n", "1:1: <iframe> has no place in a guide"),
     ],
 )

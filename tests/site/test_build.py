@@ -15,6 +15,8 @@ from configurator.site.drawings.cards import door_card, family_card, fitted_card
 from configurator.site.house import open_houses
 from configurator.site.mkdocs.ahead import work_ahead
 from configurator.site.mkdocs.build import NotASite, build
+from configurator.site.mkdocs.serve import build_unkept
+from tests.conftest import small_content
 from tests.site.pages import pages, parsed
 
 KEPT_DOORS = ("garden-pair.yaml", "garden-door.yaml")
@@ -192,6 +194,52 @@ def test_a_public_address_makes_a_site_map_and_canonical_addresses(
     page = parsed(out / "doors" / "garden-pair.html")[0]
     assert page.xpath("string(//link[@rel='canonical']/@href)") == "https://doors.example/show/doors/garden-pair.html"
     assert page.xpath("string(//meta[@property='og:image']/@content)").startswith("https://doors.example/show/cards/")
+
+
+def test_at_a_public_address_the_page_for_lost_addresses_is_whole_at_any_depth(tmp_path: Path) -> None:
+    content, out = small_content(tmp_path / "content", "roller-shade"), tmp_path / "site"
+    address = "public_address: https://doors.example/show\nlanguages: [en, es]\nunits: in"
+    edited(content, "showroom.yaml", "units: in", address)
+    build(content, out)
+    for lost, root in (("404.html", "/show/"), ("es/404.html", "/show/es/")):
+        page = parsed(out / lost)[0]
+        ways = [str(way) for way in page.xpath("//@href | //script/@src")]
+        inside = [way for way in ways if not way.startswith(("#", "tel:", "mailto:"))]
+        assert [way for way in inside if not way.startswith("/show/")] == []
+        assert all((out / way.removeprefix("/show/")).is_file() for way in inside)
+        assert {f"{root}index.html", "/show/assets/site.css"} <= set(inside)
+        assert not page.xpath("//link[@rel='canonical']")
+    assert "Sitemap: https://doors.example/show/sitemap.xml\n" in (out / "robots.txt").read_text()
+
+
+def test_a_robots_file_of_one_s_own_stands(content: Path, tmp_path: Path, answers: Answers) -> None:
+    edited(content, "showroom.yaml", "units: in", "public_address: https://doors.example/show\nunits: in")
+    (content / "static").mkdir()
+    (content / "static" / "robots.txt").write_text("mine")
+    build(content, tmp_path / "site", answers)
+    assert (tmp_path / "site" / "robots.txt").read_text() == "mine"
+
+
+def test_what_a_showroom_gives_brings_no_style_of_its_own(content: Path, tmp_path: Path, answers: Answers) -> None:
+    logo = '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 9 9"><path style="{}" fill="red" d="M0 0h9v9"/></svg>'
+    (content / "pictures" / "logo.svg").write_text(logo.format("fill:#0000ff;stroke-width:2"))
+    (content / "pages" / "care.md").write_text("# Care\n\n| Cloth | Weight |\n| --- | ---: |\n| Voile | 60 g |\n")
+    build(content, tmp_path / "site", answers)
+    page = parsed(tmp_path / "site" / "guides" / "care.html")[0]
+    assert page.xpath("//@style") == []
+    (path,) = page.xpath("//*[@class='masthead']//*[local-name()='path']")
+    assert (path.get("fill"), path.get("stroke-width")) == ("#0000ff", "2")
+    assert [cell.text for cell in page.xpath("//*[@data-to='right']")] == ["Weight", "60 g"]
+
+
+def test_while_it_is_written_a_site_lets_the_server_add_to_its_pages(
+    content: Path, tmp_path: Path, answers: Answers
+) -> None:
+    out = tmp_path / "site"
+    build_unkept(content, out, answers)
+    assert [page for page in pages(out) if "content-security-policy" in page.read_text(encoding="utf-8")] == []
+    assert not (out / "robots.txt").exists()
+    assert parsed(out / "404.html")[0].xpath("//link[@rel='stylesheet']/@href") == ["assets/site.css"]
 
 
 def test_old_addresses_lead_on(content: Path, tmp_path: Path, answers: Answers) -> None:

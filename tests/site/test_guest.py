@@ -9,9 +9,12 @@ from pathlib import Path
 
 import pytest
 from mkdocs.config import load_config
+from mkdocs.structure.nav import Navigation
 
 from configurator.places import CONTENT
+from configurator.site.kinds.all_pages import site_pages
 from configurator.site.mkdocs.plugin import AstragalPlugin
+from configurator.site.mkdocs.written_page import ShowroomPage
 from tests.site.pages import ids, links, pages, parsed, target
 
 ROOT = Path(__file__).resolve().parents[2]
@@ -219,3 +222,21 @@ def test_serving_watches_the_content(tmp_path: Path, monkeypatch: pytest.MonkeyP
     plugin.load_config({"content": str(folder / "showroom")})
     monkeypatch.setattr("configurator.site.mkdocs.plugin.work_ahead", lambda house: None)
     assert str(folder / "showroom") in plugin.on_config(config).watch
+
+
+def test_served_pages_let_the_server_add_its_script(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    folder = own_site(tmp_path, "doors", "")
+    config = load_config(str(folder / "mkdocs.yml"), plugins=[])
+    monkeypatch.setattr("configurator.site.mkdocs.plugin.work_ahead", lambda house: None)
+    policies = []
+    for command in ("build", "serve"):
+        plugin = AstragalPlugin()
+        plugin.load_config({"content": str(folder / "showroom")})
+        plugin.on_startup(command=command, dirty=False)
+        plugin.on_config(config)
+        page = object.__new__(ShowroomPage)
+        page.house = plugin.house
+        page.site_page = next(one for one in site_pages(plugin.house) if one.url == "guides/index.html")
+        written = plugin.on_page_context({}, page=page, config=config, nav=Navigation([], []))
+        policies.append("content-security-policy" in written["astragal"])
+    assert policies == [True, False]

@@ -10,6 +10,7 @@ from PIL import Image
 from configurator.catalog.files import PICTURE_ENDINGS
 from configurator.catalog.schema.showroom import Colors
 from configurator.drawing.photo import without_notes
+from configurator.site.face.own_styles import without_own_styles
 
 TYPES = {".png": "image/png", ".jpg": "image/jpeg", ".jpeg": "image/jpeg", ".webp": "image/webp"}
 
@@ -45,4 +46,5 @@ def logo_markup(path: Path, colors: Colors) -> str:
     text = re.sub(r"<\?xml.*?\?>|<!--.*?-->|<title>.*?</title>", "", text, flags=re.DOTALL)
     for name in ("paper", "ink", "warm", "cool"):
         text = re.sub(re.escape(getattr(colors, name)), f"var(--{name})", text, flags=re.IGNORECASE)
+    text = without_own_styles(text)
     return text.replace("<svg", '<svg aria-hidden="true" focusable="false"', 1).replace(' role="img"', "", 1).strip()

@@ -2,7 +2,7 @@
 
 from typing import TypedDict
 
-from configurator.drawing.page_svg import layered_svg
+from configurator.drawing.page_svg import layered_svg, sized
 from configurator.drawing.swatch_svg import swatch_svg
 from configurator.kernel.message import is_said
 from configurator.kernel.shapes import Answer, Choice, Door, Family, Option
@@ -26,17 +26,10 @@ STEPS = 10
 FIRST = 4
 
 
-class MoverView(TypedDict):
-    """One view of the moving drawing with all its frames, and its width in millimeters of the door."""
-
-    svg: str
-    across: str
-
-
 class Mover(TypedDict):
-    """Elevation and section that a reader moves: each step in words, and the first and the last step."""
+    """Elevation and section that a reader moves, both to one scale; each step in words, the first and the last step."""
 
-    views: list[MoverView]
+    views: list[str]
     words: list[str]
     first: int
     last: int
@@ -95,7 +88,7 @@ def moving(house: House, door: Door, family: Family, answer: Answer) -> Mover:
     sides = [bare_section(house, door, family, place, window) for place in places]
     return {
         "views": [
-            {"svg": layered_svg(drawings, classes, "mover-"), "across": f"{drawings[0]['width']:.0f}"}
+            sized(layered_svg(drawings, classes, "mover-"), f"{drawings[0]['width']:.0f}")
             for drawings in (fronts, sides)
         ],
         "words": [place_words(answer["legs"], place, house.words) for place in places],

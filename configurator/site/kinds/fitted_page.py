@@ -2,6 +2,7 @@
 
 from typing import TypedDict
 
+from configurator.drawing.page_svg import sized
 from configurator.kernel.guidance import binding_cautions, general_cautions
 from configurator.kernel.message import is_said, message, silence
 from configurator.kernel.say import say_value
@@ -30,10 +31,9 @@ class KeyFigure(TypedDict):
 
 
 class SheetPlate(TypedDict):
-    """A drawing sheet, its width on paper in millimeters and what it shows, in words."""
+    """A drawing sheet, as wide as it is on paper, and what it shows, in words."""
 
     svg: str
-    width: str
     words: str
 
 
@@ -117,8 +117,7 @@ def plates(house: House, door: Door, family: Family, answer: Answer) -> list[She
         places = [answer["closed"]]
     return [
         {
-            "svg": svg,
-            "width": f"{width:.1f}",
+            "svg": sized(svg, f"{width:.1f}mm"),
             "words": f"{house.on_door(door, family)}: {place_words(answer['legs'], place, house.words)}.",
         }
         for (svg, width), place in zip(sheet_svgs(house, door, family, places), places, strict=True)

@@ -1,6 +1,7 @@
 """What every page is given beside its own matter: its head, the menus and the showroom's words."""
 
 from typing import TypedDict
+from urllib.parse import urlsplit
 
 from markupsafe import Markup
 
@@ -9,6 +10,7 @@ from configurator.kernel.tongue import wording
 from configurator.site.house import OWN_CARD, House
 from configurator.site.kinds import structured_data
 from configurator.site.kinds.guide_pages import guide_url
+from configurator.site.kinds.policy import POLICY
 from configurator.site.site_page import Crumb, SitePage, way_up
 from configurator.tongues.speech import name_of, regional
 
@@ -74,9 +76,10 @@ class SmallMenuEntry(TypedDict):
 
 
 class Frame(TypedDict):
-    """What every template is given; ``root`` is the relative way back to the root of the page's
+    """What every template is given; ``root`` is the way back to the root of the page's
     language, ``shared`` to that of all languages. ``tongues`` is empty where there is one."""
 
+    policy: Markup
     root: str
     shared: str
     lang: str
@@ -119,9 +122,23 @@ def trail(house: House, page: SitePage) -> list[Crumb]:
     return [Crumb(house.named(crumb.name), crumb.url) for crumb in page.crumbs]
 
 
+def own_way(house: House, page: SitePage) -> str:
+    """Return the way from a page back to where its language stands.
+
+    It is relative, so that a site may stand anywhere; but the page for addresses that lead nowhere is shown at any
+    depth, so there it is the path of the public address, where that is known.
+    """
+    return urlsplit(house.address).path if is_lost(page) and house.address else way_up(page.url)
+
+
 def shared_way(house: House, page: SitePage) -> str:
-    """Return the relative way from a page back to where all languages stand."""
-    return way_up(house.root + page.url)
+    """Return the way from a page back to where all languages stand."""
+    return own_way(house.first, page) if is_lost(page) and house.address else way_up(house.root + page.url)
+
+
+def is_lost(page: SitePage) -> bool:
+    """Return whether a page is the one that stands for addresses that lead nowhere."""
+    return not page.listed and not page.moved_to
 
 
 def tongues(house: House, page: SitePage) -> list[Tongue]:
@@ -173,7 +190,8 @@ def small_menu(house: House) -> list[SmallMenuEntry]:
 def frame(house: House, page: SitePage) -> Frame:
     """Return what a page's template is given beside the matter of its kind."""
     return {
-        "root": way_up(page.url),
+        "policy": POLICY,
+        "root": own_way(house, page),
         "shared": shared_way(house, page),
         "lang": house.words["language"],
         "tongues": tongues(house, page),

@@ -5,9 +5,11 @@ from functools import partial
 from configurator.browser import catalog_js, configurator_scripts
 from configurator.browser.squeeze import squeezed
 from configurator.drawing.icon import icon_png
+from configurator.drawing.look_rules import look_rules
 from configurator.drawing.photo import photo_sizes, picture_sizes
 from configurator.drawing.room import room_picture
 from configurator.site.drawings.cards import cards
+from configurator.site.drawings.every_look import every_look
 from configurator.site.drawings.subjects import room_drawing, room_subject
 from configurator.site.face.themes import SHARED, style_sheet
 from configurator.site.house import ROOM, House
@@ -44,7 +46,7 @@ def wordless(house: House) -> Files:
     """Return style sheets, and the scripts of static pages, which say only what pages give them to say."""
     return {
         **{f"assets/{path.name}": squeezed(path.read_text(encoding="utf-8")) for path in STATIC_SCRIPTS},
-        "assets/site.css": slim_css(style_sheet(house.showroom.theme)),
+        "assets/site.css": slim_css(style_sheet(house.showroom.theme) + look_rules(every_look(house))),
         "assets/try.css": slim_css((SHARED / "css" / "try.css").read_text(encoding="utf-8")),
     }
 

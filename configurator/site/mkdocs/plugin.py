@@ -32,6 +32,7 @@ from configurator.site.kinds.addresses import register
 from configurator.site.kinds.all_pages import site_pages
 from configurator.site.kinds.fences import draw_fences
 from configurator.site.kinds.frame import MENU
+from configurator.site.kinds.policy import without_policy
 from configurator.site.mkdocs.ahead import work_ahead
 from configurator.site.mkdocs.assets import asset_files
 from configurator.site.mkdocs.page_html import page_html
@@ -78,6 +79,7 @@ class AstragalPlugin(BasePlugin[PluginOptions]):
     def __init__(self) -> None:
         super().__init__()
         self.answers = Answers()
+        self.served = False
         self._house: House | None = None
 
     @property
@@ -95,6 +97,7 @@ class AstragalPlugin(BasePlugin[PluginOptions]):
 
     def on_startup(self, *, command: Literal["build", "gh-deploy", "serve"], dirty: bool) -> None:
         """Stay from one build of ``mkdocs serve`` to the next, with all that has been worked out."""
+        self.served = command == "serve"
 
     def on_config(self, config: MkDocsConfig) -> MkDocsConfig:
         """Read the content, and have it and the themes watched."""
@@ -196,4 +199,5 @@ class AstragalPlugin(BasePlugin[PluginOptions]):
         """Make a page of the showroom."""
         if not isinstance(page, ShowroomPage):
             return context
-        return cast(TemplateContext, {**context, "astragal": Markup(page_html(page.house, page.site_page))})
+        html = page_html(page.house, page.site_page)
+        return cast(TemplateContext, {**context, "astragal": Markup(without_policy(html) if self.served else html)})

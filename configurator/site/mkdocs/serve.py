@@ -4,14 +4,17 @@ import socket
 import sys
 from pathlib import Path
 from tempfile import TemporaryDirectory
+from urllib.parse import urlsplit
 
 from mkdocs.livereload import LiveReloadServer
 
 from configurator.catalog import ContentProblems
+from configurator.catalog.own_address import public_address
 from configurator.kernel.message import message, say_phrase
 from configurator.kernel.tongue import Words, in_words, wording
 from configurator.places import THEMES
 from configurator.site.answers import Answers
+from configurator.site.kinds.policy import without_policy
 from configurator.site.mkdocs.build import build
 from configurator.site.mkdocs.worker import WORKER, aside_js
 
@@ -31,8 +34,10 @@ def free_port(host: str, port: int) -> int:
 
 
 def build_unkept(content: Path, out: Path, answers: Answers) -> None:
-    """Build a site that no browser keeps, as it is about to change."""
+    """Build a site that no browser keeps, as it is about to change, and to whose pages the server may add."""
     build(content, out, answers)
+    for page in out.rglob("*.html"):
+        page.write_text(without_policy(page.read_text(encoding="utf-8")), encoding="utf-8", newline="\n")
     (out / WORKER).write_text(aside_js(), encoding="utf-8")
 
 
@@ -54,12 +59,14 @@ def serve(content: Path, host: str, port: int, words: Words) -> None:
     :raises OSError: when the port is taken, before anything is built
     """
     port = free_port(host, port)
+    # The page for addresses that lead nowhere names the site's path.
+    path = urlsplit(public_address(content)).path or "/"
     answers = Answers()
     with TemporaryDirectory(prefix="astragal-") as folder:
         out = Path(folder) / "site"
         build_unkept(content, out, answers)
         server = LiveReloadServer(
-            lambda: rebuild(content, out, answers, words), host, port, str(out), polling_interval=0.3
+            lambda: rebuild(content, out, answers, words), host, port, str(out), path, polling_interval=0.3
         )
         server.error_handler = lambda code: (out / "404.html").read_bytes() if code == 404 else None
         for watched in (content, THEMES):

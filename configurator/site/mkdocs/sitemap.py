@@ -1,4 +1,4 @@
-"""The site map for search engines: only with a public address, and always in the same order."""
+"""What search engines are told of a site with a public address: its map, always in one order, and where that is."""
 
 from html import escape
 
@@ -10,3 +10,9 @@ def sitemap(address: str, urls: list[str]) -> str:
         '<?xml version="1.0" encoding="UTF-8"?>\n'
         f'<urlset xmlns="http://www.sitemaps.org/schemas/sitemap/0.9">\n{lines}</urlset>\n'
     )
+
+
+def robots(address: str) -> str:
+    """Return ``robots.txt``, which engines read where the address is that of a whole host."""
+    lines = {"User-agent": "*", "Allow": "/", "Sitemap": f"{address}sitemap.xml"}
+    return "".join(f"{name}: {value}\n" for name, value in lines.items())

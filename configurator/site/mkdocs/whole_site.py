@@ -6,12 +6,13 @@ from pathlib import Path
 from mkdocs.config.defaults import MkDocsConfig
 from mkdocs.structure.files import File, Files
 
+from configurator.catalog.static import STATIC
 from configurator.site.house import House
 from configurator.site.kinds.addresses import register
 from configurator.site.kinds.all_pages import site_pages
 from configurator.site.mkdocs.assets import keeping
 from configurator.site.mkdocs.plugin import AstragalPlugin
-from configurator.site.mkdocs.sitemap import sitemap
+from configurator.site.mkdocs.sitemap import robots, sitemap
 from configurator.site.mkdocs.worker import WORKER, worker_js
 
 
@@ -37,11 +38,18 @@ class WholeSitePlugin(AstragalPlugin):
         """Take the Markdown that MkDocs has found for guides, and add all other pages and files."""
         self.with_guides(self.house, files, config)
         own = [file for house in self.house.tongues for file in self.house_files(house, config)]
-        if self.house.address:
-            own.append(File.generated(config, "sitemap.xml", content=sitemap(self.house.address, self.listed)))
-        for file in own:
+        for file in [*own, *self.engine_files(config)]:
             files.append(file)
         return files
+
+    def engine_files(self, config: MkDocsConfig) -> list[File]:
+        """Return what search engines ask for at a public address, but for what the showroom has of its own."""
+        address = self.house.address
+        if not address:
+            return []
+        files = {"sitemap.xml": sitemap(address, self.listed), "robots.txt": robots(address)}
+        own = self.house.content / STATIC
+        return [File.generated(config, name, content=files[name]) for name in files if not (own / name).exists()]
 
     def house_files(self, house: House, config: MkDocsConfig) -> list[File]:
         """Return the pages and files of a language; the guides of the first are there already."""

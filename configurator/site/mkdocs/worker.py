@@ -11,10 +11,12 @@ from configurator.browser.squeeze import squeezed
 from configurator.kernel.message import plain
 from configurator.site.face.themes import SHARED
 from configurator.site.house import House
+from configurator.site.kinds.policy import POLICY
 
 WORKER = "sw.js"
-# Link previews are for others' pages; the page for an address that leads nowhere is a server's own answer.
-NEVER_KEPT = ("cards/", "404.html", WORKER)
+# Link previews are for others' pages, robots.txt for engines; the page for an address that leads nowhere is a server's
+# own answer.
+NEVER_KEPT = ("cards/", "404.html", "robots.txt", WORKER)
 
 
 def sum_of(content: bytes) -> str:
@@ -59,6 +61,7 @@ def worker_js(house: House, site: Path) -> str:
     listed = {
         "files": files,
         "late": [place for place, path in enumerate(files) if is_late(path, roots)],
+        "policy": POLICY,
         "first": house.words["language"],
         "words": {tongue.words["language"]: said(tongue) for tongue in house.tongues},
     }

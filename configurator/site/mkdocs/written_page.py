@@ -25,6 +25,8 @@ WHOLE_TEXT = "{{ astragal }}"
 EXTENSIONS = ["toc", "tables", "fenced_code", "attr_list", "def_list"]
 
 
+# How Markdown aligns a column; a page's policy lets no element bring a style of its own.
+ALIGNED = re.compile(r'(<t[hd]) style="text-align: (left|center|right);"')
 TABLE = re.compile(r"<table\b.*?</table>", re.DOTALL)
 
 
@@ -79,8 +81,9 @@ class GuidePage(ShowroomPage):
         own = copy(config)
         own.markdown_extensions, own.mdx_configs = EXTENSIONS, {}
         super().render(own, files)
-        self.refuse_live(self.content or "")
-        self.content = with_rolling_tables(self.content or "", escape(self.house.phrase(plain("Table"))))
+        html = ALIGNED.sub(r'\1 data-to="\2"', self.content or "")
+        self.refuse_live(html)
+        self.content = with_rolling_tables(html, escape(self.house.phrase(plain("Table"))))
 
     def refuse_live(self, html: str) -> None:
         """Raise :class:`ContentProblems` where the page that was made does anything by itself."""

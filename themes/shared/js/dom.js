@@ -11,6 +11,8 @@ const SVG_SPACE = "http://www.w3.org/2000/svg";
 function fill(node, attributes, children) {
   for (const [name, value] of Object.entries(attributes)) {
     if (name.startsWith("on")) node.addEventListener(name.slice(2), value);
+    // A page's policy lets an element have a style of its own from a script, but from no attribute.
+    else if (name === "style") /** @type {HTMLElement} */ (/** @type {unknown} */ (node)).style.cssText = value;
     else if (value === true) node.setAttribute(name, "");
     else if (value !== false && value !== null && value !== undefined) node.setAttribute(name, String(value));
   }

@@ -1,4 +1,4 @@
-// A look as paint: its pattern stands in the page, a drawing's style names it.
+// A look as paint: its pattern stands in the page, its colors in the style sheet, by the name that a drawing says.
 
 import { setAttribute, shape } from "./dom.js";
 import { createLayer, joined, spoken } from "./draw.js";
@@ -8,7 +8,7 @@ import { createLayer, joined, spoken } from "./draw.js";
  * @param {Astragal.Look} look
  */
 export function paint(svg, look) {
-  setAttribute(svg, "style", Astragal.kernel.paint_style(look));
+  setAttribute(svg, "data-look", Astragal.kernel.paint_name(look));
 }
 
 /**

@@ -5,7 +5,9 @@
   var KEPT = "astragal-shade";
 
   function kept() {
-    try { return localStorage.getItem(KEPT) || ""; } catch (refused) { return ""; }
+    var found = "";
+    try { found = localStorage.getItem(KEPT); } catch (refused) { /* A browser that keeps nothing has nothing kept. */ }
+    return found === "light" || found === "dark" ? found : "";
   }
 
   function keep(value, wanted) {
@@ -25,11 +27,17 @@
 
   function shadeSwitch(box) {
     var ticked = box.querySelector("[name=shade-kept]");
-    var now = kept();
-    if (now) {
-      box.querySelector('[value="' + now + '"]').checked = true;
-      ticked.checked = true;
+    function show() {
+      box.querySelector('[value="' + kept() + '"]').checked = true;
+      ticked.checked = kept() !== "";
     }
+    if (kept()) show();
+    // What is kept, or forgotten, in another tab holds here too.
+    window.addEventListener("storage", function (event) {
+      if (event.key && event.key !== KEPT) return;
+      shade(kept());
+      show();
+    });
     box.addEventListener("change", function () {
       var value = box.querySelector("[name=shade]:checked").value;
       shade(value);
