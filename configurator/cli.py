@@ -66,6 +66,7 @@ with_paper = click.option(
     "-o",
     "--out",
     type=SpokenPath(path_type=Path, dir_okay=False),
+    required=True,
     cls=SpokenOption,
     help=wording(".pdf or .html"),
 )
@@ -104,11 +105,19 @@ Draw one view of one family on one door.
 \b
 Example: astragal draw --door garden-pair --family cellular-shade --view section --at 0.35 -o section.svg""")
 ORDER_HELP = wording("""\
-Write the order to the workroom for all that a LINK holds, as a PDF or HTML file or as a table.
+Write the order to the workroom for all that a LINK or a visit's FILE holds, as a PDF or HTML file or as a table.
 
 \b
 Examples: astragal order "2/in/garden-pair:cellular-shade/qqrm3" -o order.pdf
-          astragal order "2/in/garden-pair:cellular-shade/qqrm3" --csv > order.csv""")
+          astragal order weir-cottage.visit.json --csv > order.csv""")
+INSTALL_HELP = wording("""\
+Write the installer's sheet for all that a LINK or a visit's FILE holds.
+
+Example: astragal install weir-cottage.visit.json -o install.pdf""")
+MEASURE_HELP = wording("""\
+Write a measuring sheet for each door of a LINK or of a visit's FILE, or a blank one for any door.
+
+Example: astragal measure -o blank.pdf""")
 NEW_HELP = wording("""\
 Start a showroom of your own in DIR from the starter content.
 
@@ -323,8 +332,14 @@ def draw(
 
 
 @main.command(help=ORDER_HELP)
-@click.argument("link")
-@with_paper
+@click.argument("link", metavar="FILE|LINK")
+@click.option(
+    "-o",
+    "--out",
+    type=SpokenPath(path_type=Path, dir_okay=False),
+    cls=SpokenOption,
+    help=wording(".pdf or .html"),
+)
 @click.option("--csv", "as_csv", is_flag=True, cls=SpokenOption, help=wording("A table: a line for each piece."))
 @click.option(
     "--json", "as_json", is_flag=True, cls=SpokenOption, help=wording("One JSON object: lengths in mm, shares 0 to 1.")
@@ -335,7 +350,7 @@ def draw(
 def order(
     link: str, out: Path | None, as_csv: bool, as_json: bool, sheet: str | None, units: str | None, content: Path
 ) -> None:
-    """Write the order to the workroom for all that a LINK holds, as a PDF or HTML file or as a table."""
+    """Write the order to the workroom for all that a LINK or a visit's FILE holds, as a file or as a table."""
     from configurator import commissioned
 
     if [bool(out), as_csv, as_json].count(True) != 1:
@@ -346,6 +361,35 @@ def order(
         click.echo(told(message("Wrote {file}.", {"file": [str(out), "name"]})))
     else:
         click.echo(job.order_csv() if as_csv else job.order_json(), nl=not as_csv)
+
+
+@main.command(help=INSTALL_HELP)
+@click.argument("link", metavar="FILE|LINK")
+@with_paper
+@with_sheet
+@with_units
+@with_content
+def install(link: str, out: Path, sheet: str | None, units: str | None, content: Path) -> None:
+    """Write the installer's sheet for all that a LINK or a visit's FILE holds."""
+    from configurator import commissioned
+
+    job = commissioned.taken(asked.catalog(content), link, units, sheet)
+    commissioned.write(job.install(), job.reader, out)
+    click.echo(told(message("Wrote {file}.", {"file": [str(out), "name"]})))
+
+
+@main.command(help=MEASURE_HELP)
+@click.argument("link", metavar="[FILE|LINK]", required=False, default="")
+@with_paper
+@with_sheet
+@with_units
+@with_content
+def measure(link: str, out: Path, sheet: str | None, units: str | None, content: Path) -> None:
+    """Write a measuring sheet for each door of a LINK or of a visit's FILE, or a blank one for any door."""
+    from configurator import commissioned
+
+    commissioned.write(*commissioned.measuring(asked.catalog(content), link, units, sheet), out)
+    click.echo(told(message("Wrote {file}.", {"file": [str(out), "name"]})))
 
 
 @main.command(help=NEW_HELP)
