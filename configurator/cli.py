@@ -56,6 +56,20 @@ with_units = click.option(
     help=wording("Lengths in words [the showroom's units]."),
 )
 
+with_sheet = click.option(
+    "--sheet",
+    type=click.Choice(["letter", "a4"]),
+    cls=SpokenOption,
+    help=wording("The sheet of paper [letter where lengths are in inches, else a4]."),
+)
+with_paper = click.option(
+    "-o",
+    "--out",
+    type=SpokenPath(path_type=Path, dir_okay=False),
+    required=True,
+    cls=SpokenOption,
+    help=wording(".pdf or .html"),
+)
 
 MAIN_HELP = wording("Coverings for glazed doors: from YAML to drawings, figures and a site.")
 BUILD_HELP = wording("""\
@@ -90,6 +104,20 @@ Draw one view of one family on one door.
 
 \b
 Example: astragal draw --door garden-pair --family cellular-shade --view section --at 0.35 -o section.svg""")
+ORDER_HELP = wording("""\
+Write the order to the workroom for all that a LINK or a visit's FILE holds, as a PDF or HTML file or as a table.
+
+\b
+Examples: astragal order "2/in/garden-pair:cellular-shade/qqrm3" -o order.pdf
+          astragal order weir-cottage.visit.json --csv > order.csv""")
+INSTALL_HELP = wording("""\
+Write the installer's sheet for all that a LINK or a visit's FILE holds.
+
+Example: astragal install weir-cottage.visit.json -o install.pdf""")
+MEASURE_HELP = wording("""\
+Write a measuring sheet for each door of a LINK or of a visit's FILE, or a blank one for any door.
+
+Example: astragal measure -o blank.pdf""")
 NEW_HELP = wording("""\
 Start a showroom of your own in DIR from the starter content.
 
@@ -327,6 +355,67 @@ def draw(
     with asked.plain_errors():
         paper.write(paper.drawn(catalog, wanted, view, at, units or catalog.showroom.units), out)
     click.echo(told(message("Drew {file}.", {"file": [str(out), "name"]})))
+
+
+@main.command(help=ORDER_HELP)
+@click.argument("link", metavar="FILE|LINK")
+@click.option(
+    "-o",
+    "--out",
+    type=SpokenPath(path_type=Path, dir_okay=False),
+    cls=SpokenOption,
+    help=wording(".pdf or .html"),
+)
+@click.option("--csv", "as_csv", is_flag=True, cls=SpokenOption, help=wording("A table: a line for each piece."))
+@click.option(
+    "--json", "as_json", is_flag=True, cls=SpokenOption, help=wording("One JSON object: lengths in mm, shares 0 to 1.")
+)
+@with_sheet
+@with_units
+@with_content
+def order(
+    link: str, out: Path | None, as_csv: bool, as_json: bool, sheet: str | None, units: str | None, content: Path
+) -> None:
+    """Write the order to the workroom for all that a LINK or a visit's FILE holds, as a file or as a table."""
+    from configurator import commissioned
+
+    if [bool(out), as_csv, as_json].count(True) != 1:
+        raise click.UsageError(told(plain("One of --out, --csv and --json is needed.")))
+    job = commissioned.taken(asked.catalog(content), link, units, sheet)
+    if out:
+        commissioned.write(job.order(), job.reader, out)
+        click.echo(told(message("Wrote {file}.", {"file": [str(out), "name"]})))
+    else:
+        click.echo(job.order_csv() if as_csv else job.order_json(), nl=not as_csv)
+
+
+@main.command(help=INSTALL_HELP)
+@click.argument("link", metavar="FILE|LINK")
+@with_paper
+@with_sheet
+@with_units
+@with_content
+def install(link: str, out: Path, sheet: str | None, units: str | None, content: Path) -> None:
+    """Write the installer's sheet for all that a LINK or a visit's FILE holds."""
+    from configurator import commissioned
+
+    job = commissioned.taken(asked.catalog(content), link, units, sheet)
+    commissioned.write(job.install(), job.reader, out)
+    click.echo(told(message("Wrote {file}.", {"file": [str(out), "name"]})))
+
+
+@main.command(help=MEASURE_HELP)
+@click.argument("link", metavar="[FILE|LINK]", required=False, default="")
+@with_paper
+@with_sheet
+@with_units
+@with_content
+def measure(link: str, out: Path, sheet: str | None, units: str | None, content: Path) -> None:
+    """Write a measuring sheet for each door of a LINK or of a visit's FILE, or a blank one for any door."""
+    from configurator import commissioned
+
+    commissioned.write(*commissioned.measuring(asked.catalog(content), link, units, sheet), out)
+    click.echo(told(message("Wrote {file}.", {"file": [str(out), "name"]})))
 
 
 @main.command(help=NEW_HELP)

@@ -1,0 +1,213 @@
+"""Papers from what a command is given: what is ordered, who writes it, and the file that it goes to."""
+
+from dataclasses import dataclass
+from datetime import date
+from pathlib import Path
+
+import click
+from babel.dates import format_date
+
+from configurator import linked
+from configurator.asked import Configuration, plain_errors
+from configurator.browser.catalog_json import page_catalog
+from configurator.browser.link import shapes as link_shapes
+from configurator.browser.link.shapes import Stock
+from configurator.catalog import Catalog
+from configurator.kernel.message import is_said, message, plain, say
+from configurator.kernel.mount.hung import hung_with
+from configurator.kernel.papers.blocks import Paper
+from configurator.kernel.papers.decided import decided
+from configurator.kernel.papers.install_paper import install_paper
+from configurator.kernel.papers.making import Commission, Desk, hung_both, makings
+from configurator.kernel.papers.measuring_paper import Sheet, measuring_paper
+from configurator.kernel.papers.order_paper import order_paper
+from configurator.kernel.visit.hung_leaves import hung_leaves, is_offered
+from configurator.kernel.visit.leaf_doors import leaf_door, opening_household
+from configurator.kernel.visit.visit_shapes import Opening, Proposal, Visit
+from configurator.papers.order_rows import order_csv, order_json
+from configurator.papers.reader import SHEETS, Reader
+from configurator.spoken import phrase, told
+from configurator.tongues.speech import locale_of
+from configurator.visit_file import read_file
+
+TRY_PAGE = "try.html#"
+
+
+def opened(catalog: Catalog, written: str) -> link_shapes.Opened:
+    """Return what a link opens to; what of it could not be read is told on stderr."""
+    found = linked.opened(catalog, written)
+    for problem in found["problems"]:
+        click.echo(told(problem), err=True)
+    return found
+
+
+def commission(asked: Configuration, catalog: Catalog) -> Commission:
+    """Return what a link holds as something to be made.
+
+    :raises click.ClickException: with the plain reason where the covering cannot go on the door
+    """
+    fit = hung_with(*asked)
+    if is_said(fit["size"]["refusal"]):
+        raise click.ClickException(say(fit["size"]["refusal"], catalog.words, catalog.showroom.units))
+    return {
+        "room": "",
+        "socket": "",
+        "count": 1.0,
+        "leaves": hung_both(fit),
+        "note": "",
+        "household": catalog.household,
+    }
+
+
+def commissions(catalog: Catalog, found: link_shapes.Opened) -> list[Commission]:
+    """Return all that a link holds as something to be made."""
+    here = linked.as_of(catalog, found)
+    return [commission(linked.asked(here, one), here) for one in found["state"]["configurations"]]
+
+
+def desk(catalog: Catalog, units: str, client: str, link: str) -> Desk:
+    """Return where the papers are written: today, by the content's showroom, for a client and of a link, or of none."""
+    return {
+        "words": catalog.words,
+        "units": units,
+        "client": client,
+        "showroom": catalog.showroom.name,
+        "day": format_date(date.today(), "long", locale=locale_of(catalog.words["language"])),
+        "link": link,
+    }
+
+
+def address(catalog: Catalog, written: str) -> str:
+    """Return a link as it was written, or where the site's address is known, what follows its ``#`` under that."""
+    public = catalog.showroom.public_address.rstrip("/")
+    return f"{public}/{TRY_PAGE}{written}" if public and "#" not in written else written
+
+
+@dataclass
+class Job:
+    """What is to be made, who writes of it and who reads it."""
+
+    commissions: list[Commission]
+    desk: Desk
+    reader: Reader
+
+    def order(self) -> Paper:
+        """Return the order to the workroom."""
+        return order_paper(self.commissions, self.desk)
+
+    def install(self) -> Paper:
+        """Return the installer's sheet."""
+        return install_paper(self.commissions, self.desk)
+
+    def order_csv(self) -> str:
+        """Return the order as a table."""
+        return order_csv(makings(self.commissions), self.reader)
+
+    def order_json(self) -> str:
+        """Return the order as data."""
+        return order_json(makings(self.commissions), self.desk, self.reader)
+
+
+def is_visit(written: str) -> bool:
+    """Return whether what was written names a visit's file rather than a link."""
+    return written.endswith(".json") or Path(written).is_file()
+
+
+def taken(catalog: Catalog, written: str, units: str | None, sheet: str | None) -> Job:
+    """Return what a link or a visit's file holds as a job, in the units and on the sheet asked for, or in its own.
+
+    :raises click.ClickException: where a file cannot be read, or nothing of it can be made
+    """
+    if not is_visit(written):
+        found = opened(catalog, written)
+        own = units or found["state"]["units"]
+        here = desk(catalog, own, "", address(catalog, written))
+        return Job(commissions(catalog, found), here, Reader(catalog.words, own, sheet or SHEETS[own]))
+    with plain_errors():
+        visit = read_file(Path(written))
+    own = units or visit["units"]
+    held = visited(catalog, visit)
+    if not held:
+        raise click.ClickException(phrase(plain("nothing in this visit is decided")))
+    return Job(held, desk(catalog, own, visit["client"], ""), Reader(catalog.words, own, sheet or SHEETS[own]))
+
+
+def visited(catalog: Catalog, visit: Visit) -> list[Commission]:
+    """Return what is decided in a visit as something to be made; what is left out is told on stderr."""
+    stock = page_catalog(catalog)
+    found: list[Commission] = []
+    for opening in visit["openings"]:
+        wanted = decided(opening)
+        named: dict[str, list[float | str]] = {"room": [opening["room"], "name"]}
+        if not wanted:
+            click.echo(told(message("{room}: nothing is decided, so it is left out.", named)), err=True)
+        elif not is_offered(wanted[0], stock):
+            click.echo(told(message("{room}: its covering is no longer known, so it is left out.", named)), err=True)
+        else:
+            if not opening["agreed"]:
+                click.echo(told(message("{room}: nothing is agreed; what is liked is taken.", named)), err=True)
+            found.append(as_commission(visit, opening, wanted[0], stock))
+    return found
+
+
+def as_commission(visit: Visit, opening: Opening, wanted: Proposal, stock: Stock) -> Commission:
+    """Return a proposal for an opening, hung on its leaves as they are measured, as something to be made."""
+    return {
+        "room": opening["room"],
+        "socket": opening["socket"],
+        "count": 1.0,
+        "leaves": hung_leaves(opening, wanted, stock),
+        "note": wanted["note"],
+        "household": opening_household(opening, visit["household"]),
+    }
+
+
+def measured_doors(catalog: Catalog, written: str) -> list[Sheet]:
+    """Return the doors of a link or of a visit's file, to be measured; of neither, a blank sheet for any door."""
+    if not written:
+        door = catalog.doors[page_catalog(catalog)["opening"][0]]
+        return [{"room": "", "door": door, "blank": True, "household": catalog.household}]
+    if not is_visit(written):
+        doors = [one["door"] for one in opened(catalog, written)["state"]["configurations"]]
+        return [{"room": "", "door": door, "blank": False, "household": catalog.household} for door in doors]
+    with plain_errors():
+        visit = read_file(Path(written))
+    stock = page_catalog(catalog)
+    return [
+        {
+            "room": opening["room"],
+            "door": leaf_door(opening, "active", stock),
+            "blank": False,
+            "household": opening_household(opening, visit["household"]),
+        }
+        for opening in visit["openings"]
+    ]
+
+
+def measuring(catalog: Catalog, written: str, units: str | None, sheet: str | None) -> tuple[Paper, Reader]:
+    """Return the measuring sheets of a link, of a visit's file, or a blank one, and who reads them."""
+    own = units or catalog.showroom.units
+    paper = measuring_paper(measured_doors(catalog, written), desk(catalog, own, "", ""))
+    return paper, Reader(catalog.words, own, sheet or SHEETS[own])
+
+
+def write(paper: Paper, reader: Reader, out: Path) -> None:
+    """Write a paper as PDF or HTML, by the file's name.
+
+    :raises click.BadParameter: when the name ends otherwise, or names a folder that is not there
+    """
+    if not out.parent.is_dir():
+        missing = message("there is no folder '{folder}'", {"folder": [str(out.parent), "name"]})
+        raise click.BadParameter(phrase(missing), param_hint="--out")
+    if out.suffix == ".pdf":
+        # What writes PDF is slow to load, and nothing else needs it.
+        from configurator.papers.paper_pdf import paper_pdf
+
+        out.write_bytes(paper_pdf(paper, reader))
+    elif out.suffix == ".html":
+        from configurator.papers.paper_html import paper_html
+
+        out.write_text(paper_html(paper, reader), encoding="utf-8")
+    else:
+        wrong = message("'{file}' ends neither in .pdf nor in .html", {"file": [str(out), "name"]})
+        raise click.BadParameter(phrase(wrong), param_hint="--out")
