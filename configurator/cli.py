@@ -22,6 +22,8 @@ from configurator.spoken_help import (
 )
 
 if TYPE_CHECKING:
+    from datetime import datetime
+
     from configurator.catalog import Catalog
 
 FOLDER = SpokenPath(path_type=Path, file_okay=False)
@@ -90,6 +92,12 @@ Draw one view of one family on one door.
 
 \b
 Example: astragal draw --door garden-pair --family cellular-shade --view section --at 0.35 -o section.svg""")
+QUOTE_HELP = wording("""\
+Price all that a LINK holds by the showroom's price books: every piece, what it comes to, and how.
+
+\b
+Examples: astragal quote "2/in/garden-pair:cellular-shade/qqrm3"
+          astragal quote "2/in/garden-pair:cellular-shade/qqrm3" --csv > quote.csv""")
 NEW_HELP = wording("""\
 Start a showroom of your own in DIR from the starter content.
 
@@ -301,6 +309,33 @@ def draw(
     with asked.plain_errors():
         paper.write(paper.drawn(catalog, wanted, view, at, units or catalog.showroom.units), out)
     click.echo(told(message("Drew {file}.", {"file": [str(out), "name"]})))
+
+
+@main.command(help=QUOTE_HELP)
+@click.argument("link")
+@click.option(
+    "--on", "day", type=click.DateTime(["%Y-%m-%d"]), cls=SpokenOption, help=wording("The day of the quote [today].")
+)
+@click.option(
+    "--json", "as_json", is_flag=True, cls=SpokenOption, help=wording("One JSON object: amounts in minor units.")
+)
+@click.option("--csv", "as_csv", is_flag=True, cls=SpokenOption, help=wording("A table with a row for each amount."))
+@with_units
+@with_content
+def quote(link: str, day: "datetime | None", as_json: bool, as_csv: bool, units: str | None, content: Path) -> None:
+    """Price all that a LINK holds by the showroom's price books: every piece, what it comes to, and how."""
+    from configurator import linked, quoted
+
+    if as_json and as_csv:
+        raise click.UsageError(told(plain("--json and --csv do not go together.")))
+    catalog = asked.catalog(content)
+    opened = linked.opened(catalog, link)
+    for problem in opened["problems"]:
+        click.echo(told(problem), err=True)
+    with asked.plain_errors():
+        made = quoted.of_link(catalog, opened, quoted.day(day, catalog.words))
+    tell = quoted.as_json if as_json else quoted.as_csv if as_csv else quoted.as_text
+    click.echo(tell(catalog, made, units or opened["state"]["units"]), nl=not as_csv)
 
 
 @main.command(help=NEW_HELP)
