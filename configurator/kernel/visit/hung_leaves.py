@@ -1,0 +1,69 @@
+"""A proposal hung on the leaves of its opening: the fits of which everything else is asked."""
+
+from configurator.kernel.door.opening import has_passive
+from configurator.kernel.fit import over_opening
+from configurator.kernel.mount.blank import blank_fit
+from configurator.kernel.mount.hung import dressed_leaves, hang, hung_with
+from configurator.kernel.mount.wishes import wished
+from configurator.kernel.shapes import Answer, Door, Family, Fit
+from configurator.kernel.visit.leaf_answers import ask_leaf
+from configurator.kernel.visit.leaf_doors import known_now, leaf_door, opening_household
+from configurator.kernel.visit.visit_fields import is_sidelight
+from configurator.kernel.visit.visit_shapes import HungLeaf, Opening, Proposal, Visit, VisitStock
+
+
+def family_today(ident: str, stock: VisitStock) -> str:
+    """Return the id that a proposal's family has today; one that nobody offers stays as it is."""
+    return ident if ident in stock["families"] else known_now("family", ident, stock)
+
+
+def is_offered(proposal: Proposal, stock: VisitStock) -> bool:
+    """Return whether the catalog knows a proposal's family, so that it can be hung."""
+    return family_today(proposal["family"], stock) in stock["families"]
+
+
+def picks_today(family: Family, choices: dict[str, str], stock: VisitStock) -> dict[str, str]:
+    """Return picks by the ids that choices and options have today."""
+    picks: dict[str, str] = {}
+    for name, option in choices.items():
+        choice = stock["formerly"].get("choice/" + family["id"] + "/" + name, name)
+        picks[choice] = stock["formerly"].get("option/" + family["id"] + "/" + choice + "/" + option, option)
+    return picks
+
+
+def alone(dressed: list[Fit]) -> Fit:
+    """Return the second leaf's covering on that leaf alone, so that nothing counts it twice."""
+    second = dressed[len(dressed) - 1]
+    return {**second, "door": {**second["door"], "layout": "single"}}
+
+
+def hung_on(door: Door, leaf: str, proposal: Proposal, stock: VisitStock) -> Fit:
+    """Return a proposal hung on one leaf: with its handle, or on one that has none."""
+    family = stock["families"][family_today(proposal["family"], stock)]
+    choices = picks_today(family, proposal["choices"], stock)
+    if is_sidelight(leaf):
+        return hang(wished(blank_fit(door, family, choices, []), proposal["wishes"]))
+    fit = hung_with(door, family, choices, proposal["wishes"])
+    return alone(dressed_leaves(fit)) if leaf == "other" else fit
+
+
+def hung_leaves(opening: Opening, proposal: Proposal, stock: VisitStock) -> list[HungLeaf]:
+    """Return a proposal on each leaf that it dresses; what goes over the opening hangs once. It must be offered."""
+    active = leaf_door(opening, "active", stock)
+    first = hung_on(active, "active", proposal, stock)
+    leaves = list(proposal["leaves"])
+    if over_opening(first):
+        leaves = ["active"]
+    elif len(leaves) == 0:
+        leaves = ["active", "other"] if has_passive(active) else ["active"]
+    hung: list[HungLeaf] = []
+    for leaf in leaves:
+        fit = first if leaf == "active" else hung_on(leaf_door(opening, leaf, stock), leaf, proposal, stock)
+        hung.append({"leaf": leaf, "fit": fit})
+    return hung
+
+
+def proposal_answers(visit: Visit, opening: Opening, proposal: Proposal, stock: VisitStock) -> list[Answer]:
+    """Return the answer for each leaf that a proposal dresses, in the order of :func:`hung_leaves`."""
+    household = opening_household(opening, visit["household"])
+    return [ask_leaf(one["fit"], household) for one in hung_leaves(opening, proposal, stock)]
