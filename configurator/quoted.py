@@ -1,4 +1,4 @@
-"""A quote for what a link holds, as text, JSON, a table and a paper."""
+"""A quote for what a link or a visit holds, as text, JSON and a table."""
 
 import csv
 import io
@@ -8,6 +8,7 @@ from datetime import date
 from typing import Any, cast
 
 from configurator import linked, report
+from configurator.browser.catalog_json import page_catalog
 from configurator.browser.link import shapes as link_shapes
 from configurator.catalog import Catalog
 from configurator.catalog.clauses import Refusal
@@ -17,10 +18,14 @@ from configurator.kernel.mount.hung import hung_with
 from configurator.kernel.papers import blocks
 from configurator.kernel.papers.quote_paper import quote_paper
 from configurator.kernel.prices.money_words import plain_money, price_rule, price_sum
+from configurator.kernel.prices.offers import named_offer, no_offer, offer_of
+from configurator.kernel.prices.pieces import hung_pieces
 from configurator.kernel.prices.price_shapes import Offer, PriceLine, Quote, Quoted
-from configurator.kernel.prices.ranks import offer_of, quote_ways
+from configurator.kernel.prices.ranks import quote_ways
 from configurator.kernel.shapes import Message
 from configurator.kernel.tongue import Words
+from configurator.kernel.visit.hung_leaves import hung_leaves, is_offered
+from configurator.kernel.visit.visit_shapes import Opening, Proposal, Visit, VisitStock
 
 COLUMNS = ("opening", "offer", "leaf", "line", "name", "amount", "currency", "rule", "sum")
 
@@ -43,7 +48,7 @@ def of_link(catalog: Catalog, told: link_shapes.Opened, on: str) -> Quote:
     doors: list[object] = []
     for one in told["state"]["configurations"]:
         fit = hung_with(*linked.asked(catalog, one))
-        offer = offer_of(fit, prices.books, prices.terms)
+        offer = offer_of(hung_pieces(fit), prices.books, prices.terms)
         if one["door"] in doors:
             openings[doors.index(one["door"])]["offers"].append(offer)
         else:
@@ -56,6 +61,49 @@ def of_link(catalog: Catalog, told: link_shapes.Opened, on: str) -> Quote:
         "openings": openings,
         "terms": prices.terms,
     }
+
+
+def of_visit(catalog: Catalog, visit: Visit, on: str) -> Quote:
+    """Return the quote for a visit: what is proposed for each opening, or what was agreed or is liked alone."""
+    prices = prices_of(catalog)
+    stock = page_catalog(catalog)
+    openings: list[Quoted] = [
+        {
+            "name": opening["room"],
+            "offers": [proposed(opening, one, stock, prices) for one in opening["proposals"]],
+            "taken": taken(opening),
+        }
+        for opening in visit["openings"]
+        if opening["proposals"]
+    ]
+    return {
+        "showroom": catalog.showroom.name,
+        "client": visit["client"],
+        "on": on,
+        "openings": openings,
+        "terms": prices.terms,
+    }
+
+
+def proposed(opening: Opening, proposal: Proposal, stock: VisitStock, prices: Pricing) -> Offer:
+    """Return a proposal as an offer: for the price that was named for it, or by the books."""
+    if is_offered(proposal, stock):
+        offer = offer_of(hung_leaves(opening, proposal, stock), prices.books, prices.terms)
+    else:
+        offer = no_offer(proposal["family"], plain("This covering is no longer offered."))
+    agreed = [one["price"] for one in opening["agreed"] if one["proposal"] == proposal["id"]]
+    written = agreed[-1] if agreed else proposal["price"]
+    return named_offer({**offer, "note": proposal["note"]}, written, prices.terms["money"])
+
+
+def taken(opening: Opening) -> int:
+    """Return the place of the proposal that was agreed last, or else of the one that alone is liked; -1 for none."""
+    names = [proposal["id"] for proposal in opening["proposals"]]
+    agreed = [names.index(one["proposal"]) for one in opening["agreed"] if one["proposal"] in names]
+    liked = [place for place, proposal in enumerate(opening["proposals"]) if proposal["liked"]]
+    if agreed:
+        return agreed[-1]
+    return liked[0] if len(liked) == 1 else -1
 
 
 def day(asked: date | None, words: Words) -> str:
@@ -98,7 +146,7 @@ def line_json(line: PriceLine, words: Words, units: str, quote: Quote) -> dict[s
         "digits": plain_money(line["amount"], money),
         "rounded": line["rounded"],
         "rule": say(price_rule(line, money), words, units),
-        "sum": say(price_sum(line, money), words, units),
+        "sum": say_phrase(price_sum(line, money), words, units),
     }
 
 
@@ -127,13 +175,17 @@ def rows(catalog: Catalog, quote: Quote, units: str) -> Iterator[list[str]]:
 
 
 def offer_rows(catalog: Catalog, quote: Quote, offer: Offer, named: list[str], units: str) -> Iterator[list[str]]:
-    """Yield an offer's lines piece by piece, or the reason why a piece has no price."""
+    """Yield an offer's lines piece by piece, or the reason why a piece has no price; of a named price that alone."""
+    money = quote["terms"]["money"]
+    if offer["named"] >= 0:
+        name = say(plain("Named price"), catalog.words, units)
+        yield [*named, "", "named", name, plain_money(offer["named"], money), money["currency"], "", ""]
+        return
     for price in offer["prices"]:
-        leaf = f"{price['leaf']:.0f}"
         if is_said(price["refusal"]):
-            yield [*named, leaf, "refusal", "", "", "", say(price["refusal"], catalog.words, units), ""]
+            yield [*named, price["leaf"], "refusal", "", "", "", say(price["refusal"], catalog.words, units), ""]
         for line in price["lines"]:
-            yield [*named, leaf, *line_cells(catalog, quote, line, units)]
+            yield [*named, price["leaf"], *line_cells(catalog, quote, line, units)]
 
 
 def line_cells(catalog: Catalog, quote: Quote, line: PriceLine, units: str) -> list[str]:

@@ -92,6 +92,7 @@ def test_check_counts_what_it_found_in_one_line(run: Run, catalog: Catalog) -> N
 
 def test_within_a_content_folder_that_folder_is_meant_and_said(run: Run, monkeypatch: pytest.MonkeyPatch) -> None:
     run("new", "mine")
+    shutil.rmtree("mine/prices")
     for kind, kept in {"doors": ["garden-door", "garden-pair"], "families": ["cellular-shade"]}.items():
         for path in Path("mine", kind).iterdir():
             if path.stem not in kept:

@@ -41,7 +41,7 @@ def cross_check_book(
             unknown = message("there is no family '{name}'", {"name": [ident, "name"]})
             file.at_value(("families", index), unknown, suggestion(ident, known))
     # What a family whose file is unsound has is not known.
-    if all(ident in families for ident in book.families):
+    if book.families and all(ident in families for ident in book.families):
         check_additions(file, book, options_of([families[ident] for ident in book.families]))
 
 

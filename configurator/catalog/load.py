@@ -122,6 +122,8 @@ class _Loading:
         handles, handle_notes = self.handles()
         doors, door_notes = self.doors(handles)
         families, notes = self.families({"order_step": showroom.order_step} if showroom else {})
+        if showroom and showroom.quote and showroom.quote.shown == "no":
+            families = {ident: {**family, "price_level": 0.0} for ident, family in families.items()}
         prices = None if self.wanted else self.prices(file, showroom, families)
         guides = {} if self.wanted else self.guides()
         if showroom:

@@ -11,6 +11,7 @@ from configurator.catalog.located import ContentFile
 from configurator.catalog.problem import Problem
 from configurator.catalog.schema.price_book import PriceBookFile
 from configurator.catalog.schema.quote_terms import QuoteTerms
+from configurator.catalog.sources import Source
 from configurator.kernel.message import message, plain
 from configurator.kernel.prices.price_shapes import PriceBook, PriceTerms
 from configurator.kernel.shapes import Family
@@ -22,10 +23,12 @@ SCATTERED = message("{file} has no quote, which says the currency and the terms"
 
 @dataclass(frozen=True)
 class Pricing:
-    """Everything that a quote is made of; ``books`` by family. ``shown`` is how visitors see prices."""
+    """Everything that a quote is made of; ``books`` by family, and where they come from. ``shown`` is how visitors see
+    prices."""
 
     terms: PriceTerms
     books: dict[str, PriceBook]
+    sources: dict[str, Source]
     shown: str
 
 
@@ -83,4 +86,5 @@ def pricing(terms: QuoteTerms, books: Iterable[ReadBook], words: Words) -> Prici
 
     money = money_in(terms.currency, words)
     priced = {ident: kernel_book(book, money) for _, book in books if book for ident in book.families}
-    return Pricing(kernel_terms(terms, money), priced, terms.shown)
+    sources = {ident: book.source for _, book in books if book for ident in book.families}
+    return Pricing(kernel_terms(terms, money), priced, sources, terms.shown)

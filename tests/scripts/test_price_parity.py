@@ -10,8 +10,10 @@ from configurator.browser import kernel_js
 from configurator.catalog import Catalog
 from configurator.kernel.mount.hung import hung
 from configurator.kernel.papers.quote_paper import quote_paper
+from configurator.kernel.prices.offers import offer_of
+from configurator.kernel.prices.pieces import hung_pieces
 from configurator.kernel.prices.price_shapes import Quote
-from configurator.kernel.prices.ranks import offer_of, quote_ways
+from configurator.kernel.prices.ranks import quote_ways
 from tests.scripts.node import NODE
 
 ASK = """
@@ -22,7 +24,7 @@ const told = cases.map(({ openings, quote }) => {
   quote.openings = openings.map(({ name, fits, taken }) => ({
     name, taken,
     offers: fits.map(({ door, family, choices }) => {
-      return kernel.offer_of(kernel.hung(door, family, choices), books, quote.terms);
+      return kernel.offer_of(kernel.hung_pieces(kernel.hung(door, family, choices)), books, quote.terms);
     }),
   }));
   return { quote, ways: kernel.quote_ways(quote), paper: kernel.quote_paper(quote) };
@@ -68,8 +70,7 @@ def asked(case: dict[str, Any], books: Any) -> Any:
                 "name": opening["name"],
                 "taken": opening["taken"],
                 "offers": [
-                    offer_of(hung(fit["door"], fit["family"], fit["choices"]), books, case["quote"]["terms"])
-                    for fit in opening["fits"]
+                    offer_of(hung_pieces(hung(**fit)), books, case["quote"]["terms"]) for fit in opening["fits"]
                 ],
             }
             for opening in case["openings"]

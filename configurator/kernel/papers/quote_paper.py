@@ -32,6 +32,7 @@ from configurator.kernel.prices.price_shapes import (
 )
 from configurator.kernel.prices.ranks import RANK_WORDS, open_offers, quote_ways
 from configurator.kernel.shapes import Message
+from configurator.kernel.visit.visit_fields import LEAF_NAMES
 
 # What several offers for one opening are told apart by.
 LETTERS = "ABCDEFGHIJKLMNOPQRSTUVWXYZ"
@@ -80,10 +81,17 @@ def offer_blocks(offer: Offer, letter: str, money: Money) -> list[Block]:
     if offer["note"] != "":
         blocks.append(paper_text(named_cell(offer["note"])))
     for price in offer["prices"]:
-        if is_said(price["refusal"]):
+        if offer["named"] >= 0:
+            blocks.append(paper_text(piece_words(price)))
+        elif is_said(price["refusal"]):
             blocks.append(paper_caution(price["refusal"]))
         else:
             blocks.append(piece_table(price, money))
+    if len(offer["prices"]) == 0 and is_said(offer["refusal"]):
+        blocks.append(paper_caution(offer["refusal"]))
+    if offer["named"] >= 0:
+        amount: dict[str, list[float | str]] = {"amount": money_term(offer["named"], money)}
+        blocks.append(paper_text(message("The price that was named for it is {amount}.", amount)))
     return blocks
 
 
@@ -103,10 +111,14 @@ def piece_table(price: Price, money: Money) -> Block:
 
 def piece_words(price: Price) -> Message:
     """Return which leaf a piece is for, and the size in which it is ordered."""
-    terms: dict[str, list[float | str]] = {"width": [price["width"], "mm"], "height": [price["height"], "mm"]}
-    if price["leaf"] > 0:
-        return message("For the other leaf, {width} wide and {height} high as ordered", terms)
-    return message("{width} wide and {height} high as ordered", terms)
+    terms: dict[str, list[float | str]] = {
+        "leaf": [LEAF_NAMES[price["leaf"]], "text"],
+        "width": [price["width"], "mm"],
+        "height": [price["height"], "mm"],
+    }
+    if price["leaf"] == "active":
+        return message("{width} wide and {height} high as ordered", terms)
+    return message("For {leaf}, {width} wide and {height} high as ordered", terms)
 
 
 def line_columns() -> list[Column]:
@@ -232,7 +244,9 @@ def lead_words(weeks: list[float]) -> Message:
     most: dict[str, list[float | str]] = {"least": [weeks[0], "count"], "count": [weeks[1], "count"]}
     if weeks[0] == weeks[1]:
         return several(
-            "The coverings hang {count} week after the order.", "The coverings hang {count} weeks after the order.", most
+            "The coverings hang {count} week after the order.",
+            "The coverings hang {count} weeks after the order.",
+            most,
         )
     return several(
         "The coverings hang {least} to {count} week after the order.",

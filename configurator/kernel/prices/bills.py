@@ -1,25 +1,25 @@
-"""What pieces come to together: extras, discount, fitting, travel, tax, rounding, and what is paid ahead."""
+"""What offers come to together: extras, discount, fitting, travel, tax, rounding, and what is paid ahead."""
 
 import math
 
 from configurator.kernel.message import message, plain
 from configurator.kernel.prices.charges import line_step, priced
 from configurator.kernel.prices.pieces import lines_sum
-from configurator.kernel.prices.price_shapes import WHOLE_RATE, Bill, Extra, Price, PriceLine, PriceTerms
+from configurator.kernel.prices.price_shapes import WHOLE_RATE, Bill, Extra, Offer, Price, PriceLine, PriceTerms
 from configurator.kernel.prices.rounding import half_up
 from configurator.kernel.shapes import Message
 from configurator.kernel.telling import working
 from configurator.kernel.tongue import wording
 
 
-def bill_of(prices: list[Price], terms: PriceTerms) -> Bill:
-    """Return the bill of pieces that all have a price.
+def bill_of(offers: list[Offer], terms: PriceTerms) -> Bill:
+    """Return the bill of offers that all have an amount.
 
     Discount is on coverings and extras; tax on what of the bill the showroom names, after the discount.
     """
-    goods = goods_lines(prices, terms)
+    goods = goods_lines(offers, terms)
     lines = goods.copy()
-    lines.extend(work_lines(prices, terms))
+    lines.extend(work_lines(pieces_of(offers), terms))
     if terms["tax"] > 0:
         lines.append(tax_line(goods, lines, terms))
     before = lines_sum(lines)
@@ -29,11 +29,19 @@ def bill_of(prices: list[Price], terms: PriceTerms) -> Bill:
     return {"lines": lines, "total": total, "deposit": deposit_line(total, terms)}
 
 
-def goods_lines(prices: list[Price], terms: PriceTerms) -> list[PriceLine]:
+def pieces_of(offers: list[Offer]) -> list[Price]:
+    """Return the pieces of all offers."""
+    prices: list[Price] = []
+    for offer in offers:
+        prices.extend(offer["prices"])
+    return prices
+
+
+def goods_lines(offers: list[Offer], terms: PriceTerms) -> list[PriceLine]:
     """Return the sum of the coverings, what is sold beside them, and the discount."""
-    lines = [coverings_line(prices)]
+    lines = [coverings_line(offers)]
     for extra in terms["extras"]:
-        pieces = pieces_served(extra, prices)
+        pieces = pieces_served(extra, pieces_of(offers))
         if pieces > 0:
             lines.append(extra_line(extra, pieces, line_step(terms)))
     if terms["discount"] > 0:
@@ -52,17 +60,17 @@ def work_lines(prices: list[Price], terms: PriceTerms) -> list[PriceLine]:
     return lines
 
 
-def coverings_line(prices: list[Price]) -> PriceLine:
-    """Return the sum of all pieces."""
+def coverings_line(offers: list[Offer]) -> PriceLine:
+    """Return the sum of all coverings."""
     inputs: dict[str, list[float | str]] = {}
     parts: list[str] = []
     amount = 0.0
-    for price in prices:
-        key = "piece" + str(len(parts) + 1)
-        inputs[key] = [price["amount"], "money"]
+    for offer in offers:
+        key = "covering" + str(len(parts) + 1)
+        inputs[key] = [offer["amount"], "money"]
         parts.append("{" + key + "}")
-        amount = amount + price["amount"]
-    how = working(wording("the sum of all pieces"), " + ".join(parts), inputs)
+        amount = amount + offer["amount"]
+    how = working(wording("the sum of all coverings"), " + ".join(parts), inputs)
     return priced("coverings", plain("Coverings"), [amount, 1.0], 1.0, how)
 
 
@@ -108,14 +116,13 @@ def discount_line(goods: float, terms: PriceTerms) -> PriceLine:
 
 def fitting_line(pieces: float, terms: PriceTerms) -> PriceLine:
     """Return the fitting of all pieces, at least what the showroom charges for coming."""
-    amount = max(terms["fitting_least"], terms["fitting"] * pieces)
-    inputs: dict[str, list[float | str]] = {
-        "least": [terms["fitting_least"], "money"],
-        "each": [terms["fitting"], "money"],
-        "pieces": [pieces, "count"],
-    }
-    how = working(wording("for each piece, at least {least}"), "max({least}, {each} x {pieces})", inputs)
-    return priced("fitting", plain("Fitting"), [amount, 1.0], line_step(terms), how)
+    each = terms["fitting"] * pieces
+    least = terms["fitting_least"]
+    how = working(wording("the least that fitting costs"), "{least}", {"least": [least, "money"]})
+    if each >= least:
+        inputs: dict[str, list[float | str]] = {"each": [terms["fitting"], "money"], "pieces": [pieces, "count"]}
+        how = working(wording("for each piece"), "{each} x {pieces}", inputs)
+    return priced("fitting", plain("Fitting"), [max(each, least), 1.0], line_step(terms), how)
 
 
 def tax_line(goods: list[PriceLine], lines: list[PriceLine], terms: PriceTerms) -> PriceLine:

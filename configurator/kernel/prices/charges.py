@@ -5,7 +5,7 @@ import math
 from configurator.kernel.message import message, silence
 from configurator.kernel.numbers import STEP_SLACK
 from configurator.kernel.prices.price_shapes import HUNDREDTHS, WHOLE_RATE, Charge, PriceLine, PriceTerms
-from configurator.kernel.prices.rounding import rounded_to
+from configurator.kernel.prices.rounding import half_up, rounded_to
 from configurator.kernel.shapes import Message, Working
 from configurator.kernel.telling import working
 from configurator.kernel.tongue import wording
@@ -58,6 +58,15 @@ def charge_refusal(charge: Charge, size: list[float]) -> Message:
         "The price book ends at {wide} by {high}, and this is {width} by {height}: its price is asked for.",
         {"wide": [wide, "mm"], "high": [high, "mm"], "width": [size[0], "mm"], "height": [size[1], "mm"]},
     )
+
+
+def lowest_amount(charge: Charge) -> float:
+    """Return the least that a charge by grid, by area or for each comes to, in minor units."""
+    if charge["how"] == "grid":
+        return charge["prices"][0][0]
+    if charge["how"] == "area":
+        return half_up(charge["amount"] * max(charge["least"], charge["step"]), HUNDREDTHS)
+    return charge["amount"]
 
 
 def area_steps(charge: Charge, size: list[float]) -> float:

@@ -5,27 +5,27 @@ from configurator.kernel.mount.hung import dressed_leaves
 from configurator.kernel.prices.charges import charge_line, charge_refusal, line_step, share_line
 from configurator.kernel.prices.price_shapes import Charge, Price, PriceBook, PriceLine, PriceTerms
 from configurator.kernel.shapes import Family, Fit, Message
+from configurator.kernel.visit.visit_shapes import HungLeaf
 
 NO_BOOK = plain("The showroom's price books have no price for it: it is asked for.")
 
 
-def fit_prices(fit: Fit, books: dict[str, PriceBook], terms: PriceTerms) -> list[Price]:
-    """Return the price of every piece that hangs: one, or one for each leaf that is dressed."""
-    prices: list[Price] = []
-    for leaf in dressed_leaves(fit):
-        price = piece_price(leaf, books, terms)
-        price["leaf"] = float(len(prices))
-        prices.append(price)
-    return prices
+def hung_pieces(fit: Fit) -> list[HungLeaf]:
+    """Return every piece that hangs of a fit: one, or one for each leaf that is dressed."""
+    hung: list[HungLeaf] = []
+    for dressed in dressed_leaves(fit):
+        hung.append({"leaf": "active" if len(hung) == 0 else "other", "fit": dressed})
+    return hung
 
 
-def blank_price(fit: Fit) -> Price:
+def blank_price(piece: HungLeaf) -> Price:
     """Return a piece's price before anything of it is known."""
+    fit = piece["fit"]
     size = fit["size"]
     return {
         "family": fit["family"]["id"],
         "choices": fit["choices"],
-        "leaf": 0.0,
+        "leaf": piece["leaf"],
         "width": size["x1"] - size["x0"],
         "height": size["y1"] - size["y0"],
         "refusal": size["refusal"],
@@ -34,9 +34,10 @@ def blank_price(fit: Fit) -> Price:
     }
 
 
-def piece_price(fit: Fit, books: dict[str, PriceBook], terms: PriceTerms) -> Price:
+def piece_price(piece: HungLeaf, books: dict[str, PriceBook], terms: PriceTerms) -> Price:
     """Return what one piece costs in the size that it is ordered in, or why there is no price."""
-    price = blank_price(fit)
+    fit = piece["fit"]
+    price = blank_price(piece)
     if is_said(price["refusal"]):
         return price
     if fit["family"]["id"] not in books:

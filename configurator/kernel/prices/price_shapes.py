@@ -110,13 +110,13 @@ class PriceLine(TypedDict):
 class Price(TypedDict):
     """What one piece costs: its lines and their sum, or the plain reason why there is no price.
 
-    ``width`` and ``height`` are those it is ordered in, mm; ``leaf`` is 0 for the active leaf or all of the opening, 1
-    for the other leaf.
+    ``width`` and ``height`` are those it is ordered in, mm; ``leaf`` is the id of the leaf that it is for, as in
+    :class:`configurator.kernel.visit.visit_shapes.HungLeaf`.
     """
 
     family: str
     choices: dict[str, str]
-    leaf: float
+    leaf: str
     width: float
     height: float
     refusal: Message
@@ -125,7 +125,7 @@ class Price(TypedDict):
 
 
 class Bill(TypedDict):
-    """What pieces come to together: lines from their sum to the tax, the total and what is to be paid ahead."""
+    """What offers come to together: lines from their sum to the tax, the total and what is to be paid ahead."""
 
     lines: list[PriceLine]
     total: float
@@ -133,15 +133,17 @@ class Bill(TypedDict):
 
 
 class Offer(TypedDict):
-    """A covering that is offered for an opening: what it is called, its picks, the prices of its pieces, and their sum.
+    """A covering that is offered for an opening: its name, its picks, the prices of its pieces, and its amount.
 
-    ``refusal`` is the first piece's that has one; such an offer has no amount. ``note`` is what is said of it.
+    The amount is what was ``named`` for it (minor units), or the sum of its pieces where ``named`` is negative;
+    ``refusal`` says why there is none, being the first piece's. ``note`` is what is said of it.
     """
 
     name: str
     note: str
     picks: list[Message]
     prices: list[Price]
+    named: float
     amount: float
     refusal: Message
 

@@ -3,9 +3,7 @@
 from configurator.kernel.message import is_said
 from configurator.kernel.numbers import nearest
 from configurator.kernel.prices.bills import bill_of
-from configurator.kernel.prices.pieces import fit_prices, pick_name
-from configurator.kernel.prices.price_shapes import Offer, Price, PriceBook, PriceTerms, Quote, Quoted, Rank
-from configurator.kernel.shapes import Fit
+from configurator.kernel.prices.price_shapes import Offer, PriceTerms, Quote, Quoted, Rank
 from configurator.kernel.tongue import wording
 
 # By how many ways there are, from the lowest price up.
@@ -36,7 +34,7 @@ def ranked(openings: list[list[Offer]], terms: PriceTerms) -> list[Rank]:
     ways: list[Rank] = []
     for key in RANKS[most]:
         picks = [taken(one, len(ways), most) for one in places]
-        ways.append({"id": key, "picks": picks, "bill": bill_of(picked_prices(openings, picks), terms)})
+        ways.append({"id": key, "picks": picks, "bill": bill_of(picked_offers(openings, picks), terms)})
     return ways
 
 
@@ -49,31 +47,13 @@ def taken(places: list[int], way: int, ways: int) -> int:
     return places[int(nearest(way * (len(places) - 1) / (ways - 1)))]
 
 
-def picked_prices(openings: list[list[Offer]], picks: list[int]) -> list[Price]:
-    """Return the prices of all pieces of the offers that are picked, -1 for none, opening by opening."""
-    prices: list[Price] = []
+def picked_offers(openings: list[list[Offer]], picks: list[int]) -> list[Offer]:
+    """Return the offers that are picked, -1 for none, opening by opening."""
+    offers: list[Offer] = []
     for opening in range(len(openings)):
         if picks[opening] >= 0:
-            prices.extend(openings[opening][picks[opening]]["prices"])
-    return prices
-
-
-def offer_of(fit: Fit, books: dict[str, PriceBook], terms: PriceTerms) -> Offer:
-    """Return what is offered with a covering: the sum of its pieces, or the first reason why there is none."""
-    prices = fit_prices(fit, books, terms)
-    offer: Offer = {
-        "name": fit["family"]["name"],
-        "note": "",
-        "picks": [pick_name(fit["family"], choice, option) for choice, option in fit["choices"].items()],
-        "prices": prices,
-        "amount": 0.0,
-        "refusal": prices[0]["refusal"],
-    }
-    for price in prices:
-        offer["amount"] = offer["amount"] + price["amount"]
-        if is_said(price["refusal"]) and not is_said(offer["refusal"]):
-            offer["refusal"] = price["refusal"]
-    return offer
+            offers.append(openings[opening][picks[opening]])
+    return offers
 
 
 def quote_ways(quote: Quote) -> list[Rank]:

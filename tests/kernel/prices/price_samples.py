@@ -4,7 +4,7 @@ from fractions import Fraction
 
 from configurator.kernel.message import silence
 from configurator.kernel.prices.pieces import book_lines, book_refusal, lines_sum
-from configurator.kernel.prices.price_shapes import Charge, Money, Price, PriceBook, PriceLine, PriceTerms
+from configurator.kernel.prices.price_shapes import Charge, Money, Offer, Price, PriceBook, PriceLine, PriceTerms
 from configurator.kernel.shapes import Fit
 
 INCH = 25.4
@@ -71,12 +71,25 @@ def priced_piece(amount: float, choices: dict[str, str]) -> Price:
     return {
         "family": "cells",
         "choices": choices,
-        "leaf": 0.0,
+        "leaf": "active",
         "width": 600.0,
         "height": 1800.0,
         "refusal": silence(),
         "lines": [],
         "amount": amount,
+    }
+
+
+def offered(prices: list[Price]) -> Offer:
+    """Return an offer of priced pieces."""
+    return {
+        "name": "Cells",
+        "note": "",
+        "picks": [],
+        "prices": prices,
+        "named": -1.0,
+        "amount": sum(price["amount"] for price in prices),
+        "refusal": silence(),
     }
 
 

@@ -3,19 +3,13 @@
 from configurator.kernel.message import plain, silence
 from configurator.kernel.prices.price_shapes import Offer
 from configurator.kernel.prices.ranks import ranked
-from tests.kernel.prices.price_samples import priced_piece, terms
+from tests.kernel.prices.price_samples import offered, priced_piece, terms
 
 
 def offer(name: str, cents: float) -> Offer:
     """Return an offer of one piece; without a price where it costs nothing."""
-    return {
-        "name": name,
-        "note": "",
-        "picks": [],
-        "prices": [priced_piece(cents, {})],
-        "amount": cents,
-        "refusal": silence() if cents else plain("No price."),
-    }
+    refusal = silence() if cents else plain("No price.")
+    return {**offered([priced_piece(cents, {})]), "name": name, "refusal": refusal}
 
 
 STUDY = [offer("soft", 40000.0), offer("roller", 12000.0), offer("cells", 19300.0), offer("odd", 0.0)]

@@ -8,7 +8,9 @@ from configurator.catalog import Catalog
 from configurator.catalog.pricing import Pricing
 from configurator.kernel.message import is_said, say
 from configurator.kernel.mount.hung import hung
-from configurator.kernel.prices.pieces import fit_prices
+from configurator.kernel.prices.pieces import hung_pieces, piece_price
+from configurator.kernel.prices.price_shapes import Price
+from configurator.kernel.shapes import Fit
 from tests.kernel.prices.price_samples import cost, worked_amount
 
 
@@ -17,6 +19,11 @@ def prices(catalog: Catalog) -> Pricing:
     """The starter's prices."""
     assert catalog.prices is not None
     return catalog.prices
+
+
+def piece_prices(fit: Fit, prices: Pricing) -> list[Price]:
+    """Return the price of every piece that hangs of a fit."""
+    return [piece_price(piece, prices.books, prices.terms) for piece in hung_pieces(fit)]
 
 
 def random_picks(rng: random.Random, catalog: Catalog, family: str) -> dict[str, str]:
@@ -43,7 +50,7 @@ def test_every_piece_is_the_sum_of_lines_that_evaluate(catalog: Catalog, prices:
     for family in prices.books:
         for door in rng.sample(list(catalog.doors.values()), 4):
             fit = hung(door, catalog.families[family], random_picks(rng, catalog, family))
-            for price in fit_prices(fit, prices.books, prices.terms):
+            for price in piece_prices(fit, prices):
                 assert price["amount"] == sum(line["amount"] for line in price["lines"])
                 assert is_said(price["refusal"]) == (price["lines"] == [])
                 for line in price["lines"]:
@@ -54,14 +61,14 @@ def test_every_piece_is_the_sum_of_lines_that_evaluate(catalog: Catalog, prices:
 
 def test_both_leaves_of_a_pair_are_priced(catalog: Catalog, prices: Pricing) -> None:
     pair = hung(catalog.doors["garden-pair"], catalog.families["cellular-shade"], {})
-    assert [price["leaf"] for price in fit_prices(pair, prices.books, prices.terms)] == [0, 1]
+    assert [price["leaf"] for price in piece_prices(pair, prices)] == ["active", "other"]
     single = hung(catalog.doors["garden-door"], catalog.families["cellular-shade"], {})
-    assert [price["leaf"] for price in fit_prices(single, prices.books, prices.terms)] == [0]
+    assert [price["leaf"] for price in piece_prices(single, prices)] == ["active"]
 
 
 def test_a_family_without_a_book_says_so(catalog: Catalog, prices: Pricing) -> None:
     fit = hung(catalog.doors["garden-door"], catalog.families["metal-blind"], {})
-    (price,) = fit_prices(fit, prices.books, prices.terms)
+    (price,) = piece_prices(fit, prices)
     assert say(price["refusal"], catalog.words, "in") == (
         "The showroom's price books have no price for it: it is asked for."
     )
