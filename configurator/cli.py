@@ -58,6 +58,19 @@ with_units = click.option(
     help=wording("Lengths in words [the showroom's units]."),
 )
 
+with_sheet = click.option(
+    "--sheet",
+    type=click.Choice(["letter", "a4"]),
+    cls=SpokenOption,
+    help=wording("The sheet of paper [letter where lengths are in inches, else a4]."),
+)
+with_paper = click.option(
+    "-o",
+    "--out",
+    type=SpokenPath(path_type=Path, dir_okay=False),
+    cls=SpokenOption,
+    help=wording(".pdf or .html"),
+)
 
 MAIN_HELP = wording("Coverings for glazed doors: from YAML to drawings, figures and a site.")
 BUILD_HELP = wording("""\
@@ -98,6 +111,12 @@ Price all that a LINK holds by the showroom's price books: every piece, what it 
 \b
 Examples: astragal quote "2/in/garden-pair:cellular-shade/qqrm3"
           astragal quote "2/in/garden-pair:cellular-shade/qqrm3" --csv > quote.csv""")
+ORDER_HELP = wording("""\
+Write the order to the workroom for all that a LINK holds, as a PDF or HTML file or as a table.
+
+\b
+Examples: astragal order "2/in/garden-pair:cellular-shade/qqrm3" -o order.pdf
+          astragal order "2/in/garden-pair:cellular-shade/qqrm3" --csv > order.csv""")
 NEW_HELP = wording("""\
 Start a showroom of your own in DIR from the starter content.
 
@@ -336,6 +355,30 @@ def quote(link: str, day: "datetime | None", as_json: bool, as_csv: bool, units:
         made = quoted.of_link(catalog, opened, quoted.day(day, catalog.words))
     tell = quoted.as_json if as_json else quoted.as_csv if as_csv else quoted.as_text
     click.echo(tell(catalog, made, units or opened["state"]["units"]), nl=not as_csv)
+@main.command(help=ORDER_HELP)
+@click.argument("link")
+@with_paper
+@click.option("--csv", "as_csv", is_flag=True, cls=SpokenOption, help=wording("A table: a line for each piece."))
+@click.option(
+    "--json", "as_json", is_flag=True, cls=SpokenOption, help=wording("One JSON object: lengths in mm, shares 0 to 1.")
+)
+@with_sheet
+@with_units
+@with_content
+def order(
+    link: str, out: Path | None, as_csv: bool, as_json: bool, sheet: str | None, units: str | None, content: Path
+) -> None:
+    """Write the order to the workroom for all that a LINK holds, as a PDF or HTML file or as a table."""
+    from configurator import commissioned
+
+    if [bool(out), as_csv, as_json].count(True) != 1:
+        raise click.UsageError(told(plain("One of --out, --csv and --json is needed.")))
+    job = commissioned.taken(asked.catalog(content), link, units, sheet)
+    if out:
+        commissioned.write(job.order(), job.reader, out)
+        click.echo(told(message("Wrote {file}.", {"file": [str(out), "name"]})))
+    else:
+        click.echo(job.order_csv() if as_csv else job.order_json(), nl=not as_csv)
 
 
 @main.command(help=NEW_HELP)

@@ -24,9 +24,10 @@ PAGE = "page"
 
 
 class Column(TypedDict):
-    """A column of a table: its name, its share of the table's width (1 is as wide as most) and its numbers' side.
+    """A column of a table: its name, its share of the table's width (1 is as wide as most) and what stands in it.
 
-    ``side`` is ``start`` for words, ``end`` for numbers.
+    ``side`` is ``start`` for words, ``end`` for numbers, ``sum`` for arithmetic, which is told as it stands: without a
+    capital.
     """
 
     name: Message
@@ -163,6 +164,11 @@ def word_column(name: Message, wide: float) -> Column:
 def number_column(name: Message, wide: float) -> Column:
     """Return a column of numbers."""
     return {"name": name, "wide": wide, "side": "end"}
+
+
+def sum_column(name: Message, wide: float) -> Column:
+    """Return a column of workings with the numbers put in."""
+    return {"name": name, "wide": wide, "side": "sum"}
 
 
 def paper_row(cells: list[Message]) -> Row:
