@@ -15,7 +15,7 @@ from configurator.kernel.questions.fixing import fixing_question
 from configurator.kernel.questions.order import order_question
 from configurator.kernel.questions.own import own_question
 from configurator.kernel.shapes import Figure, Fit, Household, Message, Reply, Travel
-from configurator.kernel.tongue import Words
+from configurator.kernel.tongue import Words, wording
 from configurator.kernel.travel import leaf_cuts, travelled
 from configurator.kernel.visit.hung_leaves import alone
 from configurator.kernel.visit.leaf_answers import out_of_the_way
@@ -134,16 +134,21 @@ def is_of_pair(making: Making) -> bool:
     return making["leaf"] == "other" or has_passive(making["fit"]["door"])
 
 
-def which_leaf(making: Making) -> Message:
-    """Return where a piece goes: on which leaf, seen from the room, or over the opening."""
+def leaf_words(making: Making) -> str:
+    """Return in words where a piece goes: on which leaf, seen from the room, or over the opening."""
     right = making["fit"]["door"]["hinge_side"] == "right"
     if over_opening(making["fit"]):
-        return plain("over the opening")
+        return wording("over the opening")
     if is_sidelight(making["leaf"]):
-        return plain(LEAF_NAMES[making["leaf"]])
+        return LEAF_NAMES[making["leaf"]]
     if is_of_pair(making):
-        return plain("right leaf, hinges on its right") if right else plain("left leaf, hinges on its left")
-    return plain("leaf with hinges on the right") if right else plain("leaf with hinges on the left")
+        return wording("right leaf, hinges on its right") if right else wording("left leaf, hinges on its left")
+    return wording("leaf with hinges on the right") if right else wording("leaf with hinges on the left")
+
+
+def which_leaf(making: Making) -> Message:
+    """Return the same as a message."""
+    return plain(leaf_words(making))
 
 
 def piece_title(making: Making) -> Message:
@@ -153,7 +158,7 @@ def piece_title(making: Making) -> Message:
         "position": [str(making["position"]), "name"],
         "covering": [making["fit"]["family"]["name"], "name"],
         "room": [commission["room"], "name"],
-        "leaf": [which_leaf(making)["text"], "text"],
+        "leaf": [leaf_words(making), "text"],
     }
     if commission["room"] == "":
         return message("{position} · {covering}, {leaf}", terms)

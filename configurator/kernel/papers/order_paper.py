@@ -77,8 +77,9 @@ def line_columns() -> list[Column]:
 def picked_words(making: Making) -> str:
     """Return the covering with all that was picked."""
     fit = making["fit"]
-    names = [option_name(choice, fit["choices"][choice["id"]]) for choice in fit["family"]["choices"]]
-    return " · ".join([fit["family"]["name"]] + names)
+    names = [fit["family"]["name"]]
+    names.extend([option_name(choice, fit["choices"][choice["id"]]) for choice in fit["family"]["choices"]])
+    return " · ".join(names)
 
 
 def piece_line(making: Making) -> Row:
@@ -212,8 +213,8 @@ def leaf_unsettled(one: HungLeaf, household: Household) -> list[Block]:
     blocks: list[Block] = []
     for told in ask_leaf(fit, household)["verdicts"].values():
         if told["state"] == "blocked":
-            text = message("To be settled before it is made: {covering} on {leaf}, {asked}.", terms)
-            text["terms"]["asked"] = [told["name"], "text"]
+            named: dict[str, list[float | str]] = {**terms, "asked": [told["name"], "text"]}
+            text = message("To be settled before it is made: {covering} on {leaf}, {asked}.", named)
             blocks.extend([paper_caution(text), paper_text(told["why"])])
     return blocks
 

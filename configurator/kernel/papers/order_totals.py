@@ -51,7 +51,7 @@ def cloth_picks(family: Family, choices: dict[str, str], lining: bool) -> list[s
             if option["id"] != choices[choice["id"]]:
                 continue
             lines = "lined" in option["numbers"]
-            looks = len(option["look"]) > 0
+            looks = len(list(option["look"])) > 0
             if (lining and lines) or (looks and not lining):
                 names.append(option["name"])
     return names
@@ -60,8 +60,9 @@ def cloth_picks(family: Family, choices: dict[str, str], lining: bool) -> list[s
 def cloth_name(making: Making, cloth: Cloth) -> str:
     """Return by which name a cloth is ordered: the covering's with its picks."""
     fit = making["fit"]
-    names = cloth_picks(fit["family"], fit["choices"], cloth["key"] == "lining")
-    return " · ".join([fit["family"]["name"]] + names)
+    names = [fit["family"]["name"]]
+    names.extend(cloth_picks(fit["family"], fit["choices"], cloth["key"] == "lining"))
+    return " · ".join(names)
 
 
 def cloth_totals(made: list[Making]) -> list[Total]:

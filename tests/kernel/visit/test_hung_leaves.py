@@ -5,7 +5,7 @@ import pytest
 from configurator.kernel.message import is_said
 from configurator.kernel.visit.hung_leaves import hung_leaves, is_offered, proposal_answers
 from configurator.kernel.visit.visit_shapes import VisitStock
-from tests.house import house, opening_of, proposal_of
+from tests.weir_cottage import house, opening_of, proposal_of
 
 
 @pytest.mark.parametrize(

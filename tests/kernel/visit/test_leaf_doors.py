@@ -7,7 +7,7 @@ from configurator.kernel.tape.impossible import door_denied
 from configurator.kernel.visit.leaf_doors import leaf_door, opening_household
 from configurator.kernel.visit.visit_fields import leaves_of
 from configurator.kernel.visit.visit_shapes import VisitStock
-from tests.house import house, leaf_of, opening_of, reading
+from tests.weir_cottage import house, leaf_of, opening_of, reading
 
 INCH = 25.4
 # The whole leaves as the tape had them, in inches: with stiles, beads and glass they must come out the same.

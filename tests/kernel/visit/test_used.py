@@ -7,7 +7,7 @@ from configurator.kernel.tongue import ENGLISH
 from configurator.kernel.visit.used import LARGEST_USED, used_numbers
 from configurator.kernel.visit.visit_fields import all_visit_fields
 from configurator.kernel.visit.visit_shapes import Leaf, Reading, Used
-from tests.house import house, leaf_of, reading
+from tests.weir_cottage import house, leaf_of, reading
 
 INCH = 25.4
 
