@@ -93,20 +93,18 @@ class AgreedPart(TypedDict):
 class Agreed(TypedDict):
     """What was agreed, frozen: inputs, resolved numbers and figures of that day.
 
-    ``names`` says what the covering (``family``) and each pick, by its choice, was called; ``numbers`` are the
-    covering's, folded from its picks. ``catalog`` is the version of the catalog that all came of.
+    ``covering`` is the family with its numbers folded from the picks, and of each choice the option that was picked: it
+    can be hung as it was when nobody offers it any more. ``catalog`` is the version of the catalog that all came of.
     """
 
     proposal: str
     on: str
     price: str
-    family: str
+    covering: Family
     choices: dict[str, str]
     wishes: dict[str, float]
     place: Position
     household: Household
-    names: dict[str, str]
-    numbers: dict[str, float]
     parts: list[AgreedPart]
     catalog: str
 
@@ -179,6 +177,20 @@ class HungLeaf(TypedDict):
 
     leaf: str
     fit: Fit
+
+
+class VisitSlip(TypedDict):
+    """What is wrong with an entry of a file: where it stands (``openings.0.leaves.1.id``), and what is wrong."""
+
+    at: str
+    says: Message
+
+
+class ReadVisit(TypedDict):
+    """A visit that was read, and what is wrong with it; with any slip, nothing of it is worked with."""
+
+    visit: Visit
+    slips: list[VisitSlip]
 
 
 class Finding(TypedDict):

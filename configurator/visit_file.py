@@ -1,0 +1,65 @@
+"""A visit's file, read: the text is parsed here, what it holds is judged by the kernel."""
+
+import json
+from pathlib import Path
+from typing import Any, NoReturn
+
+from configurator.catalog.clauses import Refusal
+from configurator.kernel.message import message, plain
+from configurator.kernel.visit.read_visit import FILE_MOST, NOT_JSON, TOO_DEEP, TOO_LARGE, read_visit
+from configurator.kernel.visit.visit_shapes import ReadVisit, Visit
+from configurator.spoken import phrase
+
+KINDS: dict[type, str] = {
+    str: "text",
+    bool: "flag",
+    int: "number",
+    float: "number",
+    list: "list",
+    dict: "entry",
+}
+
+
+def kind_in_python(value: Any) -> str:
+    """Return of which kind a parsed value is, as the kernel's reader asks it."""
+    return KINDS.get(type(value), "nothing")
+
+
+def no_constant(text: str) -> NoReturn:
+    """Refuse what Python reads and JSON has not: NaN and the infinities."""
+    raise ValueError(text)
+
+
+def read_text(text: str) -> ReadVisit:
+    """Return the visit that a file's text holds, or what is wrong with it. Never throws, whatever the text."""
+    if len(text) > FILE_MOST:
+        return wrong(TOO_LARGE)
+    try:
+        parsed = json.loads(text.removeprefix("\ufeff"), parse_constant=no_constant)
+    except ValueError:
+        return wrong(NOT_JSON)
+    except RecursionError:
+        return wrong(TOO_DEEP)
+    return read_visit(parsed, kind_in_python)
+
+
+def wrong(why: str) -> ReadVisit:
+    """Return that nothing of a file can be read."""
+    told = read_visit(None, kind_in_python)
+    return {"visit": told["visit"], "slips": [{"at": "", "says": plain(why)}]}
+
+
+def read_file(path: Path) -> Visit:
+    """Return the visit of a file.
+
+    :raises Refusal: where it holds none, or one with slips, the first of which it tells
+    """
+    try:
+        text = path.read_text(encoding="utf-8")
+    except UnicodeDecodeError:
+        text = ""
+    told = read_text(text)
+    if told["slips"]:
+        why = phrase(told["slips"][0]["says"])
+        raise Refusal(message("{file}: {why}", {"file": [str(path), "name"], "why": [why, "name"]}))
+    return told["visit"]
