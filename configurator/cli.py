@@ -106,11 +106,12 @@ Draw one view of one family on one door.
 \b
 Example: astragal draw --door garden-pair --family cellular-shade --view section --at 0.35 -o section.svg""")
 QUOTE_HELP = wording("""\
-Price all that a LINK holds by the showroom's price books: every piece, what it comes to, and how.
+Price all that a LINK or a visit's FILE holds: every piece, what it comes to, and how; as text, a paper or a table.
 
 \b
 Examples: astragal quote "2/in/garden-pair:cellular-shade/qqrm3"
-          astragal quote "2/in/garden-pair:cellular-shade/qqrm3" --csv > quote.csv""")
+          astragal quote house.visit.json -o quote.pdf
+          astragal quote house.visit.json --csv > quote.csv""")
 ORDER_HELP = wording("""\
 Write the order to the workroom for all that a LINK holds, as a PDF or HTML file or as a table.
 
@@ -331,30 +332,46 @@ def draw(
 
 
 @main.command(help=QUOTE_HELP)
-@click.argument("link")
-@click.option(
-    "--on", "day", type=click.DateTime(["%Y-%m-%d"]), cls=SpokenOption, help=wording("The day of the quote [today].")
-)
+@click.argument("job", metavar="FILE|LINK")
+@with_paper
+@click.option("--csv", "as_csv", is_flag=True, cls=SpokenOption, help=wording("A table: a line for each amount."))
 @click.option(
     "--json", "as_json", is_flag=True, cls=SpokenOption, help=wording("One JSON object: amounts in minor units.")
 )
-@click.option("--csv", "as_csv", is_flag=True, cls=SpokenOption, help=wording("A table with a row for each amount."))
+@click.option(
+    "--on", "day", type=click.DateTime(["%Y-%m-%d"]), cls=SpokenOption, help=wording("The day of the quote [today].")
+)
+@with_sheet
 @with_units
 @with_content
-def quote(link: str, day: "datetime | None", as_json: bool, as_csv: bool, units: str | None, content: Path) -> None:
-    """Price all that a LINK holds by the showroom's price books: every piece, what it comes to, and how."""
-    from configurator import linked, quoted
+def quote(
+    job: str,
+    out: Path | None,
+    as_csv: bool,
+    as_json: bool,
+    day: "datetime | None",
+    sheet: str | None,
+    units: str | None,
+    content: Path,
+) -> None:
+    """Price all that a LINK or a visit's FILE holds: every piece, what it comes to, and how."""
+    from configurator import commissioned, quoted
+    from configurator.kernel.papers.quote_paper import quote_paper
+    from configurator.papers.quote_rows import quote_csv, quote_json
 
-    if as_json and as_csv:
-        raise click.UsageError(told(plain("--json and --csv do not go together.")))
+    if [bool(out), as_csv, as_json].count(True) > 1:
+        raise click.UsageError(told(plain("Only one of --out, --csv and --json is possible.")))
     catalog = asked.catalog(content)
-    opened = linked.opened(catalog, link)
-    for problem in opened["problems"]:
-        click.echo(told(problem), err=True)
     with asked.plain_errors():
-        made = quoted.of_link(catalog, opened, quoted.day(day, catalog.words))
-    tell = quoted.as_json if as_json else quoted.as_csv if as_csv else quoted.as_text
-    click.echo(tell(catalog, made, units or opened["state"]["units"]), nl=not as_csv)
+        made, reader = quoted.taken(catalog, job, day, units, sheet)
+    if out:
+        commissioned.write(quote_paper(made), reader, out)
+        click.echo(told(message("Wrote {file}.", {"file": [str(out), "name"]})))
+        return
+    tell = quote_json if as_json else quote_csv if as_csv else quoted.as_text
+    click.echo(tell(made, reader), nl=not as_csv)
+
+
 @main.command(help=ORDER_HELP)
 @click.argument("link")
 @with_paper

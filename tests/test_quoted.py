@@ -7,6 +7,7 @@ import shutil
 from io import StringIO
 from pathlib import Path
 
+import pypdfium2
 import pytest
 from click.testing import CliRunner, Result
 
@@ -16,8 +17,10 @@ from configurator.browser.link import encode
 from configurator.browser.link.state import fresh_configuration, fresh_state
 from configurator.catalog import Catalog
 from configurator.cli import main
+from configurator.kernel.prices.ranks import quote_ways
+from configurator.papers.reader import Reader
 from configurator.places import CONTENT
-from tests.house import house, opening_of, proposal_of
+from tests.weir_cottage import FILE, house, opening_of, proposal_of
 
 PAIR = "2/in/garden-pair:cellular-shade/qqrm3"
 DAY = ("--on", "2026-03-12")
@@ -105,7 +108,7 @@ def test_a_visit_is_quoted_opening_by_opening(catalog: Catalog) -> None:
         ("Kitchen", 1, -1),
     ]
     # Named: $980 + $310 + $720 + $290 at the lowest.
-    good = quoted.quote_ways(made)[0]["bill"]
+    good = quote_ways(made)[0]["bill"]
     assert good["lines"][0]["amount"] == 230000
 
 
@@ -113,9 +116,27 @@ def test_what_is_liked_or_was_agreed_stands_alone(catalog: Catalog) -> None:
     visit = house()
     proposal_of(visit, "study", "b")["liked"] = True
     proposal_of(visit, "dining", "a")["liked"] = True
-    (way,) = quoted.quote_ways(quoted.of_visit(catalog, visit, "today"))
+    (way,) = quote_ways(quoted.of_visit(catalog, visit, "today"))
     # $980 + $310 + $1860 + $290.
     assert way["bill"]["lines"][0]["amount"] == 344000
+
+
+def test_a_visit_s_file_is_quoted_on_paper(tmp_path: Path) -> None:
+    out = tmp_path / "quote.pdf"
+    told = quote(str(FILE), *DAY, "-o", str(out))
+    assert told.exit_code == 0, told.output
+    pages = pypdfium2.PdfDocument(out)
+    text = "".join(page.get_textpage().get_text_range() for page in pages)
+    terminal = quote(str(FILE), *DAY).stdout
+    for amount in set(re.findall(r"\$[\d,]+\.\d\d", terminal)):
+        assert amount in text, amount
+    assert "Mrs Averil Tansy" in text
+
+
+def test_a_file_that_holds_no_visit_is_refused(tmp_path: Path) -> None:
+    file = tmp_path / "odd.visit.json"
+    file.write_text("{}", encoding="utf-8")
+    assert quote(str(file)).exit_code == 1
 
 
 @pytest.mark.parametrize("family", ["cellular-shade", "gone-for-good"])
@@ -125,7 +146,8 @@ def test_a_proposal_without_a_named_price_has_that_of_the_books(catalog: Catalog
     proposal["price"] = ""
     proposal["family"] = family
     visit["openings"] = [opening_of(visit, "study")]
-    told = quoted.as_text(catalog, quoted.of_visit(catalog, visit, "today"), "in")
+    made = quoted.of_visit(catalog, visit, "today")
+    told = quoted.as_text(made, Reader(catalog.words, "in", "letter"))
     # 22 7/8 and 22 3/4 by 67 in take the step of 24 by 72, $169.00, and the second rail is $48.00.
     if family == "cellular-shade":
         assert told.count("$217.00") >= 2

@@ -11,7 +11,7 @@ from configurator.catalog import Catalog
 from configurator.kernel.mount.hung import hung
 from configurator.kernel.papers.quote_paper import quote_paper
 from configurator.kernel.prices.offers import offer_of
-from configurator.kernel.prices.pieces import hung_pieces
+from configurator.kernel.prices.piece_prices import hung_pieces
 from configurator.kernel.prices.price_shapes import Quote
 from configurator.kernel.prices.ranks import quote_ways
 from tests.scripts.node import NODE

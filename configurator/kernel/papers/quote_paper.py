@@ -15,6 +15,7 @@ from configurator.kernel.papers.blocks import (
     paper_text,
     paper_title,
     signature_lines,
+    sum_column,
     total_row,
     word_column,
 )
@@ -39,11 +40,14 @@ LETTERS = "ABCDEFGHIJKLMNOPQRSTUVWXYZ"
 
 
 def quote_paper(quote: Quote) -> Paper:
-    """Return the quote as a paper: every offer with its working, the ways to take it side by side, the terms."""
+    """Return the quote as a paper: what it comes to, every offer with its working, the terms."""
+    ways = quote_ways(quote)
     blocks = [paper_title(plain("Quote"), 1.0), paper_text(quote_head(quote))]
+    blocks.extend(total_blocks(quote, ways))
     for opening in quote["openings"]:
         blocks.extend(opening_blocks(opening, quote["terms"]["money"]))
-    blocks.extend(total_blocks(quote))
+    if len(ways) > 1:
+        blocks.extend(way_blocks(ways, quote["terms"]["money"]))
     blocks.extend(terms_blocks(quote["terms"]))
     blocks.append(signature_lines([plain("The client"), plain("The showroom")]))
     foot = message(
@@ -77,7 +81,9 @@ def opening_blocks(opening: Quoted, money: Money) -> list[Block]:
 
 def offer_blocks(offer: Offer, letter: str, money: Money) -> list[Block]:
     """Return an offer: its name and picks, what is said of it, and a table for each of its pieces."""
-    blocks = [paper_title(offer_name(offer, letter), 3.0), paper_list(offer["picks"])]
+    blocks = [paper_title(offer_name(offer, letter), 3.0)]
+    if len(offer["picks"]) > 0:
+        blocks.append(paper_text(picks_line(offer["picks"])))
     if offer["note"] != "":
         blocks.append(paper_text(named_cell(offer["note"])))
     for price in offer["prices"]:
@@ -95,6 +101,18 @@ def offer_blocks(offer: Offer, letter: str, money: Money) -> list[Block]:
     return blocks
 
 
+def picks_line(picks: list[list[str]]) -> Message:
+    """Return picks, each by the names of its choice and its option, in one line."""
+    terms: dict[str, list[float | str]] = {}
+    parts: list[str] = []
+    for pick in picks:
+        number = str(len(parts) + 1)
+        terms["choice" + number] = [pick[0], "name"]
+        terms["option" + number] = [pick[1], "name"]
+        parts.append("{choice" + number + "}: {option" + number + "}")
+    return message(" · ".join(parts), terms)
+
+
 def offer_name(offer: Offer, letter: str) -> Message:
     """Return an offer's name, with its letter where there are several."""
     if letter == "":
@@ -106,13 +124,13 @@ def piece_table(price: Price, money: Money) -> Block:
     """Return the lines of a piece's price with their workings, and their sum."""
     rows = [line_row(line, money) for line in price["lines"]]
     rows.append(total_row([plain("This piece"), silence(), silence(), money_cell(price["amount"], money)]))
-    return paper_table(piece_words(price), line_columns(), rows)
+    return paper_table(piece_words(price), price_columns(), rows)
 
 
 def piece_words(price: Price) -> Message:
     """Return which leaf a piece is for, and the size in which it is ordered."""
     terms: dict[str, list[float | str]] = {
-        "leaf": [LEAF_NAMES[price["leaf"]], "text"],
+        "leaf": [LEAF_NAMES.get(price["leaf"], price["leaf"]), "text"],
         "width": [price["width"], "mm"],
         "height": [price["height"], "mm"],
     }
@@ -121,12 +139,12 @@ def piece_words(price: Price) -> Message:
     return message("For {leaf}, {width} wide and {height} high as ordered", terms)
 
 
-def line_columns() -> list[Column]:
+def price_columns() -> list[Column]:
     """Return the columns of a table of lines."""
     return [
         word_column(plain("What"), 1.2),
         word_column(plain("How it comes about"), 1.8),
-        number_column(plain("Worked out"), 1.4),
+        sum_column(plain("Worked out"), 1.4),
         number_column(plain("Amount"), 0.7),
     ]
 
@@ -136,18 +154,21 @@ def line_row(line: PriceLine, money: Money) -> Row:
     return paper_row([line["name"], price_rule(line, money), price_sum(line, money), money_cell(line["amount"], money)])
 
 
-def total_blocks(quote: Quote) -> list[Block]:
-    """Return what it comes to: the ways to take it side by side where there are several, and each bill's workings."""
-    ways = quote_ways(quote)
-    money = quote["terms"]["money"]
+def total_blocks(quote: Quote, ways: list[Rank]) -> list[Block]:
+    """Return what it comes to: one bill, or the ways to take it side by side; nothing where nothing has a price."""
     if len(ways) == 0:
         return []
-    blocks = [paper_title(plain("What it comes to"), 2.0)]
+    title = paper_title(plain("What it comes to"), 2.0)
     if len(ways) > 1:
-        blocks.append(ways_table(quote, ways))
+        return [title, ways_table(quote, ways)]
+    return [title, bill_table(ways[0]["bill"], quote["terms"]["money"])]
+
+
+def way_blocks(ways: list[Rank], money: Money) -> list[Block]:
+    """Return the bill of each of several ways."""
+    blocks = [paper_title(plain("How it comes about"), 2.0)]
     for way in ways:
-        if len(ways) > 1:
-            blocks.append(paper_title(plain(RANK_WORDS[way["id"]]), 3.0))
+        blocks.append(paper_title(plain(RANK_WORDS[way["id"]]), 3.0))
         blocks.append(bill_table(way["bill"], money))
     return blocks
 
@@ -158,7 +179,7 @@ def bill_table(bill: Bill, money: Money) -> Block:
     rows.append(total_row([plain("Total"), silence(), silence(), money_cell(bill["total"], money)]))
     if bill["deposit"]["amount"] > 0:
         rows.append(line_row(bill["deposit"], money))
-    return paper_table(silence(), line_columns(), rows)
+    return paper_table(silence(), price_columns(), rows)
 
 
 def ways_table(quote: Quote, ways: list[Rank]) -> Block:

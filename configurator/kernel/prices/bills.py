@@ -4,7 +4,7 @@ import math
 
 from configurator.kernel.message import message, plain
 from configurator.kernel.prices.charges import line_step, priced
-from configurator.kernel.prices.pieces import lines_sum
+from configurator.kernel.prices.piece_prices import lines_sum
 from configurator.kernel.prices.price_shapes import WHOLE_RATE, Bill, Extra, Offer, Price, PriceLine, PriceTerms
 from configurator.kernel.prices.rounding import half_up
 from configurator.kernel.shapes import Message

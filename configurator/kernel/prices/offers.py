@@ -1,7 +1,7 @@
 """A covering as it is offered: its pieces priced by the showroom's books, or for the price that was named."""
 
 from configurator.kernel.message import is_said, silence
-from configurator.kernel.prices.pieces import pick_name, piece_price
+from configurator.kernel.prices.piece_prices import pick_names, piece_price
 from configurator.kernel.prices.price_shapes import Money, Offer, PriceBook, PriceTerms
 from configurator.kernel.shapes import Message
 from configurator.kernel.visit.visit_shapes import HungLeaf
@@ -14,7 +14,7 @@ def offer_of(hung: list[HungLeaf], books: dict[str, PriceBook], terms: PriceTerm
     """Return what is offered with a covering's pieces, one at least: their sum, or why there is none."""
     family = hung[0]["fit"]["family"]
     offer = no_offer(family["name"], silence())
-    offer["picks"] = [pick_name(family, choice, option) for choice, option in hung[0]["fit"]["choices"].items()]
+    offer["picks"] = [pick_names(family, choice, option) for choice, option in hung[0]["fit"]["choices"].items()]
     for piece in hung:
         price = piece_price(piece, books, terms)
         offer["prices"].append(price)

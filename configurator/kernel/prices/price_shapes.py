@@ -133,15 +133,16 @@ class Bill(TypedDict):
 
 
 class Offer(TypedDict):
-    """A covering that is offered for an opening: its name, its picks, the prices of its pieces, and its amount.
+    """A covering that is offered for an opening: its name, the prices of its pieces, its amount.
 
     The amount is what was ``named`` for it (minor units), or the sum of its pieces where ``named`` is negative;
-    ``refusal`` says why there is none, being the first piece's. ``note`` is what is said of it.
+    ``refusal`` says why there is none, being the first piece's. ``note`` is what is said of it, ``picks`` are the names
+    of each choice and of the option that was picked.
     """
 
     name: str
     note: str
-    picks: list[Message]
+    picks: list[list[str]]
     prices: list[Price]
     named: float
     amount: float

@@ -3,7 +3,7 @@
 from fractions import Fraction
 
 from configurator.kernel.message import silence
-from configurator.kernel.prices.pieces import book_lines, book_refusal, lines_sum
+from configurator.kernel.prices.piece_prices import book_lines, book_refusal, lines_sum
 from configurator.kernel.prices.price_shapes import Charge, Money, Offer, Price, PriceBook, PriceLine, PriceTerms
 from configurator.kernel.shapes import Fit
 

@@ -8,7 +8,7 @@ from configurator.catalog import Catalog
 from configurator.catalog.pricing import Pricing
 from configurator.kernel.message import is_said, say
 from configurator.kernel.mount.hung import hung
-from configurator.kernel.prices.pieces import hung_pieces, piece_price
+from configurator.kernel.prices.piece_prices import hung_pieces, piece_price
 from configurator.kernel.prices.price_shapes import Price
 from configurator.kernel.shapes import Fit
 from tests.kernel.prices.price_samples import cost, worked_amount

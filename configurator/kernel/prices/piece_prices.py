@@ -1,6 +1,6 @@
 """What each piece costs that hangs on a door: its size by the price book, and what its picks add."""
 
-from configurator.kernel.message import is_said, message, plain, silence
+from configurator.kernel.message import is_said, message, plain
 from configurator.kernel.mount.hung import dressed_leaves
 from configurator.kernel.prices.charges import charge_line, charge_refusal, line_step, share_line
 from configurator.kernel.prices.price_shapes import Charge, Price, PriceBook, PriceLine, PriceTerms
@@ -78,7 +78,8 @@ def book_lines(book: PriceBook, fit: Fit, size: list[float], terms: PriceTerms) 
     first = charge_line(book["size"], "size", plain("Price by size"), size, terms)
     lines = [first]
     for choice, charge in picked_charges(book, fit).items():
-        name = pick_name(fit["family"], choice, fit["choices"][choice])
+        picked = pick_names(fit["family"], choice, fit["choices"][choice])
+        name = message("{choice}: {option}", {"choice": [picked[0], "name"], "option": [picked[1], "name"]})
         if charge["how"] == "share":
             lines.append(share_line(charge["amount"], choice, name, first["amount"], line_step(terms)))
         else:
@@ -86,15 +87,13 @@ def book_lines(book: PriceBook, fit: Fit, size: list[float], terms: PriceTerms) 
     return lines
 
 
-def pick_name(family: Family, choice_id: str, option_id: str) -> Message:
-    """Return a pick by the names of its choice and its option."""
+def pick_names(family: Family, choice_id: str, option_id: str) -> list[str]:
+    """Return a pick by the names of its choice and its option; by their ids where the family has neither."""
     for choice in family["choices"]:
         for option in choice["options"]:
             if choice["id"] == choice_id and option["id"] == option_id:
-                return message(
-                    "{choice}: {option}", {"choice": [choice["name"], "name"], "option": [option["name"], "name"]}
-                )
-    return silence()
+                return [choice["name"], option["name"]]
+    return [choice_id, option_id]
 
 
 def lines_sum(lines: list[PriceLine]) -> float:
