@@ -118,6 +118,10 @@ Write the order to the workroom for all that a LINK holds, as a PDF or HTML file
 \b
 Examples: astragal order "2/in/garden-pair:cellular-shade/qqrm3" -o order.pdf
           astragal order "2/in/garden-pair:cellular-shade/qqrm3" --csv > order.csv""")
+FIELD_HELP = wording("""\
+Write the configurator of CONTENT [this folder, or the starter content] into one file that works without a network.
+
+Example: astragal field my-showroom -o field.html""")
 NEW_HELP = wording("""\
 Start a showroom of your own in DIR from the starter content.
 
@@ -396,6 +400,27 @@ def order(
         click.echo(told(message("Wrote {file}.", {"file": [str(out), "name"]})))
     else:
         click.echo(job.order_csv() if as_csv else job.order_json(), nl=not as_csv)
+
+
+@main.command(help=FIELD_HELP)
+@click.argument("content", type=PRESENT, default=usual_content)
+@click.option(
+    "-o",
+    "--out",
+    type=SpokenPath(path_type=Path, dir_okay=False),
+    default="field.html",
+    show_default=True,
+    cls=SpokenOption,
+    help=wording("The file."),
+)
+def field(content: Path, out: Path) -> None:
+    """Write the configurator of CONTENT [this folder, or the starter content] into one file."""
+    from configurator.site.mkdocs.field_file import field_file
+
+    asked.take_content(content)
+    with asked.plain_errors():
+        out.write_text(field_file(content), encoding="utf-8")
+    click.echo(told(message("Wrote {file}.", {"file": [str(out), "name"]})))
 
 
 @main.command(help=NEW_HELP)
