@@ -1,5 +1,6 @@
 """The commands: each says whom to call, and imports what it alone needs, so that none waits for what others use."""
 
+from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -22,6 +23,8 @@ from configurator.spoken_help import (
 )
 
 if TYPE_CHECKING:
+    from datetime import datetime
+
     from configurator.catalog import Catalog
 
 FOLDER = SpokenPath(path_type=Path, file_okay=False)
@@ -62,14 +65,16 @@ with_sheet = click.option(
     cls=SpokenOption,
     help=wording("The sheet of paper [letter where lengths are in inches, else a4]."),
 )
-with_paper = click.option(
+paper_option = partial(
+    click.option,
     "-o",
     "--out",
     type=SpokenPath(path_type=Path, dir_okay=False),
-    required=True,
     cls=SpokenOption,
     help=wording(".pdf or .html"),
 )
+with_paper = paper_option(required=True)
+with_paper_if_any = paper_option()
 
 MAIN_HELP = wording("Coverings for glazed doors: from YAML to drawings, figures and a site.")
 BUILD_HELP = wording("""\
@@ -104,6 +109,13 @@ Draw one view of one family on one door.
 
 \b
 Example: astragal draw --door garden-pair --family cellular-shade --view section --at 0.35 -o section.svg""")
+QUOTE_HELP = wording("""\
+Price all that a LINK or a visit's FILE holds: every piece, what it comes to, and how; as text, a paper or a table.
+
+\b
+Examples: astragal quote "2/in/garden-pair:cellular-shade/qqrm3"
+          astragal quote house.visit.json -o quote.pdf
+          astragal quote house.visit.json --csv > quote.csv""")
 ORDER_HELP = wording("""\
 Write the order to the workroom for all that a LINK or a visit's FILE holds, as a PDF or HTML file or as a table.
 
@@ -118,6 +130,10 @@ MEASURE_HELP = wording("""\
 Write a measuring sheet for each door of a LINK or of a visit's FILE, or a blank one for any door.
 
 Example: astragal measure -o blank.pdf""")
+FIELD_HELP = wording("""\
+Write the configurator of CONTENT [this folder, or the starter content] into one file that works without a network.
+
+Example: astragal field my-showroom -o field.html""")
 NEW_HELP = wording("""\
 Start a showroom of your own in DIR from the starter content.
 
@@ -357,15 +373,50 @@ def draw(
     click.echo(told(message("Drew {file}.", {"file": [str(out), "name"]})))
 
 
+@main.command(help=QUOTE_HELP)
+@click.argument("job", metavar="FILE|LINK")
+@with_paper_if_any
+@click.option("--csv", "as_csv", is_flag=True, cls=SpokenOption, help=wording("A table: a line for each amount."))
+@click.option(
+    "--json", "as_json", is_flag=True, cls=SpokenOption, help=wording("One JSON object: amounts in minor units.")
+)
+@click.option(
+    "--on", "day", type=click.DateTime(["%Y-%m-%d"]), cls=SpokenOption, help=wording("The day of the quote [today].")
+)
+@with_sheet
+@with_units
+@with_content
+def quote(
+    job: str,
+    out: Path | None,
+    as_csv: bool,
+    as_json: bool,
+    day: "datetime | None",
+    sheet: str | None,
+    units: str | None,
+    content: Path,
+) -> None:
+    """Price all that a LINK or a visit's FILE holds: every piece, what it comes to, and how."""
+    from configurator import commissioned, quoted
+    from configurator.kernel.papers.quote_paper import quote_paper
+    from configurator.papers.quote_rows import quote_csv, quote_json
+
+    if [bool(out), as_csv, as_json].count(True) > 1:
+        raise click.UsageError(told(plain("Only one of --out, --csv and --json is possible.")))
+    catalog = asked.catalog(content)
+    with asked.plain_errors():
+        made, reader = quoted.taken(catalog, job, day, units, sheet)
+    if out:
+        commissioned.write(quote_paper(made), reader, out)
+        click.echo(told(message("Wrote {file}.", {"file": [str(out), "name"]})))
+        return
+    tell = quote_json if as_json else quote_csv if as_csv else quoted.as_text
+    click.echo(tell(made, reader), nl=not as_csv)
+
+
 @main.command(help=ORDER_HELP)
 @click.argument("link", metavar="FILE|LINK")
-@click.option(
-    "-o",
-    "--out",
-    type=SpokenPath(path_type=Path, dir_okay=False),
-    cls=SpokenOption,
-    help=wording(".pdf or .html"),
-)
+@with_paper_if_any
 @click.option("--csv", "as_csv", is_flag=True, cls=SpokenOption, help=wording("A table: a line for each piece."))
 @click.option(
     "--json", "as_json", is_flag=True, cls=SpokenOption, help=wording("One JSON object: lengths in mm, shares 0 to 1.")
@@ -415,6 +466,27 @@ def measure(link: str, out: Path, sheet: str | None, units: str | None, content:
     from configurator import commissioned
 
     commissioned.write(*commissioned.measuring(asked.catalog(content), link, units, sheet), out)
+    click.echo(told(message("Wrote {file}.", {"file": [str(out), "name"]})))
+
+
+@main.command(help=FIELD_HELP)
+@click.argument("content", type=PRESENT, default=usual_content)
+@click.option(
+    "-o",
+    "--out",
+    type=SpokenPath(path_type=Path, dir_okay=False),
+    default="field.html",
+    show_default=True,
+    cls=SpokenOption,
+    help=wording("The file."),
+)
+def field(content: Path, out: Path) -> None:
+    """Write the configurator of CONTENT [this folder, or the starter content] into one file."""
+    from configurator.site.mkdocs.field_file import field_file
+
+    asked.take_content(content)
+    with asked.plain_errors():
+        out.write_text(field_file(content), encoding="utf-8")
     click.echo(told(message("Wrote {file}.", {"file": [str(out), "name"]})))
 
 

@@ -47,8 +47,8 @@ def demo(tmp_path_factory: pytest.TempPathFactory) -> Path:
 
 
 def small_content(folder: Path, family: str) -> Path:
-    """Write a content of one door, one covering and one page."""
-    shutil.copytree(CONTENT, folder)
+    """Write a content of one door, one covering and one page, without price books, which name other coverings."""
+    shutil.copytree(CONTENT, folder, ignore=shutil.ignore_patterns("prices"))
     for room, kept in (("doors", "garden-door"), ("families", family), ("pages", "privacy")):
         for file in (folder / room).iterdir():
             if file.stem != kept:

@@ -24,11 +24,22 @@ from configurator.catalog.measures import measures
 from configurator.catalog.notes import DoorNotes, FamilyNotes, HandleNotes, other_names
 from configurator.catalog.own_language import OwnLanguage, check_languages, first_language, translations_in
 from configurator.catalog.picture_check import note_pictures
+from configurator.catalog.pricing import (
+    Pricing,
+    ReadBook,
+    book_paths,
+    check_books,
+    check_decimals,
+    check_terms,
+    note_unpriced,
+    pricing,
+)
 from configurator.catalog.problem import ContentProblems, Problem
 from configurator.catalog.schema.door import DoorFile, DoorWords
 from configurator.catalog.schema.family import FamilyFile
 from configurator.catalog.schema.from_table import numbers_of
 from configurator.catalog.schema.handle import HandleFile
+from configurator.catalog.schema.price_book import PriceBookFile
 from configurator.catalog.schema.showroom import Showroom, ShowroomFile
 from configurator.catalog.schema_check import check
 from configurator.catalog.sources import Source, lift_sources
@@ -51,7 +62,7 @@ class Catalog:
 
     ``words`` is the language that the content is read in, ``translations`` what the content itself translates into it.
     ``texts`` are all that the content says, as it stands there. ``formerly`` gives today's id by what had another, as
-    links look it up.
+    links look it up. ``prices`` are there where the showroom writes quotes and everything was asked for.
     """
 
     folder: Path
@@ -68,6 +79,7 @@ class Catalog:
     translations: Translations
     texts: list[ContentText]
     formerly: FormerIds
+    prices: Pricing | None
 
 
 class Wanted(NamedTuple):
@@ -110,6 +122,9 @@ class _Loading:
         handles, handle_notes = self.handles()
         doors, door_notes = self.doors(handles)
         families, notes = self.families({"order_step": showroom.order_step} if showroom else {})
+        if showroom and showroom.quote and showroom.quote.shown == "no":
+            families = {ident: {**family, "price_level": 0.0} for ident, family in families.items()}
+        prices = None if self.wanted else self.prices(file, showroom, families)
         guides = {} if self.wanted else self.guides()
         if showroom:
             # A door whose file is unsound is there all the same.
@@ -140,6 +155,7 @@ class _Loading:
             translations=self.language.translations,
             texts=self.language.texts,
             formerly=self.formerly,
+            prices=prices,
         )
 
     def files(self, kind: str, wanted: str) -> dict[str, Path]:
@@ -171,6 +187,23 @@ class _Loading:
         if showroom:
             check_theme(file, showroom, self.folder)
         return file, showroom
+
+    def prices(self, file: ContentFile, showroom: Showroom | None, families: dict[str, Family]) -> Pricing | None:
+        """Return what the showroom's price books and its terms make up; ``file`` is the showroom's."""
+        paths = book_paths(self.folder, self.problems)
+        read = [self.read(path, PriceBookFile) for path in paths.values()]
+        books: list[ReadBook] = [(book_file, book) for book_file, book, _ in read]
+        known = list(yaml_files(self.folder, "families", []))
+        check_books(books, families, known)
+        terms = showroom.quote if showroom else None
+        if terms:
+            check_terms(file, terms, families, known)
+            check_decimals(file, terms, books)
+        elif showroom and books:
+            note_unpriced(self.folder, self.problems)
+        found = [problem for book_file, _ in books for problem in book_file.problems]
+        self.problems.extend(found)
+        return pricing(terms, books, self.language.words) if terms and not (found or file.problems) else None
 
     def handles(self) -> tuple[dict[str, Handle | None], dict[str, HandleNotes]]:
         """Return the handles, None for those whose file is unsound, so that doors may still name them."""

@@ -95,7 +95,8 @@ def expected_at(schema: type[BaseModel], path: KeyPath) -> Message:
     inner = inner_schema(field.annotation) if field else None
     container = get_origin(field.annotation) if field and path[-1] in schema_fields(schema, path) else None
     if inner is None:
-        return plain("a list in [ ] is expected" if container is list else "a mapping is expected")
+        in_list = container is list or isinstance(path[-1], int)
+        return plain("a list in [ ] is expected" if in_list else "a mapping is expected")
     keys: dict[str, Term] = {"keys": [", ".join(inner.model_fields), "name"]}
     if container is list:
         return message("a list of mappings with {keys} is expected", keys)

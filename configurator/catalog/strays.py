@@ -18,6 +18,7 @@ READ = {
     "families": (YAML_ENDING,),
     "handles": (YAML_ENDING,),
     "pages": MARKDOWN_ENDINGS,
+    "prices": (YAML_ENDING,),
     "words": (".po",),
     "pictures": SHOWN_ENDINGS,
 }

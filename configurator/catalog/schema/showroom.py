@@ -7,6 +7,7 @@ import pydantic
 from configurator.catalog.fields import Hex, Like, Number
 from configurator.catalog.schema.base import Constant, Ident, Language, Line, Name, OneOf, Section, SourceMark
 from configurator.catalog.schema.from_table import with_numbers
+from configurator.catalog.schema.quote_terms import QuoteTerms
 from configurator.kernel.tongue import wording
 from configurator.places import THEMES
 
@@ -94,7 +95,8 @@ class Showroom(Section):
     that stands at its root. :attr:`tongues` reads either.
 
     ``first_door`` is the one that the configurator opens with, the commonest. ``order_step`` is the step in which
-    sizes are ordered, of every family that does not give its own.
+    sizes are ordered, of every family that does not give its own. ``quote`` are the terms of its quotes, where it has
+    price books.
     """
 
     name: Name
@@ -110,6 +112,7 @@ class Showroom(Section):
     )
     household: Home
     first_door: Ident = ""
+    quote: QuoteTerms | None = None
     theme: Theme
     language: Language = "en"
     languages: list[Language] = []

@@ -3,11 +3,15 @@
 from typing import TypedDict
 
 from configurator.kernel.fact_words import ANIMAL_WORDS, CLEANING_WORDS, PRICE_WORDS
+from configurator.kernel.message import message
+from configurator.kernel.prices.charges import lowest_amount
+from configurator.kernel.prices.money_words import money_term
 from configurator.kernel.shapes import Family
 from configurator.kernel.tongue import wording
 from configurator.site.house import House
 
 FACT_NAMES = {
+    "price": wording("Price"),
     "price_level": wording("Price level"),
     "cleaning": wording("Cleaning"),
     "animals": wording("With animals"),
@@ -32,10 +36,25 @@ def fact_texts(family: Family) -> dict[str, str]:
     return {name: text for name, text in texts.items() if text}
 
 
+def price_lines(house: House, family: Family) -> list[FactLine]:
+    """Return from which price on a family is had, where the showroom shows that and has a price book for it."""
+    prices = house.catalog.prices
+    if prices is None or prices.shown != "from" or family["id"] not in prices.books:
+        return []
+    lowest = money_term(lowest_amount(prices.books[family["id"]]["size"]), prices.terms["money"])
+    return [
+        {
+            "name": house.named(FACT_NAMES["price"]),
+            "text": house.phrase(message("from {amount} for the smallest size", {"amount": lowest})),
+            "source": house.source(prices.sources[family["id"]]),
+        }
+    ]
+
+
 def fact_lines(house: House, family: Family) -> list[FactLine]:
     """Return the facts that are known of a family."""
     sources = house.catalog.family_notes[family["id"]].fact_sources
-    return [
+    return price_lines(house, family) + [
         {"name": house.named(FACT_NAMES[name]), "text": house.named(text), "source": house.source(sources[name])}
         for name, text in fact_texts(family).items()
     ]

@@ -1,0 +1,135 @@
+"""A quote for what a link or a visit's file holds, and what it is told as."""
+
+from datetime import date
+from pathlib import Path
+
+from configurator import commissioned, linked
+from configurator.browser.catalog_json import page_catalog
+from configurator.browser.link import shapes as link_shapes
+from configurator.catalog import Catalog
+from configurator.catalog.clauses import Refusal
+from configurator.catalog.pricing import Pricing
+from configurator.kernel.message import plain
+from configurator.kernel.mount.hung import hung_with
+from configurator.kernel.papers.quote_paper import quote_paper
+from configurator.kernel.prices.offers import named_offer, no_offer, offer_of
+from configurator.kernel.prices.piece_prices import hung_pieces
+from configurator.kernel.prices.price_shapes import Offer, Quote, Quoted
+from configurator.kernel.tongue import Words
+from configurator.kernel.visit.hung_leaves import hung_leaves, is_offered
+from configurator.kernel.visit.visit_shapes import Opening, Proposal, Visit, VisitStock
+from configurator.papers.paper_text import paper_text
+from configurator.papers.reader import SHEETS, Reader
+from configurator.visit_file import read_file
+
+# What a visit's file ends in.
+VISIT_ENDING = ".json"
+
+
+def taken(
+    catalog: Catalog, written: str, on: date | None, units: str | None, sheet: str | None
+) -> tuple[Quote, Reader]:
+    """Return the quote for a link or a visit's file, and who reads it, in units of theirs unless others are asked for.
+
+    :raises Refusal: where the showroom has no prices, or the file holds no visit
+    """
+    prices_of(catalog)
+    day_told = day(on, catalog.words)
+    if written.endswith(VISIT_ENDING):
+        visit = read_file(Path(written))
+        own = units or visit["units"]
+        made = of_visit(catalog, visit, day_told)
+    else:
+        opened = commissioned.opened(catalog, written)
+        own = units or opened["state"]["units"]
+        made = of_link(catalog, opened, day_told)
+    return made, Reader(catalog.words, own, sheet or SHEETS[own])
+
+
+def prices_of(catalog: Catalog) -> Pricing:
+    """Return the showroom's prices.
+
+    :raises Refusal: where it has none
+    """
+    if catalog.prices is None:
+        none = plain("this showroom writes no quotes")
+        raise Refusal(none, plain("say its terms under quote in showroom.yaml, and its prices in prices/"))
+    return catalog.prices
+
+
+def of_link(catalog: Catalog, told: link_shapes.Opened, on: str) -> Quote:
+    """Return the quote for a link's configurations: those of one and the same door are offers for one opening."""
+    prices = prices_of(catalog)
+    openings: list[Quoted] = []
+    doors: list[object] = []
+    for one in told["state"]["configurations"]:
+        fit = hung_with(*linked.asked(catalog, one))
+        offer = offer_of(hung_pieces(fit), prices.books, prices.terms)
+        if one["door"] in doors:
+            openings[doors.index(one["door"])]["offers"].append(offer)
+        else:
+            doors.append(one["door"])
+            openings.append({"name": one["door"]["name"], "offers": [offer], "taken": -1})
+    return {
+        "showroom": catalog.showroom.name,
+        "client": "",
+        "on": on,
+        "openings": openings,
+        "terms": prices.terms,
+    }
+
+
+def of_visit(catalog: Catalog, visit: Visit, on: str) -> Quote:
+    """Return the quote for a visit: what is proposed for each opening, or what was agreed or is liked alone."""
+    prices = prices_of(catalog)
+    stock = page_catalog(catalog)
+    openings: list[Quoted] = [
+        {
+            "name": opening["room"],
+            "offers": [proposed(opening, one, stock, prices) for one in opening["proposals"]],
+            "taken": decided(opening),
+        }
+        for opening in visit["openings"]
+        if opening["proposals"]
+    ]
+    return {
+        "showroom": catalog.showroom.name,
+        "client": visit["client"],
+        "on": on,
+        "openings": openings,
+        "terms": prices.terms,
+    }
+
+
+def proposed(opening: Opening, proposal: Proposal, stock: VisitStock, prices: Pricing) -> Offer:
+    """Return a proposal as an offer: for the price that was named for it, or by the books."""
+    if is_offered(proposal, stock):
+        offer = offer_of(hung_leaves(opening, proposal, stock), prices.books, prices.terms)
+    else:
+        offer = no_offer(proposal["family"], plain("This covering is no longer offered."))
+    agreed = [one["price"] for one in opening["agreed"] if one["proposal"] == proposal["id"]]
+    written = agreed[-1] if agreed else proposal["price"]
+    return named_offer({**offer, "note": proposal["note"]}, written, prices.terms["money"])
+
+
+def decided(opening: Opening) -> int:
+    """Return the place of the proposal that was agreed last, or else of the one that alone is liked; -1 for none."""
+    names = [proposal["id"] for proposal in opening["proposals"]]
+    agreed = [names.index(one["proposal"]) for one in opening["agreed"] if one["proposal"] in names]
+    liked = [place for place, proposal in enumerate(opening["proposals"]) if proposal["liked"]]
+    if agreed:
+        return agreed[-1]
+    return liked[0] if len(liked) == 1 else -1
+
+
+def day(asked: date | None, words: Words) -> str:
+    """Return a day, or today, as a language writes it."""
+    # What is known of languages is slow to load.
+    from babel.dates import format_date
+
+    return format_date(asked or date.today(), "long", words["language"].replace("-", "_"))
+
+
+def as_text(quote: Quote, reader: Reader) -> str:
+    """Return the quote as a terminal shows it."""
+    return paper_text(quote_paper(quote), reader)
