@@ -13,13 +13,15 @@ from configurator.kernel.mount.hung import hung_with
 from configurator.kernel.shapes import Drawing
 from configurator.kernel.views.draft import drafted
 from configurator.kernel.views.elevation import elevation_of
+from configurator.kernel.views.evening import evening_of
 from configurator.kernel.views.plan import plan_of
 from configurator.kernel.views.section import section_of
 from configurator.kernel.views.sheet import sheet_of
+from configurator.kernel.views.street import street_of
 from configurator.kernel.views.subject import subject
 from configurator.spoken import phrase
 
-DRAW = {"elevation": elevation_of, "section": section_of, "plan": plan_of, "sheet": sheet_of}
+DRAW = {"elevation": elevation_of, "section": section_of, "plan": plan_of, "sheet": sheet_of, "evening": evening_of}
 PNG_WIDTH = 1600
 
 
@@ -32,7 +34,8 @@ def drawn(catalog: Catalog, asked: Configuration, view: str, at: str, units: str
     if is_said(refusal):
         raise click.ClickException(say(refusal, catalog.words, units))
     given = subject(hung_with(*asked), place(asked, at), catalog.household, catalog.words)
-    return DRAW[view](drafted(asked.door, given, catalog.words, units))
+    draft = drafted(asked.door, given, catalog.words, units)
+    return street_of(draft, catalog.household) if view == "street" else DRAW[view](draft)
 
 
 def write(drawing: Drawing, out: Path) -> None:
