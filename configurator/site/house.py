@@ -14,8 +14,8 @@ from configurator.browser.link.state import FRESH_STEP, LINKED_STEP, fresh_confi
 from configurator.catalog import Catalog, load
 from configurator.catalog.schema.showroom import Showroom
 from configurator.catalog.sources import Source
-from configurator.drawing import room
-from configurator.drawing.photo import widths_of
+from configurator.drawing import room_setting
+from configurator.drawing.photo import usual_width, widths_of
 from configurator.kernel.answer import ask_fit, ruled_out
 from configurator.kernel.message import say, say_phrase
 from configurator.kernel.mount.hung import hung
@@ -26,7 +26,7 @@ from configurator.kernel.views.words import covering_words
 from configurator.site.answers import Answers, Kept, digest
 from configurator.site.face.photos import Photo, logo_markup, photographs
 from configurator.site.face.templates import environment
-from configurator.site.face.themes import template_folders, theme_opens_with
+from configurator.site.face.themes import template_folders
 from configurator.site.site_page import SitePage
 
 Terms = dict[str, list[float | str]]
@@ -35,10 +35,12 @@ OWN_CARD = "cards/showroom.png"
 
 
 class HeroPhoto(TypedDict):
-    """The picture that a first page opens with: its name, the widths it comes in, and its size in pixels."""
+    """The picture that a first page opens with: its name, the widths it comes in, the one for a screen of which nothing
+    is known, and its size in pixels."""
 
     name: str
     widths: list[int]
+    usual: int
     width: int
     height: int
 
@@ -128,17 +130,15 @@ class House:
 
     @property
     def paints_room(self) -> bool:
-        """Whether the theme opens with a room and the showroom has no photograph of its own for that."""
-        return theme_opens_with(self.showroom.theme.name) == ROOM and ROOM not in self.photos
+        """Whether the showroom has no photograph of its own to open with."""
+        return ROOM not in self.photos
 
     @property
-    def hero_photo(self) -> HeroPhoto | None:
-        """The picture that the first page opens with; None for a drawing."""
-        if theme_opens_with(self.showroom.theme.name) != ROOM:
-            return None
+    def hero_photo(self) -> HeroPhoto:
+        """The picture that the first page opens with."""
         own = self.photos.get(ROOM)
-        width, height = (own.width, own.height) if own else (room.WIDTH, room.HEIGHT)
-        return {"name": ROOM, "widths": widths_of(width), "width": width, "height": height}
+        width, height = (own.width, own.height) if own else (room_setting.WIDTH, room_setting.HEIGHT)
+        return {"name": ROOM, "widths": widths_of(width), "usual": usual_width(width), "width": width, "height": height}
 
     @property
     def templates(self) -> list[Path]:

@@ -45,4 +45,6 @@ def logo_markup(path: Path, colors: Colors) -> str:
     text = re.sub(r"<\?xml.*?\?>|<!--.*?-->|<title>.*?</title>", "", text, flags=re.DOTALL)
     for name in ("paper", "ink", "warm", "cool"):
         text = re.sub(re.escape(getattr(colors, name)), f"var(--{name})", text, flags=re.IGNORECASE)
-    return text.replace("<svg", '<svg aria-hidden="true" focusable="false"', 1).replace(' role="img"', "", 1).strip()
+    # Within a page a drawing needs no name space, and its lines no ends.
+    text = re.sub(r">\s+<", "><", text.replace(' xmlns="http://www.w3.org/2000/svg"', "", 1))
+    return text.replace("<svg", '<svg aria-hidden="true"', 1).replace(' role="img"', "", 1).strip()
