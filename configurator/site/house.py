@@ -30,19 +30,24 @@ from configurator.site.face.themes import template_folders
 from configurator.site.site_page import SitePage
 
 Terms = dict[str, list[float | str]]
-ROOM = "room"
+ROOM = "painted-room"
+# Where in the painted room the door is.
+ROOM_FOCUS = "72% 75%"
 OWN_CARD = "cards/showroom.png"
 
 
 class HeroPhoto(TypedDict):
     """The picture that a first page opens with: its name, the widths it comes in, the one for a screen of which nothing
-    is known, and its size in pixels."""
+    is known, its size in pixels, what it shows (nothing: the painted room), where its subject is, and who took it."""
 
     name: str
     widths: list[int]
     usual: int
     width: int
     height: int
+    alt: str
+    focus: str
+    credit: str
 
 
 class House:
@@ -131,14 +136,16 @@ class House:
     @property
     def paints_room(self) -> bool:
         """Whether the showroom has no photograph of its own to open with."""
-        return ROOM not in self.photos
+        return self.showroom.photo is None
 
     @property
     def hero_photo(self) -> HeroPhoto:
         """The picture that the first page opens with."""
-        own = self.photos.get(ROOM)
-        width, height = (own.width, own.height) if own else (room_setting.WIDTH, room_setting.HEIGHT)
-        return {"name": ROOM, "widths": widths_of(width), "usual": usual_width(width), "width": width, "height": height}
+        own = self.showroom.photo
+        if not own:
+            return hero(ROOM, (room_setting.WIDTH, room_setting.HEIGHT), ("", ROOM_FOCUS, ""))
+        photo = self.photos[Path(own.file).stem]
+        return hero(photo.name, (photo.width, photo.height), (own.alt, own.focus, own.credit))
 
     @property
     def templates(self) -> list[Path]:
@@ -246,6 +253,23 @@ class House:
     def stock(self) -> Stock:
         """What links to the configurator refer to."""
         return page_catalog(self.catalog)
+
+
+def hero(name: str, size: tuple[int, int], told: tuple[str, str, str]) -> HeroPhoto:
+    """Return a first page's picture of a size, with what it shows, where its subject is, and who took it."""
+    width, height = size
+    alt, focus, credit = told
+    widths, usual = widths_of(width), usual_width(width)
+    return {
+        "name": name,
+        "widths": widths,
+        "usual": usual,
+        "width": width,
+        "height": height,
+        "alt": alt,
+        "focus": focus,
+        "credit": credit,
+    }
 
 
 def open_houses(content: Path, answers: Answers) -> House:

@@ -5,7 +5,7 @@ import re
 from pathlib import Path
 from typing import NamedTuple
 
-from PIL import Image
+from PIL import ExifTags, Image
 
 from configurator.catalog.files import PICTURE_ENDINGS
 from configurator.catalog.schema.showroom import Colors
@@ -13,9 +13,12 @@ from configurator.drawing.photo import without_notes
 
 TYPES = {".png": "image/png", ".jpg": "image/jpeg", ".jpeg": "image/jpeg", ".webp": "image/webp"}
 
+# How a camera says that it was held on its side (EXIF 2.32, 4.6.4).
+ON_ITS_SIDE = (5, 6, 7, 8)
+
 
 class Photo(NamedTuple):
-    """A photograph: its file, its name, and its size in pixels."""
+    """A photograph: its file, its name, and its size in pixels, the right way up."""
 
     path: Path
     name: str
@@ -32,7 +35,9 @@ def photographs(folder: Path) -> dict[str, Photo]:
     for path in sorted(folder.glob("*")):
         if path.suffix.lower() in PICTURE_ENDINGS:
             with Image.open(path) as opened:
-                found[path.stem] = Photo(path, path.stem, *opened.size)
+                lies = opened.getexif().get(ExifTags.Base.Orientation, 1) in ON_ITS_SIDE
+                wide, high = reversed(opened.size) if lies else opened.size
+            found[path.stem] = Photo(path, path.stem, wide, high)
     return found
 
 
