@@ -21,7 +21,7 @@ from configurator.kernel.shapes import Door, Family, Message, Position
 from configurator.spoken import clauses, phrase, read, speak, speak_as, told, words
 
 Thing = TypeVar("Thing")
-VIEWS = ("elevation", "section", "plan", "sheet")
+VIEWS = ("elevation", "evening", "street", "section", "plan", "sheet", "room")
 
 
 class Configuration(NamedTuple):

@@ -369,7 +369,8 @@ def draw(
     catalog = asked.catalog(content, Wanted(door, family))
     wanted = asked.configuration(catalog, door, family, choices)
     with asked.plain_errors():
-        paper.write(paper.drawn(catalog, wanted, view, at, units or catalog.showroom.units), out)
+        drawing = paper.drawn(catalog, wanted, view, at, units or catalog.showroom.units)
+        paper.write(drawing, out, painted=view == "room")
     click.echo(told(message("Drew {file}.", {"file": [str(out), "name"]})))
 
 

@@ -12,14 +12,23 @@ from configurator.kernel.message import is_said, message, say
 from configurator.kernel.mount.hung import hung_with
 from configurator.kernel.shapes import Drawing
 from configurator.kernel.views.draft import drafted
-from configurator.kernel.views.elevation import elevation_of
+from configurator.kernel.views.elevation import elevation_alone, elevation_of
+from configurator.kernel.views.evening import evening_of
 from configurator.kernel.views.plan import plan_of
 from configurator.kernel.views.section import section_of
 from configurator.kernel.views.sheet import sheet_of
+from configurator.kernel.views.street import street_of
 from configurator.kernel.views.subject import subject
 from configurator.spoken import phrase
 
-DRAW = {"elevation": elevation_of, "section": section_of, "plan": plan_of, "sheet": sheet_of}
+DRAW = {
+    "elevation": elevation_of,
+    "section": section_of,
+    "plan": plan_of,
+    "sheet": sheet_of,
+    "evening": evening_of,
+    "room": elevation_alone,
+}
 PNG_WIDTH = 1600
 
 
@@ -32,11 +41,12 @@ def drawn(catalog: Catalog, asked: Configuration, view: str, at: str, units: str
     if is_said(refusal):
         raise click.ClickException(say(refusal, catalog.words, units))
     given = subject(hung_with(*asked), place(asked, at), catalog.household, catalog.words)
-    return DRAW[view](drafted(asked.door, given, catalog.words, units))
+    draft = drafted(asked.door, given, catalog.words, units)
+    return street_of(draft, catalog.household) if view == "street" else DRAW[view](draft)
 
 
-def write(drawing: Drawing, out: Path) -> None:
-    """Write a drawing as SVG or PNG, by the file's name.
+def write(drawing: Drawing, out: Path, painted: bool) -> None:
+    """Write a drawing as SVG or PNG, by the file's name; ``painted`` into a room, always as PNG.
 
     :raises click.BadParameter: when the name ends otherwise, or names a folder that is not there
     """
@@ -44,7 +54,14 @@ def write(drawing: Drawing, out: Path) -> None:
         raise click.BadParameter(
             phrase(message("there is no folder '{folder}'", {"folder": [str(out.parent), "name"]})), param_hint="--out"
         )
-    if out.suffix == ".svg":
+    if painted and out.suffix != ".png":
+        told = message("'{file}' does not end in .png; a painted room is a picture", {"file": [str(out), "name"]})
+        raise click.BadParameter(phrase(told), param_hint="--out")
+    if painted:
+        from configurator.drawing.room import room_picture
+
+        room_picture(drawing).save(out, optimize=True)
+    elif out.suffix == ".svg":
         out.write_text(to_svg(drawing), encoding="utf-8")
     elif out.suffix == ".png":
         # Pillow is slow to load, and nothing but a bitmap needs it.

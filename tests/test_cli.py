@@ -275,11 +275,18 @@ def test_a_position_outside_the_travel_is_refused(run: Run, fitting: list[str], 
     assert run("fit", *fitting, f"--at={at}").exit_code == 2
 
 
-@pytest.mark.parametrize("view", ["elevation", "section", "plan", "sheet"])
+@pytest.mark.parametrize("view", ["elevation", "evening", "street", "section", "plan", "sheet"])
 def test_draw_writes_an_svg_with_a_title(run: Run, fitting: list[str], view: str) -> None:
     assert run("draw", *fitting, "--view", view, "--at", "0.35", "-o", "drawn.svg").exit_code == 0
     drawing = ElementTree.parse("drawn.svg").getroot()
     assert drawing.find("{http://www.w3.org/2000/svg}title") is not None
+
+
+def test_a_room_is_painted_as_a_picture_alone(run: Run, fitting: list[str]) -> None:
+    assert run("draw", *fitting, "--view", "room", "--at", "0.35", "-o", "room.png").exit_code == 0
+    with Image.open("room.png") as room:
+        assert room.size == (1800, 1080)
+    assert "'room.svg' does not end in .png" in run("draw", *fitting, "--view", "room", "-o", "room.svg").stderr
 
 
 def test_open_and_closed_are_drawn_apart(run: Run, catalog: Catalog, fitting: list[str]) -> None:

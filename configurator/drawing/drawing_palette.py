@@ -9,7 +9,7 @@ from configurator.kernel.shapes import Drawing
 
 STYLE_SHEET = Path(__file__).with_name("drawing.css")
 # Line weights and letters on paper, mm: see DEVELOPERS.md.
-PAPER_WEIGHTS = {"cut": 0.5, "seen": 0.25, "hair": 0.13}
+PAPER_WEIGHTS = {"cut": 0.5, "main": 0.35, "seen": 0.25, "hair": 0.13}
 PAPER_LETTERS = 2.8
 # A drawing without letters is taken to fill this much paper, mm.
 PAPER_ACROSS = 180.0

@@ -5,7 +5,7 @@ from pathlib import Path
 
 from PIL import Image, ImageOps
 
-WIDTHS = (480, 960, 1600)
+WIDTHS = (480, 960, 1440)
 FALLBACK = 960
 QUALITY = 78
 # Of a picture that is only freed of what is noted in it.
@@ -51,13 +51,17 @@ def widths_of(width: int) -> list[int]:
     return [smaller for smaller in WIDTHS if smaller <= width] or [width]
 
 
+def usual_width(width: int) -> int:
+    """Return which of the widths of a picture is shown where nothing is known of the screen."""
+    return max((one for one in widths_of(width) if one <= FALLBACK), default=width)
+
+
 def picture_sizes(image: Image.Image) -> dict[str, bytes]:
-    """Return a picture's files by the end of their names: ``-480.webp`` and so on, and ``.jpg`` to fall back on."""
-    widths = widths_of(image.width)
-    files = {f"-{width}.webp": encoded(resized(image, width), "WEBP") for width in widths}
-    return files | {".jpg": encoded(resized(image, FALLBACK), "JPEG")}
+    """Return a picture's files by the end of their names: ``-480.webp`` and so on."""
+    return {f"-{width}.webp": encoded(resized(image, width), "WEBP") for width in widths_of(image.width)}
 
 
 def photo_sizes(path: Path) -> dict[str, bytes]:
-    """Return the files of a photograph, as :func:`picture_sizes` does."""
-    return picture_sizes(upright(path))
+    """Return the files of a photograph, as :func:`picture_sizes` does, and ``.jpg`` for what shows no others."""
+    image = upright(path)
+    return picture_sizes(image) | {".jpg": encoded(resized(image, FALLBACK), "JPEG")}

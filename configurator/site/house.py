@@ -14,8 +14,8 @@ from configurator.browser.link.state import FRESH_STEP, LINKED_STEP, fresh_confi
 from configurator.catalog import Catalog, load
 from configurator.catalog.schema.showroom import Showroom
 from configurator.catalog.sources import Source
-from configurator.drawing import room
-from configurator.drawing.photo import widths_of
+from configurator.drawing import room_setting
+from configurator.drawing.photo import usual_width, widths_of
 from configurator.kernel.answer import ask_fit, ruled_out
 from configurator.kernel.message import say, say_phrase
 from configurator.kernel.mount.hung import hung
@@ -26,21 +26,28 @@ from configurator.kernel.views.words import covering_words
 from configurator.site.answers import Answers, Kept, digest
 from configurator.site.face.photos import Photo, logo_markup, photographs
 from configurator.site.face.templates import environment
-from configurator.site.face.themes import template_folders, theme_opens_with
+from configurator.site.face.themes import template_folders
 from configurator.site.site_page import SitePage
 
 Terms = dict[str, list[float | str]]
-ROOM = "room"
+ROOM = "painted-room"
+# Where in the painted room the door is.
+ROOM_FOCUS = "72% 75%"
 OWN_CARD = "cards/showroom.png"
 
 
 class HeroPhoto(TypedDict):
-    """The picture that a first page opens with: its name, the widths it comes in, and its size in pixels."""
+    """The picture that a first page opens with: its name, the widths it comes in, the one for a screen of which nothing
+    is known, its size in pixels, what it shows (nothing: the painted room), where its subject is, and who took it."""
 
     name: str
     widths: list[int]
+    usual: int
     width: int
     height: int
+    alt: str
+    focus: str
+    credit: str
 
 
 class House:
@@ -128,17 +135,17 @@ class House:
 
     @property
     def paints_room(self) -> bool:
-        """Whether the theme opens with a room and the showroom has no photograph of its own for that."""
-        return theme_opens_with(self.showroom.theme.name) == ROOM and ROOM not in self.photos
+        """Whether the showroom has no photograph of its own to open with."""
+        return self.showroom.photo is None
 
     @property
-    def hero_photo(self) -> HeroPhoto | None:
-        """The picture that the first page opens with; None for a drawing."""
-        if theme_opens_with(self.showroom.theme.name) != ROOM:
-            return None
-        own = self.photos.get(ROOM)
-        width, height = (own.width, own.height) if own else (room.WIDTH, room.HEIGHT)
-        return {"name": ROOM, "widths": widths_of(width), "width": width, "height": height}
+    def hero_photo(self) -> HeroPhoto:
+        """The picture that the first page opens with."""
+        own = self.showroom.photo
+        if not own:
+            return hero(ROOM, (room_setting.WIDTH, room_setting.HEIGHT), ("", ROOM_FOCUS, ""))
+        photo = self.photos[Path(own.file).stem]
+        return hero(photo.name, (photo.width, photo.height), (own.alt, own.focus, own.credit))
 
     @property
     def templates(self) -> list[Path]:
@@ -246,6 +253,23 @@ class House:
     def stock(self) -> Stock:
         """What links to the configurator refer to."""
         return page_catalog(self.catalog)
+
+
+def hero(name: str, size: tuple[int, int], told: tuple[str, str, str]) -> HeroPhoto:
+    """Return a first page's picture of a size, with what it shows, where its subject is, and who took it."""
+    width, height = size
+    alt, focus, credit = told
+    widths, usual = widths_of(width), usual_width(width)
+    return {
+        "name": name,
+        "widths": widths,
+        "usual": usual,
+        "width": width,
+        "height": height,
+        "alt": alt,
+        "focus": focus,
+        "credit": credit,
+    }
 
 
 def open_houses(content: Path, answers: Answers) -> House:

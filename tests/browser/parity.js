@@ -46,7 +46,7 @@ function asked(one) {
   const told = {
     answer,
     scene,
-    views: one.views.map((view) => kernel[`${view}_of`](kernel.drafted(door, { scene, answer, names }, ENGLISH, units))),
+    views: one.views.map((view) => kernel[`${view}_of`](kernel.drafted(door, { scene, answer, names }, ENGLISH, units), household)),
     moment: kernel.moment(fit, place),
     share: kernel.share_at(fit.numbers, place),
     way: [0, 0.45, 0.93, 1].map((share) => kernel.position_at(fit.numbers, share)),

@@ -8,7 +8,7 @@ import json
 import shutil
 import sys
 import zlib
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from pathlib import Path
 from typing import Any
 
@@ -27,14 +27,17 @@ from configurator.kernel.mount.hung import hung
 from configurator.kernel.needs.matching import best_match
 from configurator.kernel.position import position_at, share_at
 from configurator.kernel.scene import asked_scene, scene_at
+from configurator.kernel.shapes import Drawing, Household
 from configurator.kernel.tongue import ENGLISH
 from configurator.kernel.views.detail import detail_handle_of, detail_head_of
 from configurator.kernel.views.detail_upright import detail_upright_of
-from configurator.kernel.views.draft import drafted
+from configurator.kernel.views.draft import Draft, drafted
 from configurator.kernel.views.elevation import elevation_of
+from configurator.kernel.views.evening import evening_of
 from configurator.kernel.views.plan import plan_of
 from configurator.kernel.views.section import section_of
 from configurator.kernel.views.sheet import sheet_of
+from configurator.kernel.views.street import street_of
 from configurator.kernel.views.subject import subject
 from configurator.kernel.views.workroom import workroom_sheet
 from configurator.kernel.whereabouts import place_words
@@ -42,10 +45,12 @@ from configurator.places import CONTENT
 from tests.cases import Case, seeded_case
 
 CLOSE = 1e-9
-VIEWS = {
+VIEWS: dict[str, Callable[..., Drawing]] = {
     "elevation": elevation_of,
     "section": section_of,
     "plan": plan_of,
+    "evening": evening_of,
+    "street": street_of,
     "detail_head": detail_head_of,
     "detail_handle": detail_handle_of,
     "detail_upright": detail_upright_of,
@@ -61,6 +66,11 @@ def views_of(number: int, thorough: bool) -> list[str]:
     return list(VIEWS) if thorough else [list(VIEWS)[number % len(VIEWS)]]
 
 
+def seen(name: str, draft: Draft, household: Household) -> Drawing:
+    """Return a view by its name."""
+    return street_of(draft, household) if name == "street" else VIEWS[name](draft)
+
+
 def asked(case: Case, stock: Stock, views: list[str], thorough: bool) -> dict[str, Any]:
     """Return everything that the kernel tells of a case; ``thorough`` asks for what is slow too."""
     door, family, choices, place = case["door"], case["family"], case["choices"], case["place"]
@@ -74,7 +84,7 @@ def asked(case: Case, stock: Stock, views: list[str], thorough: bool) -> dict[st
     told: dict[str, Any] = {
         "answer": answer,
         "scene": view,
-        "views": [VIEWS[name](draft) for name in views],
+        "views": [seen(name, draft, household) for name in views],
         "moment": moment(fit, place),
         "share": share_at(fit["numbers"], place),
         "way": [position_at(fit["numbers"], share) for share in WAY],

@@ -519,6 +519,18 @@ FAULTS = {
         "name: shet",
         "19:9: theme.name is 'shet'; linen or sheet is expected; did you mean 'sheet'?",
     ),
+    "a photograph that is not there": Fault(
+        ROOM,
+        "units: in",
+        "units: in\nphoto: {file: lost.jpg, alt: Our shop}",
+        "10:15: photo.file is 'lost.jpg', but there is no such photograph in pictures; none is known here",
+    ),
+    "a photograph without words": Fault(
+        ROOM,
+        "units: in",
+        "units: in\nphoto: {file: lost.jpg}",
+        "10:1: photo.alt is missing; a line of text is expected",
+    ),
     "a logo that is not there": Fault(
         ROOM,
         "  name: sheet",

@@ -11,12 +11,20 @@ from configurator.kernel.shapes import Drawing, Family, Position
 from configurator.kernel.tongue import ENGLISH
 from configurator.kernel.views.draft import Draft, drafted
 from configurator.kernel.views.elevation import elevation_of
+from configurator.kernel.views.evening import evening_of
 from configurator.kernel.views.plan import plan_of
 from configurator.kernel.views.section import section_of
+from configurator.kernel.views.street import street_of
 from configurator.kernel.views.subject import subject
 
 DOOR = "garden-door"
-VIEWS: dict[str, Callable[[Draft], Drawing]] = {"elevation": elevation_of, "section": section_of, "plan": plan_of}
+VIEWS: dict[str, Callable[[Draft], Drawing]] = {
+    "elevation": elevation_of,
+    "evening": evening_of,
+    "section": section_of,
+    "plan": plan_of,
+}
+STREET = "street"
 ANNOTATION = {"dim", "tick", "dim-text", "label", "axis-line", "swing"}
 
 
@@ -60,7 +68,7 @@ def every_shown(catalog: Catalog) -> Iterator[Shown]:
     """Return every family in every look, view and place."""
     for family in catalog.families.values():
         for picks in looks(family):
-            for view in VIEWS:
+            for view in [*VIEWS, STREET]:
                 for place in PLACES:
                     yield Shown(family["id"], *picks.values(), view, place)
 
@@ -80,6 +88,7 @@ def draft_of(catalog: Catalog, shown: Shown) -> Draft:
 
 def drawn(catalog: Catalog, shown: Shown) -> Drawing:
     """Return a drawing without its annotation."""
-    drawing = VIEWS[shown.view](draft_of(catalog, shown))
+    draft = draft_of(catalog, shown)
+    drawing = street_of(draft, catalog.household) if shown.view == STREET else VIEWS[shown.view](draft)
     marks = [mark for mark in drawing["marks"] if ANNOTATION.isdisjoint(mark["role"].split())]
     return {**drawing, "marks": marks}

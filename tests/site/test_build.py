@@ -5,14 +5,15 @@ import shutil
 from pathlib import Path
 
 import pytest
-from PIL import Image
+from PIL import ExifTags, Image
 
 from configurator.catalog import Catalog, ContentProblems
 from configurator.kernel.shapes import Door, Family
 from configurator.places import CONTENT
 from configurator.site.answers import Answers
 from configurator.site.drawings.cards import door_card, family_card, fitted_card
-from configurator.site.house import open_houses
+from configurator.site.drawings.subjects import room_subject
+from configurator.site.house import House, open_houses
 from configurator.site.mkdocs.ahead import work_ahead
 from configurator.site.mkdocs.build import NotASite, build
 from configurator.site.mkdocs.serve import build_unkept
@@ -284,6 +285,34 @@ def test_a_photograph_comes_in_sizes_and_without_its_place(content: Path, tmp_pa
         with Image.open(tmp_path / "site" / "assets" / name) as opened:
             assert len(opened.getexif()) == 0
             assert opened.width <= 960
+
+
+def test_the_first_page_opens_with_the_showrooms_photograph(content: Path, tmp_path: Path, answers: Answers) -> None:
+    photo = Image.new("RGB", (700, 1000), "tan")
+    turned = Image.Exif()
+    turned[ExifTags.Base.Orientation] = 6
+    photo.save(content / "pictures" / "shop.jpg", exif=turned)
+    own = "photo: {file: shop.jpg, alt: Our shop, focus: 30% 60%, credit: Photograph by a friend}\n"
+    edited(content, "showroom.yaml", "units: in ", own + "units: in ")
+    build(content, tmp_path / "site", answers)
+    page = parsed(tmp_path / "site" / "index.html")[0]
+    (shown,) = page.xpath("//figure[@class='hero']/img")
+    assert (shown.get("width"), shown.get("height"), shown.get("alt")) == ("1000", "700", "Our shop")
+    assert shown.get("style") == "object-position: 30% 60%"
+    assert page.xpath("string(//figure[@class='hero']/figcaption)") == "Photograph by a friend"
+    widths = [int(word[:-1]) for word in shown.get("srcset").replace(",", "").split()[1::2]]
+    assert max(widths) <= 1000
+    for width in widths:
+        with Image.open(tmp_path / "site" / "assets" / f"shop-{width}.webp") as opened:
+            assert opened.width == width
+    assert not list((tmp_path / "site" / "assets").glob("painted-room*"))
+
+
+def test_the_first_page_opens_with_what_clears(catalog: Catalog) -> None:
+    house = House(catalog, CONTENT, Answers())
+    door, family = room_subject(house)
+    verdicts = house.answer(door, family)["verdicts"]
+    assert {verdict["state"] for verdict in verdicts.values()} == {"clears"}
 
 
 def test_previews_of_things_that_share_an_id_stand_apart(catalog: Catalog) -> None:

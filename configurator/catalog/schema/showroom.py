@@ -88,15 +88,25 @@ def usual_order_step(read: dict[str, object]) -> float:
     return ORDER_STEPS[str(read.get("units", "in"))]
 
 
+class Photograph(Section):
+    """A photograph of the content's ``pictures``: what it shows, for those who cannot see it; where its subject is, in
+    shares of its width and height, so that it stays in sight however the picture is cut; and who took it."""
+
+    file: Constant
+    alt: Line
+    focus: Annotated[str, Like(r"\d{1,3}% \d{1,3}%", wording("a place in the picture"), "40% 60%")] = "50% 50%"
+    credit: Line = ""
+
+
 class Showroom(Section):
     """All but the household's numbers. ``public_address`` is where the site will stand, when that is known.
 
     ``language`` is the one language of the site; ``languages`` are its languages where there are several, first the one
     that stands at its root. :attr:`tongues` reads either.
 
-    ``first_door`` is the one that the configurator opens with, the commonest. ``order_step`` is the step in which
-    sizes are ordered, of every family that does not give its own. ``quote`` are the terms of its quotes, where it has
-    price books.
+    ``first_door`` is the one that the configurator opens with, the commonest. ``photo`` is what the first page
+    opens with; left out, a room is painted. ``order_step`` is the step in which sizes are ordered, of every family
+    that does not give its own. ``quote`` are the terms of its quotes, where it has price books.
     """
 
     name: Name
@@ -113,6 +123,7 @@ class Showroom(Section):
     household: Home
     first_door: Ident = ""
     quote: QuoteTerms | None = None
+    photo: Photograph | None = None
     theme: Theme
     language: Language = "en"
     languages: list[Language] = []

@@ -91,8 +91,11 @@ def front_rows(pieces: list[Piece]) -> list[list[Piece]]:
 
 
 def front_role(row: list[Piece], draft: Draft) -> str:
-    """Return the classes of the faces of a row: the more there are of them, the finer their outlines."""
-    weight = " seen"
+    """Return the classes of the faces of a row: the more there are of them, the finer their outlines.
+
+    Those of a covering's few large parts are the heaviest of what is not cut: they are what the drawing is about.
+    """
+    weight = " seen" if row[0]["kind"] == "fold" else " main"
     if is_blade(row[0]):
         weight = " rim"
     elif row[0]["kind"] == "band":

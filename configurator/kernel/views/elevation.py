@@ -11,6 +11,9 @@ from configurator.kernel.views.marks import rectangle, stroke, wash
 from configurator.kernel.views.parts import front_bounds
 from configurator.kernel.views.roles import material
 
+# What shows about the opening where it stands alone, mm.
+ALONE_MARGIN = 90.0
+
 
 def casing_front(draft: Draft) -> list[Mark]:
     """Return the casing with its mitres, and the opening within it."""
@@ -94,4 +97,17 @@ def elevation_of(draft: Draft) -> Drawing:
     view["marks"].extend(door_front(draft))
     view["marks"].extend(covering_front(draft))
     view["marks"].extend(elevation_notes(draft))
+    return view
+
+
+def elevation_alone(draft: Draft) -> Drawing:
+    """Return door and covering without annotation in a window that stands on the floor, which it leaves out."""
+    frame = draft["frame"]
+    view = blank_drawing("elevation", draft)
+    view["marks"].extend([mark for mark in door_front(draft) if mark["role"] != "floor cut"])
+    view["marks"].extend(covering_front(draft))
+    view["x"] = frame["out0"] - ALONE_MARGIN
+    view["width"] = frame["out1"] + ALONE_MARGIN - view["x"]
+    view["height"] = frame["top"] + ALONE_MARGIN
+    view["y"] = -view["height"]
     return view

@@ -159,6 +159,21 @@ def garden_shapes(middle: float, pace: float, x0: float, x1: float) -> list[list
     return [far, hedge, lawn, stones, trunks, crowns]
 
 
+def through_glass(shape: Mark, lites: list[Piece]) -> list[Mark]:
+    """Return what of a polygon is seen through each of the given pieces of glass."""
+    marks: list[Mark] = []
+    outer = bounds(shape["points"])
+    for lite in lites:
+        edges = front_bounds(lite)
+        apart = outer[2] <= edges[0] or outer[0] >= edges[2]
+        if apart or outer[3] <= edges[1] or outer[1] >= edges[3]:
+            continue
+        part = clip_box(shape["points"], outer, edges)
+        if len(part) > 4:
+            marks.append(make_mark("polygon", shape["role"], part))
+    return marks
+
+
 def garden_marks(lites: list[Piece], middle: float, pace: float) -> list[Mark]:
     """Return the garden as seen through the given pieces of glass."""
     marks: list[Mark] = []
@@ -172,13 +187,5 @@ def garden_marks(lites: list[Piece], middle: float, pace: float) -> list[Mark]:
         marks.append(rectangle("sky", front_bounds(lite)))
     for layer in garden_shapes(middle, pace, x0, x1):
         for shape in layer:
-            outer = bounds(shape["points"])
-            for lite in lites:
-                edges = front_bounds(lite)
-                apart = outer[2] <= edges[0] or outer[0] >= edges[2]
-                if apart or outer[3] <= edges[1] or outer[1] >= edges[3]:
-                    continue
-                part = clip_box(shape["points"], outer, edges)
-                if len(part) > 4:
-                    marks.append(make_mark("polygon", shape["role"], part))
+            marks.extend(through_glass(shape, lites))
     return marks

@@ -6,6 +6,8 @@ from configurator.kernel.tongue import Words, wording
 
 VIEW_WORDS = {
     "elevation": wording("elevation from the room"),
+    "evening": wording("elevation from the room in the evening"),
+    "street": wording("seen from the street at night"),
     "section": wording("vertical section through the glass"),
     "plan": wording("plan at the height of the handle"),
     "sheet": wording("elevation, section and plan"),
@@ -100,6 +102,11 @@ def refused_words(names: dict[str, str], answer: Answer, words: Words, units: st
     return alone + " " + say(answer["refusal"], words, units)
 
 
+def evening_words() -> list[Message]:
+    """Return what the elevation in the evening takes for granted."""
+    return [plain("The lamps are on, and the garden is dark: glass that is not covered shows black.")]
+
+
 def drawn_words(view: str, names: dict[str, str], answer: Answer) -> list[Message]:
     """Return the sentences of a drawing's description: what it shows, and the figures that it is drawn for."""
     told: list[Message] = []
@@ -107,10 +114,12 @@ def drawn_words(view: str, names: dict[str, str], answer: Answer) -> list[Messag
         told.append(message("{covering} on {door}.", name_terms(names)))
     else:
         told.append(message("{covering}, {place}, on {door}.", name_terms(names)))
+    if view == "evening":
+        told.extend(evening_words())
     told.extend(stack_words(answer))
-    if view == "elevation" or view == "sheet":
+    if view == "elevation" or view == "evening" or view == "sheet":
         told.extend(glass_words(answer))
-    if view != "elevation":
+    if view != "elevation" and view != "evening":
         told.extend(depth_words(answer))
     if view == "plan" or view == "detail-handle" or view == "sheet":
         told.extend(handle_words(answer))

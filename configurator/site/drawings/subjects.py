@@ -1,11 +1,13 @@
 """Which door and which covering stand for all where only one is drawn."""
 
 from configurator.kernel.message import is_said
+from configurator.kernel.position import main_position
+from configurator.kernel.resolve import resolve
 from configurator.kernel.shapes import Door, Drawing, Family
-from configurator.site.drawings.pictures import bare, family_window, share_position
+from configurator.site.drawings.pictures import bare, family_window
 from configurator.site.house import House
 
-NEARLY_OPEN = 0.15
+A_THIRD = 0.35
 
 
 def first_pair(house: House) -> Door:
@@ -25,13 +27,36 @@ def fitting(house: House, door: Door) -> list[Family]:
     return [family for family in house.families if not is_said(house.answer(door, family)["refusal"])]
 
 
+def clears_all(house: House, door: Door, family: Family) -> bool:
+    """Return whether a family goes on a door and nothing there needs a second thought."""
+    answer = house.answer(door, family)
+    verdicts = answer["verdicts"].values()
+    return not is_said(answer["refusal"]) and all(verdict["state"] == "clears" for verdict in verdicts)
+
+
+def appeal(house: House, door: Door, family: Family) -> tuple[float, float]:
+    """Return what puts a covering before others: how dear it is, then how much glass it leaves clear when open."""
+    figures = house.answer(door, family)["figures"]
+    clear = figures["visible_glass_open"]["value"] if "visible_glass_open" in figures else 0.0
+    return family["price_level"], clear
+
+
 def room_subject(house: House) -> tuple[Door, Family]:
-    """Return the door and the covering that the first page opens with; the door stays bare where none goes on it."""
+    """Return the door and the covering that the first page opens with: of what clears everything, the most appealing.
+
+    Pairs come first. Where nothing clears all, it is the first pair with what goes on it.
+    """
+    pairs = [door for door in house.doors if door["layout"] == "pair"]
+    for doors in (pairs, house.doors):
+        sound = [(door, family) for door in doors for family in house.families if clears_all(house, door, family)]
+        if sound:
+            return max(sound, key=lambda both: appeal(house, *both))
     door = first_pair(house)
     return door, [*fitting(house, door), *house.families][0]
 
 
 def room_drawing(house: House) -> Drawing:
-    """Return the drawing that the room is painted round: the covering nearly open, so that the garden shows."""
+    """Return the drawing that the room is painted round: the covering a third closed, so that the garden shows."""
     door, family = room_subject(house)
-    return bare(house, door, family, share_position(family, NEARLY_OPEN), family_window(house, door, [family]))
+    place = main_position(resolve(family, {}), A_THIRD)
+    return bare(house, door, family, place, family_window(house, door, [family]))

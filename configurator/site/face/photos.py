@@ -5,7 +5,7 @@ import re
 from pathlib import Path
 from typing import NamedTuple
 
-from PIL import Image
+from PIL import ExifTags, Image
 
 from configurator.catalog.files import PICTURE_ENDINGS
 from configurator.catalog.schema.showroom import Colors
@@ -14,9 +14,12 @@ from configurator.site.face.own_styles import without_own_styles
 
 TYPES = {".png": "image/png", ".jpg": "image/jpeg", ".jpeg": "image/jpeg", ".webp": "image/webp"}
 
+# How a camera says that it was held on its side (EXIF 2.32, 4.6.4).
+ON_ITS_SIDE = (5, 6, 7, 8)
+
 
 class Photo(NamedTuple):
-    """A photograph: its file, its name, and its size in pixels."""
+    """A photograph: its file, its name, and its size in pixels, the right way up."""
 
     path: Path
     name: str
@@ -33,7 +36,9 @@ def photographs(folder: Path) -> dict[str, Photo]:
     for path in sorted(folder.glob("*")):
         if path.suffix.lower() in PICTURE_ENDINGS:
             with Image.open(path) as opened:
-                found[path.stem] = Photo(path, path.stem, *opened.size)
+                lies = opened.getexif().get(ExifTags.Base.Orientation, 1) in ON_ITS_SIDE
+                wide, high = reversed(opened.size) if lies else opened.size
+            found[path.stem] = Photo(path, path.stem, wide, high)
     return found
 
 
@@ -46,5 +51,6 @@ def logo_markup(path: Path, colors: Colors) -> str:
     text = re.sub(r"<\?xml.*?\?>|<!--.*?-->|<title>.*?</title>", "", text, flags=re.DOTALL)
     for name in ("paper", "ink", "warm", "cool"):
         text = re.sub(re.escape(getattr(colors, name)), f"var(--{name})", text, flags=re.IGNORECASE)
-    text = without_own_styles(text)
-    return text.replace("<svg", '<svg aria-hidden="true" focusable="false"', 1).replace(' role="img"', "", 1).strip()
+    # Within a page a drawing needs no name space, and its lines no ends.
+    text = re.sub(r">\s+<", "><", without_own_styles(text).replace(' xmlns="http://www.w3.org/2000/svg"', "", 1))
+    return text.replace("<svg", '<svg aria-hidden="true"', 1).replace(' role="img"', "", 1).strip()

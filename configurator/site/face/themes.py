@@ -25,11 +25,6 @@ def theme_tokens(theme: str) -> dict[str, Tokens]:
     return {part: tokens for part, tokens in written.items() if isinstance(tokens, dict)}
 
 
-def theme_opens_with(theme: str) -> str:
-    """Return what a theme's first page opens with: ``drawing`` or ``room``."""
-    return str(yaml.safe_load((THEMES / theme / "tokens.yaml").read_text(encoding="utf-8"))["opens_with"])
-
-
 def shaded(tokens: Tokens, colors: Colors) -> Tokens:
     """Return a theme's colors with the showroom's own over them."""
     own = own_tokens(colors.paper, colors.ink, colors.warm, colors.cool)

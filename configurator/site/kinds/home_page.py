@@ -22,9 +22,8 @@ class HomeTile(TypedDict):
 class HomePage(TypedDict):
     """What the first page shows."""
 
-    hero: str
+    hero: HeroPhoto
     hero_words: str
-    hero_photo: HeroPhoto | None
     families: list[HomeTile]
     doors: list[Door]
 
@@ -44,11 +43,9 @@ def home(house: House) -> HomePage:
     """Return what the first page shows."""
     single = first_single(house)
     pair, hung = room_subject(house)
-    window = family_window(house, pair, [hung])
     return {
-        "hero": half_svg(house, pair, hung, window, "hero-"),
+        "hero": house.hero_photo,
         "hero_words": house.on_door(pair, hung),
-        "hero_photo": house.hero_photo,
         "families": [tile(house, single, family) for family in fitting(house, single)[:SHOWN]],
         "doors": house.doors,
     }

@@ -91,7 +91,7 @@ def photographs(house: House) -> Files:
 
 
 def room_files(house: House) -> Files:
-    """Return the painted room, for a theme that opens with it and a showroom that has no photograph of that name."""
+    """Return the painted room, for a showroom that opens with no photograph of its own."""
     if not house.paints_room:
         return {}
     door, family = room_subject(house)

@@ -4,7 +4,7 @@ import { shape } from "./dom.js";
 import { short } from "./draw.js";
 import { activeOf } from "./state.js";
 import { partAt, shareAlong, valueAlong } from "./travel.js";
-import { byView, VIEWS } from "./views.js";
+import { byView } from "./views.js";
 
 // Turning has no way of its own on the paper: this many millimeters of hand turn it from end to end.
 const TILT_SWEEP = 400;
@@ -179,14 +179,13 @@ function graspsIn(parts, view, unit) {
 /**
  * @param {App} app
  * @param {SheetLayout} layout
- * @param {string} only
+ * @param {View[]} views
  * @param {number} unit
  */
-export function holdsFor(app, layout, only, unit) {
+export function holdsFor(app, layout, views, unit) {
   const one = activeOf(app.state());
   const parts = app.legs().map((leg) => ({ leg, held: holdAt(app, one, one.place, leg), ways: waysOf(app, leg) }));
-  return VIEWS.filter((view) => only === "all" || only === view)
-    .flatMap((view) => graspsIn(parts, view, unit).map((grasp) => holdFor(app, grasp, layout.shifts[view], unit)));
+  return views.flatMap((view) => graspsIn(parts, view, unit).map((grasp) => holdFor(app, grasp, layout.shifts[view], unit)));
 }
 
 /**

@@ -84,6 +84,22 @@ interface Stage {
   toSheet(): DOMMatrix;
 }
 
+// How the elevation is drawn in a light.
+interface LightView {
+  whole(draft: Astragal.Draft): Astragal.Drawing;
+  still(draft: Astragal.Draft): Astragal.Mark[];
+  moving(draft: Astragal.Draft, annotated: boolean): Astragal.Mark[];
+  words(draft: Astragal.Draft): Astragal.Message[];
+}
+
+// The light that is chosen: its switch, and a part that says what is seen in it.
+interface Lights extends PagePart {
+  switch: HTMLElement;
+  view(): LightView;
+  // Whether the elevation is seen from outside, left and right exchanged.
+  fromOutside(): boolean;
+}
+
 // Views laid out on one sheet.
 interface SheetLayout { shifts: ByView<Shift>; boxes: ByView<Frame>; whole: Frame }
 

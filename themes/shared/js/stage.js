@@ -23,9 +23,10 @@ function bareWindows(manyDrawings) {
 
 /**
  * @param {App} app
+ * @param {Lights} lights
  * @returns {Stage}
  */
-export function createStage(app) {
+export function createStage(app, lights) {
   const still = byView(() => createLayer("still"));
   const moving = byView(() => createLayer("moving"));
   const focused = byView(() => createLayer("in-focus"));
@@ -82,7 +83,8 @@ export function createStage(app) {
     const size = Math.max(letters(), FOCUS_LETTERS * millimetresPerPixel(boxOf(layout)));
     /** @type {Partial<ByView<Astragal.Mark[]>>} */
     const own = field === "" || !marksOf ? {} : marksOf(app.state(), shown, field, size, far);
-    for (const view of VIEWS) focused[view].draw(own[view] ?? []);
+    // From outside left and right are exchanged, and nobody measures there.
+    for (const view of VIEWS) focused[view].draw(view === "elevation" && lights.fromOutside() ? [] : own[view] ?? []);
     node.classList.toggle("has-focus", field !== "");
   }
 
@@ -96,7 +98,9 @@ export function createStage(app) {
       });
       return;
     }
-    holds = hands.holdsFor(app, layout, only, FINGER * millimetresPerPixel(boxOf(layout)));
+    // Nor does a hand reach the rails through the glass.
+    const reached = VIEWS.filter((view) => (only === "all" || only === view) && !(view === "elevation" && lights.fromOutside()));
+    holds = hands.holdsFor(app, layout, reached, FINGER * millimetresPerPixel(boxOf(layout)));
     holdLayer.replaceChildren(...holds.map((hold) => hold.node));
   }
 

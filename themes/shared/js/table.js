@@ -1,6 +1,7 @@
 // The drawing table: three views, what they say just now, and the travel. Fetched when a covering is looked at closely.
 
 import { element } from "./dom.js";
+import { createLights } from "./light.js";
 import { createNow } from "./now.js";
 import { createTravel } from "./sliders.js";
 import { createStage } from "./stage.js";
@@ -27,32 +28,37 @@ export function elevationOf(ask, one, place, units) {
  * @param {Astragal.Configuration} one
  * @param {Astragal.Position} place
  * @param {string} units
+ * @param {LightView} light
  * @returns {Drawings}
  */
-export function threeViews(ask, one, place, units) {
+function threeViews(ask, one, place, units, light) {
   const { kernel } = Astragal;
   const draft = ask.draft(one, place, units);
-  return { elevation: kernel.elevation_of(draft), section: kernel.section_of(draft), plan: kernel.plan_of(draft) };
+  return { elevation: light.whole(draft), section: kernel.section_of(draft), plan: kernel.plan_of(draft) };
 }
 
 /**
  * @param {App} app
+ * @param {Lights} lights
  * @returns {TableAsker}
  */
-function createTableAsker({ ask, catalog }) {
+function createTableAsker({ ask, catalog }, lights) {
   const { kernel } = Astragal;
   const ends = remembered(12, (/** @type {Astragal.Configuration} */ one, /** @type {End} */ end, /** @type {string} */ units) =>
-    threeViews(ask, one, endPlace(catalog, one, end), units));
+    threeViews(ask, one, endPlace(catalog, one, end), units, lights.view()));
   return {
-    drawings: (one, place, units) => threeViews(ask, one, place, units),
+    drawings: (one, place, units) => threeViews(ask, one, place, units, lights.view()),
     endDrawings: (one, units) => ENDS.map((end) => ends(`${ask.key(one)} ${end} ${units}`, one, end, units)),
     // How many of each drawing's first marks no position changes.
     stillCounts(one, units) {
       const draft = ask.movedDraft(one, one.place, units);
-      return byView((view) => kernel.door_marks(view, draft).length);
+      return byView((view) => (view === "elevation" ? lights.view().still(draft) : kernel.door_marks(view, draft)).length);
     },
     // What lies over them, by view: all that a drag has to draw anew.
-    movingMarks: (one, place, units, annotated) => kernel.moving_marks(ask.movedDraft(one, place, units), annotated),
+    movingMarks(one, place, units, annotated) {
+      const draft = ask.movedDraft(one, place, units);
+      return { elevation: lights.view().moving(draft, annotated), ...kernel.marks_beside(draft, annotated) };
+    },
   };
 }
 
@@ -73,12 +79,13 @@ function keepFocusClear(app, table) {
  * @returns {PagePart}
  */
 export function createDrawingTable(app) {
-  Object.assign(app.ask, createTableAsker(app));
-  const stage = createStage(app);
+  const lights = createLights(app);
+  Object.assign(app.ask, createTableAsker(app, lights));
+  const stage = createStage(app, lights);
   const tabs = createTabs(app);
   const now = createNow(app);
   const travel = createTravel(app);
-  app.toolbar.prepend(viewSwitch(app).node);
+  app.toolbar.prepend(viewSwitch(app).node, lights.switch);
   let dragging = false;
   let turn = 0;
   Object.assign(app, /** @type {Partial<App>} */ ({
@@ -95,7 +102,7 @@ export function createDrawingTable(app) {
     focusField: (id) => stage.focus(id),
   }));
   const node = element("div", { class: "drawing-table" }, tabs.node, stage.node,
-    element("div", { class: "under-sheet" }, now.node, travel.node));
+    element("div", { class: "under-sheet" }, lights.node, now.node, travel.node));
   keepFocusClear(app, node);
 
   return {
@@ -103,7 +110,7 @@ export function createDrawingTable(app) {
     update(state, settled) {
       if (settled) {
         stage.draw(state, true);
-        [tabs, now, travel].forEach((part) => part.update(state, true));
+        [tabs, lights, now, travel].forEach((part) => part.update(state, true));
         return;
       }
       // The drawing follows in the frame in which the hand moves; slider and words take turns, a frame each.

@@ -1,0 +1,71 @@
+"""The sun in a painted room: through what of the glass is left clear onto the boards, and in the cloth itself."""
+
+from PIL import Image, ImageChops, ImageDraw, ImageFilter
+
+from configurator.drawing.png import bar_points
+from configurator.drawing.room_door import COVERING, is_face
+from configurator.drawing.room_place import FINER, RoomPlace
+from configurator.drawing.room_setting import BOARD_FAR, BOARD_NEAR, FLOOR, HEIGHT, WIDTH
+from configurator.kernel.views.tones import GLOW
+
+IN_THE_WAY = {*COVERING, "muntin", "bead", "astragal"}
+# From the wall to the eye, mm; how high the sun stands, and how far aside it falls, for each step into the room.
+EYE_AWAY = 4000.0
+SUN_HIGH, SUN_ASIDE = 0.78, 0.4
+# How soft its edges are, px, and how strong it is, of 255.
+SUN_SOFT, SUN = 3, 190
+# How far light spills about what is bright, px, and how much of it, of 255.
+SPILL_WIDE, SPILL = 40, 110
+
+
+def sun_through(place: RoomPlace) -> Image.Image:
+    """Return how much of the sun comes straight through each point of the window, past whatever hangs before glass."""
+    sheet = place.sheet()
+    through = Image.new("L", sheet.image.size, 0)
+    for mark in place.drawing["marks"]:
+        if "glass" in mark["role"].split():
+            ImageDraw.Draw(through).polygon(sheet.points(mark["points"]), fill=255)
+        elif is_face(mark, IN_THE_WAY) and mark["fade"] > 0:
+            held = Image.new("L", through.size, 0)
+            outlines = bar_points(mark) if mark["shape"] == "bars" else [mark["points"]]
+            for outline in outlines:
+                ImageDraw.Draw(held).polygon(sheet.points(outline), fill=round(mark["fade"] * 255))
+            through = ImageChops.multiply(through, ImageChops.invert(held))
+    return through.reduce(FINER)
+
+
+def glow_of(place: RoomPlace) -> Image.Image:
+    """Return how bright the cloth stands before the glass, at each point of the window."""
+    sheet = place.sheet()
+    bright = Image.new("L", sheet.image.size, 0)
+    brush = ImageDraw.Draw(bright)
+    for mark in place.drawing["marks"]:
+        if is_face(mark, {GLOW}):
+            for outline in bar_points(mark) if mark["shape"] == "bars" else [mark["points"]]:
+                brush.polygon(sheet.points(outline), fill=round(mark["fade"] * 255))
+    return bright.reduce(FINER)
+
+
+def on_boards(place: RoomPlace, through: Image.Image) -> Image.Image:
+    """Return where the sun that comes through falls on the floor, row by row from the wall towards the eye."""
+    lit = Image.new("L", (WIDTH, HEIGHT), 0)
+    wide, high = through.size
+    for row in range(FLOOR, HEIGHT):
+        larger = 1 + (BOARD_NEAR / BOARD_FAR - 1) * (row - FLOOR) / (HEIGHT - FLOOR)
+        # What stands nearer the eye looks larger: so far into the room is a row that shows boards so much larger.
+        inwards = EYE_AWAY * (1 - 1 / larger)
+        up = high - inwards * SUN_HIGH * place.pixels
+        if up < 1:
+            break
+        strip = through.resize((round(wide * larger), 1), box=(0, up - 1, wide, up))
+        aside = (-wide / 2 - inwards * SUN_ASIDE * place.pixels) * larger
+        lit.paste(strip, (round(place.middle + aside), row))
+    soft = lit.filter(ImageFilter.GaussianBlur(SUN_SOFT))
+    return soft.point([level * SUN // 255 for level in range(256)])
+
+
+def spill(place: RoomPlace, bright: Image.Image) -> Image.Image:
+    """Return the light that spills about what is bright in the window."""
+    whole = Image.new("L", (WIDTH, HEIGHT), 0)
+    whole.paste(bright, place.corner)
+    return whole.filter(ImageFilter.GaussianBlur(SPILL_WIDE)).point([level * SPILL // 255 for level in range(256)])

@@ -1,0 +1,70 @@
+"""What the sun does in a painted room: it falls through what is left clear, and stands in the cloth."""
+
+import pytest
+from PIL import Image, ImageStat
+
+from configurator.drawing.room_place import RoomPlace
+from configurator.drawing.room_setting import FLOOR, HEIGHT
+from configurator.drawing.room_sun import glow_of, on_boards, sun_through
+from configurator.kernel.mount.hung import hung
+from configurator.kernel.shapes import Family
+from configurator.kernel.tongue import ENGLISH
+from configurator.kernel.views.draft import drafted
+from configurator.kernel.views.elevation import elevation_alone
+from configurator.kernel.views.subject import subject
+from tests.drawing.drawing_coverings import family
+from tests.drawing.drawing_doors import DOORS, HOUSEHOLD
+from tests.drawing.drawing_samples import place_of
+
+
+def cloth(view: float, light: float) -> Family:
+    """Return a roller whose cloth lets so much through."""
+    given = family("open roll")
+    return {**given, "numbers": {**given["numbers"], "cloth_view": view, "cloth_light": light}}
+
+
+def placed(covering: Family, at: str, door: str = "single") -> RoomPlace:
+    """Return a covering on a door, in the room."""
+    given = subject(hung(DOORS[door], covering, {}), place_of("open roll", at), HOUSEHOLD, ENGLISH)
+    return RoomPlace(elevation_alone(drafted(DOORS[door], given, ENGLISH, "mm")))
+
+
+def brightness(picture: Image.Image) -> float:
+    """Return how bright a picture is in all."""
+    return ImageStat.Stat(picture).sum[0]
+
+
+def test_the_sun_on_the_boards_is_what_comes_through() -> None:
+    lit = {}
+    for name, covering, at in (
+        ("open", cloth(0.0, 0.0), "open"),
+        ("half", cloth(0.0, 0.0), "0.4"),
+        ("sheer", cloth(0.3, 0.5), "closed"),
+        ("blind", cloth(0.0, 0.5), "closed"),
+    ):
+        place = placed(covering, at)
+        lit[name] = brightness(on_boards(place, sun_through(place)))
+    assert lit["open"] > lit["half"] > lit["blind"]
+    assert lit["sheer"] == pytest.approx(0.3 * (lit["open"] - lit["blind"]) + lit["blind"], rel=0.1)
+    assert lit["blind"] < 0.03 * lit["open"]
+
+
+def test_cloth_before_the_glass_glows_as_its_light_says() -> None:
+    glows = [brightness(glow_of(placed(cloth(0.0, light), "closed"))) for light in (0.0, 0.2, 0.4)]
+    assert glows[0] == 0
+    assert glows[2] == pytest.approx(2 * glows[1], rel=0.05)
+
+
+def test_the_sun_lies_on_the_floor_alone() -> None:
+    place = placed(cloth(0.0, 0.0), "open")
+    left, top, right, foot = on_boards(place, sun_through(place)).getbbox() or (0, 0, 0, 0)
+    assert FLOOR - 12 <= top < foot <= HEIGHT
+    assert left < right
+
+
+@pytest.mark.parametrize("door", DOORS)
+def test_every_door_stands_in_the_room(door: str) -> None:
+    left, top, right, foot = placed(cloth(0.0, 0.0), "open", door).box
+    assert foot == FLOOR
+    assert top > 0
+    assert 500 < left < right < 1700
