@@ -68,6 +68,14 @@ with_paper = click.option(
     "-o",
     "--out",
     type=SpokenPath(path_type=Path, dir_okay=False),
+    required=True,
+    cls=SpokenOption,
+    help=wording(".pdf or .html"),
+)
+with_paper_or_data = click.option(
+    "-o",
+    "--out",
+    type=SpokenPath(path_type=Path, dir_okay=False),
     cls=SpokenOption,
     help=wording(".pdf or .html"),
 )
@@ -113,11 +121,19 @@ Examples: astragal quote "2/in/garden-pair:cellular-shade/qqrm3"
           astragal quote house.visit.json -o quote.pdf
           astragal quote house.visit.json --csv > quote.csv""")
 ORDER_HELP = wording("""\
-Write the order to the workroom for all that a LINK holds, as a PDF or HTML file or as a table.
+Write the order to the workroom for all that a LINK or a visit's FILE holds, as a PDF or HTML file or as a table.
 
 \b
 Examples: astragal order "2/in/garden-pair:cellular-shade/qqrm3" -o order.pdf
-          astragal order "2/in/garden-pair:cellular-shade/qqrm3" --csv > order.csv""")
+          astragal order weir-cottage.visit.json --csv > order.csv""")
+INSTALL_HELP = wording("""\
+Write the installer's sheet for all that a LINK or a visit's FILE holds.
+
+Example: astragal install weir-cottage.visit.json -o install.pdf""")
+MEASURE_HELP = wording("""\
+Write a measuring sheet for each door of a LINK or of a visit's FILE, or a blank one for any door.
+
+Example: astragal measure -o blank.pdf""")
 FIELD_HELP = wording("""\
 Write the configurator of CONTENT [this folder, or the starter content] into one file that works without a network.
 
@@ -337,7 +353,7 @@ def draw(
 
 @main.command(help=QUOTE_HELP)
 @click.argument("job", metavar="FILE|LINK")
-@with_paper
+@with_paper_or_data
 @click.option("--csv", "as_csv", is_flag=True, cls=SpokenOption, help=wording("A table: a line for each amount."))
 @click.option(
     "--json", "as_json", is_flag=True, cls=SpokenOption, help=wording("One JSON object: amounts in minor units.")
@@ -377,8 +393,8 @@ def quote(
 
 
 @main.command(help=ORDER_HELP)
-@click.argument("link")
-@with_paper
+@click.argument("link", metavar="FILE|LINK")
+@with_paper_or_data
 @click.option("--csv", "as_csv", is_flag=True, cls=SpokenOption, help=wording("A table: a line for each piece."))
 @click.option(
     "--json", "as_json", is_flag=True, cls=SpokenOption, help=wording("One JSON object: lengths in mm, shares 0 to 1.")
@@ -389,7 +405,7 @@ def quote(
 def order(
     link: str, out: Path | None, as_csv: bool, as_json: bool, sheet: str | None, units: str | None, content: Path
 ) -> None:
-    """Write the order to the workroom for all that a LINK holds, as a PDF or HTML file or as a table."""
+    """Write the order to the workroom for all that a LINK or a visit's FILE holds, as a file or as a table."""
     from configurator import commissioned
 
     if [bool(out), as_csv, as_json].count(True) != 1:
@@ -420,6 +436,35 @@ def field(content: Path, out: Path) -> None:
     asked.take_content(content)
     with asked.plain_errors():
         out.write_text(field_file(content), encoding="utf-8")
+    click.echo(told(message("Wrote {file}.", {"file": [str(out), "name"]})))
+
+
+@main.command(help=INSTALL_HELP)
+@click.argument("link", metavar="FILE|LINK")
+@with_paper
+@with_sheet
+@with_units
+@with_content
+def install(link: str, out: Path, sheet: str | None, units: str | None, content: Path) -> None:
+    """Write the installer's sheet for all that a LINK or a visit's FILE holds."""
+    from configurator import commissioned
+
+    job = commissioned.taken(asked.catalog(content), link, units, sheet)
+    commissioned.write(job.install(), job.reader, out)
+    click.echo(told(message("Wrote {file}.", {"file": [str(out), "name"]})))
+
+
+@main.command(help=MEASURE_HELP)
+@click.argument("link", metavar="[FILE|LINK]", required=False, default="")
+@with_paper
+@with_sheet
+@with_units
+@with_content
+def measure(link: str, out: Path, sheet: str | None, units: str | None, content: Path) -> None:
+    """Write a measuring sheet for each door of a LINK or of a visit's FILE, or a blank one for any door."""
+    from configurator import commissioned
+
+    commissioned.write(*commissioned.measuring(asked.catalog(content), link, units, sheet), out)
     click.echo(told(message("Wrote {file}.", {"file": [str(out), "name"]})))
 
 

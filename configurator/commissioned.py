@@ -8,18 +8,27 @@ import click
 from babel.dates import format_date
 
 from configurator import linked
-from configurator.asked import Configuration
+from configurator.asked import Configuration, plain_errors
+from configurator.browser.catalog_json import page_catalog
 from configurator.browser.link import shapes as link_shapes
+from configurator.browser.link.shapes import Stock
 from configurator.catalog import Catalog
-from configurator.kernel.message import is_said, message, say
+from configurator.kernel.message import is_said, message, plain, say
 from configurator.kernel.mount.hung import hung_with
 from configurator.kernel.papers.blocks import Paper
+from configurator.kernel.papers.decided import decided
+from configurator.kernel.papers.install_paper import install_paper
 from configurator.kernel.papers.making import Commission, Desk, hung_both, makings
+from configurator.kernel.papers.measuring_paper import Sheet, measuring_paper
 from configurator.kernel.papers.order_paper import order_paper
+from configurator.kernel.visit.hung_leaves import hung_leaves, is_offered
+from configurator.kernel.visit.leaf_doors import leaf_door, opening_household
+from configurator.kernel.visit.visit_shapes import Opening, Proposal, Visit
 from configurator.papers.order_rows import order_csv, order_json
 from configurator.papers.reader import SHEETS, Reader
 from configurator.spoken import phrase, told
 from configurator.tongues.speech import locale_of
+from configurator.visit_file import read_file
 
 TRY_PAGE = "try.html#"
 
@@ -56,19 +65,22 @@ def commissions(catalog: Catalog, found: link_shapes.Opened) -> list[Commission]
     return [commission(linked.asked(here, one), here) for one in found["state"]["configurations"]]
 
 
-def desk(catalog: Catalog, units: str, written: str) -> Desk:
-    """Return where the papers are written: today, by the content's showroom, of a link or of nothing."""
-    fragment = written.rpartition("#")[2]
-    address = catalog.showroom.public_address.rstrip("/")
-    base = f"{address}/{TRY_PAGE}" if address else ""
+def desk(catalog: Catalog, units: str, client: str, link: str) -> Desk:
+    """Return where the papers are written: today, by the content's showroom, for a client and of a link, or of none."""
     return {
         "words": catalog.words,
         "units": units,
-        "client": "",
+        "client": client,
         "showroom": catalog.showroom.name,
         "day": format_date(date.today(), "long", locale=locale_of(catalog.words["language"])),
-        "link": written if "#" in written else f"{base}{fragment}",
+        "link": link,
     }
+
+
+def address(catalog: Catalog, written: str) -> str:
+    """Return a link as it was written, or where the site's address is known, what follows its ``#`` under that."""
+    public = catalog.showroom.public_address.rstrip("/")
+    return f"{public}/{TRY_PAGE}{written}" if public and "#" not in written else written
 
 
 @dataclass
@@ -83,6 +95,10 @@ class Job:
         """Return the order to the workroom."""
         return order_paper(self.commissions, self.desk)
 
+    def install(self) -> Paper:
+        """Return the installer's sheet."""
+        return install_paper(self.commissions, self.desk)
+
     def order_csv(self) -> str:
         """Return the order as a table."""
         return order_csv(makings(self.commissions), self.reader)
@@ -92,12 +108,87 @@ class Job:
         return order_json(makings(self.commissions), self.desk, self.reader)
 
 
+def is_visit(written: str) -> bool:
+    """Return whether what was written names a visit's file rather than a link."""
+    return written.endswith(".json") or Path(written).is_file()
+
+
 def taken(catalog: Catalog, written: str, units: str | None, sheet: str | None) -> Job:
-    """Return what a link holds as a job, in the units and on the sheet asked for, or else in its own."""
-    found = opened(catalog, written)
-    own = units or found["state"]["units"]
-    here = desk(catalog, own, written)
-    return Job(commissions(catalog, found), here, Reader(catalog.words, own, sheet or SHEETS[own]))
+    """Return what a link or a visit's file holds as a job, in the units and on the sheet asked for, or in its own.
+
+    :raises click.ClickException: where a file cannot be read, or nothing of it can be made
+    """
+    if not is_visit(written):
+        found = opened(catalog, written)
+        own = units or found["state"]["units"]
+        here = desk(catalog, own, "", address(catalog, written))
+        return Job(commissions(catalog, found), here, Reader(catalog.words, own, sheet or SHEETS[own]))
+    with plain_errors():
+        visit = read_file(Path(written))
+    own = units or visit["units"]
+    held = visited(catalog, visit)
+    if not held:
+        raise click.ClickException(phrase(plain("nothing in this visit is decided")))
+    return Job(held, desk(catalog, own, visit["client"], ""), Reader(catalog.words, own, sheet or SHEETS[own]))
+
+
+def visited(catalog: Catalog, visit: Visit) -> list[Commission]:
+    """Return what is decided in a visit as something to be made; what is left out is told on stderr."""
+    stock = page_catalog(catalog)
+    found: list[Commission] = []
+    for opening in visit["openings"]:
+        wanted = decided(opening)
+        named: dict[str, list[float | str]] = {"room": [opening["room"], "name"]}
+        if not wanted:
+            click.echo(told(message("{room}: nothing is decided, so it is left out.", named)), err=True)
+        elif not is_offered(wanted[0], stock):
+            click.echo(told(message("{room}: its covering is no longer known, so it is left out.", named)), err=True)
+        else:
+            if not opening["agreed"]:
+                click.echo(told(message("{room}: nothing is agreed; what is liked is taken.", named)), err=True)
+            found.append(as_commission(visit, opening, wanted[0], stock))
+    return found
+
+
+def as_commission(visit: Visit, opening: Opening, wanted: Proposal, stock: Stock) -> Commission:
+    """Return a proposal for an opening, hung on its leaves as they are measured, as something to be made."""
+    return {
+        "room": opening["room"],
+        "socket": opening["socket"],
+        "count": 1.0,
+        "leaves": hung_leaves(opening, wanted, stock),
+        "note": wanted["note"],
+        "household": opening_household(opening, visit["household"]),
+    }
+
+
+def measured_doors(catalog: Catalog, written: str) -> list[Sheet]:
+    """Return the doors of a link or of a visit's file, to be measured; of neither, a blank sheet for any door."""
+    if not written:
+        door = catalog.doors[page_catalog(catalog)["opening"][0]]
+        return [{"room": "", "door": door, "blank": True, "household": catalog.household}]
+    if not is_visit(written):
+        doors = [one["door"] for one in opened(catalog, written)["state"]["configurations"]]
+        return [{"room": "", "door": door, "blank": False, "household": catalog.household} for door in doors]
+    with plain_errors():
+        visit = read_file(Path(written))
+    stock = page_catalog(catalog)
+    return [
+        {
+            "room": opening["room"],
+            "door": leaf_door(opening, "active", stock),
+            "blank": False,
+            "household": opening_household(opening, visit["household"]),
+        }
+        for opening in visit["openings"]
+    ]
+
+
+def measuring(catalog: Catalog, written: str, units: str | None, sheet: str | None) -> tuple[Paper, Reader]:
+    """Return the measuring sheets of a link, of a visit's file, or a blank one, and who reads them."""
+    own = units or catalog.showroom.units
+    paper = measuring_paper(measured_doors(catalog, written), desk(catalog, own, "", ""))
+    return paper, Reader(catalog.words, own, sheet or SHEETS[own])
 
 
 def write(paper: Paper, reader: Reader, out: Path) -> None:

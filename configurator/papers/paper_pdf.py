@@ -21,10 +21,11 @@ MARGIN = 11.0
 FOOT = 11.0
 GAP = 4.0
 ROW = 4.2
-CAPTION = 4.5
+CAPTION_LEAST = 30.0
 BOX = 3.0
 RULED = 7.0
 SIGNED = 13.0
+WRITTEN = 7.4
 # Points.
 BODY = 9.0
 SMALL = 8.0
@@ -162,9 +163,11 @@ def put_table(pdf: PdfPaper, block: Block) -> None:
     pdf.set_draw_color(*SOFT)
     pdf.set_line_width(0.13)
     headed = any(is_said(column["name"]) for column in block["columns"])
+    written = any(row["kind"] == "write" for row in block["rows"])
+    plain_lines = TableBordersLayout.HORIZONTAL_LINES if headed else TableBordersLayout.NONE
     with pdf.table(
         align=Align.L,
-        borders_layout=TableBordersLayout.HORIZONTAL_LINES if headed else TableBordersLayout.NONE,
+        borders_layout=TableBordersLayout.ALL if written else plain_lines,
         col_widths=[column["wide"] for column in block["columns"]],
         first_row_as_headings=headed,
         headings_style=FontFace(emphasis="B", color=SOFT),
@@ -178,7 +181,8 @@ def put_table(pdf: PdfPaper, block: Block) -> None:
             table.row([pdf.reader.told(column["name"]) for column in block["columns"]])
         for row in block["rows"]:
             style = FontFace(emphasis="B") if row["kind"] == "total" else None
-            table.row(pdf.reader.cells(row, block["columns"]), style=style)
+            high = WRITTEN if row["kind"] == "write" else None
+            table.row(pdf.reader.cells(row, block["columns"]), style=style, min_height=high)
     pdf.ln(3)
 
 
@@ -196,20 +200,31 @@ def rows_of(drawings: list[Scaled], wide: float) -> list[list[Scaled]]:
     return rows
 
 
+def caption_of(pdf: PdfPaper, one: Scaled) -> tuple[str, float]:
+    """Return a drawing's caption and how high it stands under it, mm."""
+    pdf.small_print()
+    text = pdf.reader.told(one["caption"])
+    return text, pdf.height_of(text, caption_wide(one)) + 0.5
+
+
+def caption_wide(one: Scaled) -> float:
+    """Return how wide a drawing's caption may run, mm."""
+    return max(one["drawing"]["width"] / one["scale"], CAPTION_LEAST)
+
+
 def put_drawings(pdf: PdfPaper, block: Block) -> None:
     """Draw each drawing at its scale, with its caption under it."""
     for row in rows_of(block["drawings"], pdf.epw):
-        high = max(one["drawing"]["height"] / one["scale"] for one in row)
-        pdf.need(high + CAPTION)
+        high = max(one["drawing"]["height"] / one["scale"] + caption_of(pdf, one)[1] for one in row)
+        pdf.need(high)
         x, y = MARGIN, pdf.get_y()
         for one in row:
-            wide = one["drawing"]["width"] / one["scale"]
             put_drawing(pdf, one["drawing"], one["scale"], (x, y))
-            pdf.small_print()
+            text, _ = caption_of(pdf, one)
             pdf.set_xy(x, y + one["drawing"]["height"] / one["scale"])
-            pdf.cell(max(wide, 30), CAPTION, pdf.reader.told(one["caption"]))
-            x += wide + GAP
-        pdf.set_xy(MARGIN, y + high + CAPTION)
+            pdf.multi_cell(caption_wide(one), ROW, text, align=Align.L)
+            x += one["drawing"]["width"] / one["scale"] + GAP
+        pdf.set_xy(MARGIN, y + high)
 
 
 def put_code(pdf: PdfPaper, block: Block) -> None:

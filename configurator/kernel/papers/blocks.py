@@ -36,7 +36,11 @@ class Column(TypedDict):
 
 
 class Row(TypedDict):
-    """A row of a table: a cell for each column. ``kind`` is ``total`` for a sum of the rows above it, else nothing."""
+    """A row of a table: a cell for each column.
+
+    ``kind`` is ``total`` for a sum of the rows above it, ``write`` for one that is high enough to be written in, else
+    nothing.
+    """
 
     cells: list[Message]
     kind: str
@@ -179,6 +183,11 @@ def paper_row(cells: list[Message]) -> Row:
 def total_row(cells: list[Message]) -> Row:
     """Return a row that sums up those above it."""
     return {"cells": cells, "kind": "total"}
+
+
+def row_to_write(cells: list[Message]) -> Row:
+    """Return a row that is written in by hand, what its cells say beside what is written."""
+    return {"cells": cells, "kind": "write"}
 
 
 def named_cell(name: str) -> Message:

@@ -119,12 +119,17 @@ def paired_rows(facts: list[Fact]) -> list[Row]:
     return rows
 
 
+def paired_table(name: Message, facts: list[Fact], share: float) -> Block:
+    """Return a table of facts, two in a row, in which a name has so much of the width that a value has 1 of."""
+    columns = [word_column(silence(), share), word_column(silence(), 1.0)]
+    return paper_table(name, [columns[0], columns[1], columns[0], columns[1]], paired_rows(facts))
+
+
 def fact_table(name: Message, facts: list[Fact]) -> Block:
-    """Return a table of facts; two in a row where none of them was worked out."""
+    """Return a table of facts with how they came about; two in a row where none of them was worked out."""
     worked = [told for told in facts if told["rule"]["text"] != ""]
     if len(worked) == 0:
-        columns = [word_column(silence(), 1.0), word_column(silence(), 1.6)]
-        return paper_table(name, [columns[0], columns[1], columns[0], columns[1]], paired_rows(facts))
+        return paired_table(name, facts, 0.6)
     columns = [
         word_column(plain("what"), 1.3),
         number_column(plain("as ordered"), 0.8),
