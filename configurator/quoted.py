@@ -11,6 +11,7 @@ from configurator.catalog.clauses import Refusal
 from configurator.catalog.pricing import Pricing
 from configurator.kernel.message import plain
 from configurator.kernel.mount.hung import hung_with
+from configurator.kernel.papers.decided import decided
 from configurator.kernel.papers.quote_paper import quote_paper
 from configurator.kernel.prices.offers import named_offer, no_offer, offer_of
 from configurator.kernel.prices.piece_prices import hung_pieces
@@ -22,9 +23,6 @@ from configurator.papers.paper_text import paper_text
 from configurator.papers.reader import SHEETS, Reader
 from configurator.visit_file import read_file
 
-# What a visit's file ends in.
-VISIT_ENDING = ".json"
-
 
 def taken(
     catalog: Catalog, written: str, on: date | None, units: str | None, sheet: str | None
@@ -35,7 +33,7 @@ def taken(
     """
     prices_of(catalog)
     day_told = day(on, catalog.words)
-    if written.endswith(VISIT_ENDING):
+    if commissioned.is_visit(written):
         visit = read_file(Path(written))
         own = units or visit["units"]
         made = of_visit(catalog, visit, day_told)
@@ -86,8 +84,8 @@ def of_visit(catalog: Catalog, visit: Visit, on: str) -> Quote:
     openings: list[Quoted] = [
         {
             "name": opening["room"],
-            "offers": [proposed(opening, one, stock, prices) for one in opening["proposals"]],
-            "taken": decided(opening),
+            "offers": [proposed(opening, one, stock, prices) for one in decided(opening) or opening["proposals"]],
+            "taken": 0 if decided(opening) else -1,
         }
         for opening in visit["openings"]
         if opening["proposals"]
@@ -110,16 +108,6 @@ def proposed(opening: Opening, proposal: Proposal, stock: VisitStock, prices: Pr
     agreed = [one["price"] for one in opening["agreed"] if one["proposal"] == proposal["id"]]
     written = agreed[-1] if agreed else proposal["price"]
     return named_offer({**offer, "note": proposal["note"]}, written, prices.terms["money"])
-
-
-def decided(opening: Opening) -> int:
-    """Return the place of the proposal that was agreed last, or else of the one that alone is liked; -1 for none."""
-    names = [proposal["id"] for proposal in opening["proposals"]]
-    agreed = [names.index(one["proposal"]) for one in opening["agreed"] if one["proposal"] in names]
-    liked = [place for place, proposal in enumerate(opening["proposals"]) if proposal["liked"]]
-    if agreed:
-        return agreed[-1]
-    return liked[0] if len(liked) == 1 else -1
 
 
 def day(asked: date | None, words: Words) -> str:
