@@ -37,7 +37,7 @@ DRAWN = 8
 PATIENCE = 60.0
 
 # What the keys are called in the WebDriver standard's actions, section "Keyboard actions".
-KEYS = {"ArrowRight": "\ue014"}
+KEYS = {"ArrowRight": "\ue014", "Enter": "\ue007"}
 
 
 def between(start: Point, end: Point) -> list[Point]:

@@ -93,7 +93,7 @@ class Journey:
         for key in text:
             self.engine.press(key)
         self.engine.wait(f"{WIDTH}.value === {text!r}")
-        self.engine.ask(f"{WIDTH}.blur()")
+        self.engine.press("Enter")
         self.engine.wait(f"location.hash !== {link!r}")
         return self.engine.ask("location.hash")
 

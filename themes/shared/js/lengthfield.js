@@ -57,9 +57,12 @@ function lengthField(app, field) {
     onpointerdown() {
       entered = document.activeElement !== input;
     },
-    onclick() {
-      // Not every browser keeps what was selected as the field was entered once the pointer is lifted.
-      if (entered) input.select();
+    onmouseup(event) {
+      // A browser may place the caret, and so undo the selection, as the button that entered the field is lifted.
+      if (!entered) return;
+      event.preventDefault();
+      input.select();
+      entered = false;
     },
     onblur() {
       app.focusField("");
