@@ -122,6 +122,10 @@ NEW_HELP = wording("""\
 Start a showroom of your own in DIR from the starter content.
 
 Example: astragal new my-showroom""")
+VISIT_HELP = wording("""\
+Tell a visit's FILE: what was measured and found, what comes of each proposal, what was agreed beside today.
+
+Example: astragal visit weir-cottage.visit.json --content my-showroom""")
 WORDS_HELP = wording("""\
 Write what CONTENT [this folder, or the starter content] says into its gettext catalog of LANGUAGE, to translate.
 
@@ -293,6 +297,25 @@ def tell_link(catalog: "Catalog", link: str, at: str | None, as_json: bool, unit
         click.echo(told(problem), err=True)
     tell = linked.as_json if as_json else linked.as_text
     click.echo(tell(catalog, opened, at, units or opened["state"]["units"]))
+
+
+@main.command("visit", help=VISIT_HELP)
+@click.argument("file", type=SpokenPath(path_type=Path, dir_okay=False, exists=True))
+@click.option(
+    "--json", "as_json", is_flag=True, cls=SpokenOption, help=wording("One JSON object: lengths in mm, shares 0 to 1.")
+)
+@with_units
+@with_content
+def tell_visit(file: Path, as_json: bool, units: str | None, content: Path) -> None:
+    """Tell a visit's FILE: what was measured and found, what comes of each proposal, what was agreed beside today."""
+    from configurator import visited
+    from configurator.visit_file import read_file
+
+    catalog = asked.catalog(content)
+    with asked.plain_errors():
+        visit = read_file(file)
+    tell = visited.as_json if as_json else visited.as_text
+    click.echo(tell(catalog, visit, units or visit["units"]))
 
 
 @main.command(help=DRAW_HELP)

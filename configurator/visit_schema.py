@@ -69,7 +69,7 @@ def visit_schema() -> dict[str, Any]:
     whole["properties"]["units"] = {"enum": ["in", "mm"]}
     others = [*(part for part in VISIT_PARTS if part != "Visit"), "Door", "Handle", "Household"]
     defs = {part: part_schema(part) for part in others}
-    return {"$schema": DIALECT, "title": "A visit to a house with glazed doors", **whole, "$defs": defs}
+    return {"$schema": DIALECT, "title": "visit", **whole, "$defs": defs}
 
 
 def schema_text() -> str:

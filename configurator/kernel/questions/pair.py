@@ -30,13 +30,13 @@ def pair_why(active: Size, passive: Size) -> Message:
         return plain("Both leaves take one width, but their heights differ.")
     if level(active, passive):
         return message(
-            "Each leaf is sized by its own handle, and their widths differ by {loss}. "
+            "Each leaf takes a size of its own, and their widths differ by {loss}. "
             "Ordered to the narrower, {common}, "
             "both match, and the wider gives up as much of its overlap.",
             terms,
         )
     return message(
-        "Each leaf is sized by its own handle, and their widths differ by {loss}. Ordered "
+        "Each leaf takes a size of its own, and their widths differ by {loss}. Ordered "
         "to the narrower, {common}, both "
         "match, and the wider gives up as much of its overlap. Their heights differ too: "
         "order both to the lower top and "

@@ -2,19 +2,20 @@
 
 from configurator.kernel.lengths import written_length
 from configurator.kernel.message import is_said, message, plain, silence
+from configurator.kernel.resolve import find_option
 from configurator.kernel.shapes import Door, Message
 from configurator.kernel.tape.field import Field
 from configurator.kernel.tape.impossible import Contradiction, door_denied, handle_denied, out_of_limits, out_of_usual
 from configurator.kernel.tape.table import is_asked
 from configurator.kernel.tongue import wording
 from configurator.kernel.visit.finding import finding, slip_found
-from configurator.kernel.visit.hung_leaves import is_offered
+from configurator.kernel.visit.hung_leaves import family_today, is_offered, picks_today
 from configurator.kernel.visit.leaf_doors import known_now, leaf_called, leaf_door
 from configurator.kernel.visit.leaf_parts import part_findings
 from configurator.kernel.visit.out_of_true import SEEN_FROM, true_findings
 from configurator.kernel.visit.used import used_numbers
 from configurator.kernel.visit.visit_fields import LEAF_NAMES, is_sidelight, visit_field
-from configurator.kernel.visit.visit_shapes import Finding, Leaf, Opening, Reading, Used, VisitStock
+from configurator.kernel.visit.visit_shapes import Finding, Leaf, Opening, Proposal, Reading, Used, VisitStock
 
 # What is alike on both leaves of a pair, and on both sidelights.
 ALIKE_ON_A_PAIR = [
@@ -149,4 +150,19 @@ def stand_ins(opening: Opening, stock: VisitStock) -> list[Message]:
         if not is_offered(proposal, stock):
             text = wording("The covering {covering} is not in this showroom's list; nothing is told of it.")
             told.append(message(text, {"covering": [proposal["family"], "name"]}))
+        else:
+            told.extend(unknown_picks(proposal, stock))
+    return told
+
+
+def unknown_picks(proposal: Proposal, stock: VisitStock) -> list[Message]:
+    """Return which picks of a proposal its family does not have, so that the presets stand in."""
+    family = stock["families"][family_today(proposal["family"], stock)]
+    picks = picks_today(family, proposal["choices"], stock)
+    told: list[Message] = []
+    for choice in family["choices"]:
+        picked = picks.get(choice["id"], "")
+        if picked != "" and find_option(choice, picked)["id"] != picked:
+            text = wording("The option {option} of {choice} is not known; the preset is shown.")
+            told.append(message(text, {"option": [picked, "name"], "choice": [choice["name"], "name"]}))
     return told

@@ -6,9 +6,9 @@ from configurator.kernel.mount.blank import blank_fit
 from configurator.kernel.mount.hung import dressed_leaves, hang, hung_with
 from configurator.kernel.mount.wishes import wished
 from configurator.kernel.shapes import Answer, Door, Family, Fit
-from configurator.kernel.visit.leaf_answers import ask_leaf
+from configurator.kernel.visit.leaf_answers import hung_answers
 from configurator.kernel.visit.leaf_doors import known_now, leaf_door, opening_household
-from configurator.kernel.visit.visit_fields import is_sidelight
+from configurator.kernel.visit.visit_fields import is_sidelight, leaves_of
 from configurator.kernel.visit.visit_shapes import HungLeaf, Opening, Proposal, Visit, VisitStock
 
 
@@ -51,7 +51,8 @@ def hung_leaves(opening: Opening, proposal: Proposal, stock: VisitStock) -> list
     """Return a proposal on each leaf that it dresses; what goes over the opening hangs once. It must be offered."""
     active = leaf_door(opening, "active", stock)
     first = hung_on(active, "active", proposal, stock)
-    leaves = list(proposal["leaves"])
+    there = leaves_of(active["layout"])
+    leaves = [leaf for leaf in proposal["leaves"] if leaf in there]
     if over_opening(first):
         leaves = ["active"]
     elif len(leaves) == 0:
@@ -66,4 +67,4 @@ def hung_leaves(opening: Opening, proposal: Proposal, stock: VisitStock) -> list
 def proposal_answers(visit: Visit, opening: Opening, proposal: Proposal, stock: VisitStock) -> list[Answer]:
     """Return the answer for each leaf that a proposal dresses, in the order of :func:`hung_leaves`."""
     household = opening_household(opening, visit["household"])
-    return [ask_leaf(one["fit"], household) for one in hung_leaves(opening, proposal, stock)]
+    return hung_answers(hung_leaves(opening, proposal, stock), household)

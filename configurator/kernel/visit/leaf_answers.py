@@ -2,7 +2,8 @@
 
 from collections.abc import Callable
 
-from configurator.kernel.answer import answer_to, ask_fit
+from configurator.kernel.answer import answer_to, ask_fit, ask_next, asking
+from configurator.kernel.message import is_said
 from configurator.kernel.pieces import CLEAR, box
 from configurator.kernel.questions.bars import bars_question
 from configurator.kernel.questions.care import care_question
@@ -17,6 +18,8 @@ from configurator.kernel.questions.projection import projection_question
 from configurator.kernel.questions.sight import sight_question
 from configurator.kernel.questions.stack import stack_question
 from configurator.kernel.shapes import Answer, Fit, Household, Piece, Reply, Travel
+from configurator.kernel.travel import leaf_cuts, travelled
+from configurator.kernel.visit.visit_shapes import HungLeaf
 
 # What can be asked where there is no handle and nobody goes through.
 HANDLELESS_QUESTIONS: list[Callable[[Travel, Household], Reply]] = [
@@ -47,3 +50,26 @@ def ask_leaf(fit: Fit, household: Household) -> Answer:
     if len(fit["handle"]) > 0:
         return ask_fit(fit, household)
     return answer_to(HANDLELESS_QUESTIONS, {**fit, "handle": [out_of_the_way()]}, household)
+
+
+def ask_pair(fit: Fit, other: Fit, household: Household) -> Answer:
+    """Return the answer of a covering beside that of the other leaf, which has a size of its own."""
+    begun = asking(fit, household)
+    if not is_said(fit["size"]["refusal"]):
+        leaves = [fit, other]
+        begun["travel"].append({**travelled(fit), "leaves": leaves, "cuts": leaf_cuts(leaves)})
+    while ask_next(begun):
+        pass
+    return begun["answer"]
+
+
+def hung_answers(hung: list[HungLeaf], household: Household) -> list[Answer]:
+    """Return the answer for each leaf; the active one of a pair is asked beside the other as that was measured."""
+    answers: list[Answer] = []
+    others = [one["fit"] for one in hung if one["leaf"] == "other"]
+    for one in hung:
+        if one["leaf"] == "active" and len(others) > 0:
+            answers.append(ask_pair(one["fit"], others[0], household))
+        else:
+            answers.append(ask_leaf(one["fit"], household))
+    return answers

@@ -155,7 +155,8 @@ def opening_household(opening: Opening, household: Household) -> Household:
     given: Any = household.copy()
     for name, one in used_numbers(leaf_called(opening, "active")).items():
         key = field_key(name)
-        if name.startswith("household.") and can_be(one["mm"], HOUSEHOLD_LIMITS[key]):
+        known = name.startswith("household.") and key in HOUSEHOLD_LIMITS
+        if known and can_be(one["mm"], HOUSEHOLD_LIMITS[key]):
             given[key] = one["mm"]
     own: Household = given
     return own

@@ -16,6 +16,7 @@ from configurator.kernel.visit.visit_parts import (
     LIST_MOST,
     NUMBER_MOST,
     TEXT_MOST,
+    is_filled,
     is_needed,
     limits_within,
     part_kinds,
@@ -194,10 +195,9 @@ def read_entry(value: Any, part: str, at: str, reader: VisitReader) -> Any:
             read[name] = read_kind(given[name], kind, here, reader)
         elif is_needed(part, name):
             slip_at(reader, here, wording("{at} is missing"))
-        else:
-            read[name] = (
-                read_entry({}, kind[len("entry ") :], here, reader) if kind.startswith("entry ") else empty_of(kind)
-            )
+        elif is_filled(part):
+            inner = kind[len("entry ") :]
+            read[name] = read_entry({}, inner, here, reader) if kind.startswith("entry ") else empty_of(kind)
     check_limits(read, limits_within(part), at, reader)
     if "wishes" in read:
         check_limits(read["wishes"], limits_within("wishes"), at + ".wishes", reader)

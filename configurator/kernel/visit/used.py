@@ -37,6 +37,11 @@ LARGEST_USED = [
 ]
 # From the surest to the least sure.
 HOWS = ["measured", "assumed", "preset"]
+HOW_WORDS: dict[str, str] = {
+    "measured": wording("measured"),
+    "assumed": wording("assumed"),
+    "preset": wording("preset"),
+}
 # How a number came about, by how many readings there are; the last goes for all that are more.
 SMALLEST_RULES = [
     wording("{first}, read once"),

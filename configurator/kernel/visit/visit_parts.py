@@ -1,7 +1,7 @@
 """What each entry of a visit's file holds: of which kind, what must be there, and within what its numbers lie.
 
 A kind is ``text``, ``number``, ``whole`` (a number), ``flag``, ``texts`` or ``numbers`` (by name), or ``entry``,
-``entries`` (by name) or ``list`` of what follows it. What is missing and need not be there is empty.
+``entries`` (by name) or ``list`` of what follows it.
 """
 
 from configurator.kernel.mount.wishes import WISH_LIMITS
@@ -105,6 +105,8 @@ NEEDED: dict[str, list[str]] = {
     "AgreedPart": ["leaf", "door"],
     "FrozenFigure": ["value", "unit"],
     "Family": ["id", "name", "mechanism", "numbers"],
+    "Door": ["id", "layout", "swing", "hinge_side", "handle"],
+    "Handle": ["id", "name"],
 }
 # Entries of a list that go by their ids, which are unique in it.
 BY_ID = ["Opening", "Leaf", "Proposal"]
@@ -152,10 +154,16 @@ def part_kinds(part: str) -> dict[str, str]:
 
 
 def is_needed(part: str, name: str) -> bool:
-    """Return whether something must be there in an entry: all of a door, its handle and a household."""
-    if part == "Door" or part == "Handle" or part == "Household":
-        return True
-    return part in NEEDED and name in NEEDED[part]
+    """Return whether something must be there in an entry."""
+    return part == "Household" or (part in NEEDED and name in NEEDED[part])
+
+
+def is_filled(part: str) -> bool:
+    """Return whether what is missing in an entry is put there, empty.
+
+    In a frozen door it is not: the tape may take a number today that nobody took then.
+    """
+    return part != "Door" and part != "Handle"
 
 
 def limits_within(part: str) -> dict[str, list[float]]:

@@ -179,6 +179,45 @@ class HungLeaf(TypedDict):
     fit: Fit
 
 
+class Stamp(TypedDict):
+    """When something is agreed, and the version of the catalog of that day."""
+
+    on: str
+    catalog: str
+
+
+class Moved(TypedDict):
+    """One thing that is no longer as it was agreed: by its id and its plain name, what was and what is.
+
+    ``kind`` is ``covering`` (what it is called, or that nobody offers it), ``number`` (of the covering, as the catalog
+    has it), ``measured`` (at the leaf) or ``outcome`` (a figure, a verdict, or that it cannot be hung).
+    """
+
+    kind: str
+    leaf: str
+    id: str
+    name: str
+    then: Message
+    now: Message
+
+
+class VisitDifference(TypedDict):
+    """What two copies of a visit have otherwise: where (``opening`` and ``leaf`` by their ids, or empty), and how."""
+
+    opening: str
+    leaf: str
+    at: str
+    mine: str
+    theirs: str
+
+
+class MergedVisit(TypedDict):
+    """Two copies of a visit in one, and what they had otherwise."""
+
+    visit: Visit
+    differences: list[VisitDifference]
+
+
 class VisitSlip(TypedDict):
     """What is wrong with an entry of a file: where it stands (``openings.0.leaves.1.id``), and what is wrong."""
 
