@@ -11,19 +11,18 @@ from configurator import linked
 from configurator.asked import Configuration, plain_errors
 from configurator.browser.catalog_json import page_catalog
 from configurator.browser.link import shapes as link_shapes
-from configurator.browser.link.shapes import Stock
 from configurator.catalog import Catalog
 from configurator.kernel.message import is_said, message, plain, say
 from configurator.kernel.mount.hung import hung_with
 from configurator.kernel.papers.blocks import Paper
-from configurator.kernel.papers.decided import decided
+from configurator.kernel.papers.decided import decided, ordered_stock
 from configurator.kernel.papers.install_paper import install_paper
 from configurator.kernel.papers.making import Commission, Desk, hung_both, makings
 from configurator.kernel.papers.measuring_paper import Sheet, measuring_paper
 from configurator.kernel.papers.order_paper import order_paper
 from configurator.kernel.visit.hung_leaves import hung_leaves, is_offered
 from configurator.kernel.visit.leaf_doors import leaf_door, opening_household
-from configurator.kernel.visit.visit_shapes import Opening, Proposal, Visit
+from configurator.kernel.visit.visit_shapes import Opening, Proposal, Visit, VisitStock
 from configurator.papers.order_rows import order_csv, order_json
 from configurator.papers.reader import SHEETS, Reader
 from configurator.spoken import phrase, told
@@ -134,10 +133,10 @@ def taken(catalog: Catalog, written: str, units: str | None, sheet: str | None) 
 
 def visited(catalog: Catalog, visit: Visit) -> list[Commission]:
     """Return what is decided in a visit as something to be made; what is left out is told on stderr."""
-    stock = page_catalog(catalog)
     found: list[Commission] = []
     for opening in visit["openings"]:
         wanted = decided(opening)
+        stock = ordered_stock(opening, page_catalog(catalog))
         named: dict[str, list[float | str]] = {"room": [opening["room"], "name"]}
         if not wanted:
             click.echo(told(message("{room}: nothing is decided, so it is left out.", named)), err=True)
@@ -150,7 +149,7 @@ def visited(catalog: Catalog, visit: Visit) -> list[Commission]:
     return found
 
 
-def as_commission(visit: Visit, opening: Opening, wanted: Proposal, stock: Stock) -> Commission:
+def as_commission(visit: Visit, opening: Opening, wanted: Proposal, stock: VisitStock) -> Commission:
     """Return a proposal for an opening, hung on its leaves as they are measured, as something to be made."""
     return {
         "room": opening["room"],

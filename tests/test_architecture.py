@@ -19,7 +19,7 @@ MAY_IMPORT = {
     "tongues": {"kernel"},
     "catalog": {"kernel", "places", "tongues"},
     "drawing": {"kernel"},
-    "papers": {"drawing", "kernel"},
+    "papers": {"drawing", "kernel", "places"},
     "browser": {"catalog", "kernel", "tongues"},
     "site": {"browser", "catalog", "drawing", "kernel", "places", "tongues"},
     "translating": {"browser", "catalog", "kernel", "places", "tongues"},

@@ -31,7 +31,7 @@ def number_of(told: Fact) -> float | None:
 def cell(told: Fact, reader: Reader) -> str | float:
     """Return a fact as a cell: a number as such, else its words."""
     number = number_of(told)
-    return safe(reader.told(told["value"])) if number is None else number
+    return safe(reader.says(told["value"])) if number is None else number
 
 
 def order_csv(made: list[Making], reader: Reader) -> str:
@@ -48,17 +48,17 @@ def order_csv(made: list[Making], reader: Reader) -> str:
 
 def fact_data(told: Fact, reader: Reader) -> dict[str, object]:
     """Return a fact: its name, its words, its number (mm, kg, shares, counts) and how it came about."""
-    data: dict[str, object] = {"name": reader.told(told["name"]), "text": reader.told(told["value"])}
+    data: dict[str, object] = {"name": reader.says(told["name"]), "text": reader.says(told["value"])}
     if (number := number_of(told)) is not None:
         data["value"] = number
     if told["worked"]["text"]:
-        data["working"] = f"{reader.sum(told['rule'])}: {reader.sum(told['worked'])}"
+        data["working"] = f"{reader.phrase(told['rule'])}: {reader.phrase(told['worked'])}"
     return data
 
 
 def total_data(total: Total, reader: Reader) -> dict[str, object]:
     """Return a total: what of it, in which size (mm, 0 where it has none), how much (cloth in mm)."""
-    return {"what": reader.told(total["what"]), "size": round(total["span"], 3), "amount": round(total["amount"], 3)}
+    return {"what": reader.says(total["what"]), "size": round(total["span"], 3), "amount": round(total["amount"], 3)}
 
 
 def order_json(made: list[Making], desk: Desk, reader: Reader) -> str:

@@ -12,8 +12,11 @@ from configurator.drawing.svg import canvas, markup, put_on
 from configurator.kernel.message import plain
 from configurator.kernel.papers.blocks import Paper, Scaled
 from configurator.papers.reader import RULE_LENGTH, Reader, rule_words
+from configurator.places import THEMES
 
-PAPER_STYLE = Path(__file__).with_name("paper.css")
+PAPER_STYLE = THEMES / "shared" / "css" / "paper.css"
+# What a whole file says of its sheets; a page of the site has margins of its own.
+SHEETS_STYLE = "body { margin: 0; } @page { margin: 10mm; }"
 PAPER_PAGE = Path(__file__).with_name("paper.html")
 
 
@@ -45,5 +48,5 @@ def paper_html(paper: Paper, reader: Reader) -> str:
         date=plain("date"),
         scale=rule_words(reader),
         ruler=RULE_LENGTH[reader.units],
-        style=Markup("\n".join(styles)),
+        style=Markup("\n".join([*styles, SHEETS_STYLE])),
     )

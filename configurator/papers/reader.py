@@ -6,6 +6,7 @@ from configurator.kernel.message import message, say, say_phrase
 from configurator.kernel.papers.blocks import Column, Row
 from configurator.kernel.shapes import Message
 from configurator.kernel.tongue import Words
+from configurator.kernel.typeset import typeset
 
 # The sheet that goes with the units, where none is asked for.
 SHEETS = {"in": "letter", "mm": "a4"}
@@ -20,13 +21,21 @@ class Reader(NamedTuple):
     units: str
     sheet: str
 
-    def told(self, given: Message) -> str:
-        """Return what a message says to this reader."""
+    def says(self, given: Message) -> str:
+        """Return what a message says to this reader, as data hold it."""
         return say(given, self.words, self.units)
 
-    def sum(self, given: Message) -> str:
-        """Return arithmetic as it stands."""
+    def phrase(self, given: Message) -> str:
+        """Return the same as it stands, without a capital."""
         return say_phrase(given, self.words, self.units)
+
+    def told(self, given: Message) -> str:
+        """Return what a message says, as paper sets it."""
+        return typeset(self.says(given))
+
+    def sum(self, given: Message) -> str:
+        """Return arithmetic as it stands, as paper sets it."""
+        return typeset(self.phrase(given))
 
     def cells(self, row: Row, columns: list[Column]) -> list[str]:
         """Return what a row's cells say; arithmetic is told as it stands."""

@@ -3,15 +3,20 @@
 import csv
 import io
 import json
+from copy import deepcopy
 from pathlib import Path
 
 import pypdfium2
 import pytest
 from click.testing import CliRunner, Result
 
+from configurator.browser.catalog_json import page_catalog
 from configurator.catalog import Catalog
 from configurator.cli import main
-from configurator.kernel.papers.decided import decided
+from configurator.kernel.papers.decided import decided, ordered_stock
+from configurator.kernel.visit.agreed import agreed_now
+from configurator.kernel.visit.hung_leaves import hung_leaves
+from configurator.kernel.visit.visit_shapes import Stamp
 from configurator.visit_text import visit_text
 from tests.papers.test_order_files import squeezed, words_of
 
@@ -64,20 +69,33 @@ def test_each_opening_has_its_measuring_sheet(tmp_path: Path) -> None:
 
 
 def test_what_was_agreed_last_is_ordered_before_what_is_liked(catalog: Catalog) -> None:
-    opening = json.loads(FILE.read_text(encoding="utf-8"))["openings"][0]
+    visit = json.loads(FILE.read_text(encoding="utf-8"))
+    opening = visit["openings"][0]
     first, second = opening["proposals"][:2]
+    stock = page_catalog(catalog)
     assert decided(opening) == []
     second["liked"] = True
     assert [one["id"] for one in decided(opening)] == [second["id"]]
-    opening["agreed"] = [
-        {
-            "proposal": first["id"],
-            "covering": catalog.families[first["family"]],
-            "choices": {"lift": "wand"},
-            "wishes": {},
-        }
-    ]
-    assert [(one["id"], one["choices"]) for one in decided(opening)] == [(first["id"], {"lift": "wand"})]
+    stamp: Stamp = {"on": "2025-03-20", "catalog": "1"}
+    opening["agreed"] = [agreed_now(visit, opening, first, stock, stamp)]
+    ordered = decided(opening)[0]
+    assert (ordered["id"], ordered["family"], ordered["note"]) == (first["id"], first["family"], first["note"])
+
+
+def test_what_was_agreed_is_made_still_when_it_is_no_longer_offered(catalog: Catalog) -> None:
+    visit = json.loads(FILE.read_text(encoding="utf-8"))
+    opening = visit["openings"][0]
+    first = opening["proposals"][0]
+    stock = page_catalog(catalog)
+    stamp: Stamp = {"on": "2025-03-20", "catalog": "1"}
+    opening["agreed"] = [agreed_now(visit, opening, first, stock, stamp)]
+    dropped = deepcopy(stock["families"][first["family"]])
+    others = {**stock["families"], "another": {**dropped, "id": "another"}}
+    del others[first["family"]]
+    without = {**stock, "families": others}
+    hung = hung_leaves(opening, decided(opening)[0], ordered_stock(opening, without))
+    before = hung_leaves(opening, first, stock)
+    assert [one["fit"]["size"] for one in hung] == [one["fit"]["size"] for one in before]
 
 
 @pytest.mark.parametrize("text", ["", "[]", "{}", "a" * 1000, '{"version": 99}'])

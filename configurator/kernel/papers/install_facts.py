@@ -80,13 +80,13 @@ def leaf_figures(fit: Fit) -> list[Figure]:
     """Return the thread in the leaf, the wood left behind the point, and the screw that comes nearest to the glass."""
     thread = fit["fixings"][0]["thread"]
     thick = fit["door"]["leaf_thickness"]
-    nearest = past_glass(fit, fit["fixings"][0]["spots"][0])
+    least = past_glass(fit, fit["fixings"][0]["spots"][0])
     for fixing in fit["fixings"]:
         for spot in fixing["spots"]:
-            nearest = min(nearest, past_glass(fit, spot))
+            least = min(least, past_glass(fit, spot))
     terms: dict[str, list[float | str]] = {"leaf": [thick, "mm"], "thread": [thread, "mm"]}
     behind = working(wording("the leaf less the thread in it"), "{leaf} - {thread}", terms)
-    near: dict[str, list[float | str]] = {"near": [nearest, "mm"], "least": [screw_clear(fit), "mm"]}
+    near: dict[str, list[float | str]] = {"near": [least, "mm"], "least": [screw_clear(fit), "mm"]}
     clear = working(
         wording("the screw that comes nearest to the glass that shows"),
         wording("{near}, {least} at the least"),
@@ -96,7 +96,7 @@ def leaf_figures(fit: Fit) -> list[Figure]:
     return [
         figure("screw_thread", wording("thread in the leaf"), length(thread), deep),
         figure("screw_behind", wording("wood left behind a screw's point"), length(thick - thread), behind),
-        figure("screw_glass", wording("nearest screw past the edge of the glass"), length(nearest), clear),
+        figure("screw_glass", wording("nearest screw past the edge of the glass"), length(least), clear),
     ]
 
 

@@ -6,7 +6,7 @@ from typing import TypedDict
 from configurator.kernel.door.opening import has_passive
 from configurator.kernel.fit import over_opening
 from configurator.kernel.message import is_said, message, plain
-from configurator.kernel.mount.hung import dressed_leaves, dresses_both
+from configurator.kernel.mount.hung import dressed_leaves
 from configurator.kernel.questions.bars import bars_question
 from configurator.kernel.questions.care import care_question
 from configurator.kernel.questions.cloth import cloth_question
@@ -82,8 +82,9 @@ class Making(TypedDict):
 def hung_both(fit: Fit) -> list[HungLeaf]:
     """Return a covering on the leaves that it dresses: on the other leaf of a pair as on a door of its own hand."""
     leaves: list[HungLeaf] = [{"leaf": "active", "fit": fit}]
-    if dresses_both(fit):
-        second = alone(dressed_leaves(fit))
+    dressed = dressed_leaves(fit)
+    if len(dressed) > 1:
+        second = alone(dressed)
         hand = "left" if fit["door"]["hinge_side"] == "right" else "right"
         leaves.append({"leaf": "other", "fit": {**second, "door": {**second["door"], "hinge_side": hand}}})
     return leaves

@@ -12,7 +12,7 @@ from configurator.kernel.message import plain, silence
 from configurator.kernel.papers.blocks import named_cell, value_cell
 from configurator.kernel.papers.making import Making, which_leaf
 from configurator.kernel.questions.fixing import held_places
-from configurator.kernel.shapes import Bar, Choice, Cloth, Figure, Message
+from configurator.kernel.shapes import Choice, Cloth, Figure, Message
 from configurator.kernel.telling import figure, length, working
 from configurator.kernel.tongue import wording
 
@@ -160,8 +160,7 @@ def cloth_facts(making: Making) -> list[Fact]:
 def bar_facts(making: Making) -> list[Fact]:
     """Return the cut length of each bar and how many of it there are."""
     facts: list[Fact] = []
-    bars: list[Bar] = making["travel"]["cuts"][0]["bars"]
-    for bar in bars:
+    for bar in making["travel"]["cuts"][0]["bars"]:
         facts.extend(figure_facts(making, [bar["key"] + "_cut"]))
         facts.append(fact(bar["key"] + "_count", plain(BAR_COUNTS[bar["key"]]), value_cell(bar["count"], "count")))
     return facts

@@ -4,7 +4,6 @@ from configurator.kernel.door.leaf import glass_box, leaf_box, leaf_pieces, leaf
 from configurator.kernel.door.opening import opening_box, opening_hardware, opening_pieces
 from configurator.kernel.fit import over_opening
 from configurator.kernel.looks import no_look
-from configurator.kernel.pieces import mirrored
 from configurator.kernel.scene import turned
 from configurator.kernel.shapes import Box, Drawing, Fit, Mark, Piece
 from configurator.kernel.tongue import Words, in_words
@@ -74,10 +73,9 @@ def fixing_marks(fit: Fit, size: float, scale: float) -> list[Mark]:
     """Return each fixing with its number and a cross for each screw; those in a ceiling at the covering's top."""
     marks: list[Mark] = []
     arm = CROSS_ARM * scale / 2
-    right = fit["door"]["hinge_side"] == "right"
     for at in range(len(fit["fixings"])):
         fixing = fit["fixings"][at]
-        piece = mirrored(fixing["piece"], leaf_width(fit["door"])) if right else fixing["piece"]
+        piece = turned(fit["door"], [fixing["piece"]])[0]
         marks.append(front_rect(piece, "headrail hair"))
         for spot in fixing["spots"]:
             x = x_on_hand(fit, spot[0])

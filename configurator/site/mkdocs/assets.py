@@ -17,6 +17,9 @@ Files = dict[str, str | bytes]
 STATIC_SCRIPTS = [SHARED / "scripts" / name for name in ("page.js", "kept.js", "mine.js", "sieve.js")]
 ICON_SIDES = (48, 180, 512)
 
+# The style of the configurator's page, and of the papers that it prints.
+TRY_SHEETS = ("try.css", "paper.css")
+
 
 def asset_files(house: House) -> Files:
     """Return every asset of a language by its address; what holds no words is the first language's alone."""
@@ -45,7 +48,7 @@ def wordless(house: House) -> Files:
     return {
         **{f"assets/{path.name}": squeezed(path.read_text(encoding="utf-8")) for path in STATIC_SCRIPTS},
         "assets/site.css": slim_css(style_sheet(house.showroom.theme)),
-        "assets/try.css": slim_css((SHARED / "css" / "try.css").read_text(encoding="utf-8")),
+        "assets/try.css": slim_css("".join((SHARED / "css" / name).read_text(encoding="utf-8") for name in TRY_SHEETS)),
     }
 
 

@@ -9,7 +9,7 @@ import { element, setChildren } from "./dom.js";
 export function createPaper(app) {
   const node = element("div", { class: "sheets", "aria-hidden": "true" });
   /** @type {Record<string, Pages>} */
-  const kinds = {};
+  let kinds = {};
   let kind = "client";
   /** @type {Pages | null} */
   let wanted = null;
@@ -20,8 +20,7 @@ export function createPaper(app) {
       kind = next;
     },
     async ready() {
-      kinds.workroom = (await import("./sheet.js")).sheetPages;
-      kinds.client = (await import("./clientsheet.js")).clientPages;
+      kinds = await (await import("./papers.js")).papers();
     },
     want(pages) {
       wanted = pages;

@@ -15,7 +15,8 @@ export function createTaking(app) {
   const codeButton = element("button", { type: "button", class: "press quiet", "aria-expanded": "false", onclick: () => showCode(Boolean(code.hidden)) }, _("Show as a code to scan"));
   const copy = element("button", { type: "button", class: "press", onclick: copyAddress }, _("Copy the link"));
   const sheet = radioGroup("paper", _("Which sheet"),
-    [["client", _("For me, one page")], ["workroom", _("For workroom and installer")]], app.paper.choose);
+    [["client", _("For me, one page")], ["workroom", _("For workroom and installer")],
+      ["order", _("Order to the workroom")], ["install", _("Installer's sheet")]], app.paper.choose);
   const print = element("button", { type: "button", class: "press quiet", onclick: () => app.print() }, _("Print the sheet"));
   const node = element("section", { class: "share", "aria-labelledby": "share-title" },
     element("div", { class: "section-head" }, element("h2", { id: "share-title" }, _("Take it with you"))),

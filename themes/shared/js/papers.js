@@ -1,0 +1,8 @@
+// The papers there are, by the names under which they are chosen.
+
+/** @returns {Promise<Record<string, Pages>>} */
+export async function papers() {
+  const [{ clientPages }, { sheetPages }, { installPages, orderPages }] = await Promise.all([
+    import("./clientsheet.js"), import("./sheet.js"), import("./paperblocks.js")]);
+  return { client: clientPages, workroom: sheetPages, order: orderPages, install: installPages };
+}
