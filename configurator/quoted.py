@@ -11,7 +11,7 @@ from configurator.catalog.clauses import Refusal
 from configurator.catalog.pricing import Pricing
 from configurator.kernel.message import plain
 from configurator.kernel.mount.hung import hung_with
-from configurator.kernel.papers.decided import decided
+from configurator.kernel.papers.decided import decided, ordered_stock
 from configurator.kernel.papers.quote_paper import quote_paper
 from configurator.kernel.prices.offers import named_offer, no_offer, offer_of
 from configurator.kernel.prices.piece_prices import hung_pieces
@@ -81,22 +81,22 @@ def of_visit(catalog: Catalog, visit: Visit, on: str) -> Quote:
     """Return the quote for a visit: what is proposed for each opening, or what was agreed or is liked alone."""
     prices = prices_of(catalog)
     stock = page_catalog(catalog)
-    openings: list[Quoted] = [
-        {
-            "name": opening["room"],
-            "offers": [proposed(opening, one, stock, prices) for one in decided(opening) or opening["proposals"]],
-            "taken": 0 if decided(opening) else -1,
-        }
-        for opening in visit["openings"]
-        if opening["proposals"]
-    ]
+    openings = [quoted(opening, stock, prices) for opening in visit["openings"]]
     return {
         "showroom": catalog.showroom.name,
         "client": visit["client"],
         "on": on,
-        "openings": openings,
+        "openings": [opening for opening in openings if opening["offers"]],
         "terms": prices.terms,
     }
+
+
+def quoted(opening: Opening, stock: VisitStock, prices: Pricing) -> Quoted:
+    """Return what is decided for an opening, with the covering as it was agreed, or else all that is proposed."""
+    settled = decided(opening)
+    held = ordered_stock(opening, stock)
+    offers = [proposed(opening, one, held, prices) for one in settled or opening["proposals"]]
+    return {"name": opening["room"], "offers": offers, "taken": 0 if settled else -1}
 
 
 def proposed(opening: Opening, proposal: Proposal, stock: VisitStock, prices: Pricing) -> Offer:
@@ -105,9 +105,7 @@ def proposed(opening: Opening, proposal: Proposal, stock: VisitStock, prices: Pr
         offer = offer_of(hung_leaves(opening, proposal, stock), prices.books, prices.terms)
     else:
         offer = no_offer(proposal["family"], plain("This covering is no longer offered."))
-    agreed = [one["price"] for one in opening["agreed"] if one["proposal"] == proposal["id"]]
-    written = agreed[-1] if agreed else proposal["price"]
-    return named_offer({**offer, "note": proposal["note"]}, written, prices.terms["money"])
+    return named_offer({**offer, "note": proposal["note"]}, proposal["price"], prices.terms["money"])
 
 
 def day(asked: date | None, words: Words) -> str:

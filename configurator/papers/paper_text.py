@@ -27,13 +27,13 @@ def paper_text(paper: Paper, reader: Reader) -> str:
 
 def block_text(block: Block, reader: Reader) -> str:
     """Return a block as lines; nothing of what is only drawn or written on."""
-    text = reader.told(block["text"])
+    text = reader.says(block["text"])
     if block["kind"] == kinds.TITLE:
         return ("\n" if block["size"] > 1 else "") + set_in(text, int(block["size"] - 1) * 2)
     if block["kind"] in (kinds.TEXT, kinds.CAUTION):
         return set_in(text, 4)
     if block["kind"] == kinds.LIST:
-        return "\n".join(set_in(reader.told(item), 4) for item in block["items"])
+        return "\n".join(set_in(reader.says(item), 4) for item in block["items"])
     if block["kind"] == kinds.TABLE:
         caption = [set_in(text, 4)] if text else []
         return "\n".join([*caption, *table_lines(block, reader)])
@@ -43,8 +43,8 @@ def block_text(block: Block, reader: Reader) -> str:
 def table_lines(block: Block, reader: Reader) -> list[str]:
     """Return a table's rows: one of numbers alone side by side under its names, another with its workings below."""
     if all(column["side"] == "end" for column in block["columns"][1:]):
-        names = [reader.told(column["name"]) for column in block["columns"]]
-        rows = [reader.cells(row, block["columns"]) for row in block["rows"]]
+        names = [reader.says(column["name"]) for column in block["columns"]]
+        rows = [[reader.says(cell) for cell in row["cells"]] for row in block["rows"]]
         return ["    " + beside(row).rstrip() for row in [names, *rows]]
     return [row_text(row, reader) for row in block["rows"]]
 
@@ -56,6 +56,6 @@ def beside(cells: list[str]) -> str:
 
 def row_text(row: Row, reader: Reader) -> str:
     """Return a row: its name and amount on one line, what lies between below it."""
-    first = f"    {reader.told(row['cells'][0]):<{NAME}} {reader.told(row['cells'][-1]):>{AMOUNT}}"
-    between = ": ".join(reader.sum(cell) for cell in row["cells"][1:-1] if cell["text"])
+    first = f"    {reader.says(row['cells'][0]):<{NAME}} {reader.says(row['cells'][-1]):>{AMOUNT}}"
+    between = ": ".join(reader.phrase(cell) for cell in row["cells"][1:-1] if cell["text"])
     return f"{first}\n{set_in(between, 8)}" if between else first

@@ -29,7 +29,7 @@ def in_words_too(value: Any, reader: Reader, money: Money) -> Any:
     if not isinstance(value, dict):
         return int(value) if isinstance(value, float) and value.is_integer() else value
     if set(value) == {"text", "terms"}:
-        return reader.told(cast(Message, value))
+        return reader.says(cast(Message, value))
     if "working" in value:
         return line_json(cast(PriceLine, value), reader, money)
     return {key: in_words_too(part, reader, money) for key, part in value.items()}
@@ -39,12 +39,12 @@ def line_json(line: PriceLine, reader: Reader, money: Money) -> dict[str, Any]:
     """Return a line: its amount in minor units and in digits, its working in words."""
     return {
         "id": line["id"],
-        "name": reader.told(line["name"]),
+        "name": reader.says(line["name"]),
         "amount": int(line["amount"]),
         "digits": plain_money(line["amount"], money),
         "rounded": line["rounded"],
-        "rule": reader.told(price_rule(line, money)),
-        "sum": reader.sum(price_sum(line, money)),
+        "rule": reader.says(price_rule(line, money)),
+        "sum": reader.phrase(price_sum(line, money)),
     }
 
 
@@ -67,7 +67,7 @@ def quote_rows(quote: Quote, reader: Reader) -> Iterator[list[str]]:
         for line in way["bill"]["lines"]:
             yield ["", way["id"], "", *line_cells(line, reader, money)]
         total = plain_money(way["bill"]["total"], money)
-        yield ["", way["id"], "", "total", reader.told(plain("Total")), total, money["currency"], "", ""]
+        yield ["", way["id"], "", "total", reader.says(plain("Total")), total, money["currency"], "", ""]
         yield ["", way["id"], "", *line_cells(way["bill"]["deposit"], reader, money)]
 
 
@@ -75,13 +75,13 @@ def offer_rows(offer: Offer, named: list[str], reader: Reader, money: Money) -> 
     """Yield an offer's lines piece by piece, or the reason why a piece has no price; of a named price that alone."""
     if offer["named"] >= 0:
         amount = plain_money(offer["named"], money)
-        yield [*named, "", "named", reader.told(plain("Named price")), amount, money["currency"], "", ""]
+        yield [*named, "", "named", reader.says(plain("Named price")), amount, money["currency"], "", ""]
         return
     if not offer["prices"]:
-        yield [*named, "", "refusal", "", "", "", reader.told(offer["refusal"]), ""]
+        yield [*named, "", "refusal", "", "", "", reader.says(offer["refusal"]), ""]
     for price in offer["prices"]:
         if is_said(price["refusal"]):
-            yield [*named, price["leaf"], "refusal", "", "", "", reader.told(price["refusal"]), ""]
+            yield [*named, price["leaf"], "refusal", "", "", "", reader.says(price["refusal"]), ""]
         for line in price["lines"]:
             yield [*named, price["leaf"], *line_cells(line, reader, money)]
 

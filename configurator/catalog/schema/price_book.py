@@ -9,11 +9,12 @@ from typing import Annotated
 
 from configurator.catalog.schema.base import Ident, Number, OneOf, Section, SourceMark
 from configurator.catalog.schema.money_fields import Amount, Hundredths, Rate
+from configurator.kernel.prices.charges import PRICED_AREAS
 from configurator.kernel.tongue import wording
 
 Width = Annotated[float, Number("length", 100, 12000, wording("a width"))]
 Height = Annotated[float, Number("length", 100, 6000, wording("a height"))]
-AreaUnit = Annotated[str, OneOf(("sq ft", "m2"))]
+AreaUnit = Annotated[str, OneOf(tuple(PRICED_AREAS))]
 
 
 class GridFile(Section):

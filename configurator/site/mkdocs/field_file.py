@@ -16,7 +16,8 @@ from configurator.site.mkdocs.page_html import page_html
 PAGE = "try.html"
 FIELD = SHARED / "scripts" / "field.js"
 # Nothing may be fetched from anywhere, whatever a text in the file says.
-POLICY = "default-src 'none'; script-src 'unsafe-inline'; style-src 'unsafe-inline'; img-src data:"
+ALLOWED = {"default-src": "'none'", "script-src": "'unsafe-inline'", "style-src": "'unsafe-inline'", "img-src": "data:"}
+POLICY = "; ".join(f"{what} {where}" for what, where in ALLOWED.items())
 POLICY_TAG = f'<meta http-equiv="Content-Security-Policy" content="{POLICY}">'
 OTHER_POLICY = re.compile(r'<meta http-equiv="?Content-Security-Policy"?[^>]*>')
 STYLE = re.compile(r'<link rel="stylesheet" href="([^"]+)">')
