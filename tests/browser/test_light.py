@@ -22,7 +22,7 @@ def test_the_light_that_is_chosen_stays_while_the_covering_moves(open_context: O
     open_page(page, fragment(catalog, opened))
     expect(page.get_by_role("radio", name="By day", exact=True)).to_be_checked()
     assert page.locator(PERSON).count() == 0
-    choose(page, "Evening")
+    choose(page, "In the evening")
     page.locator(DARK_SKY).first.wait_for(state="attached")
     choose(page, "From the street")
     page.locator(PERSON).first.wait_for(state="attached")

@@ -10,10 +10,10 @@ BAR_SLACK = 0.01
 
 def is_next(first: list[float], other: list[float], step: list[float]) -> bool:
     """Return whether a rectangle is another one moved by a step."""
-    moved_on = abs(other[0] - first[0] - step[0]) < BAR_SLACK and abs(other[1] - first[1] - step[1]) < BAR_SLACK
-    return (
-        moved_on and abs(other[4] - first[4] - step[0]) < BAR_SLACK and abs(other[5] - first[5] - step[1]) < BAR_SLACK
-    )
+    for i in [0, 1, 4, 5]:
+        if abs(other[i] - first[i] - step[i % 2]) >= BAR_SLACK:
+            return False
+    return True
 
 
 def row_length(marks: list[Mark], start: int) -> int:
@@ -53,16 +53,12 @@ def bar_row(one: Mark, last: Mark, count: int) -> Mark:
     other = last["points"]
     wide = first[4] - first[0]
     high = first[5] - first[1]
-    if other[1] != first[1]:
-        middle = first[0] + wide / 2
-        low = min(first[1], other[1])
-        end = max(first[5], other[5])
-        return bars(
-            one["role"], [middle, low, middle, end], [wide, high, (end - low - high) / (count - 1)], one["fade"]
-        )
-    middle = first[1] + high / 2
-    left = min(first[0], other[0])
-    right = max(first[4], other[4])
-    return bars(
-        one["role"], [left, middle, right, middle], [high, wide, (right - left - wide) / (count - 1)], one["fade"]
-    )
+    upright = other[1] != first[1]
+    middle = first[0] + wide / 2 if upright else first[1] + high / 2
+    at = 1 if upright else 0
+    start = min(first[at], other[at])
+    end = max(first[at + 4], other[at + 4])
+    thick = high if upright else wide
+    axis = [middle, start, middle, end] if upright else [start, middle, end, middle]
+    sizes = [wide if upright else high, thick, (end - start - thick) / (count - 1)]
+    return bars(one["role"], axis, sizes, one["fade"])

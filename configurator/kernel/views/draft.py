@@ -7,7 +7,7 @@ from configurator.kernel.tongue import Words
 from configurator.kernel.views.crop import cropped_scene
 from configurator.kernel.views.layout import Layout, active_covering, extent, latch_is_right, layout, letter_size
 from configurator.kernel.views.subject import Subject
-from configurator.kernel.views.words import desc_words, title_words
+from configurator.kernel.views.words import VIEW_WORDS, desc_words, title_words
 
 
 class Draft(TypedDict):
@@ -80,7 +80,7 @@ def blank_drawing(view: str, draft: Draft) -> Drawing:
     """Return a drawing with its words and nothing on it."""
     return {
         "id": view,
-        "title": title_words(view, draft["names"], draft["words"]),
+        "title": title_words(VIEW_WORDS[view], draft["names"], draft["words"]),
         "desc": desc_words(view, draft["names"], draft["answer"], draft["words"], draft["units"]),
         "x": 0.0,
         "y": 0.0,

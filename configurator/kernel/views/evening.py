@@ -1,11 +1,14 @@
 """The elevation in the evening: the lamps are on in the room, and the garden behind the glass is dark."""
 
-from configurator.kernel.shapes import Drawing, Mark
+from configurator.kernel.message import plain, say
+from configurator.kernel.shapes import Drawing, Mark, Message
+from configurator.kernel.tongue import wording
 from configurator.kernel.views.covering_front import covering_front
 from configurator.kernel.views.draft import Draft, blank_drawing
 from configurator.kernel.views.elevation import door_front, elevation_window
 from configurator.kernel.views.elevation_notes import elevation_notes
 from configurator.kernel.views.tones import GLOW
+from configurator.kernel.views.words import title_words
 
 OUTDOORS = ["sky", "hill", "tree", "trunk", "lawn", "path-stone"]
 # The class of what no light falls on.
@@ -27,9 +30,17 @@ def evening_covering(draft: Draft) -> list[Mark]:
     return [mark for mark in covering_front(draft) if mark["role"] != GLOW]
 
 
+def evening_words() -> list[Message]:
+    """Return what the view takes for granted."""
+    return [plain("The lamps are on, and the garden is dark: glass that is not covered shows black.")]
+
+
 def evening_of(draft: Draft) -> Drawing:
     """Return the elevation in the evening."""
-    view = elevation_window(draft, blank_drawing("evening", draft))
+    view = elevation_window(draft, blank_drawing("elevation", draft))
+    view["id"] = "evening"
+    view["title"] = title_words(wording("elevation from the room in the evening"), draft["names"], draft["words"])
+    view["desc"] = view["desc"] + " " + say(evening_words()[0], draft["words"], draft["units"])
     view["marks"].extend(evening_door(draft))
     view["marks"].extend(evening_covering(draft))
     view["marks"].extend(elevation_notes(draft))

@@ -26,20 +26,16 @@ TREES = [
     [0.2, 1555.0, 205.0, 1075.0],
     [-0.24, 1345.0, 88.0, 1150.0],
     [-0.98, 1500.0, 180.0, 1090.0],
-    [-1.22, 1330.0, 84.0, 1150.0],
-    [0.86, 1340.0, 92.0, 1150.0],
-    [1.2, 1500.0, 185.0, 1090.0],
+    [-1.22, 1345.0, 88.0, 1150.0],
+    [0.86, 1345.0, 88.0, 1150.0],
+    [1.2, 1500.0, 180.0, 1090.0],
 ]
-# [middle above the floor, half width, half height] of the stepping stones, near to far
-STONES = [
-    [330.0, 130.0, 30.0],
-    [500.0, 104.0, 23.0],
-    [645.0, 83.0, 17.0],
-    [768.0, 66.0, 13.0],
-    [872.0, 52.0, 10.0],
-    [958.0, 41.0, 7.5],
-    [1028.0, 31.0, 5.5],
-]
+# Stepping stones, near to far: how many, the middle of the nearest above the floor and how far the path goes on, mm;
+# each looks smaller than the one before, and lies nearer to it.
+STONES = 7
+PATH = [330.0, 1133.0]
+SMALLER = 0.8
+NEARER = 0.85
 
 
 def clip_half(points: list[float], axis: int, limit: float, keep: float) -> list[float]:
@@ -71,35 +67,20 @@ def clip_half(points: list[float], axis: int, limit: float, keep: float) -> list
 def clip_box(points: list[float], outer: list[float], edges: list[float]) -> list[float]:
     """Return the polygon's part within a rectangle; ``outer`` holds the polygon's own bounds."""
     part = points
-    if outer[0] < edges[0]:
-        part = clip_half(part, 0, edges[0], 1.0)
-    if outer[2] > edges[2]:
-        part = clip_half(part, 0, edges[2], -1.0)
-    if outer[1] < edges[1]:
-        part = clip_half(part, 1, edges[1], 1.0)
-    if outer[3] > edges[3]:
-        part = clip_half(part, 1, edges[3], -1.0)
+    for i in [0, 2, 1, 3]:
+        keep = 1.0 if i < 2 else -1.0
+        if keep * (outer[i] - edges[i]) < 0:
+            part = clip_half(part, i % 2, edges[i], keep)
     return part
 
 
 def bounds(points: list[float]) -> list[float]:
     """Return ``[x0, y0, x1, y1]`` of a flat list of points."""
-    x0 = points[0]
-    x1 = points[0]
-    y0 = points[1]
-    y1 = points[1]
-    for i in range(2, len(points), 2):
-        x = points[i]
-        y = points[i + 1]
-        if x < x0:
-            x0 = x
-        if x > x1:
-            x1 = x
-        if y < y0:
-            y0 = y
-        if y > y1:
-            y1 = y
-    return [x0, y0, x1, y1]
+    edges = [points[0], points[1], points[0], points[1]]
+    for i in range(2, len(points)):
+        edges[i % 2] = min(edges[i % 2], points[i])
+        edges[i % 2 + 2] = max(edges[i % 2 + 2], points[i])
+    return edges
 
 
 def oval(x: float, y: float, across: float, up: float, corners: int) -> list[float]:
@@ -117,7 +98,7 @@ def crown(x: float, y: float, radius: float) -> list[float]:
     points: list[float] = []
     for i in range(36):
         angle = math.pi * 2 * i / 36
-        reach = radius * (0.95 + 0.035 * math.sin(5 * angle + 0.6) + 0.015 * math.sin(3 * angle))
+        reach = radius * (0.95 + 0.04 * math.sin(5 * angle + 0.6))
         points.append(x + reach * 0.86 * math.cos(angle))
         points.append(y + reach * math.sin(angle))
     return points
@@ -142,10 +123,11 @@ def garden_shapes(middle: float, pace: float, x0: float, x1: float) -> list[list
     hedge = [make_mark("polygon", "tree", ridge(x0, x1, HEDGE))]
     lawn = [make_mark("polygon", "lawn", [x0, -HORIZON + 30, x1, -HORIZON + 30, x1, 100.0, x0, 100.0])]
     stones: list[Mark] = []
-    for i in range(len(STONES)):
-        stone = STONES[i]
-        drift = middle - 70 + 150 * math.sin(stone[0] / 330) * (1 - stone[0] / 1500)
-        stones.append(make_mark("polygon", "path-stone", oval(drift, -stone[0], stone[1], stone[2], 20)))
+    for i in range(STONES):
+        up = PATH[0] + PATH[1] * (1 - NEARER**i)
+        wide = 130 * SMALLER**i
+        drift = middle - 70 + 150 * math.sin(up / 330) * (1 - up / 1500)
+        stones.append(make_mark("polygon", "path-stone", oval(drift, -up, wide, wide * 0.22, 20)))
     trunks: list[Mark] = []
     crowns: list[Mark] = []
     for tree in TREES:

@@ -7,6 +7,7 @@ from configurator.kernel.glass_shares import shares_within
 from configurator.kernel.message import message, plain, say, say_phrase
 from configurator.kernel.questions.sight import HIDES
 from configurator.kernel.shapes import Drawing, Household, Mark, Message, Piece, Shares
+from configurator.kernel.tongue import wording
 from configurator.kernel.views.dimensions import FIRST_TIER, TIER
 from configurator.kernel.views.draft import Draft, blank_drawing
 from configurator.kernel.views.elevation import elevation_window
@@ -16,7 +17,7 @@ from configurator.kernel.views.lit_room import lit_room, person_bounds
 from configurator.kernel.views.marks import letters, rectangle, stroke
 from configurator.kernel.views.night_cloth import leak_marks, night_covering
 from configurator.kernel.views.parts import front_bounds
-from configurator.kernel.views.words import name_terms
+from configurator.kernel.views.words import name_terms, title_words
 
 # How far the house shows beside and above the opening, and how thick the ground is drawn, in letters.
 HOUSE_BESIDE = 2.2
@@ -187,7 +188,9 @@ def street_notes(draft: Draft, household: Household) -> list[Mark]:
 
 def street_of(draft: Draft, household: Household) -> Drawing:
     """Return the door at night from the street."""
-    view = elevation_window(draft, blank_drawing("street", draft))
+    view = elevation_window(draft, blank_drawing("elevation", draft))
+    view["id"] = "street"
+    view["title"] = title_words(wording("seen from the street at night"), draft["names"], draft["words"])
     view["desc"] = street_desc(draft, household)
     view["marks"].extend(street_still(draft, household))
     view["marks"].extend(street_covering(draft))

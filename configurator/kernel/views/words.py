@@ -6,8 +6,6 @@ from configurator.kernel.tongue import Words, wording
 
 VIEW_WORDS = {
     "elevation": wording("elevation from the room"),
-    "evening": wording("elevation from the room in the evening"),
-    "street": wording("seen from the street at night"),
     "section": wording("vertical section through the glass"),
     "plan": wording("plan at the height of the handle"),
     "sheet": wording("elevation, section and plan"),
@@ -40,10 +38,10 @@ def covering_words(names: dict[str, str]) -> Message:
 
 
 def title_words(view: str, names: dict[str, str], words: Words) -> str:
-    """Return a drawing's title."""
+    """Return a drawing's title, which ends in the words for its view."""
     terms: dict[str, list[float | str]] = {
         "drawn": [say_phrase(covering_words(names), words, "mm"), "name"],
-        "view": [VIEW_WORDS[view], "text"],
+        "view": [view, "text"],
     }
     return say_phrase(message("{drawn}: {view}", terms), words, "mm")
 
@@ -102,11 +100,6 @@ def refused_words(names: dict[str, str], answer: Answer, words: Words, units: st
     return alone + " " + say(answer["refusal"], words, units)
 
 
-def evening_words() -> list[Message]:
-    """Return what the elevation in the evening takes for granted."""
-    return [plain("The lamps are on, and the garden is dark: glass that is not covered shows black.")]
-
-
 def drawn_words(view: str, names: dict[str, str], answer: Answer) -> list[Message]:
     """Return the sentences of a drawing's description: what it shows, and the figures that it is drawn for."""
     told: list[Message] = []
@@ -114,12 +107,10 @@ def drawn_words(view: str, names: dict[str, str], answer: Answer) -> list[Messag
         told.append(message("{covering} on {door}.", name_terms(names)))
     else:
         told.append(message("{covering}, {place}, on {door}.", name_terms(names)))
-    if view == "evening":
-        told.extend(evening_words())
     told.extend(stack_words(answer))
-    if view == "elevation" or view == "evening" or view == "sheet":
+    if view == "elevation" or view == "sheet":
         told.extend(glass_words(answer))
-    if view != "elevation" and view != "evening":
+    if view != "elevation":
         told.extend(depth_words(answer))
     if view == "plan" or view == "detail-handle" or view == "sheet":
         told.extend(handle_words(answer))

@@ -5,7 +5,7 @@ import { radioGroup } from "./radio.js";
 import { activeOf } from "./state.js";
 import { _, say } from "./words.js";
 
-const LIGHT_NAMES = { day: _("By day"), evening: _("Evening"), street: _("From the street") };
+const LIGHT_NAMES = { day: _("By day"), evening: _("In the evening"), street: _("From the street") };
 
 /**
  * How the elevation is drawn in a light: all of it, the marks that no position changes, those that move, and in words
