@@ -15,6 +15,8 @@ from configurator.site.mkdocs.slim import slim_css
 
 Files = dict[str, str | bytes]
 STATIC_SCRIPTS = [SHARED / "scripts" / name for name in ("page.js", "kept.js", "mine.js", "sieve.js")]
+# The style of pages that are worked with.
+PAGE_STYLES = ("try.css", "visits.css")
 ICON_SIDES = (48, 180, 512)
 
 
@@ -45,7 +47,7 @@ def wordless(house: House) -> Files:
     return {
         **{f"assets/{path.name}": squeezed(path.read_text(encoding="utf-8")) for path in STATIC_SCRIPTS},
         "assets/site.css": slim_css(style_sheet(house.showroom.theme)),
-        "assets/try.css": slim_css((SHARED / "css" / "try.css").read_text(encoding="utf-8")),
+        **{f"assets/{name}": slim_css((SHARED / "css" / name).read_text(encoding="utf-8")) for name in PAGE_STYLES},
     }
 
 
