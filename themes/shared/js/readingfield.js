@@ -184,7 +184,8 @@ export function readingPart(page, id, place, field, spots) {
       const readings = leaf.readings.filter((reading) => reading.field === field.id);
       const why = boxes.map((box) => box.why()).find((each) => each !== "") ?? "";
       const counted = Astragal.kernel.used_numbers(leaf)[field.id];
-      setText(used, counted && boxes.length > 1 ? usedWords(counted, visit.units) : "");
+      // Diagonals only check the others.
+      setText(used, counted && boxes.length > 2 ? usedWords(counted, visit.units) : "");
       setText(note, why);
       node.classList.toggle("wrong", why !== "");
       setChildren(findings, findingsAt(page, visit, place).filter((one) => one.field === field.id).map((one) => findingLine(one, visit.units)));
