@@ -1,14 +1,17 @@
-"""The page's modules joined: one script for the first screen, and one for each part that comes when it is wanted.
+"""The pages' modules joined: one script for a first screen, and one for each part that comes when it is wanted.
 
 A module that a running script asks for with ``import("./name.js")`` begins a later script. Whatever the first module
-takes, however far round, is in the first script; what only a later one takes is in that.
+takes, however far round, is in the first script; what only a later one takes is in that. Each page that has scripts has
+a first module of its own; what two of them take is in the scripts of both.
 """
 
 from dataclasses import dataclass
 
 from configurator.browser.page_module import PageModule, PageProblem, Wish
 
+# The first module of each page: the configurator's, and that of the visits.
 FIRST = "app"
+PAGES = (FIRST, "visits")
 # Fetches a later script; it goes with the first of a page that has any.
 FETCHER = "parts"
 FETCH = "fetchPart"
@@ -19,33 +22,48 @@ Modules = dict[str, PageModule]
 
 @dataclass
 class Script:
-    """A script to be: its modules, each after those it takes from, and the later scripts that must run before it."""
+    """A script to be: its modules, each after those it takes from, the later scripts that must run before it, and
+    whether it is the first of its page."""
 
     modules: list[PageModule]
     after: list[str]
+    first: bool
 
 
 Scripts = dict[str, Script]
 
 
-def scripts_of(modules: Modules) -> Scripts:
-    """Return each script by the module that it begins with, the first script first, each after those it needs.
+def scripts_of(modules: Modules, first: str = FIRST) -> Scripts:
+    """Return a page's scripts, each by the module it begins with, the first script first, each after those it needs.
 
     Raises :class:`PageProblem` where a module or name is missing or is there twice, where modules
     take from each other in a ring, or where two later scripts need a module that neither begins with.
     """
     check_names(modules)
-    wishes = [wish for module in modules.values() for wish in module.later]
-    starts = [FIRST, *sorted({wish.module for wish in wishes})]
+    wishes = [wish for name in within(first, modules) for wish in modules[name].later]
+    starts = [first, *sorted({wish.module for wish in wishes})]
     order = in_order(modules)
     homes = homes_of(modules, starts)
     scripts: Scripts = {}
     for start in starts:
         own = [modules[name] for name in order if homes.get(name) == start]
         taken = {wish.module for module in own for wish in module.takes}
-        scripts[start] = Script(own, [name for name in order if name in taken and name in starts and name != start])
+        after = [name for name in order if name in taken and name in starts and name != start]
+        scripts[start] = Script(own, after, start == first)
     runs = sorted(starts, key=lambda start: len(before(start, scripts)))
     return {start: scripts[start] for start in runs}
+
+
+def within(first: str, modules: Modules) -> set[str]:
+    """Return the modules of a page, at once and later, by their names."""
+    found: set[str] = set()
+    waiting = [first]
+    while waiting:
+        name = waiting.pop()
+        if name not in found:
+            found.add(name)
+            waiting += [wish.module for wish in [*modules[name].takes, *modules[name].later]]
+    return found
 
 
 def check_names(modules: Modules) -> None:
@@ -84,13 +102,14 @@ def in_order(modules: Modules) -> list[str]:
 def homes_of(modules: Modules, starts: list[str]) -> dict[str, str]:
     """Return the script that each module belongs to, by the names of the module and of the script's first."""
     homes: dict[str, str] = {}
+    first = starts[0]
 
     def settle(wish: Wish, start: str) -> None:
         home = homes.get(wish.module)
-        if home in (FIRST, start):
+        if home in (first, start):
             return
         if wish.module in starts and wish.module != start:
-            if start == FIRST:
+            if start == first:
                 raise PageProblem(
                     f"{wish.place}: {wish.module}.js is asked for later; import it here or there, not both"
                 )
@@ -105,8 +124,8 @@ def homes_of(modules: Modules, starts: list[str]) -> dict[str, str]:
 
     for start in starts:
         settle(Wish(start, "", start), start)
-        if start == FIRST and len(starts) > 1:
-            settle(Wish(FETCHER, "", FETCHER), FIRST)
+        if start == first and len(starts) > 1:
+            settle(Wish(FETCHER, "", FETCHER), first)
     return homes
 
 
@@ -116,7 +135,7 @@ def text_of(start: str, scripts: Scripts) -> str:
     text = "\n".join(written(module, scripts) for module in own)
     here = {module.name for module in own}
     has = sorted(
-        {wish.name for module in own for wish in module.takes if wish.module not in here} | fetching(start, own)
+        {wish.name for module in own for wish in module.takes if wish.module not in here} | fetching(scripts[start])
     )
     gives = sorted(given(start, scripts))
     head = f"const{{{','.join(has)}}}={SHARED};\n" if len(has) > 0 else ""
@@ -124,9 +143,9 @@ def text_of(start: str, scripts: Scripts) -> str:
     return f'(function(){{\n"use strict";\n{head}{text}\n{foot}}})();\n'
 
 
-def fetching(start: str, own: list[PageModule]) -> set[str]:
+def fetching(script: Script) -> set[str]:
     """Return what a later script needs of the first where it asks for a later one itself."""
-    return {FETCH} if start != FIRST and any(module.later for module in own) else set()
+    return {FETCH} if not script.first and any(module.later for module in script.modules) else set()
 
 
 def given(start: str, scripts: Scripts) -> set[str]:
@@ -134,8 +153,8 @@ def given(start: str, scripts: Scripts) -> set[str]:
     own = {module.name: module for module in scripts[start].modules}
     others = [module for name, script in scripts.items() if name != start for module in script.modules]
     taken = {wish.name for module in others for wish in module.takes if wish.module in own}
-    if start == FIRST:
-        return taken.union(*(fetching(name, script.modules) for name, script in scripts.items()))
+    if scripts[start].first:
+        return taken.union(*(fetching(script) for script in scripts.values()))
     return taken.union(own[start].gives)
 
 

@@ -1,9 +1,9 @@
-"""The configurator's classic scripts: what it knows (the catalog), and what it does (kernel and page)."""
+"""The pages' classic scripts: what they know (the catalog), and what they do (kernel and page)."""
 
 from pathlib import Path
 
 from configurator.browser.catalog_json import catalog_json
-from configurator.browser.join import FIRST, before, scripts_of, text_of
+from configurator.browser.join import FIRST, PAGES, before, scripts_of, text_of
 from configurator.browser.kernel_scripts import kernel_scripts
 from configurator.browser.page_module import PageModule, PageProblem, page_modules
 from configurator.browser.squeeze import squeezed
@@ -13,14 +13,29 @@ from configurator.kernel.tongue import Words
 
 
 def configurator_scripts(folder: Path, words: Words) -> dict[str, str]:
-    """Return the scripts of a folder of modules by their file names: ``astragal.js``, and those that come later.
+    """Return the scripts of a folder of modules by their file names: ``astragal.js``, those that come later, and those
+    of the other pages that begin with a module of the folder.
 
     They speak the language of ``words``. Of the kernel each has only what its modules call as ``kernel.name``.
-    Raises :class:`PageProblem` with file and line where a module calls one that there is not.
+    Raises :class:`PageProblem` with file and line where a module calls one that there is not, or where two pages have
+    a script of one name.
     """
-    scripts = scripts_of(page_modules(folder, words))
+    modules = page_modules(folder, words)
+    made: dict[str, str] = {}
+    for page in PAGES:
+        if page == FIRST or page in modules:
+            scripts = page_scripts(page, modules, words)
+            for name in made.keys() & scripts.keys():
+                raise PageProblem(f"{folder}: {name} would be a script of two pages; ask for it from one of them")
+            made.update(scripts)
+    return made
+
+
+def page_scripts(page: str, modules: dict[str, PageModule], words: Words) -> dict[str, str]:
+    """Return the scripts of one page by their file names."""
+    scripts = scripts_of(modules, page)
     calls = {name: kernel_calls(script.modules) for name, script in scripts.items()}
-    after = {name: [] if name == FIRST else [FIRST, *before(name, scripts)] for name in scripts}
+    after = {name: [] if script.first else [page, *before(name, scripts)] for name, script in scripts.items()}
     kernel = kernel_scripts(calls, after, words)
     return {file_name(name): kernel[name] + squeezed(text_of(name, scripts)) for name in scripts}
 

@@ -75,6 +75,22 @@ def test_of_the_kernel_a_script_has_what_its_modules_call(tmp_path: Path) -> Non
     assert len(made["astragal-far.js"]) < len(made["astragal.js"])
 
 
+def test_a_second_page_has_scripts_of_its_own(tmp_path: Path) -> None:
+    made = scripts(
+        tmp_path,
+        {
+            "app": 'import { near } from "./near.js";\nimport("./far.js").then(({ far }) => far(near));\n',
+            "visits": 'import { near } from "./near.js";\nexport const kept = near + "kept";\n',
+            "near": 'export const near = "at once";\n',
+            "far": 'export const far = "only when wanted";\n',
+        },
+    )
+    assert set(made) == {"astragal.js", "astragal-far.js", "astragal-visits.js"}
+    assert "at once" in made["astragal-visits.js"]
+    assert "only when wanted" not in made["astragal-visits.js"]
+    assert "kept" not in made["astragal.js"]
+
+
 @pytest.mark.parametrize(
     ("modules", "told"),
     [
@@ -102,6 +118,10 @@ def test_of_the_kernel_a_script_has_what_its_modules_call(tmp_path: Path) -> Non
         (
             {"app": 'import { b } from "./b.js";\nimport("./b.js");', "b": "export const b = 1;"},
             "app.js:1: b.js is asked for later",
+        ),
+        (
+            {"app": 'import("./b.js");', "visits": 'import("./b.js");', "b": "export const b = 1;"},
+            "astragal-b.js would be a script of two pages",
         ),
         (
             {

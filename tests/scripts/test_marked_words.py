@@ -29,6 +29,7 @@ NO_WORDS = {
     "hold level": "are classes",
     "use strict": "is a directive",
     "Escape": "is a key",
+    "QuotaExceededError": "is the name of an error",
 }
 
 

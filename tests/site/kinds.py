@@ -11,6 +11,7 @@ KINDS = {
     "guides": "guides/index.html",
     "a guide": "guides/handles.html",
     "the configurator": "try.html",
+    "visits": "visits.html",
     "a page that is not there": "404.html",
     "imprint": "imprint.html",
     "privacy": "privacy.html",

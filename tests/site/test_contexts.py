@@ -37,6 +37,7 @@ KINDS: dict[str, type | None] = {
     "main.html": MarkdownPage,
     "measure.html": MeasurePage,
     "try.html": TryPage,
+    "visits.html": None,
 }
 
 

@@ -23,7 +23,7 @@ WHOLE_MOST = 9007199254740992.0
 HALVINGS_MOST = 1100
 
 
-class Reading(TypedDict):
+class NumberRead(TypedDict):
     """A number read from text; ``good`` is false where the text is no number."""
 
     good: bool
@@ -102,12 +102,12 @@ def pointed(count: float, places: int) -> str:
     return text[:cut] + "." + tail
 
 
-def no_reading() -> Reading:
+def no_reading() -> NumberRead:
     """Return that a text is no number."""
     return {"good": False, "value": 0.0}
 
 
-def read_whole(text: str) -> Reading:
+def read_whole(text: str) -> NumberRead:
     """Return a whole number of at most sixteen digits."""
     if text == "" or len(text) > 16:
         return no_reading()
@@ -120,7 +120,7 @@ def read_whole(text: str) -> Reading:
     return {"good": value <= WHOLE_MOST, "value": value}
 
 
-def read_decimal(text: str) -> Reading:
+def read_decimal(text: str) -> NumberRead:
     """Return a whole number or a decimal."""
     parts = text.split(".")
     if len(parts) == 1:
@@ -131,7 +131,7 @@ def read_decimal(text: str) -> Reading:
     return {"good": True, "value": count["value"] / 10.0 ** len(parts[1])}
 
 
-def read_halved(text: str) -> Reading:
+def read_halved(text: str) -> NumberRead:
     """Return a number spelled as a whole number and its halvings."""
     parts = text.split("b")
     count = read_whole(parts[0])
@@ -144,7 +144,7 @@ def read_halved(text: str) -> Reading:
     return {"good": True, "value": value}
 
 
-def read_number(text: str) -> Reading:
+def read_number(text: str) -> NumberRead:
     """Return the number that :func:`spell_number` spelled."""
     if text.startswith("-"):
         reading = read_unsigned(text[1:])
@@ -152,7 +152,7 @@ def read_number(text: str) -> Reading:
     return read_unsigned(text)
 
 
-def read_unsigned(text: str) -> Reading:
+def read_unsigned(text: str) -> NumberRead:
     """Return a number without a sign."""
     if "b" in text:
         return read_halved(text)

@@ -109,6 +109,16 @@ def spots_of(field: str) -> list[str]:
     return SPOTS.get(field, ONCE)
 
 
+def spot_words() -> dict[str, str]:
+    """Return what each spot is called."""
+    return SPOT_WORDS
+
+
+def leaf_names() -> dict[str, str]:
+    """Return what each leaf is called, by its id."""
+    return LEAF_NAMES
+
+
 def is_sidelight(leaf: str) -> bool:
     """Return whether a leaf's id is that of a sidelight."""
     return leaf.endswith("-sidelight")

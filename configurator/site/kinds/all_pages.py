@@ -128,6 +128,16 @@ def plain_pages(house: House) -> list[SitePage]:
             [HOME],
         ),
         SitePage(
+            "visits.html",
+            "visits.html",
+            named(wording("Visits")),
+            named(
+                wording("A house with all its doors, measured, proposed and agreed: kept on your device and in a file.")
+            ),
+            nothing,
+            [HOME],
+        ),
+        SitePage(
             "404.html",
             "lost.html",
             named(wording("No such page")),

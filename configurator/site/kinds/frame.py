@@ -95,7 +95,10 @@ class Frame(TypedDict):
 
 def head(house: House, page: SitePage) -> Head:
     """Return a page's head."""
-    crumbs = structured_data.breadcrumbs(trail(house, page), page.title, page.url, house.address)
+    # A trail without addresses leads nowhere: whoever reads it is told once the public one is known.
+    crumbs = (
+        [structured_data.breadcrumbs(trail(house, page), page.title, page.url, house.address)] if house.address else []
+    )
     name = house.showroom.name
     card = page.card or OWN_CARD
     stands = page.listed or page.moved_to != ""
@@ -105,7 +108,7 @@ def head(house: House, page: SitePage) -> Head:
         "canonical": house.address + (page.moved_to or page.url) if house.address and stands else "",
         "card": (house.first.address or shared_way(house, page)) + house.card_root(card) + card,
         "listed": stands,
-        "schema": structured_data.script_text([*page.schema, crumbs]),
+        "schema": structured_data.script_text([*page.schema, *crumbs]),
         "locale": regional(house.words["language"]),
         "other_locales": [regional(other.words["language"]) for other in house.tongues if other is not house],
         "alternates": alternates(house, page) if page.listed else [],

@@ -14,14 +14,11 @@ CATEGORY = wording("Window covering")
 
 
 def breadcrumbs(crumbs: list[Crumb], title: str, url: str, address: str) -> Thing:
-    """Return the BreadcrumbList of a page; addresses only when the public one is known."""
+    """Return the BreadcrumbList of a page, from the public address on."""
     trail = [*crumbs, Crumb(title, url)]
     items: list[Thing] = []
     for place, crumb in enumerate(trail, 1):
-        item: Thing = {"@type": "ListItem", "position": place, "name": crumb.name}
-        if address:
-            item["item"] = address + crumb.url
-        items.append(item)
+        items.append({"@type": "ListItem", "position": place, "name": crumb.name, "item": address + crumb.url})
     return {"@type": "BreadcrumbList", "itemListElement": items}
 
 

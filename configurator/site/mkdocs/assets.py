@@ -17,10 +17,9 @@ from configurator.site.mkdocs.slim import slim_css
 
 Files = dict[str, str | bytes]
 STATIC_SCRIPTS = [SHARED / "scripts" / name for name in ("page.js", "kept.js", "mine.js", "sieve.js")]
+# The style of pages that are worked with, and of the papers that they print.
+PAGE_STYLES = {"try.css": ("try.css", "paper.css"), "visits.css": ("visits.css",)}
 ICON_SIDES = (48, 180, 512)
-
-# The style of the configurator's page, and of the papers that it prints.
-TRY_SHEETS = ("try.css", "paper.css")
 
 
 def asset_files(house: House) -> Files:
@@ -45,12 +44,17 @@ def own_cards(house: House) -> Files:
     return files
 
 
+def joined_styles(sheets: tuple[str, ...]) -> str:
+    """Return style sheets as one."""
+    return "".join((SHARED / "css" / name).read_text(encoding="utf-8") for name in sheets)
+
+
 def wordless(house: House) -> Files:
     """Return style sheets, and the scripts of static pages, which say only what pages give them to say."""
     return {
         **{f"assets/{path.name}": squeezed(path.read_text(encoding="utf-8")) for path in STATIC_SCRIPTS},
         "assets/site.css": slim_css(style_sheet(house.showroom.theme) + look_rules(every_look(house))),
-        "assets/try.css": slim_css("".join((SHARED / "css" / name).read_text(encoding="utf-8") for name in TRY_SHEETS)),
+        **{f"assets/{name}": slim_css(joined_styles(sheets)) for name, sheets in PAGE_STYLES.items()},
     }
 
 

@@ -1,9 +1,10 @@
 // What may be asked of the configurator: each a step from one state to the next.
 
+import { isCorrected } from "./corrected.js";
 import { later } from "./dom.js";
 import { askedOnMine, keptAs } from "./keep.js";
 import {
-  activeOf, endPlace, familyOf, isCorrected, legsOf, stateFrom, withAnother, withChange, withChoice, withCompared, withCovering,
+  activeOf, endPlace, familyOf, legsOf, stateFrom, withAnother, withChange, withChoice, withCompared, withCovering,
   withDoor, withFamily, withHandle, withoutOne, withPicking, withPlace, withPreset, withShown, withStep, withUnits,
 } from "./state.js";
 import { _ } from "./words.js";

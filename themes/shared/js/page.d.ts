@@ -233,3 +233,56 @@ interface App extends Actions, Measuring {
   fetched<Module>(module: Promise<Module>, then: (module: Module) => void): Promise<void>;
   print(pages?: Pages): Promise<void>;
 }
+
+// Whether what is written on this page is on the device: not yet, not as the device has no room or keeps nothing, or as
+// somebody has taken it away.
+type KeepState = "kept" | "writing" | "full" | "refused" | "gone";
+// What has given way where two have written one visit.
+interface GivenWay { path: string[]; stays: unknown; gives: unknown }
+
+// Where visits are kept. Each promise fails where the device keeps nothing.
+interface VisitStore {
+  // The last changed first.
+  all(): Promise<Astragal.Visit[]>;
+  read(id: string): Promise<Astragal.Visit | null>;
+  // In one go, so that nobody else writes between; nothing is kept where the task returns null.
+  update(id: string, task: (found: Astragal.Visit | null) => Astragal.Visit | null): Promise<Astragal.Visit | null>;
+  // Whenever another tab has written or taken away a visit.
+  follow(follower: (id: string) => void): void;
+}
+
+interface VisitKeep {
+  list(): Promise<Astragal.Visit[]>;
+  // Those that are open on this page, kept or not.
+  here(): Astragal.Visit[];
+  open(id: string): Promise<Astragal.Visit | null>;
+  // One that is open, as it is now.
+  now(id: string): Astragal.Visit | null;
+  state(id: string): KeepState;
+  begin(visit: Astragal.Visit): Promise<void>;
+  // The task changes a copy.
+  change(id: string, task: (draft: Astragal.Visit) => void): void;
+  // One that somebody else has taken away.
+  keepAgain(id: string): Promise<void>;
+  remove(id: string): Promise<void>;
+  flush(): Promise<void>;
+  follow(follower: (id: string, given: GivenWay[]) => void): void;
+}
+
+// The page of visits.
+interface VisitPage {
+  catalog: Astragal.PageCatalog;
+  keep: VisitKeep;
+  // Something was done, and the way back.
+  offer(text: string, task: (() => void) | null): void;
+  show(id: string): void;
+  showAll(): void;
+  // What has given way where a visit was written twice.
+  tellGiven(id: string, given: GivenWay[]): void;
+}
+
+// A part of the form of a visit.
+interface VisitPart {
+  node: HTMLElement;
+  update(visit: Astragal.Visit): void;
+}

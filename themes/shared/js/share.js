@@ -14,6 +14,7 @@ export function createTaking(app) {
   const code = element("div", { class: "code" });
   const codeButton = element("button", { type: "button", class: "press quiet", "aria-expanded": "false", onclick: () => showCode(Boolean(code.hidden)) }, _("Show as a code to scan"));
   const copy = element("button", { type: "button", class: "press", onclick: copyAddress }, _("Copy the link"));
+  const visit = element("a", { class: "press quiet" }, _("Put it to a visit"));
   const sheet = radioGroup("paper", _("Which sheet"),
     [["client", _("For me, one page")], ["workroom", _("For workroom and installer")],
       ["order", _("Order to the workroom")], ["install", _("Installer's sheet")]], app.paper.choose);
@@ -26,7 +27,10 @@ export function createTaking(app) {
         address, element("p", { class: "actions" }, copy, codeButton), said, code),
       element("div", {}, element("h3", {}, _("On paper")),
         element("p", { class: "note" }, _("Drawn to scale, on A4 or Letter. Print at 100%, without fitting to the page.")),
-        sheet.node, element("p", { class: "actions" }, print))));
+        sheet.node, element("p", { class: "actions" }, print)),
+      element("div", {}, element("h3", {}, _("For a whole house")),
+        element("p", { class: "note" }, _("A visit keeps several doors with their readings and proposals, on this device.")),
+        element("p", { class: "actions" }, visit))));
   code.hidden = true;
 
   /** @param {boolean} wanted */
@@ -51,6 +55,7 @@ export function createTaking(app) {
     update() {
       sheet.show(app.paper.kind());
       const next = app.address();
+      visit.setAttribute("href", `visits.html#${next.split("#")[1]}`);
       if (address.value === next) return;
       address.value = next;
       setText(said, "");

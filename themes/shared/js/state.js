@@ -88,16 +88,6 @@ export function measured(state, id) {
 }
 
 /**
- * @param {Astragal.PageCatalog} catalog
- * @param {Astragal.Door} door
- */
-export function isCorrected(catalog, door) {
-  const { handle, ...rest } = door;
-  const { handle: presetHandle, ...preset } = catalog.doors[door.id];
-  return JSON.stringify([rest, handle]) !== JSON.stringify([preset, presetHandle]);
-}
-
-/**
  * @param {PageState} state
  * @param {Partial<Astragal.Configuration>} change
  */

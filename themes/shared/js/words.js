@@ -1,7 +1,7 @@
 // Words for verdicts, figures and configurations.
 
+import { isCorrected } from "./corrected.js";
 import { element } from "./dom.js";
-import { familyOf, isCorrected } from "./state.js";
 import { capital } from "./text.js";
 
 /**
@@ -92,7 +92,7 @@ export function doorName(catalog, door) {
  * @param {Astragal.Configuration} configuration
  */
 export function choicesInWords(catalog, configuration) {
-  return familyOf(catalog, configuration).choices.map((choice) => {
+  return catalog.families[configuration.family].choices.map((choice) => {
     const picked = choice.options.find((option) => option.id === configuration.choices[choice.id]);
     return _("{choice}: {option}", { choice: capital(choice.name), option: (picked ?? choice.options[0]).name });
   });

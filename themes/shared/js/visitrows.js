@@ -1,0 +1,113 @@
+// All visits that this device keeps, and how another comes: begun here, or opened from a file.
+
+import { element, setChildren, setText } from "./dom.js";
+import { visitName } from "./visitform.js";
+import { visitFileText, visitOfFile } from "./visitfile.js";
+import { mergedVisit } from "./visitmerge.js";
+import { freshId, freshVisit } from "./visitmodel.js";
+import { _, _several, say } from "./words.js";
+
+/** @param {string} on an ISO day */
+function dayInWords(on) {
+  const day = new Date(`${on}T12:00`);
+  return Number.isNaN(day.getTime()) ? on : day.toLocaleDateString(document.documentElement.lang, { dateStyle: "medium" });
+}
+
+/** @param {Astragal.Visit} visit */
+function visitRow(visit) {
+  const told = [visit.client && visit.place, dayInWords(visit.on),
+    _several("{count} door", "{count} doors", { count: visit.openings.length })].filter(Boolean).join(" · ");
+  return element("li", {}, element("a", { class: "visit-row", href: `#v=${visit.id}` },
+    element("strong", {}, visitName(visit)), element("span", { class: "why" }, told)));
+}
+
+/**
+ * A file of a visit that is kept already, and differs.
+ * @param {VisitPage} page
+ * @param {Astragal.Visit} known
+ * @param {Astragal.Visit} visit the file's
+ * @param {(visit: Astragal.Visit) => void} begin
+ */
+function twiceNotice(page, known, visit, begin) {
+  function together() {
+    const { value, given } = mergedVisit({}, visit, known);
+    page.keep.change(visit.id, (draft) => void Object.assign(draft, value));
+    page.tellGiven(visit.id, given);
+    page.show(visit.id);
+  }
+
+  return element("div", { class: "notice" },
+    element("p", {}, _("{visit} is on this device already, and the file differs from it.", { visit: visitName(known) })),
+    element("p", { class: "actions" },
+      element("button", { type: "button", class: "press", onclick: together }, _("Put both together")),
+      element("button", { type: "button", class: "press quiet", onclick: () => begin({ ...visit, id: freshId() }) }, _("Keep it as a second visit"))),
+    element("p", { class: "note" }, _("Together, both keep their doors and readings; where the same was written otherwise, the file’s stands, and what it was before is noted in the visit.")));
+}
+
+/**
+ * @param {VisitPage} page
+ */
+export function createVisitList(page) {
+  const list = element("ul", { class: "visit-rows" });
+  const none = element("p", { class: "note" }, _("No visit is kept on this device yet."));
+  const refused = element("div", { class: "notice", role: "alert", hidden: true },
+    element("p", {}, _("This browser keeps nothing for this page. You can work here all the same, and save each visit as a file before you close the page.")));
+  const wrong = element("p", { class: "field-note wrong-file", role: "alert" });
+  const file = element("input", { type: "file", id: "visit-open", accept: ".json,application/json", onchange: openFile });
+  const twice = element("div", { role: "alert" });
+  const node = element("section", { class: "visit-list", "aria-labelledby": "visit-list-title" },
+    element("div", { class: "section-head" }, element("h2", { id: "visit-list-title", tabindex: "-1" }, _("On this device"))),
+    refused, none, list,
+    element("div", { class: "visit-begin" },
+      element("p", {}, element("button", { type: "button", class: "press", onclick: begin }, _("Begin a visit"))),
+      element("div", {}, element("label", { for: file.id }, _("Open a file")), file, wrong)), twice);
+
+  function begin() {
+    return beginWith(freshVisit(page.catalog));
+  }
+
+  async function openFile() {
+    const picked = file.files?.[0];
+    if (!picked) return;
+    const { visit, slips } = await visitOfFile(picked);
+    file.value = "";
+    const why = slips.slice(0, 3).map(({ says }) => say(says, page.catalog.units)).join("; ");
+    setText(wrong, why === "" ? "" : _("This file is not opened: {why}.", { why }));
+    if (why === "") await take(visit);
+  }
+
+  /**
+   * Nothing that is kept gives way to a file unasked.
+   * @param {Astragal.Visit} visit
+   */
+  async function take(visit) {
+    const known = await page.keep.open(visit.id).catch(() => null);
+    if (!known) await beginWith(visit);
+    else if (visitFileText(known) === visitFileText(visit)) page.show(visit.id);
+    else setChildren(twice, [twiceNotice(page, known, visit, beginWith)]);
+  }
+
+  /** @param {Astragal.Visit} visit */
+  async function beginWith(visit) {
+    await page.keep.begin(visit);
+    page.show(visit.id);
+  }
+
+  return {
+    node,
+    async update() {
+      /** @type {Astragal.Visit[]} */
+      let visits = [];
+      try {
+        visits = await page.keep.list();
+        refused.hidden = true;
+      } catch {
+        visits = page.keep.here();
+        refused.hidden = false;
+      }
+      setChildren(twice, []);
+      none.hidden = visits.length > 0;
+      setChildren(list, visits.map(visitRow));
+    },
+  };
+}

@@ -1,0 +1,142 @@
+// The page of visits: all that this device keeps, one of them opened, and what comes from the configurator or from a file.
+
+import { element, onFrame, setChildren, setText } from "./dom.js";
+import { openingName } from "./openingform.js";
+import { createBrought } from "./visitbrought.js";
+import { createVisitForm, visitName } from "./visitform.js";
+import { createVisitKeep } from "./visitkeep.js";
+import { createVisitList } from "./visitrows.js";
+import { rememberedPlace } from "./visitplace.js";
+import { createVisitStore } from "./visitstore.js";
+import { openingCalled, today } from "./visitmodel.js";
+import { _ } from "./words.js";
+
+const VISIT = "v=";
+
+/** One line at the foot of the screen: what was done, and the way back. */
+function createOffer() {
+  const words = element("p", { role: "status" });
+  const back = element("button", { type: "button", class: "press quiet", onclick: takeBack }, _("Undo"));
+  const close = element("button", { type: "button", class: "text-button", onclick: () => offer("", null) }, _("Close"));
+  const node = element("div", { class: "foot-bar" }, element("div", { class: "undo" }, words, back, close));
+  /** @type {(() => void) | null} */
+  let undo = null;
+
+  /**
+   * @param {string} text
+   * @param {(() => void) | null} task
+   */
+  function offer(text, task) {
+    undo = task;
+    setText(words, text);
+    words.parentElement?.classList.toggle("said", text !== "");
+    back.hidden = !task;
+    close.hidden = text === "";
+  }
+
+  function takeBack() {
+    const task = undo;
+    offer(_("Taken back."), null);
+    close.focus();
+    task?.();
+  }
+
+  offer("", null);
+  return { node, offer };
+}
+
+/**
+ * What has given way where two windows have written at once, in words.
+ * @param {Astragal.Visit} visit
+ * @param {GivenWay} given
+ */
+function givenWords(visit, { path, stays, gives }) {
+  const opening = path[0] === "openings" ? openingCalled(visit, path[1]) : undefined;
+  const told = (/** @type {unknown} */ value) => (typeof value === "object" ? JSON.stringify(value) : String(value));
+  return _("Written twice, {where}: “{stays}” stays, “{gives}” gave way.",
+    { where: opening ? openingName(visit, opening) : visitName(visit), stays: told(stays), gives: told(gives) });
+}
+
+/** @param {HTMLElement} root */
+function createVisitPage(root) {
+  const { node: foot, offer } = createOffer();
+  const keep = createVisitKeep(createVisitStore());
+  const place = element("div");
+  /** @type {VisitPage} */
+  const page = {
+    catalog: Astragal.catalog,
+    keep,
+    offer,
+    show: (id) => void (location.hash = `${VISIT}${id}`),
+    showAll: () => void (location.hash = ""),
+    tellGiven,
+  };
+  const list = createVisitList(page);
+  let shown = "";
+  /** @type {VisitPart | null} */
+  let form = null;
+
+  /**
+   * What has given way is noted in the visit itself, and so in its file.
+   * @param {string} id
+   * @param {GivenWay[]} given
+   */
+  function tellGiven(id, given) {
+    const visit = keep.now(id);
+    if (!visit || given.length === 0) return;
+    const told = given.map((each) => givenWords(visit, each));
+    keep.change(id, (draft) => void draft.revisions.push(...told.map((what) => ({ on: today(), who: "", what }))));
+    offer(told.join(" "), null);
+  }
+
+  const update = onFrame(() => {
+    const visit = keep.now(shown);
+    if (form && visit) form.update(visit);
+  });
+
+  /** @param {string} id */
+  async function showVisit(id) {
+    const visit = await keep.open(id).catch(() => null);
+    if (!visit) {
+      page.showAll();
+      offer(_("That visit is not on this device."), null);
+      return;
+    }
+    shown = id;
+    form = createVisitForm(page, id);
+    form.update(visit);
+    setChildren(place, [form.node]);
+    const { visit: last, opening } = rememberedPlace();
+    if (last === id) place.querySelector(`[data-opening="${opening}"]`)?.setAttribute("open", "");
+    place.querySelector("h2")?.focus();
+  }
+
+  async function route() {
+    await keep.flush();
+    const fragment = decodeURIComponent(location.hash.slice(1));
+    shown = "";
+    form = null;
+    if (fragment.startsWith(VISIT)) {
+      await showVisit(fragment.slice(VISIT.length));
+      return;
+    }
+    const brought = /^\d/.test(fragment) ? createBrought(page, fragment) : null;
+    setChildren(place, [brought?.node, list.node]);
+    await Promise.all([list.update(), brought?.update()]);
+  }
+
+  keep.follow((id, given) => {
+    tellGiven(id, given);
+    if (id === shown) update();
+    else if (shown === "") void list.update();
+  });
+  root.replaceChildren(place, foot);
+  window.addEventListener("hashchange", () => void route());
+  // Whoever closes the page, or lays the phone aside, has what was typed last written too.
+  window.addEventListener("pagehide", () => void keep.flush());
+  document.addEventListener("visibilitychange", () => void keep.flush());
+  void route();
+}
+
+const visitsRoot = document.getElementById("visits");
+if (visitsRoot) createVisitPage(visitsRoot);
