@@ -159,20 +159,18 @@ def publish(out: Path, dry_run: bool, content: Path) -> None:
 @click.argument("content", type=PRESENT, default=usual_content)
 def check(content: Path) -> None:
     """Check CONTENT [this folder, or the starter content] and list every problem."""
-    found = asked.catalog(content)
+    found = asked.checked(content)
+    doors, handles, families, pages = found["counts"]
     counts = [
-        several("{count} door", "{count} doors", {"count": [len(found.doors), "count"]}),
-        several("{count} handle", "{count} handles", {"count": [len(found.handles), "count"]}),
-        several("{count} family", "{count} families", {"count": [len(found.families), "count"]}),
-        several("{count} page", "{count} pages", {"count": [len(found.pages), "count"]}),
+        several("{count} door", "{count} doors", {"count": [doors, "count"]}),
+        several("{count} handle", "{count} handles", {"count": [handles, "count"]}),
+        several("{count} family", "{count} families", {"count": [families, "count"]}),
+        several("{count} page", "{count} pages", {"count": [pages, "count"]}),
     ]
     counted = ", ".join(phrase(count) for count in counts)
     click.echo(f"{content}: {counted}: {phrase(plain('no problem found.'))}")
-    if found.showroom.tongues[1:]:
-        from configurator.translating import untranslated
-
-        for note in untranslated.notes(found):
-            click.echo("; ".join([told(note[0]), *(phrase(part) for part in note[1:])]))
+    for note in found["notes"]:
+        click.echo("; ".join([told(note[0]), *(phrase(part) for part in note[1:])]))
 
 
 @main.command(help=SERVE_HELP)
@@ -245,15 +243,15 @@ def fit(
             told(plain("--all is every family on every door, as it comes: only --content goes with it."))
         )
     if everything:
-        click.echo(report.as_csv(asked.catalog(content)), nl=False)
+        click.echo(report.as_csv(asked.reading(content)), nl=False)
         return
     if link:
         tell_link(asked.catalog(content), link, at, as_json, units)
         return
-    catalog = asked.catalog(content, Wanted(door, family))
-    wanted = asked.configuration(catalog, door, family, choices)
+    found = asked.reading(content, Wanted(door, family))
+    wanted = asked.configuration(found, door, family, choices)
     tell = report.as_json if as_json else report.as_text
-    click.echo(tell(catalog, wanted, at, units or catalog.showroom.units))
+    click.echo(tell(found, wanted, at, units or found.units))
 
 
 def tell_link(catalog: "Catalog", link: str, at: str | None, as_json: bool, units: str | None) -> None:
@@ -296,10 +294,10 @@ def draw(
     """Draw one view of one family on one door."""
     from configurator import paper
 
-    catalog = asked.catalog(content, Wanted(door, family))
-    wanted = asked.configuration(catalog, door, family, choices)
+    found = asked.reading(content, Wanted(door, family))
+    wanted = asked.configuration(found, door, family, choices)
     with asked.plain_errors():
-        paper.write(paper.drawn(catalog, wanted, view, at, units or catalog.showroom.units), out)
+        paper.write(paper.drawn(found, wanted, view, at, units or found.units), out)
     click.echo(told(message("Drew {file}.", {"file": [str(out), "name"]})))
 
 
