@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING
 import click
 
 from configurator import asked
+from configurator.cache.by_content import ByContent
 from configurator.catalog import Wanted
 from configurator.kernel.message import message, plain, several
 from configurator.kernel.tongue import wording
@@ -120,16 +121,25 @@ def main() -> None:
 @click.argument("out", type=FOLDER, default="site")
 def build(content: Path, out: Path) -> None:
     """Build the site of CONTENT [this folder, or the starter content] into OUT [./site]."""
-    from configurator.site.mkdocs.build import build as build_site
-
-    asked.take_content(content)
+    memory = asked.take_content(content)
     with asked.plain_errors():
-        build_site(content, out)
+        build_again(memory, out)
     built = message(
         "Built {folder}: open {file}, or put the folder on any web space.",
         {"folder": [str(out), "name"], "file": [str(out / "index.html"), "name"]},
     )
     click.echo(told(built))
+
+
+def build_again(memory: ByContent, out: Path) -> None:
+    """Build a site, unless it lies there already as the build would leave it."""
+    from configurator.site.mkdocs import unchanged
+
+    if not unchanged.stands(memory, out):
+        # MkDocs is slow to load, and only a site that is built needs it.
+        from configurator.site.mkdocs.build import build_remembering
+
+        build_remembering(memory, out)
 
 
 @main.command(help=PUBLISH_HELP)
@@ -140,9 +150,9 @@ def publish(out: Path, dry_run: bool, content: Path) -> None:
     """Build the site into OUT and tell which of its files are new, changed or gone; others' files there stay."""
     from configurator.site.mkdocs.publish import publish as publish_site
 
-    asked.take_content(content)
+    memory = asked.take_content(content)
     with asked.plain_errors():
-        changes = publish_site(content, out, dry_run)
+        changes = publish_site(memory, out, dry_run)
     kinds = {
         wording("new: {file}"): changes.new,
         wording("changed: {file}"): changes.changed,
@@ -192,12 +202,11 @@ def serve(content: Path, port: int) -> None:
 def demo(show: bool, port: int) -> None:
     """Build the demo showroom from the starter content into ./site_demo."""
     from configurator import local
-    from configurator.site.mkdocs.build import build as build_site
 
     out = Path("site_demo")
     with asked.plain_errors():
         server = local.folder_server(out, port) if show else None
-        build_site(CONTENT, out)
+        build_again(ByContent(CONTENT), out)
         named: dict[str, list[float | str]] = {"folder": [str(out), "name"], "file": [str(out / "index.html"), "name"]}
         click.echo(told(message("Built {folder}: open {file}.", named)))
         if server:

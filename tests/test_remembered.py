@@ -99,7 +99,7 @@ def test_after_a_change_of_the_code_nothing_is_remembered(content: Path, monkeyp
     monkeypatch.setattr(remembered, "load", lambda folder, *more: (read.append(folder), load(folder, *more))[1])
     assert said("check", "content")[0] == 0
     assert read == []
-    monkeypatch.setattr(by_content, "code_stamp", lambda: "another version")
+    monkeypatch.setattr(by_content, "own_code", lambda: "another version")
     assert said("check", "content")[0] == 0
     assert read == [content]
 

@@ -1,6 +1,7 @@
 """What is remembered of a content folder for as long as it, the code and the themes stay as they are."""
 
 from collections.abc import Callable
+from functools import cache
 from pathlib import Path
 from typing import Any
 
@@ -8,11 +9,17 @@ from configurator.cache.entries import keep_json, kept_json
 from configurator.cache.stamps import Unstamped, code_stamp, content_stamp, stamp_of
 
 
+@cache
+def own_code() -> str:
+    """Return the stamp of the code with which this process began."""
+    return code_stamp()
+
+
 def whole_stamp(folder: Path) -> str:
     """Return a stamp of a folder, by the name under which it is spoken of, and of the code; nothing where none can be
     told."""
     try:
-        return stamp_of(code_stamp(), content_stamp(folder), str(folder))
+        return stamp_of(own_code(), content_stamp(folder), str(folder))
     except Unstamped:
         return ""
 

@@ -8,14 +8,14 @@ from multiprocessing.connection import wait
 from pathlib import Path
 from threading import Thread
 
+from configurator.cache.pack import Pack
 from configurator.kernel.message import is_said
 from configurator.kernel.shapes import Door, Family
 from configurator.site.answers import Added, Answers
 from configurator.site.drawings.cards import door_cards
 from configurator.site.drawings.subjects import first_single
 from configurator.site.house import House, open_houses
-from configurator.site.kinds.all_pages import fitted_sheet
-from configurator.site.kinds.door_page import door_page
+from configurator.site.kinds.all_pages import door_sheet, fitted_sheet
 from configurator.site.kinds.family_page import mover
 from configurator.site.mkdocs.assets import page_scripts
 from configurator.site.mkdocs.page_html import page_html
@@ -30,17 +30,17 @@ def work_ahead(house: House) -> None:
     """Fill the house's memory with every door's answers, drawings, previews and pages, families' frames and scripts."""
     tasks = [(SCRIPT, ""), *((DOOR, door["id"]) for door in house.doors)]
     tasks += [(FAMILY, family["id"]) for family in house.families]
-    with ProcessPoolExecutor(initializer=open_house, initargs=(house.content,)) as pool:
+    with ProcessPoolExecutor(initializer=open_house, initargs=(house.content, house.answers.before.name)) as pool:
         for kept in pool.map(work_out, tasks):
             house.answers.add(kept)
 
 
-def open_house(content: Path) -> None:
-    """Read the content in a worker process."""
+def open_house(content: Path, before: str) -> None:
+    """Read the content in a worker process, with what is kept under a name of the cache."""
     # A worker ends with its tasks and makes no cycles; looking for them takes a twelfth of its time.
     gc.disable()
     Thread(target=end_with_parent, daemon=True).start()
-    _houses.append(open_houses(content, Answers()))
+    _houses.append(open_houses(content, Answers(Pack(before))))
 
 
 def end_with_parent() -> None:
@@ -77,8 +77,8 @@ def work_out_family(house: House, family: Family) -> None:
 
 
 def work_out_door(house: House, door: Door) -> None:
-    """Work out a door's page and its previews, and write the page of every family on it."""
-    door_page(house, door)
+    """Work out a door's previews, and write its page and that of every family on it."""
+    page_html(house, door_sheet(house, door))
     door_cards(house, door)
     for family in house.families:
         page_html(house, fitted_sheet(house, door, family))

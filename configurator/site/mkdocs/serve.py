@@ -7,12 +7,14 @@ from tempfile import TemporaryDirectory
 
 from mkdocs.livereload import LiveReloadServer
 
+from configurator.cache.pack import Pack
 from configurator.catalog import ContentProblems
 from configurator.kernel.message import message, say_phrase
 from configurator.kernel.tongue import Words, in_words, wording
 from configurator.places import THEMES
 from configurator.site.answers import Answers
 from configurator.site.mkdocs.build import build
+from configurator.site.mkdocs.kept_answers import keep_answers, pack_name
 from configurator.site.mkdocs.worker import WORKER, aside_js
 
 
@@ -54,10 +56,11 @@ def serve(content: Path, host: str, port: int, words: Words) -> None:
     :raises OSError: when the port is taken, before anything is built
     """
     port = free_port(host, port)
-    answers = Answers()
+    answers = Answers(Pack(pack_name(content)))
     with TemporaryDirectory(prefix="astragal-") as folder:
         out = Path(folder) / "site"
         build_unkept(content, out, answers)
+        keep_answers(answers, content)
         server = LiveReloadServer(
             lambda: rebuild(content, out, answers, words), host, port, str(out), polling_interval=0.3
         )
@@ -70,3 +73,4 @@ def serve(content: Path, host: str, port: int, words: Words) -> None:
             server.serve()
         except KeyboardInterrupt:
             server.shutdown()
+        keep_answers(answers, content)
