@@ -119,11 +119,15 @@ def main() -> None:
 @main.command(help=BUILD_HELP)
 @click.argument("content", type=PRESENT, default=usual_content)
 @click.argument("out", type=FOLDER, default="site")
-def build(content: Path, out: Path) -> None:
+@click.option("-q", "--quiet", is_flag=True, cls=SpokenOption, help=wording("Say nothing but what is wrong."))
+@click.option("-v", "--verbose", is_flag=True, cls=SpokenOption, help=wording("Tell each step."))
+def build(content: Path, out: Path, quiet: bool, verbose: bool) -> None:
     """Build the site of CONTENT [this folder, or the starter content] into OUT [./site]."""
     memory = asked.take_content(content)
     with asked.plain_errors():
-        build_again(memory, out)
+        build_again(memory, out, quiet, verbose)
+    if quiet:
+        return
     built = message(
         "Built {folder}: open {file}, or put the folder on any web space.",
         {"folder": [str(out), "name"], "file": [str(out / "index.html"), "name"]},
@@ -131,15 +135,16 @@ def build(content: Path, out: Path) -> None:
     click.echo(told(built))
 
 
-def build_again(memory: ByContent, out: Path) -> None:
+def build_again(memory: ByContent, out: Path, quiet: bool = False, verbose: bool = False) -> None:
     """Build a site, unless it lies there already as the build would leave it."""
     from configurator.site.mkdocs import unchanged
 
     if not unchanged.stands(memory, out):
         # MkDocs is slow to load, and only a site that is built needs it.
+        from configurator.progress import Progress
         from configurator.site.mkdocs.build import build_remembering
 
-        build_remembering(memory, out)
+        build_remembering(memory, out, Progress(quiet, verbose).watch)
 
 
 @main.command(help=PUBLISH_HELP)
@@ -148,11 +153,12 @@ def build_again(memory: ByContent, out: Path) -> None:
 @with_content
 def publish(out: Path, dry_run: bool, content: Path) -> None:
     """Build the site into OUT and tell which of its files are new, changed or gone; others' files there stay."""
+    from configurator.progress import Progress
     from configurator.site.mkdocs.publish import publish as publish_site
 
     memory = asked.take_content(content)
     with asked.plain_errors():
-        changes = publish_site(memory, out, dry_run)
+        changes = publish_site(memory, out, dry_run, Progress().watch)
     kinds = {
         wording("new: {file}"): changes.new,
         wording("changed: {file}"): changes.changed,

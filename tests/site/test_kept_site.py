@@ -56,8 +56,10 @@ def home(first: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[Path]:
 
 
 def run(content: Path, out: Path) -> int:
-    """Build as whoever types it does."""
-    return CliRunner().invoke(main, ["build", str(content), str(out)]).exit_code
+    """Build as whoever types it does, who wants nothing said."""
+    told = CliRunner().invoke(main, ["build", "--quiet", str(content), str(out)])
+    assert told.output == ""
+    return told.exit_code
 
 
 def from_nothing(home: Path) -> dict[str, bytes]:
@@ -124,7 +126,7 @@ def test_an_edited_family_leaves_the_other_s_pages_as_they_were(home: Path, monk
     written: list[str] = []
     plainly = Answers.keep_page
     monkeypatch.setattr(Answers, "keep_page", lambda *given: (written.append(given[1]), plainly(*given))[1])
-    monkeypatch.setattr(building, "work_ahead", lambda _: None)
+    monkeypatch.setattr(building, "work_ahead", lambda *_: None)
     assert run(home / "content", home / "site") == 0
     assert sorted(written) == [
         "coverings/cellular-shade.html",

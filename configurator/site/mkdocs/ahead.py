@@ -2,6 +2,7 @@
 
 import gc
 import os
+from collections.abc import Callable, Iterator
 from concurrent.futures import ProcessPoolExecutor
 from multiprocessing import parent_process
 from multiprocessing.connection import wait
@@ -21,17 +22,29 @@ from configurator.site.mkdocs.assets import page_scripts
 from configurator.site.mkdocs.page_html import page_html
 
 Task = tuple[str, str]
+# The name of what has been worked out, with what came of it; and who sees it go by, told how many there will be.
+Done = tuple[str, Added]
+Watch = Callable[[Iterator[Done], int], Iterator[Done]]
 SCRIPT, DOOR, FAMILY = "script", "door", "family"
 # What a worker process works on; each reads the content itself, since a house cannot be sent.
 _houses: list[House] = []
 
 
-def work_ahead(house: House) -> None:
-    """Fill the house's memory with every door's answers, drawings, previews and pages, families' frames and scripts."""
+def unwatched(done: Iterator[Done], count: int) -> Iterator[Done]:
+    """Return what is done as it is done, and tell nobody."""
+    return done
+
+
+def work_ahead(house: House, watch: Watch = unwatched) -> None:
+    """Fill the house's memory with every door's answers, drawings, previews and pages, families' frames and scripts.
+
+    What is done goes through ``watch``.
+    """
     tasks = [(SCRIPT, ""), *((DOOR, door["id"]) for door in house.doors)]
     tasks += [(FAMILY, family["id"]) for family in house.families]
     with ProcessPoolExecutor(initializer=open_house, initargs=(house.content, house.answers.before.name)) as pool:
-        for kept in pool.map(work_out, tasks):
+        names = [ident or kind for kind, ident in tasks]
+        for _, kept in watch(zip(names, pool.map(work_out, tasks), strict=True), len(tasks)):
             house.answers.add(kept)
 
 
