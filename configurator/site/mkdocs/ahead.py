@@ -26,7 +26,8 @@ Task = tuple[str, str]
 Done = tuple[str, Added]
 Watch = Callable[[Iterator[Done], int], Iterator[Done]]
 SCRIPT, DOOR, FAMILY = "script", "door", "family"
-# What a worker process works on; each reads the content itself, since a house cannot be sent.
+# What a worker process works on. One that is a copy of its parent has that one's house; any other reads the content
+# itself, since a house cannot be sent.
 _houses: list[House] = []
 
 
@@ -42,10 +43,16 @@ def work_ahead(house: House, watch: Watch = unwatched) -> None:
     """
     tasks = [(SCRIPT, ""), *((DOOR, door["id"]) for door in house.doors)]
     tasks += [(FAMILY, family["id"]) for family in house.families]
+    # Compiled here, they are in each worker that is a copy of this process.
+    for tongue in house.tongues:
+        for template in ("door.html", "fitted.html"):
+            tongue.environment.get_template(template)
+    _houses[:] = [house]
     with ProcessPoolExecutor(initializer=open_house, initargs=(house.content, house.answers.before.name)) as pool:
         names = [ident or kind for kind, ident in tasks]
         for _, kept in watch(zip(names, pool.map(work_out, tasks), strict=True), len(tasks)):
             house.answers.add(kept)
+    _houses.clear()
 
 
 def open_house(content: Path, before: str) -> None:
@@ -53,7 +60,8 @@ def open_house(content: Path, before: str) -> None:
     # A worker ends with its tasks and makes no cycles; looking for them takes a twelfth of its time.
     gc.disable()
     Thread(target=end_with_parent, daemon=True).start()
-    _houses.append(open_houses(content, Answers(Pack(before))))
+    if not _houses:
+        _houses.append(open_houses(content, Answers(Pack(before))))
 
 
 def end_with_parent() -> None:
