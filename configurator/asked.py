@@ -8,9 +8,10 @@ from typing import NamedTuple, TypeVar
 
 import click
 
-from configurator.catalog import Catalog, ContentProblems, Wanted
+from configurator import remembered
+from configurator.cache.by_content import ByContent
+from configurator.catalog import Catalog, ContentProblems, Reading, Wanted, load
 from configurator.catalog.clauses import Refusal, Slip
-from configurator.catalog.fields import Code
 from configurator.catalog.os_words import os_words
 from configurator.catalog.own_address import public_address
 from configurator.catalog.suggest import suggestion
@@ -18,7 +19,8 @@ from configurator.kernel.message import message, plain
 from configurator.kernel.position import closed_position, open_position, position_at
 from configurator.kernel.resolve import full_choices, resolve
 from configurator.kernel.shapes import Door, Family, Message, Position
-from configurator.spoken import clauses, phrase, read, speak, speak_as, told, words
+from configurator.remembered import Checked
+from configurator.spoken import asked_for, clauses, phrase, speak, speak_as, told, words
 
 Thing = TypeVar("Thing")
 VIEWS = ("elevation", "evening", "street", "section", "plan", "sheet", "room")
@@ -60,11 +62,13 @@ def denied(error: OSError) -> Message:
     return message("{file}: {why}", {"file": [str(error.filename), "name"], "why": os_words(error)})
 
 
-def take_content(content: Path) -> None:
-    """Speak a content's language, and say which content it is where nobody has named it."""
-    speak_as(content)
+def take_content(content: Path) -> ByContent:
+    """Speak a content's language, say which content it is where nobody has named it, and return what is remembered."""
+    memory = ByContent(content)
+    speak_as(memory)
     if content == Path():
         click.echo(told(plain("The content is that of the folder you are in.")), err=True)
+    return memory
 
 
 def tell_lack_of_address(content: Path) -> None:
@@ -77,13 +81,31 @@ def tell_lack_of_address(content: Path) -> None:
         click.echo(told(lack))
 
 
-def catalog(content: Path, wanted: Wanted | None = None) -> Catalog:
-    """Return the catalog of a content folder, or what is wanted of it, or end with its problems."""
+def catalog(content: Path) -> Catalog:
+    """Return the catalog of a content folder, or end with its problems."""
     take_content(content)
     with plain_errors():
-        found = read(content, wanted)
+        found = load(content, asked_for())
     # What the content itself translates is known from here on.
     speak(found.words)
+    return found
+
+
+def reading(content: Path, wanted: Wanted | None = None) -> Reading:
+    """Return what a content folder says, or what is wanted of it, or end with its problems."""
+    memory = take_content(content)
+    with plain_errors():
+        found = remembered.reading(memory, asked_for(), wanted)
+    speak(found.words)
+    return found
+
+
+def checked(content: Path) -> Checked:
+    """Return what a check of a content folder finds, or end with its problems."""
+    memory = take_content(content)
+    with plain_errors():
+        found = remembered.checked(memory, asked_for())
+    speak(found["words"])
     return found
 
 
@@ -92,6 +114,9 @@ def language(written: str) -> str:
 
     :raises click.BadParameter: where there is no such language
     """
+    # The readers of content are slow to load, and few commands need one.
+    from configurator.catalog.fields import Code
+
     try:
         return Code().read(written)
     except Slip as slip:
@@ -127,7 +152,7 @@ def picked(family: Family, written: Sequence[str]) -> dict[str, str]:
     return full_choices(family, picks)
 
 
-def configuration(found: Catalog, door: str, family: str, choices: Sequence[str]) -> Configuration:
+def configuration(found: Reading, door: str, family: str, choices: Sequence[str]) -> Configuration:
     """Return the configuration that the options of a command name."""
     wanted = known("--family", family, found.families)
     return Configuration(known("--door", door, found.doors), wanted, picked(wanted, choices), {})

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 import click
 
 from configurator import asked
+from configurator.cache.by_content import ByContent
 from configurator.catalog import Wanted
 from configurator.kernel.message import message, plain, several
 from configurator.kernel.tongue import wording
@@ -166,13 +167,15 @@ def main() -> None:
 @main.command(help=BUILD_HELP)
 @click.argument("content", type=PRESENT, default=usual_content)
 @click.argument("out", type=FOLDER, default="site")
-def build(content: Path, out: Path) -> None:
+@click.option("-q", "--quiet", is_flag=True, cls=SpokenOption, help=wording("Say nothing but what is wrong."))
+@click.option("-v", "--verbose", is_flag=True, cls=SpokenOption, help=wording("Tell each step."))
+def build(content: Path, out: Path, quiet: bool, verbose: bool) -> None:
     """Build the site of CONTENT [this folder, or the starter content] into OUT [./site]."""
-    from configurator.site.mkdocs.build import build as build_site
-
-    asked.take_content(content)
+    memory = asked.take_content(content)
     with asked.plain_errors():
-        build_site(content, out)
+        build_again(memory, out, quiet, verbose)
+    if quiet:
+        return
     built = message(
         "Built {folder}: open {file}, or put the folder on any web space.",
         {"folder": [str(out), "name"], "file": [str(out / "index.html"), "name"]},
@@ -181,17 +184,30 @@ def build(content: Path, out: Path) -> None:
     asked.tell_lack_of_address(content)
 
 
+def build_again(memory: ByContent, out: Path, quiet: bool = False, verbose: bool = False) -> None:
+    """Build a site, unless it lies there already as the build would leave it."""
+    from configurator.site.mkdocs import unchanged
+
+    if not unchanged.stands(memory, out):
+        # MkDocs is slow to load, and only a site that is built needs it.
+        from configurator.progress import Progress
+        from configurator.site.mkdocs.build import build_remembering
+
+        build_remembering(memory, out, Progress(quiet, verbose).watch)
+
+
 @main.command(help=PUBLISH_HELP)
 @click.argument("out", type=FOLDER)
 @click.option("--dry-run", is_flag=True, cls=SpokenOption, help=wording("Tell it, and change nothing."))
 @with_content
 def publish(out: Path, dry_run: bool, content: Path) -> None:
     """Build the site into OUT and tell which of its files are new, changed or gone; others' files there stay."""
+    from configurator.progress import Progress
     from configurator.site.mkdocs.publish import publish as publish_site
 
-    asked.take_content(content)
+    memory = asked.take_content(content)
     with asked.plain_errors():
-        changes = publish_site(content, out, dry_run)
+        changes = publish_site(memory, out, dry_run, Progress().watch)
     kinds = {
         wording("new: {file}"): changes.new,
         wording("changed: {file}"): changes.changed,
@@ -209,20 +225,18 @@ def publish(out: Path, dry_run: bool, content: Path) -> None:
 @click.argument("content", type=PRESENT, default=usual_content)
 def check(content: Path) -> None:
     """Check CONTENT [this folder, or the starter content] and list every problem."""
-    found = asked.catalog(content)
+    found = asked.checked(content)
+    doors, handles, families, pages = found["counts"]
     counts = [
-        several("{count} door", "{count} doors", {"count": [len(found.doors), "count"]}),
-        several("{count} handle", "{count} handles", {"count": [len(found.handles), "count"]}),
-        several("{count} family", "{count} families", {"count": [len(found.families), "count"]}),
-        several("{count} page", "{count} pages", {"count": [len(found.pages), "count"]}),
+        several("{count} door", "{count} doors", {"count": [doors, "count"]}),
+        several("{count} handle", "{count} handles", {"count": [handles, "count"]}),
+        several("{count} family", "{count} families", {"count": [families, "count"]}),
+        several("{count} page", "{count} pages", {"count": [pages, "count"]}),
     ]
     counted = ", ".join(phrase(count) for count in counts)
     click.echo(f"{content}: {counted}: {phrase(plain('no problem found.'))}")
-    if found.showroom.tongues[1:]:
-        from configurator.translating import untranslated
-
-        for note in untranslated.notes(found):
-            click.echo("; ".join([told(note[0]), *(phrase(part) for part in note[1:])]))
+    for note in found["notes"]:
+        click.echo("; ".join([told(note[0]), *(phrase(part) for part in note[1:])]))
     asked.tell_lack_of_address(content)
 
 
@@ -245,12 +259,11 @@ def serve(content: Path, port: int) -> None:
 def demo(show: bool, port: int) -> None:
     """Build the demo showroom from the starter content into ./site_demo."""
     from configurator import local
-    from configurator.site.mkdocs.build import build as build_site
 
     out = Path("site_demo")
     with asked.plain_errors():
         server = local.folder_server(out, port) if show else None
-        build_site(CONTENT, out)
+        build_again(ByContent(CONTENT), out)
         named: dict[str, list[float | str]] = {"folder": [str(out), "name"], "file": [str(out / "index.html"), "name"]}
         click.echo(told(message("Built {folder}: open {file}.", named)))
         if server:
@@ -296,15 +309,15 @@ def fit(
             told(plain("--all is every family on every door, as it comes: only --content goes with it."))
         )
     if everything:
-        click.echo(report.as_csv(asked.catalog(content)), nl=False)
+        click.echo(report.as_csv(asked.reading(content)), nl=False)
         return
     if link:
         tell_link(asked.catalog(content), link, at, as_json, units)
         return
-    catalog = asked.catalog(content, Wanted(door, family))
-    wanted = asked.configuration(catalog, door, family, choices)
+    found = asked.reading(content, Wanted(door, family))
+    wanted = asked.configuration(found, door, family, choices)
     tell = report.as_json if as_json else report.as_text
-    click.echo(tell(catalog, wanted, at, units or catalog.showroom.units))
+    click.echo(tell(found, wanted, at, units or found.units))
 
 
 def tell_link(catalog: "Catalog", link: str, at: str | None, as_json: bool, units: str | None) -> None:
@@ -366,10 +379,10 @@ def draw(
     """Draw one view of one family on one door."""
     from configurator import paper
 
-    catalog = asked.catalog(content, Wanted(door, family))
-    wanted = asked.configuration(catalog, door, family, choices)
+    found = asked.reading(content, Wanted(door, family))
+    wanted = asked.configuration(found, door, family, choices)
     with asked.plain_errors():
-        drawing = paper.drawn(catalog, wanted, view, at, units or catalog.showroom.units)
+        drawing = paper.drawn(found, wanted, view, at, units or found.units)
         paper.write(drawing, out, painted=view == "room")
     click.echo(told(message("Drew {file}.", {"file": [str(out), "name"]})))
 

@@ -5,7 +5,7 @@ from pathlib import Path
 import click
 
 from configurator.asked import Configuration, place
-from configurator.catalog import Catalog
+from configurator.catalog import Reading
 from configurator.drawing.svg import to_svg
 from configurator.kernel.answer import ask_fit
 from configurator.kernel.message import is_said, message, say
@@ -32,17 +32,17 @@ DRAW = {
 PNG_WIDTH = 1600
 
 
-def drawn(catalog: Catalog, asked: Configuration, view: str, at: str, units: str) -> Drawing:
+def drawn(read: Reading, asked: Configuration, view: str, at: str, units: str) -> Drawing:
     """Return the drawing of a view at a position.
 
     :raises click.ClickException: with the plain reason where the family cannot go on the door
     """
-    refusal = ask_fit(hung_with(*asked), catalog.household)["refusal"]
+    refusal = ask_fit(hung_with(*asked), read.household)["refusal"]
     if is_said(refusal):
-        raise click.ClickException(say(refusal, catalog.words, units))
-    given = subject(hung_with(*asked), place(asked, at), catalog.household, catalog.words)
-    draft = drafted(asked.door, given, catalog.words, units)
-    return street_of(draft, catalog.household) if view == "street" else DRAW[view](draft)
+        raise click.ClickException(say(refusal, read.words, units))
+    given = subject(hung_with(*asked), place(asked, at), read.household, read.words)
+    draft = drafted(asked.door, given, read.words, units)
+    return street_of(draft, read.household) if view == "street" else DRAW[view](draft)
 
 
 def write(drawing: Drawing, out: Path, painted: bool) -> None:

@@ -8,7 +8,7 @@ from itertools import product
 from textwrap import fill
 
 from configurator.asked import Configuration, place
-from configurator.catalog import Catalog
+from configurator.catalog import Reading
 from configurator.kernel.answer import ask, ask_fit
 from configurator.kernel.message import is_said, message, plain, say, say_phrase, say_working
 from configurator.kernel.moment import moment
@@ -111,11 +111,11 @@ def caution_lines(caution: Caution, words: Words, units: str) -> str:
     return wrapped(f"{say(caution['text'], words, units)} ({in_words(caution['source'], words)})", 2)
 
 
-def as_text(catalog: Catalog, asked: Configuration, at: str | None, units: str) -> str:
+def as_text(read: Reading, asked: Configuration, at: str | None, units: str) -> str:
     """Return every figure, verdict and caution, or the plain reason why there are none."""
-    words = catalog.words
-    answer = ask_fit(hung_with(*asked), catalog.household)
-    told = fixes(hung_with(*asked), catalog.household)
+    words = read.words
+    answer = ask_fit(hung_with(*asked), read.household)
+    told = fixes(hung_with(*asked), read.household)
     if is_said(answer["refusal"]):
         why = wrapped(say(answer["refusal"], words, units), 0)
         mends = "".join("\n" + wrapped(line, 0) for line in fix_lines(mending(told, REFUSAL), words, units))
@@ -206,15 +206,15 @@ def pieces_json(asked: Configuration, at: str | None) -> dict[str, list[dict[str
     return told | {state: [piece_json(piece) for piece in held["covering"]] for state, held in scenes.items()}
 
 
-def as_json(catalog: Catalog, asked: Configuration, at: str | None, units: str) -> str:
+def as_json(read: Reading, asked: Configuration, at: str | None, units: str) -> str:
     """Return one JSON object: lengths in mm, shares 0 to 1; ``refusal`` is empty where the family fits."""
-    return json.dumps(answer_json(catalog, asked, at, units), indent=2, ensure_ascii=False)
+    return json.dumps(answer_json(read, asked, at, units), indent=2, ensure_ascii=False)
 
 
-def answer_json(catalog: Catalog, asked: Configuration, at: str | None, units: str) -> dict[str, object]:
+def answer_json(read: Reading, asked: Configuration, at: str | None, units: str) -> dict[str, object]:
     """Return what that JSON object holds."""
-    words = catalog.words
-    answer = ask_fit(hung_with(*asked), catalog.household)
+    words = read.words
+    answer = ask_fit(hung_with(*asked), read.household)
     return {
         "door": asked.door["id"],
         "family": asked.family["id"],
@@ -222,7 +222,7 @@ def answer_json(catalog: Catalog, asked: Configuration, at: str | None, units: s
         "refusal": say(answer["refusal"], words, units),
         "figures": {name: figure_json(figure, words, units) for name, figure in answer["figures"].items()},
         "verdicts": {name: verdict_json(verdict, words, units) for name, verdict in answer["verdicts"].items()},
-        "fixes": [fix_json(fix, words, units) for fix in fixes(hung_with(*asked), catalog.household)],
+        "fixes": [fix_json(fix, words, units) for fix in fixes(hung_with(*asked), read.household)],
         "cautions": [caution_json(caution, words, units) for caution in answer["cautions"]],
         "pieces": {} if is_said(answer["refusal"]) else pieces_json(asked, at),
     }
@@ -233,10 +233,10 @@ def names_of(groups: Iterable[Iterable[str]]) -> list[str]:
     return list(dict.fromkeys(name for group in groups for name in group))
 
 
-def as_csv(catalog: Catalog) -> str:
+def as_csv(read: Reading) -> str:
     """Return a row for every family on every door: lengths in mm, shares 0 to 1, verdicts by their state."""
-    pairs = product(catalog.doors.values(), catalog.families.values())
-    answers = [ask(door, family, {}, catalog.household) for door, family in pairs if not family["retired"]]
+    pairs = product(read.doors.values(), read.families.values())
+    answers = [ask(door, family, {}, read.household) for door, family in pairs if not family["retired"]]
     figures = names_of(answer["figures"] for answer in answers)
     verdicts = names_of(answer["verdicts"] for answer in answers)
     text = io.StringIO()
@@ -245,6 +245,6 @@ def as_csv(catalog: Catalog) -> str:
     for answer in answers:
         values = [round(answer["figures"][name]["value"], 3) if name in answer["figures"] else "" for name in figures]
         states = [answer["verdicts"][name]["state"] if name in answer["verdicts"] else "" for name in verdicts]
-        refusal = say(answer["refusal"], catalog.words, catalog.showroom.units)
+        refusal = say(answer["refusal"], read.words, read.units)
         table.writerow([answer["door"], answer["family"], refusal, *values, *states])
     return text.getvalue()

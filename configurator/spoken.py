@@ -1,17 +1,16 @@
 """The language of a command: the one asked for with ``--language``, or else that of the content that is read."""
 
-from contextlib import suppress
 from dataclasses import dataclass
 from pathlib import Path
 
 import click
 
-from configurator.catalog import Catalog, Wanted, load
+from configurator.cache.by_content import ByContent
 from configurator.catalog.clauses import Clauses, say_clauses
-from configurator.catalog.own_language import first_language
 from configurator.kernel.message import say, say_phrase
 from configurator.kernel.shapes import Message
 from configurator.kernel.tongue import ENGLISH, Words
+from configurator.remembered import first_words
 from configurator.spoken_click import give_click
 
 
@@ -25,16 +24,6 @@ class Voice:
     folder: Path
     words: Words
     asked: bool
-
-
-def words_of(language: str) -> Words:
-    """Return the words of a language; raises ValueError where there is no such language."""
-    if language == "en":
-        return ENGLISH
-    # What is known of languages is slow to load, and English needs none of it.
-    from configurator.tongues.speech import speech
-
-    return speech(language)
 
 
 def voice(context: click.Context | None = None) -> Voice | None:
@@ -57,13 +46,13 @@ def speak(given: Words) -> None:
         give_click(given, speaking.folder)
 
 
-def speak_as(folder: Path) -> None:
+def speak_as(memory: ByContent) -> None:
     """Have the command speak the first language of a content folder where none was asked for."""
     speaking = voice()
     if speaking and not speaking.asked:
-        # What is no language's code is told of as the content is read.
-        with suppress(ValueError):
-            speak(words_of(first_language(folder)))
+        first = first_words(memory)
+        if first:
+            speak(first)
 
 
 def told(given: Message) -> str:
@@ -81,10 +70,7 @@ def clauses(given: Clauses) -> str:
     return say_clauses(given, words(), "in")
 
 
-def read(folder: Path, wanted: Wanted | None) -> Catalog:
-    """Return the catalog of a content folder, or what is wanted of it, in the language asked for or else in its own.
-
-    :raises ContentProblems: with every problem of every file that is read
-    """
+def asked_for() -> str | None:
+    """Return the code of the language that was asked for; None where the content's own is meant."""
     speaking = voice()
-    return load(folder, speaking.words["language"] if speaking and speaking.asked else None, wanted)
+    return speaking.words["language"] if speaking and speaking.asked else None

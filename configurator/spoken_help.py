@@ -11,7 +11,8 @@ import click
 
 from configurator.kernel.message import message
 from configurator.kernel.tongue import ENGLISH, in_words, wording
-from configurator.spoken import Voice, phrase, voice, words, words_of
+from configurator.remembered import words_of
+from configurator.spoken import Voice, phrase, voice, words
 from configurator.spoken_click import click_listens, give_click
 
 LANGUAGE = "--language"

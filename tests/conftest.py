@@ -19,6 +19,12 @@ hypothesis.settings.register_profile("project", deadline=None, derandomize="CI" 
 hypothesis.settings.load_profile("project")
 
 
+@pytest.fixture(scope="session", autouse=True)
+def own_cache(tmp_path_factory: pytest.TempPathFactory) -> None:
+    """Have whatever runs keep what it works out in a folder of this run, not in that of whoever runs it."""
+    os.environ["XDG_CACHE_HOME"] = str(tmp_path_factory.mktemp("caches"))
+
+
 @pytest.fixture(scope="session")
 def catalog() -> Catalog:
     """The starter content, read."""

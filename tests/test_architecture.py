@@ -15,13 +15,14 @@ from configurator.kernel.mechanisms.common import COMMON_TAKES
 ROOT = Path(__file__).resolve().parent.parent
 PACKAGE = ROOT / "configurator"
 MAY_IMPORT = {
+    "cache": {"places"},
     "kernel": set(),
     "tongues": {"kernel"},
     "catalog": {"kernel", "places", "tongues"},
     "drawing": {"kernel"},
     "papers": {"drawing", "kernel", "places"},
     "browser": {"catalog", "kernel", "tongues"},
-    "site": {"browser", "catalog", "drawing", "kernel", "places", "tongues"},
+    "site": {"browser", "cache", "catalog", "drawing", "kernel", "places", "tongues"},
     "translating": {"browser", "catalog", "kernel", "places", "tongues"},
 }
 # The rooms within the site: each may know those before it.

@@ -8,10 +8,10 @@ from pathlib import Path
 import pytest
 from click.testing import CliRunner, Result
 
-from configurator import spoken
-from configurator.catalog import load
+from configurator.catalog import Catalog, Wanted, load
 from configurator.cli import main
 from configurator.kernel.tongue import ENGLISH, FORMS, Words
+from configurator.remembered import words_of
 from configurator.translating.own_texts import own_texts
 
 FIT = ("fit", "--door", "garden-pair", "--family", "banded-shade")
@@ -23,18 +23,17 @@ MARKED: Words = {
 }
 
 
+def load_made_up(folder: Path, code: str | None, wanted: Wanted | None = None) -> Catalog:
+    """Return a catalog, in the made-up language where that is asked for."""
+    return replace(load(folder, None, wanted), words=MARKED) if code == "qq" else load(folder, code, wanted)
+
+
 @pytest.fixture(autouse=True)
 def made_up(monkeypatch: pytest.MonkeyPatch, tmp_path: Path) -> None:
     """Know the made-up language, and work in an empty folder."""
-    monkeypatch.setattr(
-        "configurator.spoken.load",
-        lambda folder, code, wanted: (
-            replace(load(folder, None, wanted), words=MARKED) if code == "qq" else load(folder, code, wanted)
-        ),
-    )
-    monkeypatch.setattr(
-        "configurator.spoken_help.words_of", lambda code: MARKED if code == "qq" else spoken.words_of(code)
-    )
+    for reader in ("asked", "remembered"):
+        monkeypatch.setattr(f"configurator.{reader}.load", load_made_up)
+    monkeypatch.setattr("configurator.spoken_help.words_of", lambda code: MARKED if code == "qq" else words_of(code))
     monkeypatch.chdir(tmp_path)
 
 

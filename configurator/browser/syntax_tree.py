@@ -10,9 +10,11 @@ PARSER = Parser(Language(tree_sitter_javascript.language()))
 
 def within(node: Node) -> Iterator[Node]:
     """Yield a node and all within it."""
-    yield node
-    for child in node.children:
-        yield from within(child)
+    waiting = [node]
+    while waiting:
+        here = waiting.pop()
+        yield here
+        waiting.extend(reversed(here.children))
 
 
 def text_of(node: Node) -> str:

@@ -1,7 +1,7 @@
 """What has been worked out already: kernel answers, drawings, pictures and whole pages.
 
-The memory outlives a rebuild. Whatever depends on a door and a family is kept under both, so that
-an edit of one family works out that family alone.
+The memory outlives a rebuild, and with a pack of the cache also the process. Whatever depends on a door and a family is
+kept under both, so that an edit of one family works out that family alone.
 """
 
 import hashlib
@@ -9,9 +9,13 @@ import json
 from collections.abc import Callable
 from typing import NamedTuple, TypeVar, cast
 
+from configurator.cache.pack import Pack, packed, unpacked
+
 Kept = TypeVar("Kept")
 # A page's key and its HTML.
 KeptPage = tuple[str, str]
+# How a thing is written in a pack: bytes as they are, files by name, a page, and all else as JSON.
+BYTES, FILES, PAGE, DATA = b"b", b"f", b"p", b"j"
 
 
 class Added(NamedTuple):
@@ -26,10 +30,28 @@ def digest(*inputs: object) -> str:
     return hashlib.sha1(json.dumps(inputs, sort_keys=True).encode(), usedforsecurity=False).hexdigest()
 
 
-class Answers:
-    """A memory by what went in."""
+def written(thing: object) -> bytes:
+    """Return what was worked out as bytes."""
+    if isinstance(thing, bytes):
+        return BYTES + thing
+    if isinstance(thing, dict) and any(isinstance(part, bytes) for part in thing.values()):
+        return FILES + packed(thing)
+    return DATA + json.dumps(thing, separators=(",", ":")).encode()
 
-    def __init__(self) -> None:
+
+def as_worked_out(thing: bytes) -> object:
+    """Return what :func:`written` was given; what was a tuple is a list."""
+    kind, content = thing[:1], thing[1:]
+    if kind == BYTES:
+        return content
+    return unpacked(content) if kind == FILES else json.loads(content)
+
+
+class Answers:
+    """A memory by what went in: JSON, bytes or files by name; ``before`` is what an earlier process has worked out."""
+
+    def __init__(self, before: Pack | None = None) -> None:
+        self.before = before or Pack()
         self._kept: dict[str, object] = {}
         self._pages: dict[str, KeptPage] = {}
         self._added = Added({}, {})
@@ -38,8 +60,13 @@ class Answers:
         """Return what ``make`` gives, from memory when the same (JSON) inputs came before."""
         key = digest(*inputs)
         if key not in self._kept:
-            self._kept[key] = self._added.kept[key] = make()
+            found = self.before.get(key)
+            self._kept[key] = as_worked_out(found) if found else self._add(key, make())
         return cast(Kept, self._kept[key])
+
+    def _add(self, key: str, made: Kept) -> Kept:
+        self._added.kept[key] = made
+        return made
 
     @property
     def empty(self) -> bool:
@@ -59,8 +86,26 @@ class Answers:
     def page(self, url: str, key: str) -> str | None:
         """Return a page as it was last written, if its key is still the same."""
         found = self._pages.get(url)
-        return found[1] if found and found[0] == key else None
+        if found and found[0] == key:
+            return found[1]
+        before = self.before.get(key)
+        if before is None:
+            return None
+        self._pages[url] = (key, before[1:].decode())
+        return self._pages[url][1]
 
     def keep_page(self, url: str, key: str, html: str) -> None:
         """Keep a page in place of what was kept of it before."""
         self._pages[url] = self._added.pages[url] = (key, html)
+
+    def pack(self, most: int) -> bytes | None:
+        """Return all of it for a later process, with what came from an earlier one as long as that stays below ``most``
+        bytes; None where an earlier process has worked out all of it."""
+        pages = {key: PAGE + html.encode() for key, html in self._pages.values() if key not in self.before}
+        kept = {key: written(thing) for key, thing in self._kept.items() if key not in self.before}
+        if not pages and not kept:
+            return None
+        if self.before.size < most:
+            return packed({**self.before.things(), **kept, **pages})
+        used = {*self._kept, *(key for key, _ in self._pages.values())}
+        return packed({**{key: thing for key, thing in self.before.things().items() if key in used}, **kept, **pages})

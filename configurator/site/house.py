@@ -164,7 +164,7 @@ class House:
 
     def once(self, make: Callable[[], Kept], *inputs: object) -> Kept:
         """Return what ``make`` gives, from memory when the same inputs came before in this language."""
-        return self.answers.once(make, self.tongue, *self.stamped(inputs))
+        return self.answers.once(make, self.tongue, self.units, *self.stamped([self.catalog.household, *inputs]))
 
     def here(self, make: Callable[[], Kept], *inputs: object) -> Kept:
         """Return what ``make`` gives, from memory that stays with this house and is sent to no other process.
@@ -189,9 +189,10 @@ class House:
     def face(self) -> str:
         """A digest of what every page shows beside its own matter: the showroom, the lists and the templates."""
         files = [path for folder in self.templates for path in sorted(folder.rglob("*.html"))]
-        stamps = [[str(path), path.stat().st_mtime_ns] for path in files]
+        stamps = [[path.name, path.read_text(encoding="utf-8")] for path in files]
         names = [[thing["id"], thing["name"]] for thing in [*self.doors, *self.families]]
-        return digest(repr(self.showroom), names, self.page_names, stamps, self.logo_markup)
+        stock = [self.catalog.handles, self.catalog.formerly]
+        return digest(repr(self.showroom), names, stock, self.page_names, stamps, self.logo_markup)
 
     def hung(self, door: Door, family: Family) -> Fit:
         """Return a family with its preset choices, hung on a door."""

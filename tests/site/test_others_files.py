@@ -163,7 +163,7 @@ def test_what_publishing_changes_is_told_and_on_a_dry_run_nothing_is(content: Pa
     out = tmp_path / "public"
     arguments = ["publish", str(out), "--content", str(content)]
     put(content / "static", {"CNAME": "doors.example", "hint.txt": "one"})
-    first = CliRunner().invoke(main, [*arguments, "--dry-run"]).output.splitlines()
+    first = CliRunner().invoke(main, [*arguments, "--dry-run"]).stdout.splitlines()
     assert {"new: index.html", "new: CNAME", "new: assets/site.css"} < set(first)
     assert first[-1] == "0 files stay as they are."
     assert not out.exists()
@@ -172,11 +172,11 @@ def test_what_publishing_changes_is_told_and_on_a_dry_run_nothing_is(content: Pa
     put(content / "static", {"hint.txt": "two", "more.txt": "three"})
     (content / "static" / "CNAME").unlink()
     before = files(out)
-    told = CliRunner().invoke(main, [*arguments, "--dry-run"]).output
+    told = CliRunner().invoke(main, [*arguments, "--dry-run"]).stdout
     stays = len(before) - len(("assets/built.json", ".git/HEAD", "CNAME", "hint.txt"))
     assert told == f"new: more.txt\nchanged: hint.txt\ngone: CNAME\n{stays} files stay as they are.\n"
     assert files(out) == before
-    assert CliRunner().invoke(main, arguments).output == told
+    assert CliRunner().invoke(main, arguments).stdout == told
     assert files(out)["hint.txt"] == b"two"
     assert files(out)[".git/HEAD"] == b"ref"
 

@@ -161,6 +161,7 @@ def family_sheet(house: House, family: Family) -> SitePage:
         [HOME, COVERINGS],
         card,
         [structured_data.also_called(product(house, notes.name, notes.summary, url, card), notes.also_called)],
+        inputs=(family, notes, *house.doors),
         known_as=first_of(notes.also_called),
     )
 
@@ -184,6 +185,7 @@ def door_sheet(house: House, door: Door) -> SitePage:
         [HOME, DOORS],
         door_card(door),
         [structured_data.also_called(structured_data.page_about(notes.name, notes.summary), notes.also_called)],
+        inputs=(door, notes, *house.families),
         known_as=first_of(notes.also_called),
     )
 

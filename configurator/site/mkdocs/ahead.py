@@ -2,45 +2,66 @@
 
 import gc
 import os
+from collections.abc import Callable, Iterator
 from concurrent.futures import ProcessPoolExecutor
 from multiprocessing import parent_process
 from multiprocessing.connection import wait
 from pathlib import Path
 from threading import Thread
 
+from configurator.cache.pack import Pack
 from configurator.kernel.message import is_said
 from configurator.kernel.shapes import Door, Family
 from configurator.site.answers import Added, Answers
 from configurator.site.drawings.cards import door_cards
 from configurator.site.drawings.subjects import first_single
 from configurator.site.house import House, open_houses
-from configurator.site.kinds.all_pages import fitted_sheet
-from configurator.site.kinds.door_page import door_page
+from configurator.site.kinds.all_pages import door_sheet, fitted_sheet
 from configurator.site.kinds.family_page import mover
 from configurator.site.mkdocs.assets import page_scripts
 from configurator.site.mkdocs.page_html import page_html
 
 Task = tuple[str, str]
+# The name of what has been worked out, with what came of it; and who sees it go by, told how many there will be.
+Done = tuple[str, Added]
+Watch = Callable[[Iterator[Done], int], Iterator[Done]]
 SCRIPT, DOOR, FAMILY = "script", "door", "family"
-# What a worker process works on; each reads the content itself, since a house cannot be sent.
+# What a worker process works on. One that is a copy of its parent has that one's house; any other reads the content
+# itself, since a house cannot be sent.
 _houses: list[House] = []
 
 
-def work_ahead(house: House) -> None:
-    """Fill the house's memory with every door's answers, drawings, previews and pages, families' frames and scripts."""
+def unwatched(done: Iterator[Done], count: int) -> Iterator[Done]:
+    """Return what is done as it is done, and tell nobody."""
+    return done
+
+
+def work_ahead(house: House, watch: Watch = unwatched) -> None:
+    """Fill the house's memory with every door's answers, drawings, previews and pages, families' frames and scripts.
+
+    What is done goes through ``watch``.
+    """
     tasks = [(SCRIPT, ""), *((DOOR, door["id"]) for door in house.doors)]
     tasks += [(FAMILY, family["id"]) for family in house.families]
-    with ProcessPoolExecutor(initializer=open_house, initargs=(house.content,)) as pool:
-        for kept in pool.map(work_out, tasks):
+    # Compiled here, they are in each worker that is a copy of this process.
+    for tongue in house.tongues:
+        for template in ("door.html", "fitted.html"):
+            tongue.environment.get_template(template)
+    _houses[:] = [house]
+    with ProcessPoolExecutor(initializer=open_house, initargs=(house.content, house.answers.before.name)) as pool:
+        names = [ident or kind for kind, ident in tasks]
+        for _, kept in watch(zip(names, pool.map(work_out, tasks), strict=True), len(tasks)):
             house.answers.add(kept)
+    _houses.clear()
 
 
-def open_house(content: Path) -> None:
-    """Read the content in a worker process."""
+def open_house(content: Path, before: str) -> None:
+    """Read the content in a worker process, with what is kept under a name of the cache."""
     # A worker ends with its tasks and makes no cycles; looking for them takes a twelfth of its time.
     gc.disable()
     Thread(target=end_with_parent, daemon=True).start()
-    _houses.append(open_houses(content, Answers()))
+    if not _houses:
+        _houses.append(open_houses(content, Answers(Pack(before))))
 
 
 def end_with_parent() -> None:
@@ -77,8 +98,8 @@ def work_out_family(house: House, family: Family) -> None:
 
 
 def work_out_door(house: House, door: Door) -> None:
-    """Work out a door's page and its previews, and write the page of every family on it."""
-    door_page(house, door)
+    """Work out a door's previews, and write its page and that of every family on it."""
+    page_html(house, door_sheet(house, door))
     door_cards(house, door)
     for family in house.families:
         page_html(house, fitted_sheet(house, door, family))

@@ -1,6 +1,7 @@
 """The files beside the pages: style, scripts, icons, link previews and photographs."""
 
 from functools import partial
+from hashlib import sha256
 
 from configurator.browser import catalog_js, configurator_scripts
 from configurator.browser.squeeze import squeezed
@@ -77,7 +78,7 @@ def scripts(house: House) -> Files:
 def page_scripts(house: House) -> dict[str, str]:
     """Return the configurator's scripts by file name."""
     scripts = SHARED / "js"
-    stamps = [[path.name, path.stat().st_mtime_ns] for path in sorted(scripts.glob("*.js"))]
+    stamps = [[path.name, path.read_text(encoding="utf-8")] for path in sorted(scripts.glob("*.js"))]
     return house.once(partial(configurator_scripts, scripts, house.words), "scripts", stamps)
 
 
@@ -92,7 +93,8 @@ def photographs(house: House) -> Files:
     """Return the showroom's photographs in the sizes that screens need."""
     files: Files = {}
     for photo in house.photos.values():
-        sizes = house.once(partial(photo_sizes, photo.path), str(photo.path), photo.path.stat().st_mtime_ns)
+        pixels = sha256(photo.path.read_bytes()).hexdigest()
+        sizes = house.once(partial(photo_sizes, photo.path), "photograph", pixels)
         files.update({f"assets/{photo.name}{end}": content for end, content in sizes.items()})
     return files
 

@@ -7,14 +7,18 @@ from pathlib import Path
 from mkdocs.commands.build import build as mkdocs_build
 from mkdocs.config.defaults import MkDocsConfig
 
+from configurator.cache.by_content import ByContent
+from configurator.cache.pack import Pack
 from configurator.catalog.clauses import Refusal
 from configurator.kernel.message import message, plain
 from configurator.site.answers import Answers
 from configurator.site.house import House, open_houses
-from configurator.site.mkdocs.ahead import work_ahead
+from configurator.site.mkdocs.ahead import Watch, unwatched, work_ahead
+from configurator.site.mkdocs.kept_answers import keep_answers, pack_name
 from configurator.site.mkdocs.manifest import carry_over, write_manifest
 from configurator.site.mkdocs.static_files import add_static
 from configurator.site.mkdocs.swap import FRESH, swap, tidy, workshop
+from configurator.site.mkdocs.unchanged import remember_site
 from configurator.site.mkdocs.warned import warnings_as_problems
 from configurator.site.mkdocs.whole_site import WholeSitePlugin
 
@@ -71,8 +75,27 @@ def build(content: Path, out: Path, answers: Answers | None = None) -> None:
         swap(folder, out.resolve())
 
 
+def build_remembering(memory: ByContent, out: Path, watch: Watch = unwatched) -> None:
+    """Build the site of a content folder into ``out`` from what is remembered, and remember what is new.
+
+    :raises: what :func:`site_beside` raises
+    """
+    with site_remembering(memory, out, watch) as folder:
+        swap(folder, out.resolve())
+    remember_site(memory, out)
+
+
 @contextmanager
-def site_beside(out: Path, content: Path, answers: Answers) -> Iterator[Path]:
+def site_remembering(memory: ByContent, out: Path, watch: Watch = unwatched) -> Iterator[Path]:
+    """Do what :func:`site_beside` does from what is remembered, and remember what is new."""
+    answers = Answers(Pack(pack_name(memory.folder)))
+    with site_beside(out, memory.folder, answers, watch) as folder:
+        keep_answers(answers, memory.folder)
+        yield folder
+
+
+@contextmanager
+def site_beside(out: Path, content: Path, answers: Answers, watch: Watch = unwatched) -> Iterator[Path]:
     """Build what is to take the place of ``out`` in a workshop beside it, with what others have put there.
 
     :raises configurator.catalog.ContentProblems: with every problem of the content
@@ -84,7 +107,7 @@ def site_beside(out: Path, content: Path, answers: Answers) -> Iterator[Path]:
     out = out.resolve()
     tidy(out)
     if house.answers.empty:
-        work_ahead(house)
+        work_ahead(house, watch)
     out.parent.mkdir(parents=True, exist_ok=True)
     with workshop(out) as folder:
         fresh = folder / FRESH

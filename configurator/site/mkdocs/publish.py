@@ -4,9 +4,10 @@ from filecmp import cmp
 from pathlib import Path
 from typing import NamedTuple
 
+from configurator.cache.by_content import ByContent
 from configurator.places import MANIFEST
-from configurator.site.answers import Answers
-from configurator.site.mkdocs.build import site_beside
+from configurator.site.mkdocs.ahead import Watch, unwatched
+from configurator.site.mkdocs.build import site_remembering
 from configurator.site.mkdocs.manifest import own_files, read_manifest
 from configurator.site.mkdocs.swap import FRESH, swap
 
@@ -37,12 +38,12 @@ def changes(out: Path, fresh: Path) -> Changes:
     return told
 
 
-def publish(content: Path, out: Path, dry_run: bool) -> Changes:
-    """Build the site of ``content`` into ``out`` and return what that changes; on a dry run, change nothing.
+def publish(memory: ByContent, out: Path, dry_run: bool, watch: Watch = unwatched) -> Changes:
+    """Build the site of a content folder into ``out`` and return what that changes; on a dry run, change nothing.
 
     :raises: what :func:`configurator.site.mkdocs.build.site_beside` raises
     """
-    with site_beside(out, content, Answers()) as folder:
+    with site_remembering(memory, out, watch) as folder:
         told = changes(out.resolve(), folder / FRESH)
         if not dry_run:
             swap(folder, out.resolve())

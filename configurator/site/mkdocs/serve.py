@@ -8,6 +8,7 @@ from urllib.parse import urlsplit
 
 from mkdocs.livereload import LiveReloadServer
 
+from configurator.cache.pack import Pack
 from configurator.catalog import ContentProblems
 from configurator.catalog.own_address import public_address
 from configurator.kernel.message import message, say_phrase
@@ -16,6 +17,7 @@ from configurator.places import THEMES
 from configurator.site.answers import Answers
 from configurator.site.kinds.policy import without_policy
 from configurator.site.mkdocs.build import build
+from configurator.site.mkdocs.kept_answers import keep_answers, pack_name
 from configurator.site.mkdocs.worker import WORKER, aside_js
 
 
@@ -61,10 +63,11 @@ def serve(content: Path, host: str, port: int, words: Words) -> None:
     port = free_port(host, port)
     # The page for addresses that lead nowhere names the site's path.
     path = urlsplit(public_address(content)).path or "/"
-    answers = Answers()
+    answers = Answers(Pack(pack_name(content)))
     with TemporaryDirectory(prefix="astragal-") as folder:
         out = Path(folder) / "site"
         build_unkept(content, out, answers)
+        keep_answers(answers, content)
         server = LiveReloadServer(
             lambda: rebuild(content, out, answers, words), host, port, str(out), path, polling_interval=0.3
         )
@@ -77,3 +80,4 @@ def serve(content: Path, host: str, port: int, words: Words) -> None:
             server.serve()
         except KeyboardInterrupt:
             server.shutdown()
+        keep_answers(answers, content)
