@@ -5,9 +5,7 @@
   var KEPT = "astragal-shade";
 
   function kept() {
-    var found = "";
-    try { found = localStorage.getItem(KEPT); } catch (refused) { /* A browser that keeps nothing has nothing kept. */ }
-    return found === "light" || found === "dark" ? found : "";
+    try { return /^(light|dark|)$/.exec(localStorage.getItem(KEPT) || "")[0]; } catch (unknown) { return ""; }
   }
 
   function keep(value, wanted) {
@@ -28,15 +26,15 @@
   function shadeSwitch(box) {
     var ticked = box.querySelector("[name=shade-kept]");
     function show() {
-      box.querySelector('[value="' + kept() + '"]').checked = true;
-      ticked.checked = kept() !== "";
+      var value = kept();
+      shade(value);
+      box.querySelector('[value="' + value + '"]').checked = true;
+      ticked.checked = Boolean(value);
     }
-    if (kept()) show();
+    show();
     // What is kept, or forgotten, in another tab holds here too.
     window.addEventListener("storage", function (event) {
-      if (event.key && event.key !== KEPT) return;
-      shade(kept());
-      show();
+      if (event.key === KEPT) show();
     });
     box.addEventListener("change", function () {
       var value = box.querySelector("[name=shade]:checked").value;
@@ -58,7 +56,7 @@
   function sortBy(table, head, column) {
     var turned = head.getAttribute("aria-sort") === "ascending" ? -1 : 1;
     var body = table.tBodies[0];
-    var rows = Array.prototype.slice.call(body.rows);
+    var rows = Array.from(body.rows);
     table.querySelectorAll("[aria-sort]").forEach(function (other) { other.removeAttribute("aria-sort"); });
     head.setAttribute("aria-sort", turned > 0 ? "ascending" : "descending");
     rows.map(function (row, place) { return { row: row, place: place, value: sortValue(row, column) }; })
@@ -70,7 +68,7 @@
   }
 
   function sortable(table) {
-    Array.prototype.forEach.call(table.tHead.rows[0].cells, function (head, column) {
+    Array.from(table.tHead.rows[0].cells, function (head, column) {
       var button = document.createElement("button");
       button.type = "button";
       button.className = "sort";
@@ -82,7 +80,7 @@
 
   function mover(figure) {
     var slider = figure.querySelector("input");
-    var drawings = Array.prototype.map.call(figure.querySelectorAll("svg"), function (svg) {
+    var drawings = Array.from(figure.querySelectorAll("svg"), function (svg) {
       return svg.querySelectorAll(".frame");
     });
     var words = slider.dataset.words.split("|");
@@ -114,7 +112,7 @@
   function printsOpen() {
     var closed = [];
     window.addEventListener("beforeprint", function () {
-      closed = Array.prototype.slice.call(document.querySelectorAll("main details:not([open])"));
+      closed = Array.from(document.querySelectorAll("main details:not([open])"));
       closed.forEach(function (one) { one.open = true; });
     });
     window.addEventListener("afterprint", function () {
