@@ -31,7 +31,7 @@ def kind_schema(kind: str) -> dict[str, Any]:
     """Return the schema of a kind of value."""
     if kind in PLAIN:
         return PLAIN[kind]
-    word, _, of = kind.partition(" ")
+    word, _, of = kind.partition(":")
     inner = PLAIN.get(of, {"$ref": f"#/$defs/{of}"})
     if word == "list":
         return {"type": "array", "maxItems": LIST_MOST, "items": inner}

@@ -8,6 +8,7 @@ compared: ``JSON.stringify`` in a browser.
 from collections.abc import Callable
 from typing import Any, TypedDict
 
+from configurator.kernel.visit.visit_parts import TEXT_MOST
 from configurator.kernel.visit.visit_shapes import MergedVisit, Opening, Proposal, Visit, VisitDifference
 
 # What is taken together entry by entry, and so never compared as a whole.
@@ -149,7 +150,11 @@ def noted_revisions(differences: list[VisitDifference], on: str) -> list[Any]:
     for each in differences:
         if each["mine"] != "" and each["at"] not in TAKEN_TOGETHER:
             way = [part for part in [each["opening"], each["leaf"], each["at"]] if part != ""]
-            noted.append({"on": on, "who": "", "what": ".".join(way) + ": " + each["theirs"]})
+            what = ".".join(way) + ": " + each["theirs"]
+            # In pieces, where one revision could not hold it.
+            while len(what) > 0:
+                noted.append({"on": on, "who": "", "what": what[:TEXT_MOST]})
+                what = what[TEXT_MOST:]
     return noted
 
 

@@ -83,7 +83,7 @@ def empty_of(kind: str) -> Any:
         return False
     if kind == "number" or kind == "whole":
         return 0
-    return [] if kind.startswith("list ") else {}
+    return [] if kind.startswith("list:") else {}
 
 
 def read_text(value: Any, at: str, reader: VisitReader) -> Any:
@@ -144,7 +144,7 @@ def read_list(value: Any, kind: str, at: str, reader: VisitReader) -> Any:
         return read
     for i in range(len(given)):
         read.append(read_kind(given[i], kind, at + "." + str(i), reader))
-    part = kind[len("entry ") :]
+    part = kind[len("entry:") :]
     if part in BY_ID:
         check_ids(read, at, reader)
     return read
@@ -173,12 +173,12 @@ def read_kind(value: Any, kind: str, at: str, reader: VisitReader) -> Any:
         return read_flag(value, at, reader)
     if kind == "texts" or kind == "numbers":
         return read_named(value, kind[: len(kind) - 1], at, reader)
-    words = kind.split(" ")
+    words = kind.split(":")
     if words[0] == "list":
-        inner = words[1] if words[1] == "text" or words[1] == "number" else "entry " + words[1]
+        inner = words[1] if words[1] == "text" or words[1] == "number" else "entry:" + words[1]
         return read_list(value, inner, at, reader)
     if words[0] == "entries":
-        return read_named(value, "entry " + words[1], at, reader)
+        return read_named(value, "entry:" + words[1], at, reader)
     return read_entry(value, words[1], at, reader)
 
 
@@ -196,8 +196,8 @@ def read_entry(value: Any, part: str, at: str, reader: VisitReader) -> Any:
         elif is_needed(part, name):
             slip_at(reader, here, wording("{at} is missing"))
         elif is_filled(part):
-            inner = kind[len("entry ") :]
-            read[name] = read_entry({}, inner, here, reader) if kind.startswith("entry ") else empty_of(kind)
+            inner = kind[len("entry:") :]
+            read[name] = read_entry({}, inner, here, reader) if kind.startswith("entry:") else empty_of(kind)
     check_limits(read, limits_within(part), at, reader)
     if "wishes" in read:
         check_limits(read["wishes"], limits_within("wishes"), at + ".wishes", reader)

@@ -37,7 +37,7 @@ VISIT_FIELDS: list[Field] = [
         "id": "leaf_twist",
         "unit": "length",
         "limits": [0.0, 60.0],
-        "usual": [0.0, 3.0],
+        "usual": [0.0, 60.0],
         "name": wording("Twist of the leaf"),
         "how": wording(
             "Close the door until its corners touch the stop, and measure how far the last one stands off. 0 when all "

@@ -1,7 +1,7 @@
 """What each entry of a visit's file holds: of which kind, what must be there, and within what its numbers lie.
 
 A kind is ``text``, ``number``, ``whole`` (a number), ``flag``, ``texts`` or ``numbers`` (by name), or ``entry``,
-``entries`` (by name) or ``list`` of what follows it.
+``entries`` (by name) or ``list`` of what follows its colon.
 """
 
 from configurator.kernel.mount.wishes import WISH_LIMITS
@@ -22,9 +22,9 @@ VISIT_PARTS: dict[str, dict[str, str]] = {
         "on": "text",
         "units": "text",
         "note": "text",
-        "household": "entry Household",
-        "openings": "list Opening",
-        "revisions": "list Revision",
+        "household": "entry:Household",
+        "openings": "list:Opening",
+        "revisions": "list:Revision",
     },
     "Opening": {
         "id": "text",
@@ -32,11 +32,11 @@ VISIT_PARTS: dict[str, dict[str, str]] = {
         "note": "text",
         "socket": "text",
         "preset": "text",
-        "leaves": "list Leaf",
-        "proposals": "list Proposal",
-        "agreed": "list Agreed",
+        "leaves": "list:Leaf",
+        "proposals": "list:Proposal",
+        "agreed": "list:Agreed",
     },
-    "Leaf": {"id": "text", "words": "texts", "handle": "text", "note": "text", "readings": "list Reading"},
+    "Leaf": {"id": "text", "words": "texts", "handle": "text", "note": "text", "readings": "list:Reading"},
     "Reading": {
         "field": "text",
         "spot": "text",
@@ -51,8 +51,8 @@ VISIT_PARTS: dict[str, dict[str, str]] = {
         "family": "text",
         "choices": "texts",
         "wishes": "numbers",
-        "leaves": "list text",
-        "place": "entry Position",
+        "leaves": "list:text",
+        "place": "entry:Position",
         "note": "text",
         "price": "text",
         "liked": "flag",
@@ -62,15 +62,15 @@ VISIT_PARTS: dict[str, dict[str, str]] = {
         "proposal": "text",
         "on": "text",
         "price": "text",
-        "covering": "entry Family",
+        "covering": "entry:Family",
         "choices": "texts",
         "wishes": "numbers",
-        "place": "entry Position",
-        "household": "entry Household",
-        "parts": "list AgreedPart",
+        "place": "entry:Position",
+        "household": "entry:Household",
+        "parts": "list:AgreedPart",
         "catalog": "text",
     },
-    "AgreedPart": {"leaf": "text", "door": "entry Door", "figures": "entries FrozenFigure", "verdicts": "texts"},
+    "AgreedPart": {"leaf": "text", "door": "entry:Door", "figures": "entries:FrozenFigure", "verdicts": "texts"},
     "FrozenFigure": {"name": "text", "value": "number", "unit": "text"},
     "Revision": {"on": "text", "who": "text", "what": "text"},
     "Position": {"lower": "number", "upper": "number", "tilt": "number", "coarse": "flag"},
@@ -83,13 +83,13 @@ VISIT_PARTS: dict[str, dict[str, str]] = {
         "cleaning": "text",
         "animals": "text",
         "numbers": "numbers",
-        "look": "entry Look",
-        "cassettes": "list Cassette",
-        "choices": "list Choice",
+        "look": "entry:Look",
+        "cassettes": "list:Cassette",
+        "choices": "list:Choice",
     },
     "Look": {"color": "text", "line": "text", "rim": "text", "weave": "text", "luster": "text"},
     "Cassette": {"name": "text", "roll": "number", "height": "number", "depth": "number"},
-    "Choice": {"id": "text", "name": "text", "options": "list Option"},
+    "Choice": {"id": "text", "name": "text", "options": "list:Option"},
     "Option": {"id": "text", "name": "text", "retired": "flag", "numbers": "numbers", "look": "texts"},
 }
 DOOR_TEXTS = ["id", "name", "layout", "swing", "hinge_side"]
@@ -120,9 +120,9 @@ def door_part_kinds() -> dict[str, str]:
         kinds[name] = "text"
     for name in DOOR_LIMITS:
         kinds[name] = "whole" if name in DOOR_COUNTS else "number"
-    kinds["hinge_heights"] = "list number"
+    kinds["hinge_heights"] = "list:number"
     kinds["passive_handle"] = "flag"
-    kinds["handle"] = "entry Handle"
+    kinds["handle"] = "entry:Handle"
     return kinds
 
 

@@ -6,6 +6,7 @@ from typing import Any
 
 from configurator.kernel.visit.merge import merge_visits
 from configurator.kernel.visit.visit_shapes import MergedVisit, Visit
+from configurator.visit_file import read_text
 from tests.weir_cottage import house, leaf_of, opening_of, proposal_of, reading
 
 
@@ -82,6 +83,15 @@ def test_parts_that_nobody_knows_are_taken_over() -> None:
     assert both["x-route"] == {"miles": 12}
     assert both["openings"][0]["x-photo"] == [3]
     assert both["revisions"][-1]["what"] == "study.x-photo: [1, 2]"
+
+
+def test_a_long_word_of_the_other_copy_stays_readable() -> None:
+    mine, theirs = house(), house()
+    theirs["note"] = "x" * 20000
+    both = merged(mine, theirs)["visit"]
+    assert read_text(json.dumps(both))["slips"] == []
+    noted = "".join(each["what"] for each in both["revisions"][-2:])
+    assert noted == f'note: "{"x" * 20000}"'
 
 
 def shaken(chance: random.Random) -> Visit:
