@@ -103,7 +103,7 @@ def test_two_doors_are_measured_kept_taken_along_and_deleted(open_context: OpenC
     page.get_by_role("button", name="Leave it").click()
     page.get_by_role("button", name="Delete this visit").click()
     page.get_by_role("button", name="Delete it", exact=True).click()
-    expect(page.get_by_text("No visit is kept on this device yet.")).to_be_visible()
+    expect(page.get_by_text("No visit is kept on this device yet.")).to_be_in_viewport()
     page.get_by_role("button", name="Undo").click()
     expect(page.locator(".visit-row")).to_contain_text("Mrs Tansy")
 

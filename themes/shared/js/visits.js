@@ -111,7 +111,8 @@ function createVisitPage(root) {
     place.querySelector("h2")?.focus();
   }
 
-  async function route() {
+  /** @param {boolean} opened whether the reader has come from another part of the page */
+  async function route(opened) {
     await keep.flush();
     const fragment = decodeURIComponent(location.hash.slice(1));
     shown = "";
@@ -123,6 +124,9 @@ function createVisitPage(root) {
     const brought = /^\d/.test(fragment) ? createBrought(page, fragment) : null;
     setChildren(place, [brought?.node, list.node]);
     await Promise.all([list.update(), brought?.update()]);
+    if (!opened) return;
+    root.scrollIntoView({ block: "start" });
+    place.querySelector("h2")?.focus({ preventScroll: true });
   }
 
   keep.follow((id, given) => {
@@ -131,11 +135,11 @@ function createVisitPage(root) {
     else if (shown === "") void list.update();
   });
   root.replaceChildren(place, foot);
-  window.addEventListener("hashchange", () => void route());
+  window.addEventListener("hashchange", () => void route(true));
   // Whoever closes the page, or lays the phone aside, has what was typed last written too.
   window.addEventListener("pagehide", () => void keep.flush());
   document.addEventListener("visibilitychange", () => void keep.flush());
-  void route();
+  void route(false);
 }
 
 const visitsRoot = document.getElementById("visits");
