@@ -71,9 +71,14 @@ def take_content(content: Path) -> ByContent:
     return memory
 
 
-def tell_lack_of_address(content: Path) -> None:
+def is_addressed(memory: ByContent) -> bool:
+    """Return whether a content folder says where its site will stand."""
+    return bool(memory.once(lambda: [public_address(memory.folder)], "address")[0])
+
+
+def tell_lack_of_address(addressed: bool) -> None:
     """Say what a site does without where its content does not tell its public address."""
-    if not public_address(content):
+    if not addressed:
         lack = plain(
             "No public_address stands in showroom.yaml: the site has no site map, no full addresses for search engines "
             "and link previews, and a page for lost addresses that is whole at its top only."

@@ -181,7 +181,7 @@ def build(content: Path, out: Path, quiet: bool, verbose: bool) -> None:
         {"folder": [str(out), "name"], "file": [str(out / "index.html"), "name"]},
     )
     click.echo(told(built))
-    asked.tell_lack_of_address(content)
+    asked.tell_lack_of_address(asked.is_addressed(memory))
 
 
 def build_again(memory: ByContent, out: Path, quiet: bool = False, verbose: bool = False) -> None:
@@ -218,7 +218,7 @@ def publish(out: Path, dry_run: bool, content: Path) -> None:
             click.echo(phrase(message(text, {"file": [name, "name"]})))
     count: dict[str, list[float | str]] = {"count": [len(changes.same), "count"]}
     click.echo(told(several("{count} file stays as it is.", "{count} files stay as they are.", count)))
-    asked.tell_lack_of_address(content)
+    asked.tell_lack_of_address(asked.is_addressed(memory))
 
 
 @main.command(help=CHECK_HELP)
@@ -237,7 +237,7 @@ def check(content: Path) -> None:
     click.echo(f"{content}: {counted}: {phrase(plain('no problem found.'))}")
     for note in found["notes"]:
         click.echo("; ".join([told(note[0]), *(phrase(part) for part in note[1:])]))
-    asked.tell_lack_of_address(content)
+    asked.tell_lack_of_address(found["addressed"])
 
 
 @main.command(help=SERVE_HELP)

@@ -1,5 +1,6 @@
 """One drawing on its way to a file."""
 
+from collections.abc import Callable
 from pathlib import Path
 
 import click
@@ -10,8 +11,8 @@ from configurator.drawing.svg import to_svg
 from configurator.kernel.answer import ask_fit
 from configurator.kernel.message import is_said, message, say
 from configurator.kernel.mount.hung import hung_with
-from configurator.kernel.shapes import Drawing
-from configurator.kernel.views.draft import drafted
+from configurator.kernel.shapes import Drawing, Household
+from configurator.kernel.views.draft import Draft, drafted
 from configurator.kernel.views.elevation import elevation_alone, elevation_of
 from configurator.kernel.views.evening import evening_of
 from configurator.kernel.views.plan import plan_of
@@ -21,13 +22,22 @@ from configurator.kernel.views.street import street_of
 from configurator.kernel.views.subject import subject
 from configurator.spoken import phrase
 
-DRAW = {
-    "elevation": elevation_of,
-    "section": section_of,
-    "plan": plan_of,
-    "sheet": sheet_of,
-    "evening": evening_of,
-    "room": elevation_alone,
+View = Callable[[Draft, Household], Drawing]
+
+
+def by_day(view: Callable[[Draft], Drawing]) -> View:
+    """Return a view that does not ask how bright a house is."""
+    return lambda draft, household: view(draft)
+
+
+DRAW: dict[str, View] = {
+    "elevation": by_day(elevation_of),
+    "evening": by_day(evening_of),
+    "street": street_of,
+    "section": by_day(section_of),
+    "plan": by_day(plan_of),
+    "sheet": by_day(sheet_of),
+    "room": by_day(elevation_alone),
 }
 PNG_WIDTH = 1600
 
@@ -42,7 +52,7 @@ def drawn(read: Reading, asked: Configuration, view: str, at: str, units: str) -
         raise click.ClickException(say(refusal, read.words, units))
     given = subject(hung_with(*asked), place(asked, at), read.household, read.words)
     draft = drafted(asked.door, given, read.words, units)
-    return street_of(draft, read.household) if view == "street" else DRAW[view](draft)
+    return DRAW[view](draft, read.household)
 
 
 def write(drawing: Drawing, out: Path, painted: bool) -> None:

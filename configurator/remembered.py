@@ -13,9 +13,11 @@ from configurator.kernel.tongue import ENGLISH, Words
 
 class Checked(TypedDict):
     """What a check has found in sound content: how many doors, handles, families and pages, and in clauses how much is
-    not translated into each further language; ``words`` is the language in which it is told."""
+    not translated into each further language; ``addressed`` is whether it says where its site will stand, ``words`` the
+    language in which it is told."""
 
     counts: list[int]
+    addressed: bool
     notes: list[list[Message]]
     words: Words
 
@@ -80,7 +82,8 @@ def check(memory: ByContent, language: str | None) -> Checked:
 
         notes = list(untranslated.notes(catalog))
     counts = [len(things) for things in (catalog.doors, catalog.handles, catalog.families, catalog.pages)]
-    return {"counts": counts, "notes": notes, "words": catalog.words}
+    addressed = bool(catalog.showroom.public_address)
+    return {"counts": counts, "addressed": addressed, "notes": notes, "words": catalog.words}
 
 
 def told(make: Callable[[], Mapping[str, Any]]) -> Mapping[str, Any]:

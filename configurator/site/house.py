@@ -191,7 +191,8 @@ class House:
         files = [path for folder in self.templates for path in sorted(folder.rglob("*.html"))]
         stamps = [[path.name, path.read_text(encoding="utf-8")] for path in files]
         names = [[thing["id"], thing["name"]] for thing in [*self.doors, *self.families]]
-        stock = [self.catalog.handles, self.catalog.formerly]
+        photos = [[photo.name, photo.width, photo.height] for photo in self.photos.values()]
+        stock = [self.catalog.handles, self.catalog.formerly, repr(self.catalog.prices), photos]
         return digest(repr(self.showroom), names, stock, self.page_names, stamps, self.logo_markup)
 
     def hung(self, door: Door, family: Family) -> Fit:

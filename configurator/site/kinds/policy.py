@@ -10,8 +10,15 @@ MAY_COME_FROM = {
     "base-uri": ["'none'"],
     "form-action": ["'none'"],
 }
-RULES = ";".join(" ".join([what, *sources]) for what, sources in MAY_COME_FROM.items())
-POLICY = Markup(f'<meta http-equiv="content-security-policy" content="{RULES}">')
+
+
+def policy_tag(may_come_from: dict[str, list[str]]) -> Markup:
+    """Return the tag that tells a browser where each kind of thing may come from."""
+    rules = ";".join(" ".join([what, *sources]) for what, sources in may_come_from.items())
+    return Markup(f'<meta http-equiv="content-security-policy" content="{rules}">')
+
+
+POLICY = policy_tag(MAY_COME_FROM)
 
 
 def without_policy(html: str) -> str:

@@ -50,11 +50,17 @@ def joined_styles(sheets: tuple[str, ...]) -> str:
     return "".join((SHARED / "css" / name).read_text(encoding="utf-8") for name in sheets)
 
 
+def site_style(house: House) -> str:
+    """Return the style of every page: the theme's, that of each look, and what of the first picture stays in view."""
+    focus = f".hero img {{ object-position: {house.hero_photo['focus']}; }}\n"
+    return style_sheet(house.showroom.theme) + look_rules(every_look(house)) + focus
+
+
 def wordless(house: House) -> Files:
     """Return style sheets, and the scripts of static pages, which say only what pages give them to say."""
     return {
         **{f"assets/{path.name}": squeezed(path.read_text(encoding="utf-8")) for path in STATIC_SCRIPTS},
-        "assets/site.css": slim_css(style_sheet(house.showroom.theme) + look_rules(every_look(house))),
+        "assets/site.css": slim_css(site_style(house)),
         **{f"assets/{name}": slim_css(joined_styles(sheets)) for name, sheets in PAGE_STYLES.items()},
     }
 

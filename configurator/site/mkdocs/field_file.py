@@ -10,16 +10,20 @@ from configurator.site.answers import Answers
 from configurator.site.face.themes import SHARED
 from configurator.site.house import House, open_houses
 from configurator.site.kinds.all_pages import plain_pages
+from configurator.site.kinds.policy import policy_tag, without_policy
 from configurator.site.mkdocs.assets import Files, icons, scripts, wordless
 from configurator.site.mkdocs.page_html import page_html
 
 PAGE = "try.html"
 FIELD = SHARED / "scripts" / "field.js"
 # Nothing may be fetched from anywhere, whatever a text in the file says.
-ALLOWED = {"default-src": "'none'", "script-src": "'unsafe-inline'", "style-src": "'unsafe-inline'", "img-src": "data:"}
-POLICY = "; ".join(f"{what} {where}" for what, where in ALLOWED.items())
-POLICY_TAG = f'<meta http-equiv="Content-Security-Policy" content="{POLICY}">'
-OTHER_POLICY = re.compile(r'<meta http-equiv="?Content-Security-Policy"?[^>]*>')
+MAY_COME_FROM = {
+    "default-src": ["'none'"],
+    "script-src": ["'unsafe-inline'"],
+    "style-src": ["'unsafe-inline'"],
+    "img-src": ["data:"],
+}
+POLICY_TAG = policy_tag(MAY_COME_FROM)
 STYLE = re.compile(r'<link rel="stylesheet" href="([^"]+)">')
 ICON = re.compile(r'(<link rel="(?:icon|apple-touch-icon)" href=")([^"]+)(")')
 # What runs as the page is read, and what waits until it has been.
@@ -44,7 +48,7 @@ def field_file(content: Path) -> str:
 def in_one(html: str, assets: Files, house: House) -> str:
     """Return a page with all that it asks for within it."""
     waiting = [text_of(assets, address) for defer, address in SCRIPT.findall(html) if defer]
-    html = PREVIEW.sub("", OTHER_POLICY.sub("", html))
+    html = PREVIEW.sub("", without_policy(html))
     html = LINK.sub(lambda found: found[1] + led(found[2], house.address), html)
     html = STYLE.sub(lambda found: f"<style>{text_of(assets, found[1])}</style>", html)
     html = ICON.sub(lambda found: found[1] + data_address(assets[found[2]]) + found[3], html)
