@@ -13,7 +13,6 @@ from configurator.cache.by_content import ByContent
 from configurator.catalog import Catalog, ContentProblems, Reading, Wanted, load
 from configurator.catalog.clauses import Refusal, Slip
 from configurator.catalog.os_words import os_words
-from configurator.catalog.own_address import public_address
 from configurator.catalog.suggest import suggestion
 from configurator.kernel.message import message, plain
 from configurator.kernel.position import closed_position, open_position, position_at
@@ -73,7 +72,14 @@ def take_content(content: Path) -> ByContent:
 
 def is_addressed(memory: ByContent) -> bool:
     """Return whether a content folder says where its site will stand."""
-    return bool(memory.once(lambda: [public_address(memory.folder)], "address")[0])
+
+    def read() -> list[str]:
+        # Who remembers it does not wait for what reads YAML.
+        from configurator.catalog.own_address import public_address
+
+        return [public_address(memory.folder)]
+
+    return bool(memory.once(read, "address")[0])
 
 
 def tell_lack_of_address(addressed: bool) -> None:

@@ -52,7 +52,7 @@ def joined_styles(sheets: tuple[str, ...]) -> str:
 
 def site_style(house: House) -> str:
     """Return the style of every page: the theme's, that of each look, and what of the first picture stays in view."""
-    focus = f".hero img {{ object-position: {house.hero_photo['focus']}; }}\n"
+    focus = f".hero>img{{object-position:{house.hero_photo['focus']}}}\n"
     return style_sheet(house.showroom.theme) + look_rules(every_look(house)) + focus
 
 
