@@ -45,7 +45,7 @@ def test_the_watch_sees_a_page_that_moves(page: Page) -> None:
     page.add_init_script(WATCH)
     page.goto("imprint.html")
     page.wait_for_timeout(600)
-    page.evaluate("document.body.insertAdjacentHTML('afterbegin', '<div style=\"height: 300px\"></div>')")
+    page.evaluate("document.body.prepend(Object.assign(document.createElement('h1'), { textContent: 'One more' }))")
     page.evaluate(TWO_FRAMES)
     page.wait_for_function("window.shifted > 0")
 

@@ -49,7 +49,9 @@ def open_leaf(door: Locator, leaf: str, group: str) -> Locator:
 def measure(part: Locator, name: str, *typed: str) -> Locator:
     """Write the readings of a measure into its boxes; return the measure's part of the form."""
     field = part.locator(".reading").filter(has_text=name).first
-    for box, text in zip(field.locator("input[type=text]").all(), typed, strict=True):
+    boxes = field.locator("input[type=text]")
+    expect(boxes).to_have_count(len(typed))
+    for box, text in zip(boxes.all(), typed, strict=True):
         box.fill(text)
     return field
 

@@ -17,6 +17,9 @@ SHOWN_IN = {
     "Details": "[data-figure=order_width], .panel .refusal:not([hidden])",
     "Take along": "#share-address",
 }
+# What would fix it has been looked for; what is found there moves what stands below.
+LOOKED = """![...document.querySelectorAll("main p")].some((one) =>
+    one.textContent.startsWith("Looking for what would fix it") && one.checkVisibility())"""
 SIZES = {"phone": (390, 844), "tablet": (820, 1180), "desk": (1440, 900)}
 
 
@@ -61,6 +64,7 @@ def open_page(page: Page, address: str) -> None:
     page.goto(address)
     page.locator(".onward").wait_for(state="attached")
     page.wait_for_function("Boolean(Astragal.page.sheetPages && Astragal.page.clientPages)")
+    page.wait_for_function(LOOKED)
 
 
 def to_step(page: Page, name: str) -> None:

@@ -4,7 +4,7 @@ from typing import Any
 
 from playwright.sync_api import Page
 
-from tests.browser.engines.engine import PATIENCE, Point, between
+from tests.browser.engines.engine import Point, between
 
 
 class Chromium:
@@ -24,7 +24,7 @@ class Chromium:
         return self.page.evaluate(expression)
 
     def wait(self, expression: str) -> None:
-        self.page.wait_for_function(expression, timeout=PATIENCE * 1000)
+        self.page.wait_for_function(expression)
 
     def press(self, key: str) -> None:
         self.page.keyboard.press(key)

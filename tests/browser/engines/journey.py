@@ -5,7 +5,7 @@ from typing import Any
 
 from configurator.catalog import Catalog
 from tests.browser.engines.engine import Engine
-from tests.browser.trying import covering, fragment
+from tests.browser.trying import LOOKED, covering, fragment
 
 READY = """typeof Astragal !== "undefined" && Boolean(Astragal.page?.sheetPages && Astragal.page.clientPages)
     && document.querySelector(".onward") !== null"""
@@ -21,8 +21,7 @@ SHOWN = """(() => {
         link: location.hash,
     };
 })()"""
-LOOKED = """document.querySelector('[data-figure=order_width]') !== null
-    && !document.querySelector('main').textContent.includes('Looking for what would fix it')"""
+FIGURES_STAND = f"document.querySelector('[data-figure=order_width]') !== null && {LOOKED}"
 CARDS = """[...document.querySelectorAll(".shelf-cards > li")].map((card) => [card.dataset.family, card.textContent])"""
 MIDDLE = """(() => {{
     const node = document.querySelector("{selector}");
@@ -68,7 +67,7 @@ class Journey:
     def shown(self, stop: Stop) -> Any:
         """Return what the details of a covering tell and draw."""
         self.open(stop, "details")
-        self.engine.wait(LOOKED)
+        self.engine.wait(FIGURES_STAND)
         return self.engine.ask(SHOWN)
 
     def pressed(self, stop: Stop) -> Any:
@@ -80,7 +79,7 @@ class Journey:
         for _ in range(3):
             self.engine.press("ArrowRight")
         self.engine.wait(f"Number({SLIDER}.value) === {before + 3} && location.hash !== {link!r}")
-        self.engine.wait(LOOKED)
+        self.engine.wait(FIGURES_STAND)
         return self.engine.ask(SHOWN)
 
     def typed(self, stop: Stop, text: str) -> Any:

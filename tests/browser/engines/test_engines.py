@@ -15,7 +15,11 @@ from tests.browser.engines.journey import PULL, STOPS, Journey, Stop
 from tests.browser.engines.webkit import webkit
 
 # An engine and its reading of a stop are compared within one test, so that every engine starts once.
-pytestmark = pytest.mark.xdist_group("engines")
+pytestmark = [
+    pytest.mark.xdist_group("engines"),
+    # What WebKit's driver gives its own base class.
+    pytest.mark.filterwarnings("ignore:setting remote_server_addr:DeprecationWarning"),
+]
 STARTED: dict[str, Callable[[Path], AbstractContextManager[Engine]]] = {
     "firefox": lambda folder: firefox(folder / "profile"),
     "webkit": lambda _: webkit(),

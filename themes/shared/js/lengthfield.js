@@ -57,6 +57,7 @@ function lengthField(app, field) {
     onpointerdown() {
       entered = document.activeElement !== input;
     },
+    /** @param {MouseEvent} event */
     onmouseup(event) {
       // A browser may place the caret, and so undo the selection, as the button that entered the field is lifted.
       if (!entered) return;

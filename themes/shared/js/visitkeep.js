@@ -59,7 +59,9 @@ export function createVisitKeep(store, wait = (task, milliseconds) => void setTi
         return merged.value;
       });
       if (kept) agree(one, mine, kept);
-      one.state = gone ? "gone" : "kept";
+      // What has been changed since is not written yet.
+      const stands = changed.has(id) ? "writing" : "kept";
+      one.state = gone ? "gone" : stands;
     } catch (error) {
       changed.add(id);
       one.state = refusalOf(error);
