@@ -57,9 +57,14 @@ def place(page: Page, moves: str) -> int:
     return int(page.locator(f"#travel-{moves}").input_value())
 
 
+# What a finger meets is what has been painted: where holds lie is known to the screen a frame after the page has it.
+PAINTED = "new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(() => setTimeout(done))))"
+
+
 def scrolled(page: Page, to: int) -> int:
-    """Scroll the page and return where it then stands."""
+    """Scroll the page, and once it is painted there return where it stands."""
     page.evaluate("to => scrollTo({ top: to, behavior: 'instant' })", to)
+    page.evaluate(PAINTED)
     return round(page.evaluate("scrollY"))
 
 
