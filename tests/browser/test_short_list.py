@@ -8,7 +8,7 @@ from tests.browser.accessibility import violations
 from tests.browser.conftest import OpenContext
 from tests.browser.keeping import kept_doors, kept_now, put
 from tests.browser.test_my_doors import FULL
-from tests.browser.test_touch import Finger
+from tests.browser.test_touch import PAINTED, Finger
 from tests.browser.trying import SIZES, covering, fragment, open_page, to_step, viewport
 
 FOUR = ["roller-shade", "cellular-shade", "soft-fold-shade", "louvered-shutter"]
@@ -192,6 +192,7 @@ def test_a_finger_swipes_to_the_others(open_context: OpenContext, catalog: Catal
     expect(count).to_have_text("1 to 2 of 4")
     box = page.locator(".column .stand").nth(1).bounding_box()
     assert box
+    page.evaluate(PAINTED)
     Finger(page).swipe((box["x"] + box["width"] / 2, box["y"] + 60), -300, 0)
     expect(count).not_to_have_text("1 to 2 of 4")
 
