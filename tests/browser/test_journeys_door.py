@@ -218,7 +218,7 @@ def test_another_covering_brings_its_own_choices_and_figures(page: Page, catalog
     page.locator(".chooser summary").filter(visible=True).first.click()
     page.get_by_label(catalog.families["roller-shade"]["name"]).check()
     for choice in catalog.families["roller-shade"]["choices"]:
-        assert page.locator(".options legend", has_text=choice["name"]).count() == 1
+        expect(page.locator(".options legend", has_text=choice["name"])).to_have_count(1)
     assert ":roller-shade" in page.url
     figure = page.locator("[data-figure=stack_height]")
     expect(figure).to_contain_text("stack", ignore_case=True)

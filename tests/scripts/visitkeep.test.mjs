@@ -8,13 +8,14 @@ import { freshOpening, freshVisit, leafCalled, putReading, readingAt } from "../
 
 const { catalog } = Astragal;
 
-/** A device that several windows share; `refuses` is the error of a device that keeps nothing. */
+/** A device that several windows share; `refuses` is the error of a device that keeps nothing, `busy` what it waits for. */
 function createDevice() {
   const kept = new Map();
   const windows = [];
   const device = {
     kept,
     refuses: null,
+    busy: Promise.resolve(),
     window() {
       const own = [];
       windows.push(own);
@@ -32,6 +33,7 @@ function createDevice() {
         },
         async update(id, task) {
           sure();
+          await device.busy;
           const next = task(structuredClone(kept.get(id) ?? null));
           if (next) kept.set(id, structuredClone(next));
           else kept.delete(id);
@@ -86,6 +88,30 @@ test("what is written is on the device within a second, without anybody asking",
   await passes();
   assert.equal(keep.state(visit.id), "kept");
   assert.equal(typedAt(device.kept.get(visit.id), "Study"), "19 7/8");
+});
+
+test("what waits for a slow device to write something else is not called kept", async () => {
+  const device = createDevice();
+  const { keep, settled } = createWindow(device);
+  const visit = houseOf("Study");
+  await keep.begin(visit);
+  const gates = [];
+  const busy = () => (device.busy = new Promise((open) => gates.push(open)));
+  busy();
+  keep.change(visit.id, (draft) => widthAt(draft, "Study", "19 7/8", 504.825));
+  void keep.flush();
+  await settled();
+  keep.change(visit.id, (draft) => widthAt(draft, "Study", "19 3/4", 501.65));
+  const all = keep.flush();
+  busy();
+  gates[0]();
+  await settled();
+  assert.equal(keep.state(visit.id), "writing");
+  assert.equal(typedAt(device.kept.get(visit.id), "Study"), "19 7/8");
+  gates[1]();
+  await all;
+  assert.equal(keep.state(visit.id), "kept");
+  assert.equal(typedAt(device.kept.get(visit.id), "Study"), "19 3/4");
 });
 
 test("a second visit does not touch the first", async () => {

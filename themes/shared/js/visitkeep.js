@@ -59,8 +59,8 @@ export function createVisitKeep(store, wait = (task, milliseconds) => void setTi
         return merged.value;
       });
       if (kept) agree(one, mine, kept);
-      // What has been changed since is not written yet.
-      const stands = changed.has(id) ? "writing" : "kept";
+      // What has been changed since is not written yet, nor what waits for its turn.
+      const stands = one.visit === one.base ? "kept" : "writing";
       one.state = gone ? "gone" : stands;
     } catch (error) {
       changed.add(id);
