@@ -37,6 +37,23 @@ class Configuration(NamedTuple):
     wishes: dict[str, float]
 
 
+class Named(NamedTuple):
+    """One family on one door as the options of a command name them; ``choices`` are written ``choice=option``."""
+
+    door: str
+    family: str
+    choices: tuple[str, ...]
+
+
+class Setting(NamedTuple):
+    """The content that a command is about, and in which units and on which sheet it is told: its own, or those asked
+    for."""
+
+    content: Path
+    units: str | None
+    sheet: str | None = None
+
+
 @contextmanager
 def plain_errors() -> Iterator[None]:
     """Turn what may be wrong with content, folders, files and ports into plain lines on stderr and exit code 1."""
@@ -163,10 +180,10 @@ def picked(family: Family, written: Sequence[str]) -> dict[str, str]:
     return full_choices(family, picks)
 
 
-def configuration(found: Reading, door: str, family: str, choices: Sequence[str]) -> Configuration:
+def configuration(found: Reading, named: Named) -> Configuration:
     """Return the configuration that the options of a command name."""
-    wanted = known("--family", family, found.families)
-    return Configuration(known("--door", door, found.doors), wanted, picked(wanted, choices), {})
+    wanted = known("--family", named.family, found.families)
+    return Configuration(known("--door", named.door, found.doors), wanted, picked(wanted, named.choices), {})
 
 
 def place(asked: Configuration, at: str) -> Position:

@@ -1,155 +1,31 @@
 """The commands: each says whom to call, and imports what it alone needs, so that none waits for what others use."""
 
-from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 import click
 
-from configurator import asked
+from configurator import asked, options
+from configurator.asked import Named, Setting
 from configurator.cache.by_content import ByContent
 from configurator.catalog import Wanted
 from configurator.kernel.message import message, plain, several
+from configurator.kernel.shapes import Message
 from configurator.kernel.tongue import wording
+from configurator.options import FitForm, PaperForm, flag
 from configurator.places import CONTENT, usual_content
 from configurator.spoken import phrase, told, words
-from configurator.spoken_help import (
-    LANGUAGE,
-    SHOW_VERSION,
-    SpokenGroup,
-    SpokenOption,
-    SpokenPath,
-    SpokenRange,
-    take_language,
-)
+from configurator.spoken_help import LANGUAGE, SHOW_VERSION, SpokenGroup, SpokenOption, take_language
 
 if TYPE_CHECKING:
     from datetime import datetime
 
     from configurator.catalog import Catalog
 
-FOLDER = SpokenPath(path_type=Path, file_okay=False)
-PRESENT = SpokenPath(path_type=Path, file_okay=False, exists=True)
 
-with_door = click.option("--door", metavar="ID", default="", cls=SpokenOption, help=wording("A door of the content."))
-with_family = click.option(
-    "--family", metavar="ID", default="", cls=SpokenOption, help=wording("A family of the content.")
+@click.group(
+    name="astragal", cls=SpokenGroup, help=options.MAIN_HELP, context_settings={"help_option_names": ["-h", "--help"]}
 )
-with_content = click.option(
-    "--content",
-    type=PRESENT,
-    default=usual_content,
-    cls=SpokenOption,
-    help=wording("The content [this folder, or the starter content]."),
-)
-with_port = click.option(
-    "--port",
-    type=SpokenRange(0, 65535),
-    default=8000,
-    show_default=True,
-    cls=SpokenOption,
-    help=wording("0: any free."),
-)
-with_choices = click.option(
-    "--choice", "choices", metavar="K=V", multiple=True, cls=SpokenOption, help=wording("A pick; may be repeated.")
-)
-with_units = click.option(
-    "--units",
-    type=click.Choice(["in", "mm"]),
-    cls=SpokenOption,
-    help=wording("Lengths in words [the showroom's units]."),
-)
-
-with_sheet = click.option(
-    "--sheet",
-    type=click.Choice(["letter", "a4"]),
-    cls=SpokenOption,
-    help=wording("The sheet of paper [letter where lengths are in inches, else a4]."),
-)
-paper_option = partial(
-    click.option,
-    "-o",
-    "--out",
-    type=SpokenPath(path_type=Path, dir_okay=False),
-    cls=SpokenOption,
-    help=wording(".pdf or .html"),
-)
-with_paper = paper_option(required=True)
-with_paper_if_any = paper_option()
-
-MAIN_HELP = wording("Coverings for glazed doors: from YAML to drawings, figures and a site.")
-BUILD_HELP = wording("""\
-Build the site of CONTENT [this folder, or the starter content] into OUT [./site].
-
-Example: astragal build my-showroom public""")
-PUBLISH_HELP = wording("""\
-Build the site into OUT and tell which of its files are new, changed or gone; others' files there stay.
-
-Example: astragal publish public --content my-showroom --dry-run""")
-CHECK_HELP = wording("""\
-Check CONTENT [this folder, or the starter content] and list every problem.
-
-Example: astragal check my-showroom""")
-SERVE_HELP = wording("""\
-Build CONTENT [this folder, or the starter content], serve it on 127.0.0.1 and build again when it changes.
-
-Example: astragal serve my-showroom --port 8080""")
-DEMO_HELP = wording("""\
-Build the demo showroom from the starter content into ./site_demo.
-
-Example: astragal demo --open""")
-FIT_HELP = wording("""\
-Print every figure, verdict and caution for one family on one door, for all that a LINK holds, or a table of all.
-
-\b
-Examples: astragal fit --door garden-pair --family cellular-shade --choice lift=motor-wired
-          astragal fit "2/in/garden-pair:cellular-shade/qqrm3"
-          astragal fit --all --csv > fits.csv""")
-DRAW_HELP = wording("""\
-Draw one view of one family on one door.
-
-\b
-Example: astragal draw --door garden-pair --family cellular-shade --view section --at 0.35 -o section.svg""")
-QUOTE_HELP = wording("""\
-Price all that a LINK or a visit's FILE holds: every piece, what it comes to, and how; as text, a paper or a table.
-
-\b
-Examples: astragal quote "2/in/garden-pair:cellular-shade/qqrm3"
-          astragal quote house.visit.json -o quote.pdf
-          astragal quote house.visit.json --csv > quote.csv""")
-ORDER_HELP = wording("""\
-Write the order to the workroom for all that a LINK or a visit's FILE holds, as a PDF or HTML file or as a table.
-
-\b
-Examples: astragal order "2/in/garden-pair:cellular-shade/qqrm3" -o order.pdf
-          astragal order weir-cottage.visit.json --csv > order.csv""")
-INSTALL_HELP = wording("""\
-Write the installer's sheet for all that a LINK or a visit's FILE holds.
-
-Example: astragal install weir-cottage.visit.json -o install.pdf""")
-MEASURE_HELP = wording("""\
-Write a measuring sheet for each door of a LINK or of a visit's FILE, or a blank one for any door.
-
-Example: astragal measure -o blank.pdf""")
-FIELD_HELP = wording("""\
-Write the configurator of CONTENT [this folder, or the starter content] into one file that works without a network.
-
-Example: astragal field my-showroom -o field.html""")
-NEW_HELP = wording("""\
-Start a showroom of your own in DIR from the starter content.
-
-Example: astragal new my-showroom""")
-VISIT_HELP = wording("""\
-Tell a visit's FILE: what was measured and found, what comes of each proposal, what was agreed beside today.
-
-Example: astragal visit weir-cottage.visit.json --content my-showroom""")
-WORDS_HELP = wording("""\
-Write what CONTENT [this folder, or the starter content] says into its gettext catalog of LANGUAGE, to translate.
-
-Example: astragal words es my-showroom""")
-
-
-@click.group(name="astragal", cls=SpokenGroup, help=MAIN_HELP, context_settings={"help_option_names": ["-h", "--help"]})
 @click.version_option(package_name="astragal", message="%(prog)s %(version)s", cls=SpokenOption, help=SHOW_VERSION)
 @click.option(
     LANGUAGE,
@@ -164,11 +40,11 @@ def main() -> None:
     """Coverings for glazed doors: from YAML to drawings, figures and a site."""
 
 
-@main.command(help=BUILD_HELP)
-@click.argument("content", type=PRESENT, default=usual_content)
-@click.argument("out", type=FOLDER, default="site")
-@click.option("-q", "--quiet", is_flag=True, cls=SpokenOption, help=wording("Say nothing but what is wrong."))
-@click.option("-v", "--verbose", is_flag=True, cls=SpokenOption, help=wording("Tell each step."))
+@main.command(help=options.BUILD_HELP)
+@click.argument("content", type=options.PRESENT, default=usual_content)
+@click.argument("out", type=options.FOLDER, default="site")
+@flag("-q", "--quiet", told=wording("Say nothing but what is wrong."))
+@flag("-v", "--verbose", told=wording("Tell each step."))
 def build(content: Path, out: Path, quiet: bool, verbose: bool) -> None:
     """Build the site of CONTENT [this folder, or the starter content] into OUT [./site]."""
     memory = asked.take_content(content)
@@ -196,10 +72,10 @@ def build_again(memory: ByContent, out: Path, quiet: bool = False, verbose: bool
         build_remembering(memory, out, Progress(quiet, verbose).watch)
 
 
-@main.command(help=PUBLISH_HELP)
-@click.argument("out", type=FOLDER)
-@click.option("--dry-run", is_flag=True, cls=SpokenOption, help=wording("Tell it, and change nothing."))
-@with_content
+@main.command(help=options.PUBLISH_HELP)
+@click.argument("out", type=options.FOLDER)
+@flag("--dry-run", told=wording("Tell it, and change nothing."))
+@options.with_content
 def publish(out: Path, dry_run: bool, content: Path) -> None:
     """Build the site into OUT and tell which of its files are new, changed or gone; others' files there stay."""
     from configurator.progress import Progress
@@ -221,8 +97,8 @@ def publish(out: Path, dry_run: bool, content: Path) -> None:
     asked.tell_lack_of_address(asked.is_addressed(memory))
 
 
-@main.command(help=CHECK_HELP)
-@click.argument("content", type=PRESENT, default=usual_content)
+@main.command(help=options.CHECK_HELP)
+@click.argument("content", type=options.PRESENT, default=usual_content)
 def check(content: Path) -> None:
     """Check CONTENT [this folder, or the starter content] and list every problem."""
     found = asked.checked(content)
@@ -240,9 +116,9 @@ def check(content: Path) -> None:
     asked.tell_lack_of_address(found["addressed"])
 
 
-@main.command(help=SERVE_HELP)
-@click.argument("content", type=PRESENT, default=usual_content)
-@with_port
+@main.command(help=options.SERVE_HELP)
+@click.argument("content", type=options.PRESENT, default=usual_content)
+@options.with_port
 def serve(content: Path, port: int) -> None:
     """Build CONTENT [this folder, or the starter content], serve it on 127.0.0.1 and build again when it changes."""
     from configurator.local import HOST
@@ -253,9 +129,9 @@ def serve(content: Path, port: int) -> None:
         serve_site(content, HOST, port, words())
 
 
-@main.command(help=DEMO_HELP)
-@click.option("--open", "show", is_flag=True, cls=SpokenOption, help=wording("Serve it and open a browser."))
-@with_port
+@main.command(help=options.DEMO_HELP)
+@flag("--open", "show", told=wording("Serve it and open a browser."))
+@options.with_port
 def demo(show: bool, port: int) -> None:
     """Build the demo showroom from the starter content into ./site_demo."""
     from configurator import local
@@ -270,90 +146,62 @@ def demo(show: bool, port: int) -> None:
             local.show(server)
 
 
-@main.command(help=FIT_HELP)
+@main.command(help=options.FIT_HELP)
 @click.argument("link", required=False, default="")
-@with_door
-@with_family
-@with_choices
+@options.with_named
 @click.option("--at", type=asked.At(), cls=SpokenOption, help=wording("One more position: open, closed or a share."))
-@click.option(
-    "--json", "as_json", is_flag=True, cls=SpokenOption, help=wording("One JSON object: lengths in mm, shares 0 to 1.")
-)
-@click.option(
-    "--all", "everything", is_flag=True, cls=SpokenOption, help=wording("With --csv: every family on every door.")
-)
-@click.option("--csv", "as_csv", is_flag=True, cls=SpokenOption, help=wording("With --all: a table."))
-@with_units
-@with_content
-def fit(
-    link: str,
-    door: str,
-    family: str,
-    choices: tuple[str, ...],
-    at: str | None,
-    as_json: bool,
-    everything: bool,
-    as_csv: bool,
-    units: str | None,
-    content: Path,
-) -> None:
+@options.with_fit_form
+@options.with_setting
+def fit(link: str, named: Named, at: str | None, form: FitForm, setting: Setting) -> None:
     """Print every figure, verdict and caution for one family on one door, for a link, or a table of all of them."""
     from configurator import report
 
-    if link and (door or family or choices or everything):
+    if link and (any(named) or form.everything):
         raise click.UsageError(told(plain("A link says which doors, families and picks; none are named beside it.")))
-    if everything != as_csv:
+    if form.everything != form.as_csv:
         raise click.UsageError(told(plain("--all and --csv go together.")))
-    if everything and (door or family or choices or at or as_json):
+    if form.everything and (any(named) or at or form.as_json):
         raise click.UsageError(
             told(plain("--all is every family on every door, as it comes: only --content goes with it."))
         )
-    if everything:
-        click.echo(report.as_csv(asked.reading(content)), nl=False)
+    if form.everything:
+        click.echo(report.as_csv(asked.reading(setting.content)), nl=False)
         return
     if link:
-        tell_link(asked.catalog(content), link, at, as_json, units)
+        tell_link(asked.catalog(setting.content), link, at, form.as_json, setting.units)
         return
-    found = asked.reading(content, Wanted(door, family))
-    wanted = asked.configuration(found, door, family, choices)
-    tell = report.as_json if as_json else report.as_text
-    click.echo(tell(found, wanted, at, units or found.units))
+    found = asked.reading(setting.content, Wanted(named.door, named.family))
+    tell = report.as_json if form.as_json else report.as_text
+    click.echo(tell(found, asked.configuration(found, named), at, setting.units or found.units))
 
 
 def tell_link(catalog: "Catalog", link: str, at: str | None, as_json: bool, units: str | None) -> None:
-    """Print what a link holds in its own units; what of it could not be read is told on stderr."""
+    """Print what a link holds, in its own units where no others are asked for."""
     from configurator import linked
 
     opened = linked.opened(catalog, link)
-    for problem in opened["problems"]:
-        click.echo(told(problem), err=True)
     tell = linked.as_json if as_json else linked.as_text
     click.echo(tell(catalog, opened, at, units or opened["state"]["units"]))
 
 
-@main.command("visit", help=VISIT_HELP)
-@click.argument("file", type=SpokenPath(path_type=Path, dir_okay=False, exists=True))
-@click.option(
-    "--json", "as_json", is_flag=True, cls=SpokenOption, help=wording("One JSON object: lengths in mm, shares 0 to 1.")
-)
-@with_units
-@with_content
-def tell_visit(file: Path, as_json: bool, units: str | None, content: Path) -> None:
+@main.command("visit", help=options.VISIT_HELP)
+@click.argument("file", type=options.FILE_THERE)
+@options.with_json
+@options.with_setting
+def tell_visit(file: Path, as_json: bool, setting: Setting) -> None:
     """Tell a visit's FILE: what was measured and found, what comes of each proposal, what was agreed beside today."""
     from configurator import visited
     from configurator.visit_file import read_file
 
-    catalog = asked.catalog(content)
+    catalog = asked.catalog(setting.content)
     with asked.plain_errors():
         visit = read_file(file)
     tell = visited.as_json if as_json else visited.as_text
-    click.echo(tell(catalog, visit, units or visit["units"]))
+    click.echo(tell(catalog, visit, setting.units or visit["units"]))
 
 
-@main.command(help=DRAW_HELP)
-@with_door
-@with_family
-@with_choices
+@main.command(help=options.DRAW_HELP)
+@options.with_named
 @click.option("--view", type=click.Choice(asked.VIEWS), default="elevation", show_default=True, cls=SpokenOption)
 @click.option(
     "--at",
@@ -363,132 +211,100 @@ def tell_visit(file: Path, as_json: bool, units: str | None, content: Path) -> N
     cls=SpokenOption,
     help=wording("open, closed or a share."),
 )
-@click.option(
-    "-o",
-    "--out",
-    type=SpokenPath(path_type=Path, dir_okay=False),
-    required=True,
-    cls=SpokenOption,
-    help=wording(".svg or .png"),
-)
-@with_units
-@with_content
-def draw(
-    door: str, family: str, choices: tuple[str, ...], view: str, at: str, out: Path, units: str | None, content: Path
-) -> None:
+@click.option("-o", "--out", type=options.A_FILE, required=True, cls=SpokenOption, help=wording(".svg or .png"))
+@options.with_setting
+def draw(named: Named, view: str, at: str, out: Path, setting: Setting) -> None:
     """Draw one view of one family on one door."""
     from configurator import paper
 
-    found = asked.reading(content, Wanted(door, family))
-    wanted = asked.configuration(found, door, family, choices)
+    found = asked.reading(setting.content, Wanted(named.door, named.family))
+    wanted = asked.configuration(found, named)
     with asked.plain_errors():
-        drawing = paper.drawn(found, wanted, view, at, units or found.units)
+        drawing = paper.drawn(found, wanted, view, at, setting.units or found.units)
         paper.write(drawing, out, painted=view == "room")
     click.echo(told(message("Drew {file}.", {"file": [str(out), "name"]})))
 
 
-@main.command(help=QUOTE_HELP)
+def wrote(out: Path) -> Message:
+    """Return that a file has been written."""
+    return message("Wrote {file}.", {"file": [str(out), "name"]})
+
+
+@main.command(help=options.QUOTE_HELP)
 @click.argument("job", metavar="FILE|LINK")
-@with_paper_if_any
-@click.option("--csv", "as_csv", is_flag=True, cls=SpokenOption, help=wording("A table: a line for each amount."))
-@click.option(
-    "--json", "as_json", is_flag=True, cls=SpokenOption, help=wording("One JSON object: amounts in minor units.")
-)
+@options.with_quote_form
 @click.option(
     "--on", "day", type=click.DateTime(["%Y-%m-%d"]), cls=SpokenOption, help=wording("The day of the quote [today].")
 )
-@with_sheet
-@with_units
-@with_content
-def quote(
-    job: str,
-    out: Path | None,
-    as_csv: bool,
-    as_json: bool,
-    day: "datetime | None",
-    sheet: str | None,
-    units: str | None,
-    content: Path,
-) -> None:
+@options.with_paper_setting
+def quote(job: str, form: PaperForm, day: "datetime | None", setting: Setting) -> None:
     """Price all that a LINK or a visit's FILE holds: every piece, what it comes to, and how."""
     from configurator import commissioned, quoted
     from configurator.kernel.papers.quote_paper import quote_paper
     from configurator.papers.quote_rows import quote_csv, quote_json
 
-    if [bool(out), as_csv, as_json].count(True) > 1:
+    if form.asked() > 1:
         raise click.UsageError(told(plain("Only one of --out, --csv and --json is possible.")))
-    catalog = asked.catalog(content)
+    catalog = asked.catalog(setting.content)
     with asked.plain_errors():
-        made, reader = quoted.taken(catalog, job, day, units, sheet)
-    if out:
-        commissioned.write(quote_paper(made), reader, out)
-        click.echo(told(message("Wrote {file}.", {"file": [str(out), "name"]})))
+        made, reader = quoted.taken(catalog, job, day, setting)
+    if form.out:
+        commissioned.write(quote_paper(made), reader, form.out)
+        click.echo(told(wrote(form.out)))
         return
-    tell = quote_json if as_json else quote_csv if as_csv else quoted.as_text
-    click.echo(tell(made, reader), nl=not as_csv)
+    tell = quote_json if form.as_json else quote_csv if form.as_csv else quoted.as_text
+    click.echo(tell(made, reader), nl=not form.as_csv)
 
 
-@main.command(help=ORDER_HELP)
+@main.command(help=options.ORDER_HELP)
 @click.argument("link", metavar="FILE|LINK")
-@with_paper_if_any
-@click.option("--csv", "as_csv", is_flag=True, cls=SpokenOption, help=wording("A table: a line for each piece."))
-@click.option(
-    "--json", "as_json", is_flag=True, cls=SpokenOption, help=wording("One JSON object: lengths in mm, shares 0 to 1.")
-)
-@with_sheet
-@with_units
-@with_content
-def order(
-    link: str, out: Path | None, as_csv: bool, as_json: bool, sheet: str | None, units: str | None, content: Path
-) -> None:
+@options.with_order_form
+@options.with_paper_setting
+def order(link: str, form: PaperForm, setting: Setting) -> None:
     """Write the order to the workroom for all that a LINK or a visit's FILE holds, as a file or as a table."""
     from configurator import commissioned
 
-    if [bool(out), as_csv, as_json].count(True) != 1:
+    if form.asked() != 1:
         raise click.UsageError(told(plain("One of --out, --csv and --json is needed.")))
-    job = commissioned.taken(asked.catalog(content), link, units, sheet)
-    if out:
-        commissioned.write(job.order(), job.reader, out)
-        click.echo(told(message("Wrote {file}.", {"file": [str(out), "name"]})))
+    job = commissioned.taken(asked.catalog(setting.content), link, setting)
+    if form.out:
+        commissioned.write(job.order(), job.reader, form.out)
+        click.echo(told(wrote(form.out)))
     else:
-        click.echo(job.order_csv() if as_csv else job.order_json(), nl=not as_csv)
+        click.echo(job.order_csv() if form.as_csv else job.order_json(), nl=not form.as_csv)
 
 
-@main.command(help=INSTALL_HELP)
+@main.command(help=options.INSTALL_HELP)
 @click.argument("link", metavar="FILE|LINK")
-@with_paper
-@with_sheet
-@with_units
-@with_content
-def install(link: str, out: Path, sheet: str | None, units: str | None, content: Path) -> None:
+@options.with_paper
+@options.with_paper_setting
+def install(link: str, out: Path, setting: Setting) -> None:
     """Write the installer's sheet for all that a LINK or a visit's FILE holds."""
     from configurator import commissioned
 
-    job = commissioned.taken(asked.catalog(content), link, units, sheet)
+    job = commissioned.taken(asked.catalog(setting.content), link, setting)
     commissioned.write(job.install(), job.reader, out)
-    click.echo(told(message("Wrote {file}.", {"file": [str(out), "name"]})))
+    click.echo(told(wrote(out)))
 
 
-@main.command(help=MEASURE_HELP)
+@main.command(help=options.MEASURE_HELP)
 @click.argument("link", metavar="[FILE|LINK]", required=False, default="")
-@with_paper
-@with_sheet
-@with_units
-@with_content
-def measure(link: str, out: Path, sheet: str | None, units: str | None, content: Path) -> None:
+@options.with_paper
+@options.with_paper_setting
+def measure(link: str, out: Path, setting: Setting) -> None:
     """Write a measuring sheet for each door of a LINK or of a visit's FILE, or a blank one for any door."""
     from configurator import commissioned
 
-    commissioned.write(*commissioned.measuring(asked.catalog(content), link, units, sheet), out)
-    click.echo(told(message("Wrote {file}.", {"file": [str(out), "name"]})))
+    commissioned.write(*commissioned.measuring(asked.catalog(setting.content), link, setting), out)
+    click.echo(told(wrote(out)))
 
 
-@main.command(help=FIELD_HELP)
-@click.argument("content", type=PRESENT, default=usual_content)
+@main.command(help=options.FIELD_HELP)
+@click.argument("content", type=options.PRESENT, default=usual_content)
 @click.option(
     "-o",
     "--out",
-    type=SpokenPath(path_type=Path, dir_okay=False),
+    type=options.A_FILE,
     default="field.html",
     show_default=True,
     cls=SpokenOption,
@@ -501,11 +317,11 @@ def field(content: Path, out: Path) -> None:
     asked.take_content(content)
     with asked.plain_errors():
         out.write_text(field_file(content), encoding="utf-8")
-    click.echo(told(message("Wrote {file}.", {"file": [str(out), "name"]})))
+    click.echo(told(wrote(out)))
 
 
-@main.command(help=NEW_HELP)
-@click.argument("folder", metavar="DIR", type=FOLDER)
+@main.command(help=options.NEW_HELP)
+@click.argument("folder", metavar="DIR", type=options.FOLDER)
 def new(folder: Path) -> None:
     """Start a showroom of your own in DIR from the starter content."""
     from configurator.catalog.starter import copy_starter
@@ -518,9 +334,9 @@ def new(folder: Path) -> None:
     click.echo(told(started))
 
 
-@main.command("words", help=WORDS_HELP)
+@main.command("words", help=options.WORDS_HELP)
 @click.argument("language")
-@click.argument("content", type=PRESENT, default=usual_content)
+@click.argument("content", type=options.PRESENT, default=usual_content)
 def write_words(language: str, content: Path) -> None:
     """Write what CONTENT [this folder, or the starter content] says into its gettext catalog of LANGUAGE."""
     from configurator.translating import untranslated

@@ -8,7 +8,7 @@ import click
 from babel.dates import format_date
 
 from configurator import linked
-from configurator.asked import Configuration, plain_errors
+from configurator.asked import Configuration, Setting, plain_errors
 from configurator.browser.catalog_json import page_catalog
 from configurator.browser.link import shapes as link_shapes
 from configurator.catalog import Catalog
@@ -20,6 +20,7 @@ from configurator.kernel.papers.install_paper import install_paper
 from configurator.kernel.papers.making import Commission, Desk, hung_both, makings
 from configurator.kernel.papers.measuring_paper import Sheet, measuring_paper
 from configurator.kernel.papers.order_paper import order_paper
+from configurator.kernel.tongue import Words
 from configurator.kernel.visit.hung_leaves import hung_leaves, is_offered
 from configurator.kernel.visit.leaf_doors import leaf_door, opening_household
 from configurator.kernel.visit.visit_shapes import Opening, Proposal, Visit, VisitStock
@@ -30,14 +31,6 @@ from configurator.tongues.speech import locale_of
 from configurator.visit_file import read_file
 
 TRY_PAGE = "try.html#"
-
-
-def opened(catalog: Catalog, written: str) -> link_shapes.Opened:
-    """Return what a link opens to; what of it could not be read is told on stderr."""
-    found = linked.opened(catalog, written)
-    for problem in found["problems"]:
-        click.echo(told(problem), err=True)
-    return found
 
 
 def commission(asked: Configuration, catalog: Catalog) -> Commission:
@@ -71,9 +64,20 @@ def desk(catalog: Catalog, units: str, client: str, link: str) -> Desk:
         "units": units,
         "client": client,
         "showroom": catalog.showroom.name,
-        "day": format_date(date.today(), "long", locale=locale_of(catalog.words["language"])),
+        "day": day_told(date.today(), catalog.words),
         "link": link,
     }
+
+
+def day_told(day: date, words: Words) -> str:
+    """Return a day as a language writes it."""
+    return format_date(day, "long", locale=locale_of(words["language"]))
+
+
+def reader(catalog: Catalog, setting: Setting, own_units: str) -> Reader:
+    """Return who reads a paper: in the units and on the sheet asked for, or in those of what it is about."""
+    units = setting.units or own_units
+    return Reader(catalog.words, units, setting.sheet or SHEETS[units])
 
 
 def address(catalog: Catalog, written: str) -> str:
@@ -112,23 +116,22 @@ def is_visit(written: str) -> bool:
     return written.endswith(".json") or Path(written).is_file()
 
 
-def taken(catalog: Catalog, written: str, units: str | None, sheet: str | None) -> Job:
+def taken(catalog: Catalog, written: str, setting: Setting) -> Job:
     """Return what a link or a visit's file holds as a job, in the units and on the sheet asked for, or in its own.
 
     :raises click.ClickException: where a file cannot be read, or nothing of it can be made
     """
     if not is_visit(written):
-        found = opened(catalog, written)
-        own = units or found["state"]["units"]
-        here = desk(catalog, own, "", address(catalog, written))
-        return Job(commissions(catalog, found), here, Reader(catalog.words, own, sheet or SHEETS[own]))
+        found = linked.opened(catalog, written)
+        reads = reader(catalog, setting, found["state"]["units"])
+        return Job(commissions(catalog, found), desk(catalog, reads.units, "", address(catalog, written)), reads)
     with plain_errors():
         visit = read_file(Path(written))
-    own = units or visit["units"]
     held = visited(catalog, visit)
     if not held:
         raise click.ClickException(phrase(plain("nothing in this visit is decided")))
-    return Job(held, desk(catalog, own, visit["client"], ""), Reader(catalog.words, own, sheet or SHEETS[own]))
+    reads = reader(catalog, setting, visit["units"])
+    return Job(held, desk(catalog, reads.units, visit["client"], ""), reads)
 
 
 def visited(catalog: Catalog, visit: Visit) -> list[Commission]:
@@ -167,7 +170,7 @@ def measured_doors(catalog: Catalog, written: str) -> list[Sheet]:
         door = catalog.doors[page_catalog(catalog)["opening"][0]]
         return [{"room": "", "door": door, "blank": True, "household": catalog.household}]
     if not is_visit(written):
-        doors = [one["door"] for one in opened(catalog, written)["state"]["configurations"]]
+        doors = [one["door"] for one in linked.opened(catalog, written)["state"]["configurations"]]
         return [{"room": "", "door": door, "blank": False, "household": catalog.household} for door in doors]
     with plain_errors():
         visit = read_file(Path(written))
@@ -183,11 +186,10 @@ def measured_doors(catalog: Catalog, written: str) -> list[Sheet]:
     ]
 
 
-def measuring(catalog: Catalog, written: str, units: str | None, sheet: str | None) -> tuple[Paper, Reader]:
+def measuring(catalog: Catalog, written: str, setting: Setting) -> tuple[Paper, Reader]:
     """Return the measuring sheets of a link, of a visit's file, or a blank one, and who reads them."""
-    own = units or catalog.showroom.units
-    paper = measuring_paper(measured_doors(catalog, written), desk(catalog, own, "", ""))
-    return paper, Reader(catalog.words, own, sheet or SHEETS[own])
+    reads = reader(catalog, setting, catalog.showroom.units)
+    return measuring_paper(measured_doors(catalog, written), desk(catalog, reads.units, "", "")), reads
 
 
 def write(paper: Paper, reader: Reader, out: Path) -> None:

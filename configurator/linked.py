@@ -18,6 +18,7 @@ from configurator.kernel.mount.hung import hung_with
 from configurator.kernel.shapes import Message
 from configurator.kernel.tongue import in_words, wording
 from configurator.spoken import phrase
+from configurator.spoken import told as spoken_told
 
 UNREADABLE = {
     NOT_A_LINK: wording("this address holds no configuration that can be read"),
@@ -27,7 +28,8 @@ UNREADABLE = {
 
 
 def opened(catalog: Catalog, written: str) -> link_shapes.Opened:
-    """Return what a link opens to: a whole address, or only what follows its ``#``.
+    """Return what a link opens to: a whole address, or only what follows its ``#``; what of it could not be read is
+    told on stderr.
 
     :raises click.BadParameter: where nothing of it can be shown; a page would show a fresh door, a command must not
     """
@@ -38,6 +40,7 @@ def opened(catalog: Catalog, written: str) -> link_shapes.Opened:
     for problem in told["problems"]:
         if problem["text"] in UNREADABLE:
             raise click.BadParameter(phrase(plain(UNREADABLE[problem["text"]])), param_hint="LINK")
+        click.echo(spoken_told(problem), err=True)
     return told
 
 

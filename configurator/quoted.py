@@ -4,6 +4,7 @@ from datetime import date
 from pathlib import Path
 
 from configurator import commissioned, linked
+from configurator.asked import Setting
 from configurator.browser.catalog_json import page_catalog
 from configurator.browser.link import shapes as link_shapes
 from configurator.catalog import Catalog
@@ -16,32 +17,25 @@ from configurator.kernel.papers.quote_paper import quote_paper
 from configurator.kernel.prices.offers import named_offer, no_offer, offer_of
 from configurator.kernel.prices.piece_prices import hung_pieces
 from configurator.kernel.prices.price_shapes import Offer, Quote, Quoted
-from configurator.kernel.tongue import Words
 from configurator.kernel.visit.hung_leaves import hung_leaves, is_offered
 from configurator.kernel.visit.visit_shapes import Opening, Proposal, Visit, VisitStock
 from configurator.papers.paper_text import paper_text
-from configurator.papers.reader import SHEETS, Reader
+from configurator.papers.reader import Reader
 from configurator.visit_file import read_file
 
 
-def taken(
-    catalog: Catalog, written: str, on: date | None, units: str | None, sheet: str | None
-) -> tuple[Quote, Reader]:
+def taken(catalog: Catalog, written: str, on: date | None, setting: Setting) -> tuple[Quote, Reader]:
     """Return the quote for a link or a visit's file, and who reads it, in units of theirs unless others are asked for.
 
     :raises Refusal: where the showroom has no prices, or the file holds no visit
     """
     prices_of(catalog)
-    day_told = day(on, catalog.words)
+    day = commissioned.day_told(on or date.today(), catalog.words)
     if commissioned.is_visit(written):
         visit = read_file(Path(written))
-        own = units or visit["units"]
-        made = of_visit(catalog, visit, day_told)
-    else:
-        opened = commissioned.opened(catalog, written)
-        own = units or opened["state"]["units"]
-        made = of_link(catalog, opened, day_told)
-    return made, Reader(catalog.words, own, sheet or SHEETS[own])
+        return of_visit(catalog, visit, day), commissioned.reader(catalog, setting, visit["units"])
+    opened = linked.opened(catalog, written)
+    return of_link(catalog, opened, day), commissioned.reader(catalog, setting, opened["state"]["units"])
 
 
 def prices_of(catalog: Catalog) -> Pricing:
@@ -106,14 +100,6 @@ def proposed(opening: Opening, proposal: Proposal, stock: VisitStock, prices: Pr
     else:
         offer = no_offer(proposal["family"], plain("This covering is no longer offered."))
     return named_offer({**offer, "note": proposal["note"]}, proposal["price"], prices.terms["money"])
-
-
-def day(asked: date | None, words: Words) -> str:
-    """Return a day, or today, as a language writes it."""
-    # What is known of languages is slow to load.
-    from babel.dates import format_date
-
-    return format_date(asked or date.today(), "long", words["language"].replace("-", "_"))
 
 
 def as_text(quote: Quote, reader: Reader) -> str:

@@ -29,13 +29,11 @@ from configurator.kernel.tongue import wording
 from configurator.kernel.views.tape_place import tape_draft, tape_place
 from configurator.kernel.visit.visit_fields import (
     LEAF_NAMES,
-    OTHER_ASKED,
-    SIDELIGHT_ASKED,
     SPOT_WORDS,
-    VISIT_FIELDS,
     asked_of_leaf,
     is_sidelight,
     leaves_of,
+    of_leaf,
     spots_of,
 )
 
@@ -61,14 +59,7 @@ class Sheet(TypedDict):
 
 def all_asked(leaf: str) -> list[Field]:
     """Return what is measured of a leaf of any door."""
-    asked = [field for group in TAPE_GROUPS for field in group["fields"] if is_asked(field)]
-    asked.extend(VISIT_FIELDS)
-    if is_sidelight(leaf):
-        return [field for field in asked if field["id"] in SIDELIGHT_ASKED]
-    if leaf == "other":
-        return [field for field in asked if field["id"] in OTHER_ASKED]
-    beside = ["sidelight_width", "sidelight_glass_width"]
-    return [field for field in asked if field["id"] not in beside]
+    return of_leaf([field for group in TAPE_GROUPS for field in group["fields"] if is_asked(field)], leaf)
 
 
 def sheet_leaves(sheet: Sheet) -> list[str]:

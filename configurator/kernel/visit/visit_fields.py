@@ -145,11 +145,16 @@ def leaves_of(layout: str) -> list[str]:
 
 def asked_of_leaf(door: Door, leaf: str) -> list[Field]:
     """Return what is measured of a leaf of such a door, in the order of the form."""
-    asked = [field for group in asked_groups(door) for field in group["fields"]]
-    asked.extend(VISIT_FIELDS)
+    return of_leaf([field for group in asked_groups(door) for field in group["fields"]], leaf)
+
+
+def of_leaf(asked: list[Field], leaf: str) -> list[Field]:
+    """Return what of a door's fields, and of those that only a visit takes, is measured of a leaf."""
+    every = asked.copy()
+    every.extend(VISIT_FIELDS)
     if is_sidelight(leaf):
-        return [field for field in asked if field["id"] in SIDELIGHT_ASKED]
+        return [field for field in every if field["id"] in SIDELIGHT_ASKED]
     if leaf == "other":
-        return [field for field in asked if field["id"] in OTHER_ASKED]
+        return [field for field in every if field["id"] in OTHER_ASKED]
     beside = ["sidelight_width", "sidelight_glass_width"]
-    return [field for field in asked if field["id"] not in beside]
+    return [field for field in every if field["id"] not in beside]

@@ -2,6 +2,7 @@
 
 from fractions import Fraction
 
+from configurator.catalog.kernel_prices import blank_charge as charge
 from configurator.kernel.message import silence
 from configurator.kernel.prices.piece_prices import book_lines, book_refusal, lines_sum
 from configurator.kernel.prices.price_shapes import Charge, Money, Offer, Price, PriceBook, PriceLine, PriceTerms
@@ -16,20 +17,6 @@ DOLLARS: Money = {
     "decimal": ".",
     "percent": "{share}%",
 }
-
-
-def charge(how: str, amount: float) -> Charge:
-    """Return a charge of a kind with its amount."""
-    return {
-        "how": how,
-        "amount": amount,
-        "widths": [],
-        "heights": [],
-        "prices": [],
-        "unit": "",
-        "step": 0.0,
-        "least": 0.0,
-    }
 
 
 def grid(widths: list[float], heights: list[float], prices: list[list[float]]) -> Charge:
