@@ -190,9 +190,32 @@ def test_every_family_of_the_starter_has_its_facts_in_the_pages_catalog(catalog:
 
 def test_a_familys_page_lists_its_numbers_with_their_sources(demo: Path) -> None:
     page = parsed(demo / "coverings" / "cellular-shade.html")[0]
-    rows = [[" ".join(cell.xpath("string()").split()) for cell in row] for row in page.xpath("//details//tr[td]")]
+    rows = [
+        [" ".join(cell.xpath("string()").split()) for cell in row]
+        for row in page.xpath("//section[@aria-labelledby='numbers']//tr[td]")
+    ]
     told = {(cells[0], cells[1]): cells[2] for cells in rows}
     assert told["Wanted overlap past the glass, each side", "1 1/2 in"] == "Common practice"
     assert told["Depth of the headrail from its mounting plane", "1 in"] == "Invented"
     assert told["Clearance to the leaf’s edges, hinges and stops", "3 mm"] == "Common practice, assumed"
     assert told["Height of one cell or pleat when stacked", "0.35 mm"] == "Invented"
+
+
+def test_every_figure_on_a_door_is_explained_there_or_on_the_coverings_page(demo: Path) -> None:
+    for page in sorted((demo / "doors").glob("*/*.html")):
+        explained = {
+            row.findtext("th")
+            for row in parsed(demo / "coverings" / page.name)[0].xpath("//section[@aria-labelledby='rules']//tbody/tr")
+        }
+        for row in parsed(page)[0].xpath("//table[@class='figures']/tbody/tr"):
+            own = row.find("td[2]/br") is not None
+            assert own != (row.findtext("th") in explained), (page, row.findtext("th"))
+
+
+def test_a_figure_that_differs_in_kind_from_door_to_door_tells_each_rule(demo: Path) -> None:
+    rows = parsed(demo / "coverings" / "roller-shade.html")[0].xpath("//section[@aria-labelledby='rules']//tbody/tr")
+    told = {row.findtext("th"): " / ".join(row.find("td").itertext()) for row in rows}
+    assert told["Clear width without the covering"] == (
+        "The active leaf's width less the stop's lap and less what it takes when open, with all that hangs on it / "
+        "The leaf's width less the stop's lap and less what the open leaf, with all that hangs on it, takes of it"
+    )

@@ -8,7 +8,7 @@ from typing import Any
 import jinja2
 from markupsafe import Markup, escape
 
-from configurator.kernel.message import say, say_phrase, say_rule, say_sum
+from configurator.kernel.message import say, say_phrase, say_sum
 from configurator.kernel.say import in_percent, say_value
 from configurator.kernel.shapes import Figure, Message
 from configurator.kernel.tongue import FORMS, Words, in_form, in_words
@@ -65,9 +65,6 @@ def add_words(env: jinja2.Environment, words: Words, units: str) -> None:
     def working(figure: Figure) -> str:
         return say_sum(figure, words, units)
 
-    def rule(figure: Figure) -> str:
-        return say_rule(figure, words, units)
-
     def phrase(told: Message) -> str:
         return say_phrase(told, words, units)
 
@@ -88,7 +85,6 @@ def add_words(env: jinja2.Environment, words: Words, units: str) -> None:
         "percent": partial(percent, words=words),
         "phrase": phrase,
         "raw": raw,
-        "rule": rule,
         "sentence": sentence,
         "said": said,
         "tell": tell,

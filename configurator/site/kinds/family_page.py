@@ -20,6 +20,7 @@ from configurator.site.drawings.subjects import first_single
 from configurator.site.house import House
 from configurator.site.kinds.compare import NamedLine, compared
 from configurator.site.kinds.facts import FactLine, fact_lines
+from configurator.site.kinds.figure_rules import FigureRules, figure_rules
 from configurator.site.kinds.sourced_numbers import NumberGroup, sourced_numbers
 
 STEPS = 10
@@ -68,6 +69,7 @@ class FamilyPage(TypedDict):
     door_name: str
     choices: list[ChoiceLines]
     doors: list[NamedLine]
+    rules: list[FigureRules]
     try_url: str
 
 
@@ -144,5 +146,6 @@ def family_page(house: House, family: Family) -> FamilyPage:
         "door_name": shown["name"],
         "choices": choice_lines(house, family),
         "doors": [{**compared(house, door, family), "name": door["name"]} for door in house.doors],
+        "rules": figure_rules(house, family),
         "try_url": house.try_url(shown, family),
     }

@@ -4,7 +4,7 @@ from typing import TypedDict
 
 from configurator.drawing.page_svg import sized
 from configurator.kernel.guidance import binding_cautions, general_cautions
-from configurator.kernel.message import is_said, message, silence
+from configurator.kernel.message import is_said, message, say_rule, silence
 from configurator.kernel.say import say_value
 from configurator.kernel.shapes import Answer, Caution, Door, Family, Figure, Verdict
 from configurator.kernel.tongue import wording
@@ -12,6 +12,7 @@ from configurator.kernel.whereabouts import place_words
 from configurator.site.drawings.pictures import sheet_svgs
 from configurator.site.house import House
 from configurator.site.kinds.compare import fitted_url
+from configurator.site.kinds.figure_rules import tells_a_door
 
 # The figures that most people ask for first, in plain words; the size is the fifth.
 KEY = {
@@ -28,6 +29,13 @@ class KeyFigure(TypedDict):
     name: str
     text: str
     more: str
+
+
+class FigureLine(TypedDict):
+    """A figure, and its rule in words where that tells of this door; else the covering's own page tells it."""
+
+    figure: Figure
+    rule: str
 
 
 class SheetPlate(TypedDict):
@@ -83,7 +91,7 @@ class FittedPage(Neighbours):
     passing: Verdict | None
     key: list[KeyFigure]
     plates: list[SheetPlate]
-    figures: list[Figure]
+    figures: list[FigureLine]
     open_questions: list[Verdict]
     settled: list[Verdict]
     fixes: dict[str, list[FixTold]]
@@ -108,6 +116,14 @@ def key_figures(house: House, answer: Answer) -> list[KeyFigure]:
         {"name": house.named(name), "text": said(ident), "more": ""} for ident, name in KEY.items()
     ]
     return [*told, {"name": house.named(wording("Made to this size")), "text": said("order_width"), "more": high}]
+
+
+def figure_lines(house: House, answer: Answer) -> list[FigureLine]:
+    """Return all figures, each with its rule where that is this door's own."""
+    return [
+        {"figure": figure, "rule": say_rule(figure, house.words, house.units) if tells_a_door(figure) else ""}
+        for figure in answer["figures"].values()
+    ]
 
 
 def plates(house: House, door: Door, family: Family, answer: Answer) -> list[SheetPlate]:
@@ -190,7 +206,7 @@ def fitted(house: House, door: Door, family: Family) -> FittedPage:
         "passing": answer["verdicts"].get("pass_through"),
         "key": key_figures(house, answer) if sound else [],
         "plates": plates(house, door, family, answer) if sound else [],
-        "figures": list(answer["figures"].values()),
+        "figures": figure_lines(house, answer),
         "open_questions": [verdict for verdict in others if verdict["state"] != "clears"],
         "settled": [verdict for verdict in others if verdict["state"] == "clears"],
         "fixes": fixes_told(house, door, family),
