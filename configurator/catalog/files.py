@@ -15,6 +15,8 @@ PICTURE_ENDINGS = (".png", ".jpg", ".jpeg", ".webp")
 SHOWN_ENDINGS = (".svg", *PICTURE_ENDINGS)
 # What MkDocs takes for Markdown, the usual one first.
 MARKDOWN_ENDINGS = (".md", ".markdown", ".mdown", ".mkdn", ".mkd")
+# A folder of this name among the pages is one of templates to MkDocs, which takes no page out of it.
+TEMPLATES = "templates"
 # What is named so stands in the address of the page that lists all of its kind.
 LISTING = "index"
 LISTED = {
@@ -53,7 +55,8 @@ def yaml_files(folder: Path, kind: str, problems: list[Problem]) -> dict[str, Pa
 def page_files(folder: Path, problems: list[Problem]) -> list[Path]:
     """Return the Markdown pages of the content, in the order of their names."""
     place = folder / "pages"
-    found = sorted(path for path in place.rglob("[!.]*") if path.suffix in MARKDOWN_ENDINGS)
+    every = [path for path in place.rglob("[!.]*") if path.suffix in MARKDOWN_ENDINGS]
+    found = sorted(path for path in every if not any(part.startswith(".") for part in path.relative_to(place).parts))
     if not found:
         none = (plain("there is no page here"), plain("at least one .md file is expected"))
         problems.append(Problem(shown(place), 0, 0, none))

@@ -9,6 +9,7 @@ from xml.parsers.expat import ExpatError, ParserCreate
 
 from configurator.catalog.clauses import Clauses
 from configurator.catalog.files import shown
+from configurator.catalog.located import ContentFile, read_text
 from configurator.catalog.problem import Problem
 from configurator.kernel.message import message, plain
 from configurator.kernel.shapes import Message
@@ -33,8 +34,11 @@ def note_drawing(path: Path, problems: list[Problem]) -> None:
         large = message("the drawing is larger than {most} kB", {"most": [LARGEST // 1000, "count"]})
         problems.append(Problem(shown(path), 1, 1, (large, plain("take out what is not seen"))))
         return
+    file = ContentFile(shown(path))
+    text = read_text(path, file)
+    problems += file.problems
     reader = DrawingReader()
-    if not reader.reads(path.read_bytes()):
+    if text is not None and not reader.reads(text.encode()):
         problems.append(Problem(shown(path), *reader.spot, reader.fault))
 
 

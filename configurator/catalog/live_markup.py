@@ -20,7 +20,7 @@ RUNS = re.compile(r"(?:javascript|vbscript):|data:(?!image/(?:png|jpeg|webp|gif)
 # What attributes in braces after a block set, as Markdown's attribute lists write them.
 LISTED = re.compile(r"\{:?[^}\n]*?\b(on[a-z]+|style)\s*=")
 TARGET = re.compile(r"\]\(\s*<?([^)\n]*)|^ {0,3}\[[^\]\n]+\]:\s*<?(\S*)", re.MULTILINE)
-CODE = re.compile(r"^(```+|~~~+).*?^\1|(`+)(?!`).+?(?<!`)\2(?!`)", re.MULTILINE | re.DOTALL)
+CODE = re.compile(r"^(```+|~~~+).*?^\1|(`+)(?!`)(?:(?!\n[ \t]*\n).)+?(?<!`)\2(?!`)", re.MULTILINE | re.DOTALL)
 
 
 class LiveMarkup(HTMLParser):
@@ -54,9 +54,14 @@ def live_in_html(html: str) -> list[tuple[Message, int, int]]:
     return reader.found
 
 
+def without_code(markdown: str) -> str:
+    """Return a Markdown text with spaces in place of what is shown as code."""
+    return CODE.sub(lambda code: re.sub(r"[^\n]", " ", code[0]), markdown)
+
+
 def live_in_markdown(markdown: str) -> list[tuple[Message, int, int]]:
     """Return what in a Markdown text does something by itself, with line and column; what is shown as code does not."""
-    text = CODE.sub(lambda code: re.sub(r"[^\n]", " ", code[0]), markdown)
+    text = without_code(markdown)
     found = live_in_html(text)
     for attribute in LISTED.finditer(text):
         found.append((live_attribute(attribute[1]), *place_in(text, attribute.start(1))))

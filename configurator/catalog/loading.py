@@ -15,6 +15,7 @@ from configurator.catalog.family_notes import family_notes
 from configurator.catalog.files import page_files, shown, yaml_files
 from configurator.catalog.former_ids import Claims, FormerIds, take_choices
 from configurator.catalog.guide_check import note_blocks, read_guide
+from configurator.catalog.guide_links import note_guides
 from configurator.catalog.kernel_door import filled, kernel_door
 from configurator.catalog.kernel_family import kernel_family
 from configurator.catalog.kernel_handle import kernel_handle
@@ -42,6 +43,7 @@ from configurator.catalog.schema.handle import HandleFile
 from configurator.catalog.schema.price_book import PriceBookFile
 from configurator.catalog.schema.showroom import Showroom, ShowroomFile
 from configurator.catalog.schema_check import check
+from configurator.catalog.site_addresses import Shelf, note_addresses
 from configurator.catalog.sources import Source, lift_sources
 from configurator.catalog.static import note_static
 from configurator.catalog.strays import note_strays
@@ -93,6 +95,8 @@ class _Loading:
             note_strays(self.folder, self.problems)
             note_static(self.folder, self.problems)
             note_pictures(self.folder, self.problems)
+            if showroom:
+                self.note_site(guides, shelf_of(doors, families, self.formerly, showroom))
         if showroom is None:
             return None
         if not self.problems:
@@ -117,6 +121,11 @@ class _Loading:
             formerly=self.formerly,
             prices=prices,
         )
+
+    def note_site(self, guides: dict[Path, str], shelf: Shelf) -> None:
+        """Note what the site could not be made of: one address for two things, and links that lead nowhere."""
+        note_addresses(self.folder, guides, shelf, self.problems)
+        note_guides(guides, self.folder, shelf, self.problems)
 
     def files(self, kind: str, wanted: str) -> dict[str, Path]:
         """Return the YAML files of one kind by id, or that of the one that is wanted."""
@@ -221,6 +230,12 @@ class _Loading:
             place = shown(self.folder / "families")
             self.problems.append(Problem(place, 0, 0, (plain("every family is retired"), advice)))
         return families, notes
+
+
+def shelf_of(doors: dict[str, Door], families: dict[str, Family], formerly: FormerIds, showroom: Showroom) -> Shelf:
+    """Return what a showroom's pages are made from; what is retired has none."""
+    offered = [ident for ident, family in families.items() if not family["retired"]]
+    return Shelf(list(doors), offered, formerly, showroom.tongues, bool(showroom.public_address))
 
 
 def door_notes(ident: str, door: DoorWords, sources: Sources) -> DoorNotes:

@@ -5,7 +5,7 @@ from collections.abc import Iterator
 from pathlib import Path
 
 from configurator.catalog.clauses import listed
-from configurator.catalog.files import MARKDOWN_ENDINGS, SHOWN_ENDINGS, YAML_ENDING, misnamed, shown
+from configurator.catalog.files import MARKDOWN_ENDINGS, SHOWN_ENDINGS, TEMPLATES, YAML_ENDING, misnamed, shown
 from configurator.catalog.problem import Problem
 from configurator.catalog.static import STATIC
 from configurator.catalog.suggest import did_you_mean, nearest
@@ -71,7 +71,8 @@ def note_file(folder: Path, path: Path, problems: list[Problem]) -> None:
     kind = path.relative_to(folder).parts[0]
     if kind not in READ:
         return
-    if path.parent != folder / kind and kind not in NESTED:
+    nested = path.parent != folder / kind
+    if nested and (kind not in NESTED or path.relative_to(folder / kind).parts[0] == TEMPLATES):
         put = message("put it into {folder}", {"folder": [shown(folder / kind), "name"]})
         problems.append(Problem(shown(path), 1, 1, (plain("the file is not read"), put)))
     elif kind == "pictures" and path.suffix.lower() not in READ[kind]:

@@ -14,10 +14,11 @@ from configurator.catalog.contrast import (
     read_color,
     say_color,
 )
-from configurator.catalog.files import PICTURE_ENDINGS, SHOWN_ENDINGS
+from configurator.catalog.files import SHOWN_ENDINGS
 from configurator.catalog.grounds import grounds
 from configurator.catalog.located import ContentFile, KeyPath, dotted, what_is
 from configurator.catalog.schema.showroom import Colors, Showroom
+from configurator.catalog.site_addresses import photograph_files
 from configurator.catalog.suggest import suggestion
 from configurator.kernel.message import message, plain
 from configurator.kernel.tongue import wording
@@ -46,7 +47,7 @@ def check_theme(file: ContentFile, showroom: Showroom, folder: Path) -> None:
 
 def check_photo(file: ContentFile, name: str, folder: Path) -> None:
     """Check that the first page's photograph is one of the content's pictures."""
-    pictures = sorted(path.name for path in folder.glob("pictures/*") if path.suffix.lower() in PICTURE_ENDINGS)
+    pictures = [path.name for path in photograph_files(folder / "pictures")]
     if name not in pictures:
         lost = message("photo.file is '{file}', but there is no such photograph in pictures", {"file": [name, "name"]})
         file.at_value(("photo", "file"), lost, suggestion(name, pictures))
@@ -57,6 +58,9 @@ def check_logo(file: ContentFile, logo: str, folder: Path) -> None:
     if not (folder / logo).resolve().is_relative_to(folder.resolve()):
         out = message("theme.logo is '{file}', which lies outside the content folder", {"file": [logo, "name"]})
         file.at_value(("theme", "logo"), out, plain("put the file itself into the content folder"))
+    elif any(part.startswith(".") for part in Path(logo).parts):
+        hidden = message("theme.logo is '{file}', but what is hidden is not read", {"file": [logo, "name"]})
+        file.at_value(("theme", "logo"), hidden, plain("put the file itself into the content folder"))
     elif not (folder / logo).is_file():
         lost = message(
             "theme.logo is '{file}', but there is no such file in the content folder", {"file": [logo, "name"]}

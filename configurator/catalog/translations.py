@@ -9,6 +9,7 @@ from babel.messages.pofile import PoFileError, read_po
 
 from configurator.catalog.clauses import Clauses, listed
 from configurator.catalog.files import misnamed, shown
+from configurator.catalog.live_markup import live_in_markdown
 from configurator.catalog.located import ContentFile, read_text
 from configurator.catalog.own_language import WORDS
 from configurator.catalog.problem import Problem
@@ -84,6 +85,8 @@ def check_entry(file: ContentFile, entry: Message) -> None:
     originals = forms_of(entry.id)
     wanted = {part for text in originals for part in STANDING.findall(text)}
     for form in forms_of(entry.string):
+        for what, _, _ in live_in_markdown(form):
+            file.problems.append(Problem(file.name, entry.lineno or 1, 1, (what, plain("take it out"))))
         held = set(STANDING.findall(form))
         if form and held != wanted and not few(held, wanted, originals):
             file.problems.append(Problem(file.name, entry.lineno or 1, 1, different_terms(wanted, held)))

@@ -272,7 +272,7 @@ def test_two_pages_never_share_an_address(content: Path, tmp_path: Path, answers
     with pytest.raises(ContentProblems) as found:
         build(content, tmp_path / "site", answers)
     (told,) = [str(problem) for problem in found.value.problems]
-    assert told.startswith(f"{content}/pages/more/handles.md:1:1: 'Handles' would stand at guides/handles.html")
+    assert told.startswith(f"{content}/pages/more/handles.md:1:1: the file would stand at guides/handles.html")
 
 
 def test_a_photograph_comes_in_sizes_and_without_its_place(content: Path, tmp_path: Path, answers: Answers) -> None:

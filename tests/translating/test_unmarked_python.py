@@ -30,7 +30,6 @@ NO_WORDS = {
     "frame now": "are classes",
     "{}-title {}-desc": "are ids",
     "SourceSansPro-Regular.ttf": "is a file of a package",
-    "Doc file '([^']+)' contains a link '([^']+)'": "is what MkDocs says",
 }
 CLASSES = set(re.findall(r"\.([a-z-]+)", (PACKAGE / "drawing" / "drawing.css").read_text(encoding="utf-8")))
 

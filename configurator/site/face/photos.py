@@ -7,8 +7,8 @@ from typing import NamedTuple
 
 from PIL import ExifTags, Image
 
-from configurator.catalog.files import PICTURE_ENDINGS
 from configurator.catalog.schema.showroom import Colors
+from configurator.catalog.site_addresses import photograph_files
 from configurator.drawing.photo import without_notes
 from configurator.site.face.own_styles import without_own_styles
 
@@ -33,12 +33,11 @@ def photographs(folder: Path) -> dict[str, Photo]:
     They are sound: what cannot be shown has been told as the content was read.
     """
     found: dict[str, Photo] = {}
-    for path in sorted(folder.glob("*")):
-        if path.suffix.lower() in PICTURE_ENDINGS:
-            with Image.open(path) as opened:
-                lies = opened.getexif().get(ExifTags.Base.Orientation, 1) in ON_ITS_SIDE
-                wide, high = reversed(opened.size) if lies else opened.size
-            found[path.stem] = Photo(path, path.stem, wide, high)
+    for path in photograph_files(folder):
+        with Image.open(path) as opened:
+            lies = opened.getexif().get(ExifTags.Base.Orientation, 1) in ON_ITS_SIDE
+            wide, high = reversed(opened.size) if lies else opened.size
+        found[path.stem] = Photo(path, path.stem, wide, high)
     return found
 
 

@@ -6,10 +6,10 @@ from urllib.parse import urlsplit
 from markupsafe import Markup
 
 from configurator.catalog.schema.showroom import Showroom
+from configurator.catalog.site_addresses import guide_url
 from configurator.kernel.tongue import wording
 from configurator.site.house import OWN_CARD, House
 from configurator.site.kinds import structured_data
-from configurator.site.kinds.guide_pages import guide_url
 from configurator.site.kinds.policy import POLICY
 from configurator.site.site_page import Crumb, SitePage, way_up
 from configurator.tongues.speech import name_of, regional

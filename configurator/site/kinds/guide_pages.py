@@ -3,12 +3,11 @@
 from collections.abc import Callable, Mapping
 from typing import TypedDict
 
+from configurator.catalog.site_addresses import ROOT_PAGES, guide_url
 from configurator.kernel.tongue import wording
 from configurator.site.house import House
 from configurator.site.site_page import Crumb, SitePage
 
-# These stand at the root of a site; every other page is a guide.
-ROOT_PAGES = ("imprint", "privacy")
 CRUMBS = [Crumb(wording("Home"), "index.html"), Crumb(wording("Guides"), "guides/index.html")]
 
 
@@ -26,11 +25,6 @@ class MarkdownPage(TypedDict):
     lede: str
     content: str
     others: list[SitePage]
-
-
-def guide_url(name: str) -> str:
-    """Return the address of a Markdown page by its file's name: guides stand in their own folder."""
-    return f"{name}.html" if name in ROOT_PAGES else f"guides/{name}.html"
 
 
 def is_guide(url: str) -> bool:

@@ -113,7 +113,7 @@ def site_beside(out: Path, content: Path, answers: Answers, watch: Watch = unwat
         fresh = folder / FRESH
         with warnings_as_problems(content / "pages", house.words):
             mkdocs_build(site_config(content, fresh, house))
-        add_static(content, fresh, house.words)
+        add_static(content, fresh)
         write_manifest(fresh)
         carry_over(out, fresh)
         yield folder

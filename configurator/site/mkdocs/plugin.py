@@ -28,7 +28,6 @@ from configurator.kernel.tongue import wording
 from configurator.places import THEMES
 from configurator.site.answers import Answers
 from configurator.site.house import House, open_houses
-from configurator.site.kinds.addresses import register
 from configurator.site.kinds.all_pages import site_pages
 from configurator.site.kinds.fences import draw_fences
 from configurator.site.kinds.frame import MENU
@@ -129,7 +128,6 @@ class AstragalPlugin(BasePlugin[PluginOptions]):
         guides = self.guide_files(house, config)
         # What a site shows for an address that leads nowhere is its own affair.
         pages = [page for page in site_pages(house) if page.listed or page.moved_to]
-        register(house, pages)
         return [*guides, *self.page_files(house, pages, config), *assets]
 
     def guide_files(self, house: House, config: MkDocsConfig) -> list[File]:
@@ -149,6 +147,9 @@ class AstragalPlugin(BasePlugin[PluginOptions]):
         """Return files of the content, the Markdown among them as guides."""
         found = list(files)
         for file in found:
+            if file.inclusion.is_excluded():
+                # Hidden things, and templates.
+                continue
             if Path(file.src_uri).suffix.lower() in PICTURE_ENDINGS and file.abs_src_path:
                 file.content_bytes = without_notes(Path(file.abs_src_path))
             if file.is_documentation_page():

@@ -11,6 +11,7 @@ from mkdocs.livereload import LiveReloadServer
 from configurator.cache.pack import Pack
 from configurator.catalog import ContentProblems
 from configurator.catalog.own_address import public_address
+from configurator.catalog.site_addresses import WORKER
 from configurator.kernel.message import message, say_phrase
 from configurator.kernel.tongue import Words, in_words, wording
 from configurator.places import THEMES
@@ -18,7 +19,7 @@ from configurator.site.answers import Answers
 from configurator.site.kinds.policy import without_policy
 from configurator.site.mkdocs.build import build
 from configurator.site.mkdocs.kept_answers import keep_answers, pack_name
-from configurator.site.mkdocs.worker import WORKER, aside_js
+from configurator.site.mkdocs.worker import aside_js
 
 
 def say(words: str) -> None:

@@ -1,7 +1,6 @@
-"""What MkDocs warns of while it writes the pages, as problems of the content."""
+"""What MkDocs warns of while it writes the pages, as problems of the content: nothing that no check has told."""
 
 import logging
-import re
 from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
@@ -9,11 +8,8 @@ from pathlib import Path
 from mkdocs.exceptions import Abort
 
 from configurator.catalog import ContentProblems, Problem
-from configurator.kernel.message import message, plain
+from configurator.kernel.message import message
 from configurator.kernel.tongue import Words
-
-# MkDocs' own words for a link in a Markdown page to a page that is not there.
-LOST_LINK = re.compile(r"Doc file '([^']+)' contains a link '([^']+)'")
 
 
 class Told(logging.Handler):
@@ -29,16 +25,8 @@ class Told(logging.Handler):
 
 
 def page_problem(pages: Path, words: str) -> Problem:
-    """Return a warning as a problem: at the link that leads nowhere, or else of the whole folder."""
-    link = LOST_LINK.match(words)
-    if link is None:
-        return Problem(pages.as_posix(), 0, 0, (message("MkDocs says: {said}", {"said": [words, "name"]}),))
-    text = (pages / link[1]).read_text(encoding="utf-8-sig")
-    before = text.partition(link[2])[0]
-    column = len(before) - before.rfind("\n")
-    lost = message("the link to '{page}' leads nowhere", {"page": [link[2], "name"]})
-    told = (lost, plain("there is no such page"))
-    return Problem((pages / link[1]).as_posix(), before.count("\n") + 1, column, told)
+    """Return a warning as a problem of the whole folder."""
+    return Problem(pages.as_posix(), 0, 0, (message("MkDocs says: {said}", {"said": [words, "name"]}),))
 
 
 @contextmanager

@@ -6,14 +6,14 @@ from pathlib import Path
 from mkdocs.config.defaults import MkDocsConfig
 from mkdocs.structure.files import File, Files
 
+from configurator.catalog.site_addresses import WORKER
 from configurator.catalog.static import STATIC
 from configurator.site.house import House
-from configurator.site.kinds.addresses import register
 from configurator.site.kinds.all_pages import site_pages
 from configurator.site.mkdocs.assets import keeping
 from configurator.site.mkdocs.plugin import AstragalPlugin
 from configurator.site.mkdocs.sitemap import robots, sitemap
-from configurator.site.mkdocs.worker import WORKER, worker_js
+from configurator.site.mkdocs.worker import worker_js
 
 
 class WholeSitePlugin(AstragalPlugin):
@@ -56,7 +56,6 @@ class WholeSitePlugin(AstragalPlugin):
         assets = self.asset_files(house, config)
         guides = [] if house is self.house else self.guide_files(house, config)
         pages = site_pages(house)
-        register(house, pages)
         self.listed += [house.root + page.url for page in [*pages, *house.markdown.values()] if page.listed]
         return [*guides, *self.page_files(house, pages, config), *assets]
 

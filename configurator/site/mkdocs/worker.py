@@ -8,12 +8,12 @@ from pathlib import Path
 from urllib.parse import quote
 
 from configurator.browser.squeeze import squeezed
+from configurator.catalog.site_addresses import WORKER
 from configurator.kernel.message import plain
 from configurator.site.face.themes import SHARED
 from configurator.site.house import House
 from configurator.site.kinds.policy import POLICY
 
-WORKER = "sw.js"
 # Link previews are for others' pages, robots.txt for engines; the page for an address that leads nowhere is a server's
 # own answer.
 NEVER_KEPT = ("cards/", "404.html", "robots.txt", WORKER)

@@ -13,20 +13,17 @@ from mkdocs.structure.toc import TableOfContents
 from mkdocs.utils.meta import get_data
 
 from configurator.catalog import ContentProblems, Problem
+from configurator.catalog.guide_html import EXTENSIONS, with_policy
 from configurator.catalog.live_markup import live_in_html
+from configurator.catalog.site_addresses import guide_url
 from configurator.kernel.message import plain
 from configurator.site.house import House
-from configurator.site.kinds.guide_pages import guide_url, markdown_page
+from configurator.site.kinds.guide_pages import markdown_page
 from configurator.site.site_page import SitePage
 
 # The one template that MkDocs itself fills in for our pages: it holds the whole page and nothing else.
 WHOLE = "astragal.html"
 WHOLE_TEXT = "{{ astragal }}"
-EXTENSIONS = ["toc", "tables", "fenced_code", "attr_list", "def_list"]
-
-
-# How Markdown aligns a column; a page's policy lets no element bring a style of its own.
-ALIGNED = re.compile(r'(<t[hd]) style="text-align: (left|center|right);"')
 TABLE = re.compile(r"<table\b.*?</table>", re.DOTALL)
 
 
@@ -81,7 +78,7 @@ class GuidePage(ShowroomPage):
         own = copy(config)
         own.markdown_extensions, own.mdx_configs = EXTENSIONS, {}
         super().render(own, files)
-        html = ALIGNED.sub(r'\1 data-to="\2"', self.content or "")
+        html = with_policy(self.content or "")
         self.refuse_live(html)
         self.content = with_rolling_tables(html, escape(self.house.phrase(plain("Table"))))
 
