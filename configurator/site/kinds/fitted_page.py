@@ -12,6 +12,7 @@ from configurator.kernel.whereabouts import place_words
 from configurator.site.drawings.pictures import sheet_svgs
 from configurator.site.house import House
 from configurator.site.kinds.compare import fitted_url
+from configurator.site.kinds.full_price import FullPrice, full_price
 
 # The figures that most people ask for first, in plain words; the size is the fifth.
 KEY = {
@@ -82,6 +83,7 @@ class FittedPage(Neighbours):
     refusal: str
     passing: Verdict | None
     key: list[KeyFigure]
+    price: FullPrice | None
     plates: list[SheetPlate]
     figures: list[Figure]
     open_questions: list[Verdict]
@@ -189,6 +191,7 @@ def fitted(house: House, door: Door, family: Family) -> FittedPage:
         "refusal": house.say(answer["refusal"]),
         "passing": answer["verdicts"].get("pass_through"),
         "key": key_figures(house, answer) if sound else [],
+        "price": full_price(house, door, family) if sound else None,
         "plates": plates(house, door, family, answer) if sound else [],
         "figures": list(answer["figures"].values()),
         "open_questions": [verdict for verdict in others if verdict["state"] != "clears"],
