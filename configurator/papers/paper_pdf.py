@@ -256,9 +256,11 @@ def put_code(pdf: PdfPaper, block: Block) -> None:
 def put_squares(pdf: PdfPaper, code: SquareCode, corner: tuple[float, float]) -> None:
     """Fill the dark squares of a code, its upper left corner at a place of the page, mm."""
     side = CODE_WIDE / code.size
-    pdf.set_fill_color(*INK)
-    for across, down, long in code.runs:
-        pdf.rect(corner[0] + across * side, corner[1] + down * side, long * side, side, style="F")
+    # What is filled stays with the code: a table after it has no ground.
+    with pdf.local_context():
+        pdf.set_fill_color(*INK)
+        for across, down, long in code.runs:
+            pdf.rect(corner[0] + across * side, corner[1] + down * side, long * side, side, style="F")
 
 
 def put_signatures(pdf: PdfPaper, block: Block) -> None:

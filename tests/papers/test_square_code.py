@@ -59,6 +59,12 @@ def test_a_code_hides_no_words(catalog: Catalog) -> None:
     assert not [box for box in words if box[0] < right and box[2] > left and box[1] < top and box[3] > bottom]
 
 
+def test_what_follows_a_code_stands_on_white_paper(catalog: Catalog) -> None:
+    pdf = paper_pdf(paper(catalog, ADDRESS), Reader(ENGLISH, "in", "letter"))
+    darkness = first_page(pdf).convert("L").histogram()
+    assert sum(darkness[:128]) < 0.06 * sum(darkness)
+
+
 def test_a_browser_s_page_has_the_same_code(catalog: Catalog) -> None:
     page = paper_html(paper(catalog, ADDRESS), Reader(ENGLISH, "in", "letter"))
     svg = page[page.index('<svg role="img" aria-label="A code') :]
