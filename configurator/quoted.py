@@ -35,7 +35,8 @@ def taken(catalog: Catalog, written: str, on: date | None, setting: Setting) -> 
         visit = read_file(Path(written))
         return of_visit(catalog, visit, day), commissioned.reader(catalog, setting, visit["units"])
     opened = linked.opened(catalog, written)
-    return of_link(catalog, opened, day), commissioned.reader(catalog, setting, opened["state"]["units"])
+    quote: Quote = {**of_link(catalog, opened, day), "link": commissioned.address(catalog, written)}
+    return quote, commissioned.reader(catalog, setting, opened["state"]["units"])
 
 
 def prices_of(catalog: Catalog) -> Pricing:
@@ -65,6 +66,7 @@ def of_link(catalog: Catalog, told: link_shapes.Opened, on: str) -> Quote:
     return {
         "showroom": catalog.showroom.name,
         "client": "",
+        "link": "",
         "on": on,
         "openings": openings,
         "terms": prices.terms,
@@ -79,6 +81,7 @@ def of_visit(catalog: Catalog, visit: Visit, on: str) -> Quote:
     return {
         "showroom": catalog.showroom.name,
         "client": visit["client"],
+        "link": "",
         "on": on,
         "openings": [opening for opening in openings if opening["offers"]],
         "terms": prices.terms,

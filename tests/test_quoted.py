@@ -9,6 +9,7 @@ from pathlib import Path
 
 import pypdfium2
 import pytest
+import zxingcpp
 from click.testing import CliRunner, Result
 
 from configurator import quoted
@@ -81,6 +82,18 @@ def test_a_quote_is_told_in_spanish() -> None:
     assert "Presupuesto" in told
     assert "12 de marzo de 2026" in told
     assert re.search(r"Total +530,13 US\$\n", told)
+
+
+def test_a_quote_on_paper_leads_to_its_page_where_the_site_has_an_address(tmp_path: Path) -> None:
+    content = shutil.copytree(CONTENT, tmp_path / "shop")
+    room = content / "showroom.yaml"
+    room.write_text(f"public_address: https://doors.example/\n{room.read_text(encoding='utf-8')}", encoding="utf-8")
+    for folder, found in ((content, [f"https://doors.example/try.html#{PAIR}"]), (CONTENT, [])):
+        out = tmp_path / f"{folder.name}.pdf"
+        told = quote(PAIR, *DAY, "--content", str(folder), "-o", str(out))
+        assert told.exit_code == 0, told.output
+        picture = pypdfium2.PdfDocument(out.read_bytes())[0].render(scale=200 / 72).to_pil()
+        assert [code.text for code in zxingcpp.read_barcodes(picture)] == found
 
 
 def test_a_showroom_without_prices_writes_no_quotes(tmp_path: Path) -> None:

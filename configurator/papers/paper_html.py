@@ -12,6 +12,7 @@ from configurator.drawing.svg import canvas, markup, put_on
 from configurator.kernel.message import plain
 from configurator.kernel.papers.blocks import Paper, Scaled
 from configurator.papers.reader import RULE_LENGTH, Reader, rule_words
+from configurator.papers.square_code import CODE_WIDE, square_code
 from configurator.places import THEMES
 
 PAPER_STYLE = THEMES / "shared" / "css" / "paper.css"
@@ -46,6 +47,9 @@ def paper_html(paper: Paper, reader: Reader) -> str:
         cells=reader.cells,
         drawn=scaled_svg,
         date=plain("date"),
+        holds=plain("A code that holds this link"),
+        squares=square_code,
+        code_wide=f"{CODE_WIDE:g}",
         scale=rule_words(reader),
         ruler=RULE_LENGTH[reader.units],
         style=Markup("\n".join([*styles, SHEETS_STYLE])),

@@ -13,6 +13,7 @@ from configurator.kernel.papers import blocks as kinds
 from configurator.kernel.papers.blocks import Block, Paper, Scaled
 from configurator.papers.drawn_marks import put_drawing
 from configurator.papers.reader import RULE_LENGTH, Reader, rule_words
+from configurator.papers.square_code import CODE_WIDE, SquareCode, square_code
 
 TYPEFACE = "paper"
 FACES = {"": "SourceSansPro-Regular.ttf", "B": "SourceSansPro-Semibold.ttf"}
@@ -228,14 +229,38 @@ def put_drawings(pdf: PdfPaper, block: Block) -> None:
 
 
 def put_code(pdf: PdfPaper, block: Block) -> None:
-    """Write an address as it is, with what it holds."""
+    """Write an address as it is, with what it holds, beside its square code where a telephone can open it."""
+    code = square_code(block["code"])
+    beside = CODE_WIDE + GAP if code else 0.0
     pdf.small_print()
+    pdf.need(ROW + max(beside, pdf.height_of(block["code"], pdf.epw - beside)))
     pdf.paragraph(pdf.reader.told(block["text"]))
+    top = pdf.get_y()
+    if code:
+        put_squares(pdf, code, (MARGIN, top))
+        pdf.set_xy(MARGIN + beside, top + GAP)
     pdf.set_text_color(*INK)
     pdf.multi_cell(
-        pdf.epw, ROW, block["code"], align=Align.L, wrapmode=WrapMode.CHAR, new_x=XPos.LMARGIN, new_y=YPos.NEXT
+        pdf.epw - beside,
+        ROW,
+        block["code"],
+        align=Align.L,
+        wrapmode=WrapMode.CHAR,
+        new_x=XPos.LMARGIN,
+        new_y=YPos.NEXT,
     )
+    pdf.set_y(max(pdf.get_y(), top + beside))
     pdf.ln(2)
+
+
+def put_squares(pdf: PdfPaper, code: SquareCode, corner: tuple[float, float]) -> None:
+    """Fill the dark squares of a code, its upper left corner at a place of the page, mm."""
+    side = CODE_WIDE / code.size
+    # What is filled stays with the code: a table after it has no ground.
+    with pdf.local_context():
+        pdf.set_fill_color(*INK)
+        for across, down, long in code.runs:
+            pdf.rect(corner[0] + across * side, corner[1] + down * side, long * side, side, style="F")
 
 
 def put_signatures(pdf: PdfPaper, block: Block) -> None:

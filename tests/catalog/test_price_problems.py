@@ -237,7 +237,7 @@ FAULTS = {
         ROOM,
         "currency: USD",
         "currency: USD\n  shown: all",
-        "20:10: quote.shown is 'all'; level, from or no is expected",
+        "20:10: quote.shown is 'all'; level, from, full or no is expected",
     ),
 }
 

@@ -84,7 +84,9 @@ def test_forty_random_quotes_are_the_same_on_both_sides(catalog: Catalog, tmp_pa
     rng = random.Random(20)
     cases = []
     for _ in range(40):
-        quote = {"showroom": "S", "client": "", "on": "today", "terms": random_terms(rng, catalog.prices.terms)}
+        link = rng.choice(["", "https://doors.example/try.html#2/in/a"])
+        terms = random_terms(rng, catalog.prices.terms)
+        quote = {"showroom": "S", "client": "", "link": link, "on": "today", "terms": terms}
         cases.append({"openings": [random_opening(rng, catalog) for _ in range(rng.randint(1, 3))], "quote": quote})
     (tmp_path / "cases.json").write_text(json.dumps({"cases": cases, "books": catalog.prices.books}), encoding="utf-8")
     (tmp_path / "kernel.mjs").write_text(f"{kernel_js()}\nglobalThis.Astragal = Astragal;\n", encoding="utf-8")

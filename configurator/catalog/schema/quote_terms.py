@@ -1,6 +1,7 @@
 """The terms of a showroom's quotes: ``quote`` in ``showroom.yaml``.
 
-``shown`` is how visitors see prices: their ``level``, the lowest price ``from`` the books on top of it, or ``no``.
+``shown`` is how visitors see prices: their ``level``, the lowest price ``from`` the books on top of it, besides those
+the ``full`` price on each door, or ``no``.
 ``discount`` is on coverings and ``extras``; tax is on what ``tax.on`` names.
 """
 
@@ -11,7 +12,7 @@ from configurator.catalog.schema.base import Ident, Name, OneOf, Section, Whole
 from configurator.catalog.schema.money_fields import Amount, Currency, Rate
 from configurator.kernel.tongue import wording
 
-SHOWN = ("level", "from", "no")
+SHOWN = ("level", "from", "full", "no")
 TAXED = ("coverings", "fitting", "travel")
 Price = Annotated[Decimal, Amount()]
 Share = Annotated[int, Rate()]

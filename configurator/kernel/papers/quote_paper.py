@@ -9,6 +9,7 @@ from configurator.kernel.papers.blocks import (
     named_cell,
     number_column,
     paper_caution,
+    paper_code,
     paper_list,
     paper_row,
     paper_table,
@@ -43,6 +44,8 @@ def quote_paper(quote: Quote) -> Paper:
     """Return the quote as a paper: what it comes to, every offer with its working, the terms."""
     ways = quote_ways(quote)
     blocks = [paper_title(plain("Quote"), 1.0), paper_text(quote_head(quote))]
+    if quote["link"] != "":
+        blocks.append(paper_code(plain("All of it again, to look at and to change:"), quote["link"]))
     blocks.extend(total_blocks(quote, ways))
     for opening in quote["openings"]:
         blocks.extend(opening_blocks(opening, quote["terms"]["money"]))

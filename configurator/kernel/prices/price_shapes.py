@@ -159,10 +159,12 @@ class Quoted(TypedDict):
 
 
 class Quote(TypedDict):
-    """What a showroom offers whom on which day, and on which terms. ``on`` is told as it stands."""
+    """What a showroom offers whom on which day, and on which terms. ``on`` is told as it stands; ``link`` is the
+    address that it came of, or empty."""
 
     showroom: str
     client: str
+    link: str
     on: str
     openings: list[Quoted]
     terms: PriceTerms

@@ -39,7 +39,7 @@ def fact_texts(family: Family) -> dict[str, str]:
 def price_lines(house: House, family: Family) -> list[FactLine]:
     """Return from which price on a family is had, where the showroom shows that and has a price book for it."""
     prices = house.catalog.prices
-    if prices is None or prices.shown != "from" or family["id"] not in prices.books:
+    if prices is None or prices.shown not in ("from", "full") or family["id"] not in prices.books:
         return []
     lowest = money_term(lowest_amount(prices.books[family["id"]]["size"]), prices.terms["money"])
     return [

@@ -13,6 +13,7 @@ from configurator.site.drawings.pictures import sheet_svgs
 from configurator.site.house import House
 from configurator.site.kinds.compare import fitted_url
 from configurator.site.kinds.figure_rules import tells_a_door
+from configurator.site.kinds.full_price import FullPrice, full_price
 
 # The figures that most people ask for first, in plain words; the size is the fifth.
 KEY = {
@@ -90,6 +91,7 @@ class FittedPage(Neighbours):
     refusal: str
     passing: Verdict | None
     key: list[KeyFigure]
+    price: FullPrice | None
     plates: list[SheetPlate]
     figures: list[FigureLine]
     open_questions: list[Verdict]
@@ -205,6 +207,7 @@ def fitted(house: House, door: Door, family: Family) -> FittedPage:
         "refusal": house.say(answer["refusal"]),
         "passing": answer["verdicts"].get("pass_through"),
         "key": key_figures(house, answer) if sound else [],
+        "price": full_price(house, door, family) if sound else None,
         "plates": plates(house, door, family, answer) if sound else [],
         "figures": figure_lines(house, answer),
         "open_questions": [verdict for verdict in others if verdict["state"] != "clears"],
