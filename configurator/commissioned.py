@@ -42,6 +42,7 @@ def commission(asked: Configuration, catalog: Catalog) -> Commission:
     return {
         "room": "",
         "socket": "",
+        "control": "",
         "count": 1.0,
         "leaves": hung_both(fit),
         "note": "",

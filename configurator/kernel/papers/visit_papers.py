@@ -24,6 +24,7 @@ def as_commission(visit: Visit, opening: Opening, wanted: Proposal, stock: Visit
     return {
         "room": opening["room"],
         "socket": opening["socket"],
+        "control": opening.get("control", ""),
         "count": 1.0,
         "leaves": hung_leaves(opening, wanted, stock),
         "note": wanted["note"],
