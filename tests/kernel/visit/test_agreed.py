@@ -193,3 +193,9 @@ def test_each_figure_stands_beside_today_s_and_neither_takes_the_other_s_place(
     without: Any = {**stock, "families": {}}
     gone = beside_today(agreed_house, opening, agreed_of(agreed_house, "kitchen"), without)
     assert [say(one["now"], ENGLISH, "in") for one in gone] == ["Cannot be hung"] * len(rows)
+
+
+def test_another_price_is_told_beside_the_one_that_was_agreed(agreed_house: Visit, stock: VisitStock) -> None:
+    proposal_of(agreed_house, "kitchen", "a")["price"] = "315.00"
+    assert told(moved_at(agreed_house, "kitchen", stock), "price") == {"price": ("290.00", "315.00")}
+    assert agreed_of(agreed_house, "kitchen")["price"] == "290.00"
