@@ -15,15 +15,13 @@ from configurator.catalog import Catalog
 from configurator.kernel.message import is_said, message, plain, say
 from configurator.kernel.mount.hung import hung_with
 from configurator.kernel.papers.blocks import Paper
-from configurator.kernel.papers.decided import decided, ordered_stock
 from configurator.kernel.papers.install_paper import install_paper
 from configurator.kernel.papers.making import Commission, Desk, hung_both, makings
 from configurator.kernel.papers.measuring_paper import Sheet, measuring_paper
 from configurator.kernel.papers.order_paper import order_paper
+from configurator.kernel.papers.visit_papers import blank_sheets, ordered_of, visit_sheets
 from configurator.kernel.tongue import Words
-from configurator.kernel.visit.hung_leaves import hung_leaves, is_offered
-from configurator.kernel.visit.leaf_doors import leaf_door, opening_household
-from configurator.kernel.visit.visit_shapes import Opening, Proposal, Visit, VisitStock
+from configurator.kernel.visit.visit_shapes import Visit
 from configurator.papers.order_rows import order_csv, order_json
 from configurator.papers.reader import SHEETS, Reader
 from configurator.spoken import phrase, told
@@ -44,6 +42,7 @@ def commission(asked: Configuration, catalog: Catalog) -> Commission:
     return {
         "room": "",
         "socket": "",
+        "control": "",
         "count": 1.0,
         "leaves": hung_both(fit),
         "note": "",
@@ -136,54 +135,22 @@ def taken(catalog: Catalog, written: str, setting: Setting) -> Job:
 
 def visited(catalog: Catalog, visit: Visit) -> list[Commission]:
     """Return what is decided in a visit as something to be made; what is left out is told on stderr."""
-    found: list[Commission] = []
-    for opening in visit["openings"]:
-        wanted = decided(opening)
-        stock = ordered_stock(opening, page_catalog(catalog))
-        named: dict[str, list[float | str]] = {"room": [opening["room"], "name"]}
-        if not wanted:
-            click.echo(told(message("{room}: nothing is decided, so it is left out.", named)), err=True)
-        elif not is_offered(wanted[0], stock):
-            click.echo(told(message("{room}: its covering is no longer known, so it is left out.", named)), err=True)
-        else:
-            if not opening["agreed"]:
-                click.echo(told(message("{room}: nothing is agreed; what is liked is taken.", named)), err=True)
-            found.append(as_commission(visit, opening, wanted[0], stock))
-    return found
-
-
-def as_commission(visit: Visit, opening: Opening, wanted: Proposal, stock: VisitStock) -> Commission:
-    """Return a proposal for an opening, hung on its leaves as they are measured, as something to be made."""
-    return {
-        "room": opening["room"],
-        "socket": opening["socket"],
-        "count": 1.0,
-        "leaves": hung_leaves(opening, wanted, stock),
-        "note": wanted["note"],
-        "household": opening_household(opening, visit["household"]),
-    }
+    ordered = ordered_of(visit, page_catalog(catalog))
+    for note in ordered["notes"]:
+        click.echo(told(note), err=True)
+    return ordered["commissions"]
 
 
 def measured_doors(catalog: Catalog, written: str) -> list[Sheet]:
     """Return the doors of a link or of a visit's file, to be measured; of neither, a blank sheet for any door."""
     if not written:
-        door = catalog.doors[page_catalog(catalog)["opening"][0]]
-        return [{"room": "", "door": door, "blank": True, "household": catalog.household}]
+        return blank_sheets(page_catalog(catalog))
     if not is_visit(written):
         doors = [one["door"] for one in linked.opened(catalog, written)["state"]["configurations"]]
         return [{"room": "", "door": door, "blank": False, "household": catalog.household} for door in doors]
     with plain_errors():
         visit = read_file(Path(written))
-    stock = page_catalog(catalog)
-    return [
-        {
-            "room": opening["room"],
-            "door": leaf_door(opening, "active", stock),
-            "blank": False,
-            "household": opening_household(opening, visit["household"]),
-        }
-        for opening in visit["openings"]
-    ]
+    return visit_sheets(visit, page_catalog(catalog))
 
 
 def measuring(catalog: Catalog, written: str, setting: Setting) -> tuple[Paper, Reader]:

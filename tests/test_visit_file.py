@@ -201,3 +201,11 @@ def test_the_table_of_a_file_s_parts_is_that_of_the_shapes(part: str) -> None:
 def test_the_schema_is_that_of_today() -> None:
     # Renewed by: python -m configurator.visit_schema
     assert SCHEMA.read_text(encoding="utf-8") == schema_text()
+
+
+def test_the_side_of_the_controls_is_kept_where_it_is_said_and_not_put_where_it_is_not() -> None:
+    visit: Any = house()
+    visit["openings"][0]["control"] = "right"
+    told = read_text(json.dumps(visit))
+    assert told["slips"] == []
+    assert [opening.get("control") for opening in told["visit"]["openings"]] == ["right", None, None, None]

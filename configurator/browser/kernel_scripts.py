@@ -31,7 +31,7 @@ def kernel_scripts(calls: dict[str, set[str]], after: dict[str, list[str]], word
     heads: dict[str, list[str]] = {}
     for name, called in calls.items():
         earlier = [shares[each] for each in after[name]]
-        known = {made for share in earlier for node in share.statements for made in defined(node)}
+        known = {made for share in earlier for node in share.statements if not is_short(node) for made in defined(node)}
         own = [node for node in reached(statements, sorted(called)) if not known.issuperset(defined(node))]
         made = {each for node in own for each in defined(node)}
         taken = {each for node in own for each in names_in(node)}.intersection(known)
@@ -40,6 +40,12 @@ def kernel_scripts(calls: dict[str, set[str]], after: dict[str, list[str]], word
         shares[name] = Share(own, called.intersection(made))
         heads[name] = sorted(taken)
     return {name: kernel_script(share, heads[name], Telling(holders, words)) for name, share in shares.items()}
+
+
+def is_short(node: ast.stmt) -> bool:
+    """Return whether a statement is a number or a word with a name, which each script has for itself: letting it out
+    of an earlier script takes more bytes than saying it again."""
+    return isinstance(node, ast.Assign | ast.AnnAssign) and isinstance(node.value, ast.Constant)
 
 
 def kernel_script(share: Share, taken: list[str], told: Telling) -> str:

@@ -38,11 +38,13 @@ class Commission(TypedDict):
     """A covering that is ordered for an opening, hung on each of its leaves or once over it.
 
     ``room``, ``note`` and ``socket`` (where there is one for a charger) are as the one who orders writes them,
-    ``count`` how many openings alike, ``household`` who lives behind it.
+    ``control`` the side on which it is worked (``left``, ``right`` or, not known yet, nothing), ``count`` how many
+    openings alike, ``household`` who lives behind it.
     """
 
     room: str
     socket: str
+    control: str
     count: float
     leaves: list[HungLeaf]
     note: str

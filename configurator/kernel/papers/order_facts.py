@@ -100,12 +100,21 @@ def pick_facts(making: Making) -> list[Fact]:
     return facts
 
 
+def control_side(side: str) -> Message:
+    """Return on which side a covering is worked; what is not known is left to mark."""
+    if side == "left":
+        return plain("on the left, seen from the room")
+    if side == "right":
+        return plain("on the right, seen from the room")
+    return plain("to mark: left / right")
+
+
 def left_to_mark(making: Making) -> list[Fact]:
-    """Return what nobody measures and the one who orders marks: the control's side, where a battery is charged."""
+    """Return what nobody measures: the control's side, where a battery is charged; marked by hand where not said."""
     numbers = making["fit"]["numbers"]
     facts: list[Fact] = []
     if numbers["hand_drop"] > 0 or numbers["loop_length"] > 0 or numbers["motor_mass"] > 0:
-        facts.append(fact("control_side", plain("control side"), plain("to mark: left / right")))
+        facts.append(fact("control_side", plain("control side"), control_side(making["commission"]["control"])))
     if numbers["motor_mass"] > 0 and numbers["wired"] == 0:
         socket = making["commission"]["socket"]
         place = named_cell(socket) if socket != "" else plain("to write in")

@@ -185,6 +185,16 @@ def moved_picks(agreed: Agreed, stock: VisitStock) -> list[Moved]:
     return found
 
 
+def moved_price(opening: Opening, agreed: Agreed) -> list[Moved]:
+    """Return that another price is named today for the proposal that was agreed, or nothing."""
+    found: list[Moved] = []
+    for one in opening["proposals"]:
+        if one["id"] == agreed["proposal"] and one["price"] != "" and one["price"] != agreed["price"]:
+            then = plain("no price") if agreed["price"] == "" else named_so(agreed["price"])
+            found.append(moved_thing("price", "", "price", wording("Price"), [then, named_so(one["price"])]))
+    return found
+
+
 def option_then(agreed: Agreed, choice: str, missing: str) -> str:
     """Return what the option of a choice was called that was agreed."""
     for frozen in agreed["covering"]["choices"]:
@@ -252,7 +262,8 @@ def agreed_beside_today(visit: Visit, opening: Opening, agreed: Agreed, stock: V
 
     Where the catalog has no longer what was agreed, the covering as it was frozen is hung on today's door.
     """
-    found = moved_picks(agreed, stock)
+    found = moved_price(opening, agreed)
+    found.extend(moved_picks(agreed, stock))
     known = is_known_still(agreed, stock)
     household = opening_household(opening, visit["household"])
     outcome: list[Moved] = []

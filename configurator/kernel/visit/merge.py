@@ -16,6 +16,8 @@ TAKEN_TOGETHER = ["openings", "revisions", "leaves", "proposals", "agreed", "rea
 # What makes a proposal the one that it is.
 PROPOSAL_CORE = ["family", "choices", "wishes", "leaves"]
 OTHER_COPY = "-other"
+WORDS_PREFIX = "words."
+PROPOSALS_PREFIX = "proposals."
 
 
 class Merger(TypedDict):
@@ -84,7 +86,7 @@ def merged_leaves(mine: Opening, theirs: Opening, merger: Merger) -> list[Any]:
         merged: Any = leaf
         for other in entry_called(theirs["leaves"], leaf["id"]):
             merged = merged_entry(leaf, other, merger, "")
-            merged["words"] = merged_entry(leaf["words"], other["words"], merger, "words.")
+            merged["words"] = merged_entry(leaf["words"], other["words"], merger, WORDS_PREFIX)
             merged["readings"] = united(leaf["readings"], other["readings"], merger)
             if len(merged["readings"]) > len(leaf["readings"]):
                 differ(merger, "readings", str(len(leaf["readings"])), str(len(other["readings"])))
@@ -122,7 +124,7 @@ def merged_proposals(mine: list[Proposal], theirs: list[Proposal], merger: Merge
             merged.append(other)
             differ(merger, "proposals", "", other["id"])
         elif same_core(own[0], other, merger):
-            filled = merged_entry(own[0], other, merger, "proposals." + other["id"] + ".")
+            filled = merged_entry(own[0], other, merger, PROPOSALS_PREFIX + other["id"] + ".")
             merged = [filled if each["id"] == other["id"] else each for each in merged]
         else:
             free = free_id(other["id"], merged)
@@ -148,7 +150,7 @@ def noted_revisions(differences: list[VisitDifference], on: str) -> list[Any]:
     """Return as revisions what the other copy said where this one's word stands."""
     noted: list[Any] = []
     for each in differences:
-        if each["mine"] != "" and each["at"] not in TAKEN_TOGETHER:
+        if can_choose(each):
             way = [part for part in [each["opening"], each["leaf"], each["at"]] if part != ""]
             what = ".".join(way) + ": " + each["theirs"]
             # In pieces, where one revision could not hold it.
@@ -183,3 +185,42 @@ def merge_visits(mine: Visit, theirs: Visit, text_of: Callable[[Any], str]) -> M
 def later_day(one: str, other: str) -> str:
     """Return the later of two days."""
     return one if one >= other else other
+
+
+def spots_told(visit: Visit, difference: VisitDifference) -> list[Any]:
+    """Return the entry of a copy in which a difference stands, or nothing."""
+    whole: Any = visit
+    entries: list[Any] = [whole]
+    if difference["opening"] != "":
+        entries = entry_called(whole["openings"], difference["opening"])
+    if difference["leaf"] != "" and len(entries) > 0:
+        entries = entry_called(entries[0]["leaves"], difference["leaf"])
+    if len(entries) > 0 and difference["at"].startswith(WORDS_PREFIX):
+        return [entries[0]["words"]]
+    if len(entries) > 0 and difference["at"].startswith(PROPOSALS_PREFIX):
+        start = difference["at"][: len(difference["at"]) - len(name_told(difference))]
+        proposals: list[Any] = entries[0]["proposals"]
+        return [one for one in proposals if PROPOSALS_PREFIX + one["id"] + "." == start]
+    return entries
+
+
+def name_told(difference: VisitDifference) -> str:
+    """Return the name, in its entry, of what two copies have otherwise."""
+    parts = difference["at"].split(".")
+    return parts[len(parts) - 1]
+
+
+def can_choose(difference: VisitDifference) -> bool:
+    """Return whether only one copy's word can stand, so that somebody may choose which."""
+    return difference["mine"] != "" and difference["at"] not in TAKEN_TOGETHER
+
+
+def put_from(visit: Visit, other: Visit, difference: VisitDifference) -> None:
+    """Put into a visit, in place, what the other copy says where they differ."""
+    name = name_told(difference)
+    for there in spots_told(other, difference):
+        theirs: dict[str, Any] = there
+        for here in spots_told(visit, difference):
+            mine: dict[str, Any] = here
+            if name in theirs:
+                mine[name] = theirs[name]

@@ -195,7 +195,7 @@ def read_entry(value: Any, part: str, at: str, reader: VisitReader) -> Any:
             read[name] = read_kind(given[name], kind, here, reader)
         elif is_needed(part, name):
             slip_at(reader, here, wording("{at} is missing"))
-        elif is_filled(part):
+        elif is_filled(part, name):
             inner = kind[len("entry:") :]
             read[name] = read_entry({}, inner, here, reader) if kind.startswith("entry:") else empty_of(kind)
     check_limits(read, limits_within(part), at, reader)

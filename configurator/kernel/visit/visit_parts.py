@@ -35,6 +35,7 @@ VISIT_PARTS: dict[str, dict[str, str]] = {
         "leaves": "list:Leaf",
         "proposals": "list:Proposal",
         "agreed": "list:Agreed",
+        "control": "text",
     },
     "Leaf": {"id": "text", "words": "texts", "handle": "text", "note": "text", "readings": "list:Reading"},
     "Reading": {
@@ -108,6 +109,8 @@ NEEDED: dict[str, list[str]] = {
     "Door": ["id", "layout", "swing", "hinge_side", "handle"],
     "Handle": ["id", "name"],
 }
+# What is not put into an entry where nobody has said it.
+ONLY_WHERE_SAID = ["control"]
 # Entries of a list that go by their ids, which are unique in it.
 BY_ID = ["Opening", "Leaf", "Proposal"]
 PLACE_LIMITS: dict[str, list[float]] = {"lower": [0.0, 1.0], "upper": [0.0, 1.0], "tilt": [-180.0, 180.0]}
@@ -158,12 +161,12 @@ def is_needed(part: str, name: str) -> bool:
     return part == "Household" or (part in NEEDED and name in NEEDED[part])
 
 
-def is_filled(part: str) -> bool:
+def is_filled(part: str, name: str) -> bool:
     """Return whether what is missing in an entry is put there, empty.
 
     In a frozen door it is not: the tape may take a number today that nobody took then.
     """
-    return part != "Door" and part != "Handle"
+    return part != "Door" and part != "Handle" and name not in ONLY_WHERE_SAID
 
 
 def limits_within(part: str) -> dict[str, list[float]]:

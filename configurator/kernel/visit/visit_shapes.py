@@ -5,7 +5,7 @@ unique where they stand, and whatever else a file holds is kept as it is. What e
 whoever reads a file, in :mod:`configurator.kernel.visit.visit_parts`.
 """
 
-from typing import TypedDict
+from typing import NotRequired, TypedDict
 
 from configurator.kernel.shapes import Door, Family, Fit, Handle, Household, Message, Position
 
@@ -113,6 +113,8 @@ class Opening(TypedDict):
     """One opening: the room, what it is, its leaves, what is proposed for it and what was agreed, newest last.
 
     ``preset`` is the door of the catalog that stands for what nobody measured; ``socket`` says where there is one.
+    ``control`` is the side on which the coverings are worked, ``left`` or ``right`` seen from the room, where somebody
+    has said it.
     """
 
     id: str
@@ -123,6 +125,7 @@ class Opening(TypedDict):
     leaves: list[Leaf]
     proposals: list[Proposal]
     agreed: list[Agreed]
+    control: NotRequired[str]
 
 
 class Revision(TypedDict):
@@ -190,7 +193,7 @@ class Moved(TypedDict):
     """One thing that is no longer as it was agreed: by its id and its plain name, what was and what is.
 
     ``kind`` is ``covering`` (what it is called, or that nobody offers it), ``number`` (of the covering, as the catalog
-    has it), ``measured`` (at the leaf) or ``outcome`` (a figure, a verdict, or that it cannot be hung).
+    has it), ``price``, ``measured`` (at the leaf) or ``outcome`` (a figure, a verdict, or that it cannot be hung).
     """
 
     kind: str

@@ -21,6 +21,7 @@ def commission_of(catalog: Catalog, fit: Fit, room: str = "Study") -> Commission
     return {
         "room": room,
         "socket": "",
+        "control": "",
         "count": 1.0,
         "leaves": hung_both(fit),
         "note": "",

@@ -4,7 +4,7 @@ import json
 import random
 from typing import Any
 
-from configurator.kernel.visit.merge import merge_visits
+from configurator.kernel.visit.merge import can_choose, merge_visits, put_from
 from configurator.kernel.visit.visit_shapes import MergedVisit, Visit
 from configurator.visit_file import read_text
 from tests.weir_cottage import house, leaf_of, opening_of, proposal_of, reading
@@ -126,3 +126,29 @@ def test_nothing_of_either_copy_is_lost() -> None:
                 for proposal in opening["proposals"]:
                     assert any(one["choices"] == proposal["choices"] for one in kept["proposals"]), seed
                     assert proposal["remarks"] in text, seed
+
+
+def test_whose_word_stands_may_be_chosen_and_the_other_is_noted() -> None:
+    mine, theirs = house(), house()
+    for copy, word in ((mine, "mine"), (theirs, "theirs")):
+        copy["place"] = word
+        opening_of(copy, "hall")["room"] = word
+        leaf_of(copy, "hall", "active")["words"]["swing"] = "in" if word == "mine" else "out"
+        proposal_of(copy, "study", "b")["remarks"] = word
+    chosen = [each for each in merged(mine, theirs)["differences"] if can_choose(each)]
+    assert [each["at"] for each in chosen] == ["place", "proposals.b.remarks", "room", "words.swing"]
+    own, other = house_copy(mine), house_copy(theirs)
+    for each in chosen:
+        put_from(own, theirs, each)
+        put_from(other, mine, each)
+    both = merged(own, other)["visit"]
+    assert both["place"] == opening_of(both, "hall")["room"] == proposal_of(both, "study", "b")["remarks"] == "theirs"
+    assert leaf_of(both, "hall", "active")["words"]["swing"] == "out"
+    assert 'place: "mine"' in [one["what"] for one in both["revisions"]]
+    assert [each for each in merged(both, theirs)["differences"] if can_choose(each)] == []
+
+
+def house_copy(visit: Visit) -> Visit:
+    """Return a copy that shares nothing."""
+    copy: Visit = json.loads(json.dumps(visit))
+    return copy

@@ -5,17 +5,8 @@ import { leafForm, leafLine } from "./leafform.js";
 import { proposalList } from "./proposalform.js";
 import { radioGroup } from "./radio.js";
 import { foldedPart, pickField, wordsField } from "./visitfields.js";
-import { openingCalled, openingNumber, setPreset, setWordOf, leafCalled } from "./visitmodel.js";
+import { openingCalled, openingName, setPreset, setWordOf, leafCalled } from "./visitmodel.js";
 import { _, _several } from "./words.js";
-
-/**
- * What an opening is called: its room, or which of them it is.
- * @param {Astragal.Visit} visit
- * @param {Astragal.Opening} opening
- */
-export function openingName(visit, opening) {
-  return opening.room || _("Door {number}", { number: openingNumber(visit, opening) });
-}
 
 /**
  * What an opening is, in words of the door's table.
@@ -42,16 +33,18 @@ function openingWords(page, id, at) {
       (value) => change((opening) => setWordOf(opening, page.catalog.doors[opening.preset], name, value))),
   }));
   const socket = field(_("Where a charger finds a socket"), "socket", {});
+  const control = pickField(_("Control side, seen from the room"), [["", _("Not said: marked on the order")], ["left", _("Left")], ["right", _("Right")]],
+    (visit) => openingCalled(visit, at)?.control ?? "", (value) => change((opening) => void (opening.control = value)));
   const note = field(_("Note on this door"), "note", { rows: 2 });
   return {
     node: element("div", { class: "opening-words" }, element("div", { class: "visit-pair" }, room.node, preset.node),
       element("p", { class: "note" }, _("All that nobody has measured yet is as that door has it.")),
       element("div", { class: "eithers" }, words.map((word) => word.group.node)),
-      element("div", { class: "visit-pair" }, socket.node, note.node)),
+      element("div", { class: "visit-pair" }, socket.node, control.node, note.node)),
     update(visit) {
       const opening = openingCalled(visit, at);
       if (!opening) return;
-      [room, preset, socket, note].forEach((part) => part.update(visit));
+      [room, preset, socket, control, note].forEach((part) => part.update(visit));
       const now = leafCalled(opening, "active")?.words ?? {};
       words.forEach(({ name, group }) => group.show(now[name]));
     },

@@ -74,7 +74,7 @@ const BLOCKS = {
  * @param {Astragal.Paper} paper
  * @param {string} units
  */
-function paperNode(paper, units) {
+export function paperNode(paper, units) {
   return element("article", { class: "paper" }, paper.blocks.map((block) => BLOCKS[block.kind](block, units)), ruler(units),
     element("p", { class: "foot" }, say(paper.foot, units)));
 }
@@ -88,7 +88,7 @@ function paperNode(paper, units) {
 function commissions({ catalog }, { configurations, household }) {
   const { kernel } = Astragal;
   return configurations.map((one) => ({
-    room: "", socket: "", count: 1, note: "", household,
+    room: "", socket: "", control: "", count: 1, note: "", household,
     leaves: kernel.hung_both(kernel.hung_with(one.door, familyOf(catalog, one), one.choices, one.wishes)),
   }));
 }

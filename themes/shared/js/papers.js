@@ -6,3 +6,8 @@ export async function papers() {
     import("./clientsheet.js"), import("./sheet.js"), import("./paperblocks.js")]);
   return { client: clientPages, workroom: sheetPages, order: orderPages, install: installPages };
 }
+
+/** What a visit agrees and prints: for the page of visits, which fetches the configurator's scripts for it. */
+export function visitDesk() {
+  return import("./visitdesk.js");
+}

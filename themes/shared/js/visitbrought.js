@@ -1,10 +1,9 @@
 // What was chosen in the configurator comes to a visit: to the door that it was opened for, to another, or to a new one.
 
 import { element, setChildren, setText } from "./dom.js";
-import { openingName } from "./openingform.js";
 import { coveringName, proposalOf } from "./proposalform.js";
 import { visitName } from "./visitform.js";
-import { freshOpening, freshVisit, leafCalled, openingCalled, putReading, today } from "./visitmodel.js";
+import { freshOpening, freshVisit, leafCalled, openingCalled, openingName, putReading, today } from "./visitmodel.js";
 import { rememberedPlace, rememberPlace } from "./visitplace.js";
 import { listed } from "./text.js";
 import { _, say, tongue } from "./words.js";

@@ -1,5 +1,7 @@
 // A visit, its openings and their readings: what a fresh one is, and how one is found and changed.
 
+import { _ } from "./words.js";
+
 /** Eight bytes as text: enough that no two of a showroom's are the same. */
 export function freshId() {
   return [...crypto.getRandomValues(new Uint8Array(8))].map((byte) => byte.toString(16).padStart(2, "0")).join("");
@@ -143,6 +145,15 @@ export function measuredBy(visit) {
  */
 export function openingNumber(visit, opening) {
   return 1 + visit.openings.findIndex(({ id }) => id === opening.id);
+}
+
+/**
+ * What an opening is called: its room, or which of them it is.
+ * @param {Astragal.Visit} visit
+ * @param {Astragal.Opening} opening
+ */
+export function openingName(visit, opening) {
+  return opening.room || _("Door {number}", { number: openingNumber(visit, opening) });
 }
 
 /**

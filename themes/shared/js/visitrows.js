@@ -3,7 +3,6 @@
 import { element, setChildren, setText } from "./dom.js";
 import { visitName } from "./visitform.js";
 import { visitFileText, visitOfFile } from "./visitfile.js";
-import { mergedVisit } from "./visitmerge.js";
 import { freshId, freshVisit } from "./visitmodel.js";
 import { _, _several, say } from "./words.js";
 
@@ -29,19 +28,20 @@ function visitRow(visit) {
  * @param {(visit: Astragal.Visit) => void} begin
  */
 function twiceNotice(page, known, visit, begin) {
-  function together() {
-    const { value, given } = mergedVisit({}, visit, known);
-    page.keep.change(visit.id, (draft) => void Object.assign(draft, value));
-    page.tellGiven(visit.id, given);
-    page.show(visit.id);
+  const place = element("div");
+
+  /** @param {Astragal.Visit} both */
+  function take(both) {
+    page.keep.change(known.id, (draft) => void Object.assign(draft, both));
+    page.show(known.id);
   }
 
+  void import("./visittogether.js").then(({ differencesPart }) => setChildren(place, [differencesPart(visit, known, take)]));
   return element("div", { class: "notice" },
-    element("p", {}, _("{visit} is on this device already, and the file differs from it.", { visit: visitName(known) })),
+    element("p", {}, _("{visit} is on this device already, and the file differs from it.", { visit: visitName(known) })), place,
     element("p", { class: "actions" },
-      element("button", { type: "button", class: "press", onclick: together }, _("Put both together")),
       element("button", { type: "button", class: "press quiet", onclick: () => begin({ ...visit, id: freshId() }) }, _("Keep it as a second visit"))),
-    element("p", { class: "note" }, _("Together, both keep their doors and readings; where the same was written otherwise, the file’s stands, and what it was before is noted in the visit.")));
+    element("p", { class: "note" }, _("Together, both keep their doors and readings; where only one word can stand, the other is noted in the visit.")));
 }
 
 /**

@@ -1,14 +1,13 @@
 // The page of visits: all that this device keeps, one of them opened, and what comes from the configurator or from a file.
 
 import { element, onFrame, setChildren, setText } from "./dom.js";
-import { openingName } from "./openingform.js";
 import { createBrought } from "./visitbrought.js";
 import { createVisitForm, visitName } from "./visitform.js";
 import { createVisitKeep } from "./visitkeep.js";
 import { createVisitList } from "./visitrows.js";
 import { rememberedPlace } from "./visitplace.js";
 import { createVisitStore } from "./visitstore.js";
-import { openingCalled, today } from "./visitmodel.js";
+import { openingCalled, openingName, today } from "./visitmodel.js";
 import { _ } from "./words.js";
 
 const VISIT = "v=";
