@@ -67,12 +67,17 @@ class Sheet:
         self.x = drawing["x"]
         self.y = drawing["y"]
         self.scale = paper_scale(drawing)
+        self.plain = colors()
         self.take_look(drawing["look"])
         self.paint_on(Image.new("RGB", (self.across, self.down), ground))
 
+    def take_colors(self, own: dict[str, str]) -> None:
+        """Take colors, by name, in place of the default ones; a look that is taken after them comes first."""
+        self.palette = self.plain = self.plain | own
+
     def take_look(self, look: Look) -> None:
         """Take the colors of a look for what is drawn from here on."""
-        self.palette = colors()
+        self.palette = self.plain
         self.textures: dict[str, Texture] = {}
         if not is_dyed(look):
             return

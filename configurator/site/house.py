@@ -25,8 +25,9 @@ from configurator.kernel.tongue import Words, in_words
 from configurator.kernel.views.words import covering_words
 from configurator.site.answers import Answers, Kept, digest
 from configurator.site.face.photos import Photo, logo_markup, photographs
+from configurator.site.face.site_palette import Tokens
 from configurator.site.face.templates import environment
-from configurator.site.face.themes import template_folders
+from configurator.site.face.themes import day_colors, template_folders
 from configurator.site.site_page import SitePage
 
 Terms = dict[str, list[float | str]]
@@ -127,6 +128,11 @@ class House:
     def logo_markup(self) -> str:
         """The logo as it stands in the masthead; nothing leaves it to the theme."""
         return logo_markup(self.logo, self.showroom.theme.colors) if self.logo else ""
+
+    @cached_property
+    def colors(self) -> Tokens:
+        """The colors of the site by day, by name."""
+        return day_colors(self.showroom.theme)
 
     @cached_property
     def photos(self) -> dict[str, Photo]:

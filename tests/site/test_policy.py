@@ -9,7 +9,7 @@ from lxml.etree import _Element
 
 from tests.site.pages import pages, parsed
 
-POLICY = "default-src 'self';img-src 'self' data:;base-uri 'none';form-action 'none'"
+POLICY = "default-src 'self';img-src 'self' data:;font-src data:;base-uri 'none';form-action 'none'"
 # What a browser reads as data and never runs.
 DATA_TYPES = ("application/ld+json", "application/json")
 ADDRESSES = ("href", "src", "action", "formaction", "data")

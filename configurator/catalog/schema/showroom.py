@@ -11,20 +11,15 @@ from configurator.catalog.schema.quote_terms import QuoteTerms
 from configurator.kernel.tongue import wording
 from configurator.places import THEMES
 
-# Stacks of generic families (CSS Fonts Level 4), so that no face has to be fetched or named.
-TYPEFACES = {
-    "serif": "ui-serif, serif",
-    "sans": "ui-sans-serif, system-ui, sans-serif",
-    "rounded": "ui-rounded, ui-sans-serif, system-ui, sans-serif",
-    "mono": "ui-monospace, monospace",
-}
+# What a theme says of each stands in its tokens.yaml: the first two are the site's own, the others the reader's.
+TYPEFACES = ("serif", "sans", "rounded", "mono")
 
 THEME_NAMES = tuple(sorted(path.parent.name for path in THEMES.glob("*/tokens.yaml")))
 
 # Unless the showroom says otherwise: what its tape shows (common practice, no source), mm.
 ORDER_STEPS = {"in": 25.4 / 8, "mm": 1.0}
 
-Face = Annotated[str, OneOf(tuple(TYPEFACES))]
+Face = Annotated[str, OneOf(TYPEFACES)]
 
 
 class Hours(Section):
@@ -65,7 +60,7 @@ class Colors(Section):
 
 
 class Typefaces(Section):
-    """Which stack of the reader's own typefaces each kind of text takes."""
+    """Which typeface each kind of text takes."""
 
     text: Face = "serif"
     headings: Face = "serif"

@@ -67,9 +67,10 @@ def own_card(house: House) -> bytes:
     words = Words(house.showroom.name, house.showroom.strapline, ", ".join(house.showroom.contact.address))
 
     def made() -> bytes:
-        return card(Backdrop(whole_door(house, door, window)).with_marks([], no_look()), words)
+        drawn = Backdrop(whole_door(house, door, window), house.colors)
+        return card(drawn.with_marks([], no_look()), words, house.colors)
 
-    return house.once(made, "card", door, window, words)
+    return house.once(made, "card", door, window, words, house.colors)
 
 
 class DoorCards:
@@ -84,7 +85,7 @@ class DoorCards:
     def backdrop(self) -> Backdrop:
         """Return the painted door."""
         if self._backdrop is None:
-            self._backdrop = Backdrop(bare_door(self.door, self.window))
+            self._backdrop = Backdrop(bare_door(self.door, self.window), self.house.colors)
         return self._backdrop
 
     def alone(self) -> bytes:
@@ -100,9 +101,10 @@ class DoorCards:
         words = Words(self.house.showroom.name, self.door["name"], line)
 
         def made() -> bytes:
-            return card(Backdrop(whole_door(self.house, self.door, self.window)).with_marks([], no_look()), words)
+            drawn = Backdrop(whole_door(self.house, self.door, self.window), self.house.colors)
+            return card(drawn.with_marks([], no_look()), words, self.house.colors)
 
-        return self.house.once(made, "card", self.door, self.window, words)
+        return self.house.once(made, "card", self.door, self.window, words, self.house.colors)
 
     def fitted(self, family: Family) -> bytes:
         """Return the preview of a family on the door, open and closed."""
@@ -110,14 +112,15 @@ class DoorCards:
         places = [answer["open"], answer["closed"]]
         if answer["open"] == answer["closed"]:
             places = [answer["closed"]]
-        name = self.house.showroom.name
+        words = Words(self.house.showroom.name, family["name"], self.door["name"])
+        colors = self.house.colors
 
         def made() -> bytes:
-            return pair_card([self._shown(family, place) for place in places], name)
+            return pair_card([self._shown(family, place) for place in places], words, colors)
 
-        # No words are on it but the showroom's name.
+        # Where names are the same in two languages, so is the preview.
         door, alike = self.house.alike(self.door, family)
-        return self.house.first.once(made, "pair card", door, alike, self.window, name)
+        return self.house.first.once(made, "pair card", door, alike, self.window, words, colors)
 
     def family(self, family: Family) -> bytes:
         """Return the preview of a family, shown on this door."""
@@ -125,9 +128,9 @@ class DoorCards:
         words = Words(self.house.showroom.name, family["name"], summary)
 
         def made() -> bytes:
-            return card(self._shown(family, half_position(family)), words)
+            return card(self._shown(family, half_position(family)), words, self.house.colors)
 
-        return self.house.once(made, "card", self.door, family, self.window, words)
+        return self.house.once(made, "card", self.door, family, self.window, words, self.house.colors)
 
     def _shown(self, family: Family, place: Position) -> Image:
         drawn = bare_covering(self.house, self.door, family, place, self.window)

@@ -5,6 +5,7 @@ from pathlib import Path
 import yaml
 
 from configurator.catalog.schema.showroom import Colors, Theme
+from configurator.drawing.drawing_palette import colors
 from configurator.places import THEMES
 from configurator.site.face.site_palette import Tokens, own_tokens, readable
 
@@ -44,6 +45,12 @@ def all_tokens(theme: Theme) -> dict[str, Tokens]:
         "light": shaded(tokens["light"], theme.colors),
         "dark": shaded(tokens["dark"], theme.dark),
     }
+
+
+def day_colors(theme: Theme) -> Tokens:
+    """Return every color of a site by day, as ``#rrggbb`` by name."""
+    own = all_tokens(theme)["light"]
+    return colors() | {name: value for name, value in own.items() if name in colors()}
 
 
 def rule(selector: str, tokens: Tokens, scheme: str) -> str:

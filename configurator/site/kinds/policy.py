@@ -3,10 +3,11 @@
 from markupsafe import Markup
 
 # Browsers take 'self' for the disk, too, where a page is read from one. Pictures that are an address are the logo, the
-# signs of verdicts and a drawing that is handed on.
+# signs of verdicts and a drawing that is handed on; fonts come within the style sheet.
 MAY_COME_FROM = {
     "default-src": ["'self'"],
     "img-src": ["'self'", "data:"],
+    "font-src": ["data:"],
     "base-uri": ["'none'"],
     "form-action": ["'none'"],
 }

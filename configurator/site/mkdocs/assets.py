@@ -13,6 +13,7 @@ from configurator.site.drawings.cards import cards
 from configurator.site.drawings.every_look import every_look
 from configurator.site.drawings.subjects import room_drawing, room_subject
 from configurator.site.face.themes import SHARED, style_sheet
+from configurator.site.face.webfonts import FEATURES, WebFont, characters, font_rules, web_fonts
 from configurator.site.house import ROOM, House
 from configurator.site.mkdocs.slim import slim_css
 
@@ -50,10 +51,37 @@ def joined_styles(sheets: tuple[str, ...]) -> str:
     return "".join((SHARED / "css" / name).read_text(encoding="utf-8") for name in sheets)
 
 
+def letters_of(house: House) -> str:
+    """Return the characters that a site uses in any of its languages."""
+    said = [repr(tongue.catalog) for tongue in house.tongues]
+    return characters([*said, *(page.read_text(encoding="utf-8") for page in house.catalog.pages)])
+
+
+def own_fonts(house: House) -> list[tuple[WebFont, bytes]]:
+    """Return the fonts that a site's pages need, each as WOFF2 with the site's letters."""
+    letters = letters_of(house)
+    return [(font, lettered(house, font, letters)) for font in web_fonts(house.showroom.theme.typefaces)]
+
+
+def lettered(house: House, font: WebFont, letters: str) -> bytes:
+    """Return a font as WOFF2 with some letters."""
+    whole = font.content()
+
+    def made() -> bytes:
+        # Imported here, as hardly any build makes a font anew.
+        from configurator.site.face.subset import subset
+
+        return subset(whole, letters, font.family, FEATURES)
+
+    return house.once(made, "font", font.family, letters, sha256(whole).hexdigest())
+
+
 def site_style(house: House) -> str:
-    """Return the style of every page: the theme's, that of each look, and what of the first picture stays in view."""
+    """Return the style of every page: fonts, the theme's, that of each look, and what of the first picture stays in
+    view."""
     focus = f".hero>img{{object-position:{house.hero_photo['focus']}}}\n"
-    return style_sheet(house.showroom.theme) + look_rules(every_look(house)) + focus
+    fonts = font_rules(own_fonts(house))
+    return fonts + style_sheet(house.showroom.theme) + look_rules(every_look(house)) + focus
 
 
 def wordless(house: House) -> Files:

@@ -22,6 +22,7 @@ MAY_COME_FROM = {
     "script-src": ["'unsafe-inline'"],
     "style-src": ["'unsafe-inline'"],
     "img-src": ["data:"],
+    "font-src": ["data:"],
 }
 POLICY_TAG = policy_tag(MAY_COME_FROM)
 STYLE = re.compile(r'<link rel="stylesheet" href="([^"]+)">')

@@ -1,0 +1,65 @@
+"""Link previews: they say what they show, in the showroom's colors and in any European language."""
+
+import io
+
+import pytest
+from PIL import Image, ImageChops
+
+from configurator.drawing.card import EDGE, HEIGHT, WIDTH, Words, card, pair_card
+from configurator.drawing.drawing_palette import colors
+from configurator.drawing.rgb import rgb
+
+PICTURE = Image.new("RGB", (300, 300), colors()["paper"])
+OWN = {"paper": "#101830", "ink": "#f0e8d8", "warm": "#ff9060"}
+# Where the names stand above two drawings, and the showroom's beneath them.
+NAMES = (EDGE, 0, WIDTH - EDGE, HEIGHT - EDGE - PICTURE.height - 2)
+FOOT = (EDGE, HEIGHT - EDGE + 4, WIDTH - EDGE, HEIGHT)
+
+WRITTEN = [
+    Words("Haus & Tür", "Fältstore, größte", "Terrassentür"),
+    Words("Σπίτι & Πόρτα", "Ρολοκουρτίνα", "Πόρτα κήπου"),
+    Words("Дом и дверь", "Рулонная штора", "Садовая дверь"),
+]
+
+
+def made(words: Words, palette: dict[str, str] | None = None) -> Image.Image:
+    """Return the preview of two drawings that show nothing but paper."""
+    own = colors() | (palette or {})
+    picture = Image.new("RGB", PICTURE.size, own["paper"])
+    return Image.open(io.BytesIO(pair_card([picture, picture], words, own))).convert("RGB")
+
+
+def differ(one: Image.Image, other: Image.Image, box: tuple[int, int, int, int]) -> bool:
+    """Return whether two pictures differ within a box."""
+    return ImageChops.difference(one.crop(box), other.crop(box)).getbbox() is not None
+
+
+def test_two_drawings_stand_under_the_covering_s_and_the_door_s_name() -> None:
+    plain = made(Words("Lantern & Sill", "Roller shade", "Garden pair"))
+    assert differ(plain, made(Words("Lantern & Sill", "Banded shade", "Garden pair")), NAMES)
+    assert differ(plain, made(Words("Lantern & Sill", "Roller shade", "Garden door")), NAMES)
+    assert not differ(plain, made(Words("Haus & Tür", "Roller shade", "Garden pair")), NAMES)
+    assert differ(plain, made(Words("Haus & Tür", "Roller shade", "Garden pair")), FOOT)
+
+
+@pytest.mark.parametrize("words", WRITTEN)
+def test_no_letter_of_a_name_is_a_box(words: Words) -> None:
+    boxes = Words(*("".join("\U000fffff" if letter.isalpha() else letter for letter in name) for name in words))
+    for box in (NAMES, FOOT):
+        assert differ(made(words), made(boxes), box)
+        assert differ(made(words), made(Words("", " . ", " . ")), box)
+
+
+def test_a_name_too_long_for_its_line_stays_on_the_card() -> None:
+    shown = made(Words("Lantern & Sill", "Roller shade on a spring " * 9, "Garden pair " * 20))
+    edges = [shown.crop((0, 0, 8, HEIGHT - 100)), shown.crop((WIDTH - 8, 0, WIDTH, HEIGHT - 100))]
+    assert [edge.getcolors() for edge in edges] == [[(8 * (HEIGHT - 100), rgb(colors()["paper"]))]] * 2
+
+
+def test_a_card_wears_the_showroom_s_colors() -> None:
+    words = Words("Lantern & Sill", "Roller shade", "Garden pair")
+    single = Image.open(io.BytesIO(card(PICTURE, words, colors() | OWN))).convert("RGB")
+    for image in (made(words, OWN), single):
+        seen = {color for _, color in image.getcolors(WIDTH * HEIGHT) or []}
+        assert {rgb(color) for color in OWN.values()} <= seen
+        assert image.getpixel((2, 2)) == rgb(OWN["paper"])
