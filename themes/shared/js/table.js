@@ -10,6 +10,8 @@ import { createTabs, viewSwitch } from "./tabs.js";
 import { samePlace } from "./travel.js";
 import { byView, remembered } from "./views.js";
 
+// In one of so many frames of a drag the slider follows, in another the words, which nobody reads faster.
+const TURNS = 4;
 /** @type {End[]} */
 const ENDS = ["open", "closed"];
 
@@ -113,10 +115,11 @@ export function createDrawingTable(app) {
         [tabs, lights, now, travel].forEach((part) => part.update(state, true));
         return;
       }
-      // The drawing follows in the frame in which the hand moves; slider and words take turns, a frame each.
+      // The drawing follows in the frame in which the hand moves.
       stage.draw(state, false);
-      turn = 1 - turn;
-      [travel, now][turn].update(state, false);
+      turn = (turn + 1) % TURNS;
+      if (turn === 0) travel.update(state, false);
+      if (turn === TURNS / 2) now.update(state, false);
     },
   };
 }

@@ -40,11 +40,7 @@
   }
 
   function turn(button) {
-    var family = button.dataset.mark;
-    var done = kept.change(function (now) {
-      var others = now.marks.filter(function (one) { return one.family !== family; });
-      now.marks = others.length < now.marks.length ? others : others.concat({ family: family, link: "" });
-    });
+    var done = kept.turn(button.dataset.mark, "");
     each("[data-mark-refused]", function (node) { node.hidden = done; });
   }
 
