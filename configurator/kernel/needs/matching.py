@@ -10,7 +10,7 @@ from typing import TypedDict
 from configurator.kernel.answer import ask_on, asking, is_answered, with_option
 from configurator.kernel.message import is_said
 from configurator.kernel.mount.hung import hung
-from configurator.kernel.needs import takes_asking, is_met, need_score, questions_for
+from configurator.kernel.needs import is_met, need_score, questions_for, takes_asking
 from configurator.kernel.remedy.change import asking_changed, picking
 from configurator.kernel.resolve import full_choices, is_new, resolve, same_build
 from configurator.kernel.shapes import Answer, Asking, Door, Family, Household, Reply, Travel
