@@ -1,6 +1,6 @@
 // The drawing table: three views, what they say just now, and the travel. Fetched when a covering is looked at closely.
 
-import { element } from "./dom.js";
+import { element, later } from "./dom.js";
 import { createLights } from "./light.js";
 import { createNow } from "./now.js";
 import { createTravel } from "./sliders.js";
@@ -90,6 +90,8 @@ export function createDrawingTable(app) {
   app.toolbar.prepend(viewSwitch(app).node, lights.switch);
   let dragging = false;
   let turn = 0;
+  // A hand that holds still, without letting go, reads where it is.
+  const paused = later(60, () => [travel, now].forEach((part) => part.update(app.state(), false)));
   Object.assign(app, /** @type {Partial<App>} */ ({
     stage,
     dragging: () => dragging,
@@ -120,6 +122,7 @@ export function createDrawingTable(app) {
       turn = (turn + 1) % TURNS;
       if (turn === 0) travel.update(state, false);
       if (turn === TURNS / 2) now.update(state, false);
+      paused();
     },
   };
 }
