@@ -52,9 +52,7 @@ def full_choices(family: Family, choices: dict[str, str]) -> dict[str, str]:
 
 def resolve(family: Family, choices: dict[str, str]) -> dict[str, float]:
     """Return the family's numbers with those of the chosen options set over them, in order."""
-    numbers: dict[str, float] = {}
-    for name, value in family["numbers"].items():
-        numbers[name] = value
+    numbers: dict[str, float] = family["numbers"].copy()
     for choice in family["choices"]:
         option = find_option(choice, choices.get(choice["id"], ""))
         for name, value in option["numbers"].items():

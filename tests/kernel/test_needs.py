@@ -9,7 +9,7 @@ from configurator.kernel.answer import answer_to, ask
 from configurator.kernel.mount.hung import hung
 from configurator.kernel.needs import NEEDS, is_met, need_score, needs, questions_for
 from configurator.kernel.needs.ids import NEED_IDS
-from configurator.kernel.needs.matching import Match, best_match, costliest_wish
+from configurator.kernel.needs.matching import Match, best_match, costliest_wish, match_on, matching_for
 from configurator.kernel.resolve import full_choices
 from configurator.kernel.shapes import Answer, Family
 
@@ -95,6 +95,20 @@ def test_first_picks_stay_where_no_others_are_better(catalog: Catalog) -> None:
     family = catalog.families["cellular-shade"]
     best = best_match(catalog.doors[DOOR], family, catalog.household, ["day", "children"])
     assert best["choices"] == full_choices(family, {})
+
+
+@pytest.mark.parametrize(("wanted", "count"), [(["price"], 1), (["price", "children"], 1), (["dark"], 4)])
+def test_nothing_is_asked_once_other_picks_could_gain_next_to_nothing(
+    catalog: Catalog, wanted: list[str], count: int
+) -> None:
+    # No picks change a price level. Of the cloths, which hang as the first does, the fourth has foil in its cells and
+    # keeps out all but 1 % of the light: no pick could gain more than that.
+    family = catalog.families["cellular-shade"]
+    search = matching_for(catalog.doors[DOOR], family, catalog.household, wanted)
+    while not search["done"]:
+        match_on(search)
+    assert len(search["asked"]) == count
+    assert search["asked"][-1] == search["best"][0]
 
 
 def match_of(*met: str) -> Match:

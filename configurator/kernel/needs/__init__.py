@@ -178,6 +178,11 @@ def questions_for(wanted: list[str]) -> list[Callable[[Travel, Household], Reply
     return found
 
 
+def takes_asking(key: str) -> bool:
+    """Return whether a need is answered by questions, not by the family's file alone."""
+    return len(NEEDS[key]["asks"]) > 0
+
+
 def is_met(key: str, score: float) -> bool:
     """Return whether a score meets a need."""
     return score >= NEEDS[key]["enough"]

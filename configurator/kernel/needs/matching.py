@@ -1,17 +1,18 @@
 """Which picks of a family answer what is wanted best: its first ones, each other one, then the best of each together.
 
-What answers alike is asked once, and nothing is asked but what is wanted. The search goes in steps so small that each
-leaves a frame its time.
+What answers alike is asked once, nothing is asked but what is wanted, and nothing more once no other picks could answer
+it better. The search goes in steps so small that each leaves a frame its time.
 """
 
 from collections.abc import Callable
 from typing import TypedDict
 
 from configurator.kernel.answer import ask_on, asking, is_answered, with_option
+from configurator.kernel.message import is_said
 from configurator.kernel.mount.hung import hung
-from configurator.kernel.needs import is_met, need_score, questions_for
+from configurator.kernel.needs import is_met, need_score, questions_for, takes_asking
 from configurator.kernel.remedy.change import asking_changed, picking
-from configurator.kernel.resolve import full_choices, is_new, resolve
+from configurator.kernel.resolve import full_choices, is_new, resolve, same_build
 from configurator.kernel.shapes import Answer, Asking, Door, Family, Household, Reply, Travel
 
 # A need that is met weighs more than any score can make up.
@@ -94,11 +95,27 @@ def weighed(matching: Matching, answer: Answer) -> Match:
     }
 
 
+def most_possible(matching: Matching) -> float:
+    """Return the most that other picks than the first can weigh: what no question answers is alike for all of them."""
+    first = matching["asked"][0]
+    most = 0.0
+    for key in matching["wanted"]:
+        open_to_all = takes_asking(key) or is_said(first["answer"]["refusal"])
+        most += 1.0 if open_to_all else first["scores"][key]
+        if open_to_all or key in first["met"]:
+            most += MET_WEIGHT
+    return most - PICK_COST
+
+
 def single_picks(matching: Matching) -> list[dict[str, str]]:
-    """Return the first picks with each other option that is offered, where that makes any difference."""
+    """Return the first picks with each other option that is offered, where that makes any difference.
+
+    What is built as the first comes before what has to be hung anew.
+    """
     family = matching["family"]
     first = full_choices(family, {})
     own = resolve(family, first)
+    alike: list[dict[str, str]] = []
     found: list[dict[str, str]] = []
     for choice in family["choices"]:
         builds = [own]
@@ -107,8 +124,12 @@ def single_picks(matching: Matching) -> list[dict[str, str]]:
             numbers = resolve(family, picked)
             if not option["retired"] and is_new(numbers, builds):
                 builds.append(numbers)
-                found.append(picked)
-    return found
+                if same_build(own, numbers):
+                    alike.append(picked)
+                else:
+                    found.append(picked)
+    alike.extend(found)
+    return alike
 
 
 def best_together(matching: Matching) -> list[dict[str, str]]:
@@ -138,6 +159,9 @@ def end_asking(matching: Matching) -> None:
         matching["waiting"] = single_picks(matching)
     elif match["weight"] > matching["best"][0]["weight"]:
         matching["best"] = [match]
+    # What could gain less than a pick costs is not looked for.
+    if matching["best"][0]["weight"] >= most_possible(matching) - PICK_COST:
+        matching["done"] = True
 
 
 def begin_asking(matching: Matching) -> None:

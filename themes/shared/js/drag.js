@@ -1,6 +1,6 @@
 // Taking hold of a rail on the drawing itself, by mouse, pen or finger.
 
-import { shape } from "./dom.js";
+import { setAttribute, shape } from "./dom.js";
 import { short } from "./draw.js";
 import { activeOf } from "./state.js";
 import { partAt, shareAlong, valueAlong } from "./travel.js";
@@ -18,7 +18,7 @@ const GRIP_SPOTS = [[0.5, 0.5], [0.5, 0.25], [0.25, 0.5], [0.75, 0.5]];
 /**
  * What is taken hold of in a view, and the areas of the holds that lie over it.
  * @typedef {{ extent: Extent, view: View, leg: Astragal.Leg, way: number[], over: Extent[] }} Grasp
- * @typedef {{ node: SVGElement, view: View, leg: Astragal.Leg, center: number[] }} Held
+ * @typedef {{ node: SVGElement, view: View, leg: Astragal.Leg, center: number[], seen: boolean }} Held
  */
 
 /** @param {Extent} box */
@@ -154,7 +154,7 @@ function holdFor(app, grasp, shift, unit) {
     holdArea(grown(extent, unit), shift), ...marks);
   node.addEventListener("touchstart", keepTouch, { passive: false });
   node.addEventListener("pointerdown", (event) => startDrag(app, event, node, leg, way));
-  return { node, view, leg, center: centerOf(extent) };
+  return { node, view, leg, center: centerOf(extent), seen: marks.length > 0 };
 }
 
 /**
@@ -189,17 +189,17 @@ export function holdsFor(app, layout, views, unit) {
 }
 
 /**
- * In the middle of a drag the holds only follow their parts.
+ * In the middle of a drag the grips only follow their parts; areas that nobody sees wait until the hand rests.
  * @param {App} app
  * @param {Held[]} holds
  * @param {Astragal.Configuration} one
  */
 export function slideHolds(app, holds, one) {
-  for (const { node, view, leg, center } of holds) {
+  for (const { node, view, leg, center } of holds.filter(({ seen }) => seen)) {
     const held = holdAt(app, one, one.place, leg);
     if (!held) continue;
     const [x, y] = centerOf(onPaper(held, view));
-    node.setAttribute("transform", `translate(${short(x - center[0])} ${short(y - center[1])})`);
+    setAttribute(node, "transform", `translate(${short(x - center[0])} ${short(y - center[1])})`);
   }
 }
 
@@ -243,7 +243,9 @@ function startDrag(app, event, hold, leg, way) {
     move(moved) {
       const to = onSheet(moved);
       const share = startShare + ((to.x - from.x) * way[0] + (to.y - from.y) * way[1]) / length;
-      app.move(leg, valueAlong(leg, share));
+      const value = valueAlong(leg, share);
+      // A hand that goes on beyond the end moves nothing.
+      if (value !== partAt(activeOf(app.state()).place, leg.moves)) app.move(leg, value);
     },
     end,
     // The browser has made another gesture of it.

@@ -36,11 +36,7 @@ export function markButton(app, configuration) {
 
   function turn() {
     const one = configuration();
-    const done = Astragal.kept.change((now) => {
-      const others = now.marks.filter(({ family }) => family !== one.family);
-      now.marks = others.length < now.marks.length ? others : [...others, { family: one.family, link: app.linkOf(one) }];
-    });
-    if (!done) app.undo.refused();
+    if (!Astragal.kept.turn(one.family, app.linkOf(one))) app.undo.refused();
   }
 
   return {

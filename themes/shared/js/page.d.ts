@@ -29,6 +29,8 @@ interface Kept {
   read(): Keeping;
   // Each returns whether this browser keeps it.
   change(task: (now: Keeping) => void): boolean;
+  // A covering onto the short list with its link, or off it.
+  turn(family: string, link: string): boolean;
   clear(): boolean;
   // Whenever this tab or another has changed it.
   follow(follower: () => void): void;

@@ -150,8 +150,8 @@ export function createShelf(app) {
   const door = element("strong");
   const list = element("ol", { class: "shelf-cards" }, cards.map((card) => card.node));
   let share = shareOf(app.catalog, activeOf(app.state()));
-  // One object each, so that what hangs on it is known again.
-  const first = Object.fromEntries(offered.map((family) => [family.id, {}]));
+  // As a search spells them, so that what hangs is known again.
+  const first = Object.fromEntries(offered.map((family) => [family.id, Astragal.kernel.full_choices(family, {})]));
   /** @type {Record<string, Ranked>} */
   let ranked = {};
   const drawings = createShelfDrawings(app, shelved);

@@ -1,6 +1,6 @@
 // The drawing table: three views, what they say just now, and the travel. Fetched when a covering is looked at closely.
 
-import { element } from "./dom.js";
+import { element, later } from "./dom.js";
 import { createLights } from "./light.js";
 import { createNow } from "./now.js";
 import { createTravel } from "./sliders.js";
@@ -10,6 +10,8 @@ import { createTabs, viewSwitch } from "./tabs.js";
 import { samePlace } from "./travel.js";
 import { byView, remembered } from "./views.js";
 
+// In one of so many frames of a drag the slider follows, in another the words, which nobody reads faster.
+const TURNS = 4;
 /** @type {End[]} */
 const ENDS = ["open", "closed"];
 
@@ -88,6 +90,8 @@ export function createDrawingTable(app) {
   app.toolbar.prepend(viewSwitch(app).node, lights.switch);
   let dragging = false;
   let turn = 0;
+  // A hand that holds still, without letting go, reads where it is.
+  const paused = later(60, () => [travel, now].forEach((part) => part.update(app.state(), false)));
   Object.assign(app, /** @type {Partial<App>} */ ({
     stage,
     dragging: () => dragging,
@@ -113,10 +117,12 @@ export function createDrawingTable(app) {
         [tabs, lights, now, travel].forEach((part) => part.update(state, true));
         return;
       }
-      // The drawing follows in the frame in which the hand moves; slider and words take turns, a frame each.
+      // The drawing follows in the frame in which the hand moves.
       stage.draw(state, false);
-      turn = 1 - turn;
-      [travel, now][turn].update(state, false);
+      turn = (turn + 1) % TURNS;
+      if (turn === 0) travel.update(state, false);
+      if (turn === TURNS / 2) now.update(state, false);
+      paused();
     },
   };
 }

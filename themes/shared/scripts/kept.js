@@ -81,6 +81,14 @@
     return write(next);
   }
 
+  /* A covering into the short list, or out of it. */
+  function turn(family, link) {
+    return change(function (now) {
+      var others = now.marks.filter(function (one) { return one.family !== family; });
+      now.marks = others.length < now.marks.length ? others : others.concat({ family: family, link: link });
+    });
+  }
+
   function clear() {
     storage(function (box) { box.removeItem(SHADE); });
     document.querySelectorAll("[name=shade-kept]").forEach(function (box) { box.checked = false; });
@@ -101,6 +109,7 @@
     nameMost: NAME_MOST,
     read: read,
     change: change,
+    turn: turn,
     clear: clear,
     follow: function (follower) { followers.push(follower); }
   };

@@ -7,10 +7,6 @@
     document.querySelectorAll(selector).forEach(task);
   }
 
-  function marked(now) {
-    return now.marks.map(function (one) { return one.family; });
-  }
-
   function showDoor(now) {
     var mine = now.doors.filter(function (one) { return one.id === now.mine; })[0];
     each("[data-mine]", function (node) { node.hidden = !mine; });
@@ -22,7 +18,7 @@
   }
 
   function showMarks(now) {
-    var families = marked(now);
+    var families = now.marks.map(function (one) { return one.family; });
     each("[data-mark]", function (button) {
       button.hidden = false;
       button.setAttribute("aria-pressed", String(families.indexOf(button.dataset.mark) >= 0));
@@ -40,11 +36,7 @@
   }
 
   function turn(button) {
-    var family = button.dataset.mark;
-    var done = kept.change(function (now) {
-      var others = now.marks.filter(function (one) { return one.family !== family; });
-      now.marks = others.length < now.marks.length ? others : others.concat({ family: family, link: "" });
-    });
+    var done = kept.turn(button.dataset.mark, "");
     each("[data-mark-refused]", function (node) { node.hidden = done; });
   }
 
