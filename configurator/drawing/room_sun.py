@@ -5,7 +5,8 @@ from PIL import Image, ImageChops, ImageDraw, ImageFilter
 from configurator.drawing.png import bar_points
 from configurator.drawing.room_door import COVERING, is_face
 from configurator.drawing.room_place import FINER, RoomPlace
-from configurator.drawing.room_setting import BOARD_FAR, BOARD_NEAR, FLOOR, HEIGHT, WIDTH
+from configurator.drawing.room_setting import BOARD_FAR, BOARD_NEAR, FLOOR, HEIGHT, WIDTH, Points, blurred
+from configurator.kernel.shapes import Mark
 from configurator.kernel.views.tones import GLOW
 
 IN_THE_WAY = {*COVERING, "muntin", "bead", "astragal"}
@@ -26,12 +27,22 @@ def sun_through(place: RoomPlace) -> Image.Image:
         if "glass" in mark["role"].split():
             ImageDraw.Draw(through).polygon(sheet.points(mark["points"]), fill=255)
         elif is_face(mark, IN_THE_WAY) and mark["fade"] > 0:
-            held = Image.new("L", through.size, 0)
-            outlines = bar_points(mark) if mark["shape"] == "bars" else [mark["points"]]
-            for outline in outlines:
-                ImageDraw.Draw(held).polygon(sheet.points(outline), fill=round(mark["fade"] * 255))
-            through = ImageChops.multiply(through, ImageChops.invert(held))
+            through = held_back(through, [sheet.points(outline) for outline in outlines_of(mark)], mark["fade"])
     return through.reduce(FINER)
+
+
+def outlines_of(mark: Mark) -> list[list[float]]:
+    """Return the outlines of a face, mm."""
+    return bar_points(mark) if mark["shape"] == "bars" else [mark["points"]]
+
+
+def held_back(through: Image.Image, outlines: list[Points], share: float) -> Image.Image:
+    """Return what comes through past outlines in px that hold back a share, 0 to 1, of it."""
+    held = through if share == 1 else Image.new("L", through.size, 255)
+    brush = ImageDraw.Draw(held)
+    for outline in outlines:
+        brush.polygon(outline, fill=round((1 - share) * 255))
+    return held if share == 1 else ImageChops.multiply(through, held)
 
 
 def glow_of(place: RoomPlace) -> Image.Image:
@@ -41,7 +52,7 @@ def glow_of(place: RoomPlace) -> Image.Image:
     brush = ImageDraw.Draw(bright)
     for mark in place.drawing["marks"]:
         if is_face(mark, {GLOW}):
-            for outline in bar_points(mark) if mark["shape"] == "bars" else [mark["points"]]:
+            for outline in outlines_of(mark):
                 brush.polygon(sheet.points(outline), fill=round(mark["fade"] * 255))
     return bright.reduce(FINER)
 
@@ -68,4 +79,4 @@ def spill(place: RoomPlace, bright: Image.Image) -> Image.Image:
     """Return the light that spills about what is bright in the window."""
     whole = Image.new("L", (WIDTH, HEIGHT), 0)
     whole.paste(bright, place.corner)
-    return whole.filter(ImageFilter.GaussianBlur(SPILL_WIDE)).point([level * SPILL // 255 for level in range(256)])
+    return blurred(whole, SPILL_WIDE).point([level * SPILL // 255 for level in range(256)])
