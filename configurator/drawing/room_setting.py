@@ -31,7 +31,9 @@ def ramp(top: Color, bottom: Color, size: tuple[int, int]) -> Image.Image:
 
 def veil(image: Image.Image, color: Color, mask: Image.Image) -> None:
     """Lay a color over a picture, as thick as the mask is bright."""
-    image.paste(color, (0, 0), mask)
+    part = mask.getbbox()
+    if part:
+        image.paste(color, part, mask.crop(part))
 
 
 def blurred(image: Image.Image, radius: float) -> Image.Image:
@@ -82,7 +84,9 @@ def blade(x: float, y: float, angle: float, length: float) -> Points:
 def plant(image: Image.Image) -> None:
     """Paint a plant in a pot beside the door, a little out of focus, and its shadow on the boards."""
     veil(image, SHADE, plant_shadow())
-    image.paste(potted_plant(), (0, 0), potted_plant())
+    part = potted_plant().getbbox()
+    if part:
+        image.paste(potted_plant().crop(part), part, potted_plant().crop(part))
 
 
 @cache

@@ -58,21 +58,36 @@ def glow_of(place: RoomPlace) -> Image.Image:
 
 
 def on_boards(place: RoomPlace, through: Image.Image) -> Image.Image:
-    """Return where the sun that comes through falls on the floor, row by row from the wall towards the eye."""
-    lit = Image.new("L", (WIDTH, HEIGHT), 0)
-    wide, high = through.size
-    for row in range(FLOOR, HEIGHT):
-        larger = 1 + (BOARD_NEAR / BOARD_FAR - 1) * (row - FLOOR) / (HEIGHT - FLOOR)
-        # What stands nearer the eye looks larger: so far into the room is a row that shows boards so much larger.
-        inwards = EYE_AWAY * (1 - 1 / larger)
-        up = high - inwards * SUN_HIGH * place.pixels
-        if up < 1:
-            break
-        strip = through.resize((round(wide * larger), 1), box=(0, up - 1, wide, up))
-        aside = (-wide / 2 - inwards * SUN_ASIDE * place.pixels) * larger
-        lit.paste(strip, (round(place.middle + aside), row))
-    soft = lit.filter(ImageFilter.GaussianBlur(SUN_SOFT))
+    """Return where the sun that comes through falls on the floor, from the wall towards the eye."""
+    floor = (WIDTH, HEIGHT - FLOOR)
+    lit = through.transform(
+        floor, Image.Transform.PERSPECTIVE, from_floor(place, through.size), Image.Resampling.BILINEAR
+    )
+    whole = Image.new("L", (WIDTH, HEIGHT), 0)
+    whole.paste(lit, (0, FLOOR))
+    soft = whole.filter(ImageFilter.GaussianBlur(SUN_SOFT))
     return soft.point([level * SUN // 255 for level in range(256)])
+
+
+def from_floor(place: RoomPlace, size: tuple[int, int]) -> tuple[float, ...]:
+    """Return the eight numbers of the perspective that leads from the floor to what of the window shines there.
+
+    A row of the floor shows boards ``1 + growth × row`` as large as at the wall. What stands nearer the eye looks
+    larger, so the row lies ``EYE_AWAY × (1 - 1 / larger)`` mm into the room; so far the sun has fallen, and gone aside.
+    """
+    wide, high = size
+    growth = (BOARD_NEAR / BOARD_FAR - 1) / (HEIGHT - FLOOR)
+    aside, down = (EYE_AWAY * share * place.pixels for share in (SUN_ASIDE, SUN_HIGH))
+    return (
+        1.0,
+        (wide / 2 + aside) * growth,
+        wide / 2 - place.middle,
+        0.0,
+        (high - down) * growth,
+        float(high),
+        0.0,
+        growth,
+    )
 
 
 def spill(place: RoomPlace, bright: Image.Image) -> Image.Image:
