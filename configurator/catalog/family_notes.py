@@ -24,7 +24,7 @@ FACTS = ("price_level", "cleaning", "animals")
 def choice_notes(ident: str, choice: ChoiceFile) -> ChoiceNotes:
     """Return a choice's words."""
     options = {
-        name: OptionNotes(name, option.name, option.note, option.retired, option.price_band)
+        name: OptionNotes(name, option.name, option.note, option.retired, option.price_band, option.photo)
         for name, option in choice.options.items()
     }
     return ChoiceNotes(ident, choice.name, choice.note, options)
@@ -67,6 +67,7 @@ def family_notes(file: FamilyFile, family: Family, sources: Mapping[KeyPath, Sou
         name=file.name,
         also_called=other_names(file.name, file.also_called),
         summary=file.summary,
+        photo=file.photo,
         source=file.source,
         retired=file.retired,
         mechanism=file.mechanism,

@@ -24,6 +24,7 @@ from configurator.catalog.located import ContentFile, KeyPath, read_content
 from configurator.catalog.measures import measures
 from configurator.catalog.notes import DoorNotes, FamilyNotes, HandleNotes, other_names
 from configurator.catalog.own_language import OwnLanguage, check_languages, first_language, translations_in
+from configurator.catalog.photo_check import check_photographs
 from configurator.catalog.picture_check import note_pictures
 from configurator.catalog.pricing import (
     Pricing,
@@ -77,6 +78,7 @@ class _Loading:
         only = [language or first_language(folder)] if wanted else []
         self.language = OwnLanguage(folder, language, translations_in(folder, self.problems, only))
         self.formerly: FormerIds = {}
+        self.photographs: set[Path] = set()
 
     def catalog(self) -> Catalog | None:
         file, showroom = self.showroom()
@@ -92,9 +94,9 @@ class _Loading:
             check_first_door(file, showroom, yaml_files(self.folder, "doors", []))
         self.problems.extend(file.problems)
         if not self.wanted:
-            note_strays(self.folder, self.problems)
+            note_strays(self.folder, self.photographs, self.problems)
             note_static(self.folder, self.problems)
-            note_pictures(self.folder, self.problems)
+            note_pictures(self.folder, self.photographs, self.problems)
             if showroom:
                 self.note_site(guides, shelf_of(doors, families, self.formerly, showroom))
         if showroom is None:
@@ -146,6 +148,8 @@ class _Loading:
             return file, None, {}
         sources = lift_sources(file)
         found = check(file, schema)
+        if found:
+            self.photographs |= check_photographs(file, found, self.folder)
         if isinstance(found, Showroom):
             check_languages(file, found)
             self.language.choose(found.tongues[0])
@@ -248,6 +252,7 @@ def door_notes(ident: str, door: DoorWords, sources: Sources) -> DoorNotes:
         description=door.description,
         source=door.source,
         measured=door.measured,
+        photo=door.photo,
         glass_type=door.glass.type,
         handle=door.handle.preset,
         measures=measures(door, door.source, sources),

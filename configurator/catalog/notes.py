@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 
 from configurator.catalog.measures import Measure
+from configurator.catalog.schema.photograph import Photograph
 from configurator.catalog.sources import Source
 
 
@@ -35,6 +36,7 @@ class DoorNotes:
     summary: str
     description: list[str]
     source: Source
+    photo: Photograph | None
     measured: str
     glass_type: str
     handle: str
@@ -50,6 +52,7 @@ class OptionNotes:
     note: str
     retired: bool
     price_band: str
+    photo: Photograph | None
 
 
 @dataclass(frozen=True)
@@ -74,6 +77,7 @@ class FamilyNotes:
     name: str
     also_called: list[str]
     summary: str
+    photo: Photograph | None
     source: Source
     retired: bool
     mechanism: str

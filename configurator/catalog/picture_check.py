@@ -19,9 +19,14 @@ LONGEST = 20
 UNREAD = (plain("no picture that can be read"), plain("a whole JPEG, PNG or WebP file is expected"))
 
 
-def note_pictures(folder: Path, problems: list[Problem]) -> None:
-    """Note each picture that cannot be read to its end, is too large, or holds more than a drawing."""
+def note_pictures(folder: Path, named: set[Path], problems: list[Problem]) -> None:
+    """Note each picture that cannot be read to its end, is too large, or holds more than a drawing.
+
+    Those that a file has ``named`` have been told of where they stand there.
+    """
     for path in picture_files(folder):
+        if path in named:
+            continue
         if path.suffix.lower() == ".svg":
             note_drawing(path, problems)
         else:

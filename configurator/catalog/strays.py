@@ -30,8 +30,11 @@ OUTSIDE = (plain("this leads out of the content folder"), plain("put the file it
 NO_FILE = (plain("this is neither a file nor a folder"), plain("take it out"))
 
 
-def note_strays(folder: Path, problems: list[Problem]) -> None:
-    """Note what is no part of a content folder, and every file that looks as if it should be read and is not."""
+def note_strays(folder: Path, named: set[Path], problems: list[Problem]) -> None:
+    """Note what is no part of a content folder, and every file that looks as if it should be read and is not.
+
+    Pictures that a file has ``named`` have been told of where they stand there.
+    """
     home = folder.resolve()
     for path in everything(folder):
         if path.relative_to(folder).parts[0] == STATIC:
@@ -42,7 +45,7 @@ def note_strays(folder: Path, problems: list[Problem]) -> None:
             problems.append(Problem(shown(path), 1, 1, NO_FILE))
         elif path.is_dir():
             note_folder(folder, path, problems)
-        else:
+        elif path not in named:
             note_file(folder, path, problems)
 
 

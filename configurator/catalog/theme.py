@@ -18,8 +18,6 @@ from configurator.catalog.files import SHOWN_ENDINGS
 from configurator.catalog.grounds import grounds
 from configurator.catalog.located import ContentFile, KeyPath, dotted, what_is
 from configurator.catalog.schema.showroom import Colors, Showroom
-from configurator.catalog.site_addresses import photograph_files
-from configurator.catalog.suggest import suggestion
 from configurator.kernel.message import message, plain
 from configurator.kernel.tongue import wording
 
@@ -36,21 +34,11 @@ FAINT = {
 
 
 def check_theme(file: ContentFile, showroom: Showroom, folder: Path) -> None:
-    """Note colors that cannot be read where they stand, and a logo or a photograph that cannot be shown."""
+    """Note colors that cannot be read where they stand, and a logo that cannot be shown."""
     for name, colors in (("colors", showroom.theme.colors), ("dark", showroom.theme.dark)):
         check_colors(file, name, colors)
     if showroom.theme.logo:
         check_logo(file, showroom.theme.logo, folder)
-    if showroom.photo:
-        check_photo(file, showroom.photo.file, folder)
-
-
-def check_photo(file: ContentFile, name: str, folder: Path) -> None:
-    """Check that the first page's photograph is one of the content's pictures."""
-    pictures = [path.name for path in photograph_files(folder / "pictures")]
-    if name not in pictures:
-        lost = message("photo.file is '{file}', but there is no such photograph in pictures", {"file": [name, "name"]})
-        file.at_value(("photo", "file"), lost, suggestion(name, pictures))
 
 
 def check_logo(file: ContentFile, logo: str, folder: Path) -> None:

@@ -1,18 +1,15 @@
 """A room painted round a real drawing: its door and covering, a garden out of focus and the light that falls in."""
 
-import random
-
 from PIL import Image, ImageChops
 
 from configurator.drawing.room_door import painted_door
 from configurator.drawing.room_place import RoomPlace
 from configurator.drawing.room_setting import (
-    HEIGHT,
     LIGHT,
     SHADE,
-    WIDTH,
     Points,
     bare_room,
+    dim_edges,
     grain,
     plant,
     soft_mask,
@@ -26,23 +23,25 @@ WALL_SHADOW = (14, 10)
 
 
 def room_picture(drawing: Drawing) -> Image.Image:
-    """Return the picture of a room with the drawing's door and covering; the same drawing gives the same picture.
+    """Return the picture of a room with the drawing's door and covering, with a faint grain as of plaster.
 
     The drawing is an elevation without annotation whose window stands on the floor.
     """
-    dice = random.Random(drawing["title"])
+    return ImageChops.overlay(smooth_room(drawing), grain())
+
+
+def smooth_room(drawing: Drawing) -> Image.Image:
+    """Return the same without grain, for files that must be small; the same drawing gives the same picture."""
     place = RoomPlace(drawing)
-    image = bare_room(place.middle)
+    image = bare_room(place.middle).copy()
     veil(image, SHADE, soft_mask([opening(place)], 70, 16))
     image.paste(painted_door(place, image.crop(place.box)), place.corner)
     through = sun_through(place)
     veil(image, LIGHT, on_boards(place, through))
     veil(image, LIGHT, spill(place, ImageChops.add(through, glow_of(place))))
-    plant(image, dice)
-    edges = Image.radial_gradient("L").resize((WIDTH, HEIGHT)).point([level * level // 1100 for level in range(256)])
-    veil(image, SHADE, edges)
-    speckle = grain(dice)
-    return ImageChops.overlay(image, Image.merge("RGB", (speckle, speckle, speckle)))
+    plant(image)
+    veil(image, SHADE, dim_edges())
+    return image
 
 
 def opening(place: RoomPlace) -> Points:

@@ -1,10 +1,10 @@
 """The door and its covering as they are painted into a room: the garden in the sun behind the glass, out of focus."""
 
-from PIL import Image, ImageChops, ImageDraw, ImageFilter
+from PIL import Image, ImageChops, ImageDraw
 
 from configurator.drawing.png import Sheet, put
 from configurator.drawing.room_place import COLORS, FINER, RoomPlace
-from configurator.drawing.room_setting import LIGHT, SHADE
+from configurator.drawing.room_setting import LIGHT, SHADE, blurred
 from configurator.kernel.shapes import Mark
 from configurator.kernel.views.evening import OUTDOORS
 
@@ -33,8 +33,8 @@ def garden(place: RoomPlace) -> Image.Image:
     for mark in place.drawing["marks"]:
         if mark["role"] in OUTDOORS:
             put(sheet, mark)
-    blurred = sheet.image.filter(ImageFilter.GaussianBlur(OUT_OF_FOCUS))
-    return Image.blend(blurred, Image.new("RGB", blurred.size, LIGHT), HAZE)
+    soft = blurred(sheet.image, OUT_OF_FOCUS)
+    return Image.blend(soft, Image.new("RGB", soft.size, LIGHT), HAZE)
 
 
 def polygons_mask(sheet: Sheet, marks: list[Mark]) -> Image.Image:
@@ -51,7 +51,7 @@ def cast_shadow(sheet: Sheet, marks: list[Mark], glass: Image.Image) -> None:
     faces = [mark for mark in marks if mark["shape"] == "polygon" and is_face(mark, COVERING)]
     shadow = Image.new("L", sheet.image.size, 0)
     shadow.paste(polygons_mask(sheet, faces), (SHADOW_ASIDE, SHADOW_DOWN))
-    shadow = shadow.filter(ImageFilter.GaussianBlur(SHADOW_SOFT)).point([level * SHADOW // 255 for level in range(256)])
+    shadow = blurred(shadow, SHADOW_SOFT).point([level * SHADOW // 255 for level in range(256)])
     sheet.image.paste(SHADE, (0, 0), ImageChops.multiply(shadow, ImageChops.invert(glass)))
 
 

@@ -2,6 +2,7 @@
 
 import math
 import random
+from functools import cache
 
 from PIL import Image, ImageDraw, ImageFilter
 
@@ -11,7 +12,12 @@ WIDTH, HEIGHT = 1800, 1080
 FLOOR = 890
 # How far boards lie apart at the wall and at the picture's foot, px: what is nearer looks larger by as much.
 BOARD_FAR, BOARD_NEAR = 62, 150
+POT_FOOT = FLOOR + 62
 PLANT = 1712
+# Every room has the same plant and the same grain.
+DICE = "astragal"
+# A blur so many times as wide as a pixel hides that it was made on coarser ones.
+COARSE = 4
 LIGHT = rgb("#fff1cf")
 SHADE = rgb("#3b2413")
 Points = list[tuple[float, float]]
@@ -25,7 +31,16 @@ def ramp(top: Color, bottom: Color, size: tuple[int, int]) -> Image.Image:
 
 def veil(image: Image.Image, color: Color, mask: Image.Image) -> None:
     """Lay a color over a picture, as thick as the mask is bright."""
-    image.paste(color, (0, 0), mask)
+    part = mask.getbbox()
+    if part:
+        image.paste(color, part, mask.crop(part))
+
+
+def blurred(image: Image.Image, radius: float) -> Image.Image:
+    """Return a picture out of focus by a radius in px, blurred on no finer pixels than show."""
+    step = max(1, int(radius // COARSE))
+    small = image.reduce(step) if step > 1 else image
+    return small.filter(ImageFilter.GaussianBlur(radius / step)).resize(image.size, Image.Resampling.BICUBIC)
 
 
 def soft_mask(shapes: list[Points], strength: int, blur: float) -> Image.Image:
@@ -34,11 +49,12 @@ def soft_mask(shapes: list[Points], strength: int, blur: float) -> Image.Image:
     brush = ImageDraw.Draw(mask)
     for shape in shapes:
         brush.polygon(shape, fill=strength)
-    return mask.filter(ImageFilter.GaussianBlur(blur))
+    return blurred(mask, blur)
 
 
+@cache
 def bare_room(middle: float) -> Image.Image:
-    """Return the wall and the floor, lit about a door whose middle is given in px."""
+    """Return the wall and the floor, lit about a door whose middle is given in px; nobody may paint on it."""
     image = Image.new("RGB", (WIDTH, HEIGHT))
     image.paste(ramp(rgb("#e2cfb3"), rgb("#f1e3cb"), (WIDTH, FLOOR)), (0, 0))
     image.paste(ramp(rgb("#b58a5d"), rgb("#7d5635"), (WIDTH, HEIGHT - FLOOR)), (0, FLOOR))
@@ -65,12 +81,27 @@ def blade(x: float, y: float, angle: float, length: float) -> Points:
     ]
 
 
-def plant(image: Image.Image, dice: random.Random) -> None:
+def plant(image: Image.Image) -> None:
     """Paint a plant in a pot beside the door, a little out of focus, and its shadow on the boards."""
-    foot = FLOOR + 62
-    back, front = foot - 16, foot + 30
+    veil(image, SHADE, plant_shadow())
+    part = potted_plant().getbbox()
+    if part:
+        image.paste(potted_plant().crop(part), part, potted_plant().crop(part))
+
+
+@cache
+def plant_shadow() -> Image.Image:
+    """Return the mask of the plant's shadow."""
+    back, front = POT_FOOT - 16, POT_FOOT + 30
     shadow: Points = [(PLANT - 115, back), (PLANT + 55, back), (PLANT + 15, front), (PLANT - 195, front)]
-    veil(image, SHADE, soft_mask([shadow], 130, 14))
+    return soft_mask([shadow], 130, 14)
+
+
+@cache
+def potted_plant() -> Image.Image:
+    """Return the plant in its pot, on nothing."""
+    dice = random.Random(DICE)
+    foot = POT_FOOT
     layer = Image.new("RGBA", (WIDTH, HEIGHT), (0, 0, 0, 0))
     brush = ImageDraw.Draw(layer)
     for _ in range(64):
@@ -86,11 +117,18 @@ def plant(image: Image.Image, dice: random.Random) -> None:
     brush.polygon(pot, fill=(*rgb("#a8643e"), 255))
     brush.polygon([(PLANT + 17, FLOOR - 90), *pot[1:3], (PLANT + 11, foot)], fill=(*rgb("#b9744a"), 255))
     brush.rectangle((PLANT - 79, FLOOR - 104, PLANT + 79, FLOOR - 78), fill=(*rgb("#b06c44"), 255))
-    soft = layer.filter(ImageFilter.GaussianBlur(1.6))
-    image.paste(soft, (0, 0), soft)
+    return layer.filter(ImageFilter.GaussianBlur(1.6))
 
 
-def grain(dice: random.Random) -> Image.Image:
+@cache
+def dim_edges() -> Image.Image:
+    """Return the mask of the shade that lies about the edges of a picture."""
+    return Image.radial_gradient("L").resize((WIDTH, HEIGHT)).point([level * level // 1100 for level in range(256)])
+
+
+@cache
+def grain() -> Image.Image:
     """Return a faint grain around middle gray."""
-    noise = Image.frombytes("L", (WIDTH // 2, HEIGHT // 2), dice.randbytes(WIDTH * HEIGHT // 4))
-    return noise.resize((WIDTH, HEIGHT), Image.Resampling.BICUBIC).point([123 + level // 26 for level in range(256)])
+    noise = Image.frombytes("L", (WIDTH // 2, HEIGHT // 2), random.Random(DICE).randbytes(WIDTH * HEIGHT // 4))
+    speckle = noise.resize((WIDTH, HEIGHT), Image.Resampling.BICUBIC).point([123 + at // 26 for at in range(256)])
+    return Image.merge("RGB", (speckle, speckle, speckle))

@@ -5,7 +5,8 @@ from PIL import Image, ImageChops, ImageDraw, ImageFilter
 from configurator.drawing.png import bar_points
 from configurator.drawing.room_door import COVERING, is_face
 from configurator.drawing.room_place import FINER, RoomPlace
-from configurator.drawing.room_setting import BOARD_FAR, BOARD_NEAR, FLOOR, HEIGHT, WIDTH
+from configurator.drawing.room_setting import BOARD_FAR, BOARD_NEAR, FLOOR, HEIGHT, WIDTH, Points, blurred
+from configurator.kernel.shapes import Mark
 from configurator.kernel.views.tones import GLOW
 
 IN_THE_WAY = {*COVERING, "muntin", "bead", "astragal"}
@@ -26,12 +27,22 @@ def sun_through(place: RoomPlace) -> Image.Image:
         if "glass" in mark["role"].split():
             ImageDraw.Draw(through).polygon(sheet.points(mark["points"]), fill=255)
         elif is_face(mark, IN_THE_WAY) and mark["fade"] > 0:
-            held = Image.new("L", through.size, 0)
-            outlines = bar_points(mark) if mark["shape"] == "bars" else [mark["points"]]
-            for outline in outlines:
-                ImageDraw.Draw(held).polygon(sheet.points(outline), fill=round(mark["fade"] * 255))
-            through = ImageChops.multiply(through, ImageChops.invert(held))
+            through = held_back(through, [sheet.points(outline) for outline in outlines_of(mark)], mark["fade"])
     return through.reduce(FINER)
+
+
+def outlines_of(mark: Mark) -> list[list[float]]:
+    """Return the outlines of a face, mm."""
+    return bar_points(mark) if mark["shape"] == "bars" else [mark["points"]]
+
+
+def held_back(through: Image.Image, outlines: list[Points], share: float) -> Image.Image:
+    """Return what comes through past outlines in px that hold back a share, 0 to 1, of it."""
+    held = through if share == 1 else Image.new("L", through.size, 255)
+    brush = ImageDraw.Draw(held)
+    for outline in outlines:
+        brush.polygon(outline, fill=round((1 - share) * 255))
+    return held if share == 1 else ImageChops.multiply(through, held)
 
 
 def glow_of(place: RoomPlace) -> Image.Image:
@@ -41,31 +52,46 @@ def glow_of(place: RoomPlace) -> Image.Image:
     brush = ImageDraw.Draw(bright)
     for mark in place.drawing["marks"]:
         if is_face(mark, {GLOW}):
-            for outline in bar_points(mark) if mark["shape"] == "bars" else [mark["points"]]:
+            for outline in outlines_of(mark):
                 brush.polygon(sheet.points(outline), fill=round(mark["fade"] * 255))
     return bright.reduce(FINER)
 
 
 def on_boards(place: RoomPlace, through: Image.Image) -> Image.Image:
-    """Return where the sun that comes through falls on the floor, row by row from the wall towards the eye."""
-    lit = Image.new("L", (WIDTH, HEIGHT), 0)
-    wide, high = through.size
-    for row in range(FLOOR, HEIGHT):
-        larger = 1 + (BOARD_NEAR / BOARD_FAR - 1) * (row - FLOOR) / (HEIGHT - FLOOR)
-        # What stands nearer the eye looks larger: so far into the room is a row that shows boards so much larger.
-        inwards = EYE_AWAY * (1 - 1 / larger)
-        up = high - inwards * SUN_HIGH * place.pixels
-        if up < 1:
-            break
-        strip = through.resize((round(wide * larger), 1), box=(0, up - 1, wide, up))
-        aside = (-wide / 2 - inwards * SUN_ASIDE * place.pixels) * larger
-        lit.paste(strip, (round(place.middle + aside), row))
-    soft = lit.filter(ImageFilter.GaussianBlur(SUN_SOFT))
+    """Return where the sun that comes through falls on the floor, from the wall towards the eye."""
+    floor = (WIDTH, HEIGHT - FLOOR)
+    lit = through.transform(
+        floor, Image.Transform.PERSPECTIVE, from_floor(place, through.size), Image.Resampling.BILINEAR
+    )
+    whole = Image.new("L", (WIDTH, HEIGHT), 0)
+    whole.paste(lit, (0, FLOOR))
+    soft = whole.filter(ImageFilter.GaussianBlur(SUN_SOFT))
     return soft.point([level * SUN // 255 for level in range(256)])
+
+
+def from_floor(place: RoomPlace, size: tuple[int, int]) -> tuple[float, ...]:
+    """Return the eight numbers of the perspective that leads from the floor to what of the window shines there.
+
+    A row of the floor shows boards ``1 + growth × row`` as large as at the wall. What stands nearer the eye looks
+    larger, so the row lies ``EYE_AWAY × (1 - 1 / larger)`` mm into the room; so far the sun has fallen, and gone aside.
+    """
+    wide, high = size
+    growth = (BOARD_NEAR / BOARD_FAR - 1) / (HEIGHT - FLOOR)
+    aside, down = (EYE_AWAY * share * place.pixels for share in (SUN_ASIDE, SUN_HIGH))
+    return (
+        1.0,
+        (wide / 2 + aside) * growth,
+        wide / 2 - place.middle,
+        0.0,
+        (high - down) * growth,
+        float(high),
+        0.0,
+        growth,
+    )
 
 
 def spill(place: RoomPlace, bright: Image.Image) -> Image.Image:
     """Return the light that spills about what is bright in the window."""
     whole = Image.new("L", (WIDTH, HEIGHT), 0)
     whole.paste(bright, place.corner)
-    return whole.filter(ImageFilter.GaussianBlur(SPILL_WIDE)).point([level * SPILL // 255 for level in range(256)])
+    return blurred(whole, SPILL_WIDE).point([level * SPILL // 255 for level in range(256)])

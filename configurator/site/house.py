@@ -3,7 +3,7 @@
 from collections.abc import Callable, Iterable
 from functools import cached_property
 from pathlib import Path
-from typing import TypedDict, cast
+from typing import cast
 
 import jinja2
 
@@ -14,8 +14,6 @@ from configurator.browser.link.state import FRESH_STEP, LINKED_STEP, fresh_confi
 from configurator.catalog import Catalog, load
 from configurator.catalog.schema.showroom import Showroom
 from configurator.catalog.sources import Source
-from configurator.drawing import room_setting
-from configurator.drawing.photo import usual_width, widths_of
 from configurator.kernel.answer import ask_fit, ruled_out
 from configurator.kernel.message import say, say_phrase
 from configurator.kernel.mount.hung import hung
@@ -31,24 +29,7 @@ from configurator.site.face.themes import day_colors, template_folders
 from configurator.site.site_page import SitePage
 
 Terms = dict[str, list[float | str]]
-ROOM = "painted-room"
-# Where in the painted room the door is.
-ROOM_FOCUS = "72% 75%"
 OWN_CARD = "cards/showroom.png"
-
-
-class HeroPhoto(TypedDict):
-    """The picture that a first page opens with: its name, the widths it comes in, the one for a screen of which nothing
-    is known, its size in pixels, what it shows (nothing: the painted room), where its subject is, and who took it."""
-
-    name: str
-    widths: list[int]
-    usual: int
-    width: int
-    height: int
-    alt: str
-    focus: str
-    credit: str
 
 
 class House:
@@ -136,22 +117,8 @@ class House:
 
     @cached_property
     def photos(self) -> dict[str, Photo]:
-        """The photographs in the content's folder of pictures, by name."""
+        """The photographs in the content's folder of pictures, by the names of their files."""
         return photographs(self.content / "pictures")
-
-    @property
-    def paints_room(self) -> bool:
-        """Whether the showroom has no photograph of its own to open with."""
-        return self.showroom.photo is None
-
-    @property
-    def hero_photo(self) -> HeroPhoto:
-        """The picture that the first page opens with."""
-        own = self.showroom.photo
-        if not own:
-            return hero(ROOM, (room_setting.WIDTH, room_setting.HEIGHT), ("", ROOM_FOCUS, ""))
-        photo = self.photos[Path(own.file).stem]
-        return hero(photo.name, (photo.width, photo.height), (own.alt, own.focus, own.credit))
 
     @property
     def templates(self) -> list[Path]:
@@ -261,23 +228,6 @@ class House:
     def stock(self) -> Stock:
         """What links to the configurator refer to."""
         return page_catalog(self.catalog)
-
-
-def hero(name: str, size: tuple[int, int], told: tuple[str, str, str]) -> HeroPhoto:
-    """Return a first page's picture of a size, with what it shows, where its subject is, and who took it."""
-    width, height = size
-    alt, focus, credit = told
-    widths, usual = widths_of(width), usual_width(width)
-    return {
-        "name": name,
-        "widths": widths,
-        "usual": usual,
-        "width": width,
-        "height": height,
-        "alt": alt,
-        "focus": focus,
-        "credit": credit,
-    }
 
 
 def open_houses(content: Path, answers: Answers) -> House:

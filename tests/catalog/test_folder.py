@@ -88,6 +88,50 @@ def test_a_picture_out_of_all_size_is_told_with_its_own(content: Path, size: tup
     assert f"{size[0]} x {size[1]}" in report or "no picture that can be read" in report
 
 
+@pytest.mark.parametrize(
+    ("name", "pixels", "report"),
+    [
+        (
+            "long.png",
+            (9_000, 300),
+            (
+                "5:15: photo.file is 'long.png', which cannot be shown; the picture is 9000 x 300 pixels; at most "
+                "12000 a side, and at most 20 times as long as wide, are expected"
+            ),
+        ),
+        (
+            "spoiled.jpg",
+            None,
+            (
+                "5:15: photo.file is 'spoiled.jpg', which cannot be shown; no picture that can be read; a whole JPEG, "
+                "PNG or WebP file is expected"
+            ),
+        ),
+        (
+            "camera.heic",
+            None,
+            (
+                "5:15: photo.file is 'camera.heic', which is no photograph; a file that ends in .png, .jpg, .jpeg or "
+                ".webp is expected"
+            ),
+        ),
+    ],
+)
+def test_a_photograph_that_cannot_be_shown_is_told_once_where_it_is_named(
+    content: Path, name: str, pixels: tuple[int, int] | None, report: str
+) -> None:
+    (content / "pictures").mkdir()
+    picture = content / "pictures" / name
+    if pixels:
+        Image.new("L", pixels).save(picture)
+    else:
+        picture.write_bytes(b"no picture")
+    path = content / "families" / "cells.yaml"
+    named = f"mechanism: accordion\nphoto: {{file: {name}, alt: Cells}}\n"
+    path.write_text(path.read_text().replace("mechanism: accordion\n", named))
+    assert told(content) == [f"content/families/cells.yaml:{report}"]
+
+
 @pytest.mark.parametrize("ending", ["png", "jpg", "webp"])
 def test_a_picture_that_is_cut_short_is_told(content: Path, ending: str) -> None:
     (content / "pictures").mkdir()

@@ -531,6 +531,25 @@ FAULTS = {
         "units: in\nphoto: {file: lost.jpg}",
         "10:1: photo.alt is missing; a line of text is expected",
     ),
+    "a door's photograph that is not there": Fault(
+        GARDEN,
+        "layout: pair\n",
+        "layout: pair\nphoto: {file: lost.jpg, alt: Our shop}\n",
+        "6:15: photo.file is 'lost.jpg', but there is no such photograph in pictures; none is known here",
+    ),
+    "an option's photograph that is not there": Fault(
+        CELLS,
+        "look: {color: '#f4f4f0'}",
+        "photo: {file: lost.jpg, alt: Our cloth}",
+        "23:40: choices.fabric.options.snow.photo.file is 'lost.jpg', but there is no such photograph in pictures; "
+        "none is known here",
+    ),
+    "a photograph whose subject lies beside it": Fault(
+        CELLS,
+        "mechanism: accordion\n",
+        "mechanism: accordion\nphoto: {file: lost.jpg, alt: Cells, focus: 120% 40%}\n",
+        "5:44: photo.focus is 120% 40%; a place in the picture such as 40% 60% is expected",
+    ),
     "a logo that is not there": Fault(
         ROOM,
         "  name: sheet",

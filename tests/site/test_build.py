@@ -2,10 +2,11 @@
 
 import re
 import shutil
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
-from PIL import ExifTags, Image
+from PIL import Image
 
 from configurator.catalog import Catalog, ContentProblems
 from configurator.kernel.shapes import Door, Family
@@ -275,39 +276,6 @@ def test_two_pages_never_share_an_address(content: Path, tmp_path: Path, answers
     assert told.startswith(f"{content}/pages/more/handles.md:1:1: the file would stand at guides/handles.html")
 
 
-def test_a_photograph_comes_in_sizes_and_without_its_place(content: Path, tmp_path: Path, answers: Answers) -> None:
-    photo = Image.new("RGB", (1200, 800), "tan")
-    place = Image.Exif()
-    place[0x010F] = "A camera"
-    photo.save(content / "pictures" / "shop.jpg", exif=place)
-    build(content, tmp_path / "site", answers)
-    for name in ("shop-480.webp", "shop-960.webp", "shop.jpg"):
-        with Image.open(tmp_path / "site" / "assets" / name) as opened:
-            assert len(opened.getexif()) == 0
-            assert opened.width <= 960
-
-
-def test_the_first_page_opens_with_the_showrooms_photograph(content: Path, tmp_path: Path, answers: Answers) -> None:
-    photo = Image.new("RGB", (700, 1000), "tan")
-    turned = Image.Exif()
-    turned[ExifTags.Base.Orientation] = 6
-    photo.save(content / "pictures" / "shop.jpg", exif=turned)
-    own = "photo: {file: shop.jpg, alt: Our shop, focus: 30% 60%, credit: Photograph by a friend}\n"
-    edited(content, "showroom.yaml", "units: in ", own + "units: in ")
-    build(content, tmp_path / "site", answers)
-    page = parsed(tmp_path / "site" / "index.html")[0]
-    (shown,) = page.xpath("//figure[@class='hero']/img")
-    assert (shown.get("width"), shown.get("height"), shown.get("alt")) == ("1000", "700", "Our shop")
-    assert ".hero>img{object-position:30% 60%}" in (tmp_path / "site" / "assets" / "site.css").read_text()
-    assert page.xpath("string(//figure[@class='hero']/figcaption)") == "Photograph by a friend"
-    widths = [int(word[:-1]) for word in shown.get("srcset").replace(",", "").split()[1::2]]
-    assert max(widths) <= 1000
-    for width in widths:
-        with Image.open(tmp_path / "site" / "assets" / f"shop-{width}.webp") as opened:
-            assert opened.width == width
-    assert not list((tmp_path / "site" / "assets").glob("painted-room*"))
-
-
 def test_the_first_page_opens_with_what_clears(catalog: Catalog) -> None:
     house = House(catalog, CONTENT, Answers())
     door, family = room_subject(house)
@@ -320,12 +288,19 @@ def test_previews_of_things_that_share_an_id_stand_apart(catalog: Catalog) -> No
     ids = ("oak", "oak-roller", "roller")
     doors: list[Door] = [{**door, "id": ident} for ident in ids]
     families: list[Family] = [{**family, "id": ident} for ident in ids]
-    cards = [door_card(one) for one in doors] + [family_card(one) for one in families]
+    notes = replace(
+        catalog,
+        door_notes=dict.fromkeys(ids, catalog.door_notes[door["id"]]),
+        family_notes=dict.fromkeys(ids, catalog.family_notes[family["id"]]),
+    )
+    house = House(notes, CONTENT, Answers())
+    cards = [door_card(house, one) for one in doors] + [family_card(house, one) for one in families]
     cards += [fitted_card(one, other) for one in doors for other in families]
     assert len(set(cards)) == len(cards)
 
 
 def test_link_previews_are_of_the_size_that_is_asked_for(demo: Path) -> None:
-    for name in ("showroom", "doors/garden-pair", "coverings/cellular-shade", "doors/garden-pair/cellular-shade"):
-        with Image.open(demo / "cards" / f"{name}.png") as card:
+    drawn = ("showroom.png", "doors/garden-door.png", "doors/garden-pair/cellular-shade.png")
+    for name in (*drawn, "doors/garden-pair.jpg", "coverings/cellular-shade.jpg", "coverings/soft-fold-shade.jpg"):
+        with Image.open(demo / "cards" / name) as card:
             assert card.size == (1200, 630)

@@ -105,4 +105,4 @@ def test_the_content_is_told_in_the_language(site: Path) -> None:
 
 def test_what_holds_no_words_stands_once(site: Path) -> None:
     assert {path.suffix for path in (site / "es" / "assets").iterdir()} == {".js"}
-    assert (site / "es" / "cards" / "doors" / "garden-pair.png").is_file()
+    assert (site / "es" / "cards" / "doors" / "garden-pair.jpg").is_file()

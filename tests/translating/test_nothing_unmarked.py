@@ -19,6 +19,8 @@ SILENT = {
     "does not fit",
     "guide by hand",
     "pair card",
+    "photo card",
+    "room card",
     "open and closed",
     "ruled out",
     "frame now",

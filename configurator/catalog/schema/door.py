@@ -21,6 +21,7 @@ from configurator.catalog.schema.base import (
     YesNo,
 )
 from configurator.catalog.schema.from_table import with_numbers
+from configurator.catalog.schema.photograph import Photograph
 from configurator.kernel.tape.leaf_fields import HINGE_LIMITS
 from configurator.kernel.tape.table import DOOR_WORDS
 from configurator.kernel.tongue import wording
@@ -77,6 +78,7 @@ class DoorWords(Section):
     formerly: Former = []
     summary: Line
     description: Prose = []
+    photo: Photograph | None = None
     source: SourceMark
     measured: Annotated[str, OneOf(("site visit", "preset"))]
     layout: Layout

@@ -2,7 +2,8 @@
 
 ``numbers`` are named as the mechanism takes them (``configurator.kernel.mechanisms``); an option's
 ``numbers`` set any of them anew. Which names there are depends on the mechanism, so the
-catalog checks them after this schema. ``look`` is how it is drawn and what its swatches show. ``also_called`` are
+catalog checks them after this schema. ``look`` is how it is drawn and what its swatches show,
+``photo`` (of the family, of an option) what its pages show instead. ``also_called`` are
 the names by which people know such a covering, never those of a product or its maker. ``price_level`` (1 is the
 lowest), ``cleaning`` and ``animals`` (what a cat or dog that pushes through does to it) are facts that no number
 tells: each has a source as a number has, and stays out where nobody can say. ``formerly`` are ids that a family
@@ -25,6 +26,7 @@ from configurator.catalog.schema.base import (
     Whole,
     YesNo,
 )
+from configurator.catalog.schema.photograph import Photograph
 from configurator.kernel.fact_words import ANIMAL_WORDS, CLEANING_WORDS, PRICE_WORDS
 from configurator.kernel.looks import LUSTERS
 from configurator.kernel.tongue import wording
@@ -56,6 +58,7 @@ class OptionFile(Section):
     note: Line = ""
     retired: YesNo = False
     look: LookFile = LookFile()
+    photo: Photograph | None = None
     price_band: Line = ""
     numbers: dict[str, object] = {}
 
@@ -79,6 +82,7 @@ class FamilyFile(Section):
     source: SourceMark
     mechanism: Ident
     look: LookFile = LookFile()
+    photo: Photograph | None = None
     price_level: Annotated[int, Whole(1, len(PRICE_WORDS) - 1, wording("a price level"))] = 0
     cleaning: Annotated[str, OneOf(tuple(CLEANING_WORDS))] = ""
     animals: Annotated[str, OneOf(tuple(ANIMAL_WORDS))] = ""

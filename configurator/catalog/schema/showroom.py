@@ -7,6 +7,7 @@ import pydantic
 from configurator.catalog.fields import Hex, Like, Number
 from configurator.catalog.schema.base import Constant, Ident, Language, Line, Name, OneOf, Section, SourceMark
 from configurator.catalog.schema.from_table import with_numbers
+from configurator.catalog.schema.photograph import Photograph
 from configurator.catalog.schema.quote_terms import QuoteTerms
 from configurator.kernel.tongue import wording
 from configurator.places import THEMES
@@ -81,16 +82,6 @@ class Theme(Section):
 def usual_order_step(read: dict[str, object]) -> float:
     """Return the order step of a showroom that gives none, from what has been read of its file before."""
     return ORDER_STEPS[str(read.get("units", "in"))]
-
-
-class Photograph(Section):
-    """A photograph of the content's ``pictures``: what it shows, for those who cannot see it; where its subject is, in
-    shares of its width and height, so that it stays in sight however the picture is cut; and who took it."""
-
-    file: Constant
-    alt: Line
-    focus: Annotated[str, Like(r"\d{1,3}% \d{1,3}%", wording("a place in the picture"), "40% 60%")] = "50% 50%"
-    credit: Line = ""
 
 
 class Showroom(Section):

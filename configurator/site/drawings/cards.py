@@ -5,7 +5,10 @@ from functools import partial
 
 from PIL.Image import Image
 
+from configurator.catalog.schema.photograph import Photograph
 from configurator.drawing.card import Backdrop, Words, card, pair_card
+from configurator.drawing.photo import upright
+from configurator.drawing.picture_card import lettered, photo_card
 from configurator.kernel.looks import no_look
 from configurator.kernel.message import is_said, several
 from configurator.kernel.shapes import Door, Family, Position
@@ -14,23 +17,28 @@ from configurator.site.drawings.pictures import (
     bare_covering,
     bare_door,
     family_window,
-    half_position,
     whole_door,
 )
-from configurator.site.drawings.subjects import first_pair, first_single
+from configurator.site.drawings.rooms import backdrop_of
+from configurator.site.drawings.shown_photos import pixels_of
+from configurator.site.drawings.subjects import first_pair, first_single, own_door
 from configurator.site.house import OWN_CARD, House
 
 Cards = dict[str, bytes]
+# How the files of previews end: few colors are small as PNG, pictures as JPEG.
+DRAWING, PICTURE = "png", "jpg"
 
 
-def door_card(door: Door) -> str:
+def door_card(house: House, door: Door) -> str:
     """Return the address of a door's preview; like its page's, it can be nobody else's."""
-    return f"cards/doors/{door['id']}.png"
+    pictured = house.catalog.door_notes[door["id"]].photo
+    return f"cards/doors/{door['id']}.{PICTURE if pictured else DRAWING}"
 
 
-def family_card(family: Family) -> str:
+def family_card(house: House, family: Family) -> str:
     """Return the address of a family's preview."""
-    return f"cards/coverings/{family['id']}.png"
+    pictured = house.catalog.family_notes[family["id"]].photo or own_door(house, family)
+    return f"cards/coverings/{family['id']}.{PICTURE if pictured else DRAWING}"
 
 
 def fitted_card(door: Door, family: Family) -> str:
@@ -44,19 +52,50 @@ def cards(house: House) -> Cards:
     with ThreadPoolExecutor() as pool:
         for found in pool.map(partial(door_cards, house), house.doors):
             files.update(found)
+        files.update(zip(family_urls(house), pool.map(partial(family_preview, house), house.families), strict=True))
     return files
 
 
+def family_urls(house: House) -> list[str]:
+    """Return the addresses of all families' previews."""
+    return [family_card(house, family) for family in house.families]
+
+
+def family_preview(house: House, family: Family) -> bytes:
+    """Return the preview of a family: its photograph or else its room; the bare door where it goes on none."""
+    notes, door = house.catalog.family_notes[family["id"]], own_door(house, family)
+    words = Words(house.showroom.name, family["name"], notes.summary)
+    if notes.photo:
+        return photo_preview(house, notes.photo, words)
+    if door is None:
+        single = first_single(house)
+        return DoorCards(house, single, family_window(house, single, [])).alone()
+    colors = house.colors
+    return house.once(
+        lambda: lettered(backdrop_of(house, door, family), words, colors), "room card", door, family, words, colors
+    )
+
+
+def photo_preview(house: House, photo: Photograph, words: Words) -> bytes:
+    """Return a preview that shows a photograph."""
+    path, subject, colors = house.photos[photo.file].path, photo.middle, house.colors
+
+    def made() -> bytes:
+        return photo_card(upright(path), subject, words, colors)
+
+    return house.once(made, "photo card", pixels_of(house, photo), subject, words, colors)
+
+
 def door_cards(house: House, door: Door) -> Cards:
-    """Return the previews of a door and of every family on it, and of the families where this is the door they show."""
+    """Return the previews of a door and of every family on it."""
     fitting = [family for family in house.families if not is_said(house.answer(door, family)["refusal"])]
     drawn = DoorCards(house, door, family_window(house, door, fitting))
-    files = {door_card(door): drawn.alone()}
+    photo = house.catalog.door_notes[door["id"]].photo
+    own = photo_preview(house, photo, drawn.words()) if photo else drawn.alone()
+    files = {door_card(house, door): own}
     for family in house.families:
         sound = family in fitting
         files[fitted_card(door, family)] = drawn.fitted(family) if sound else drawn.alone()
-        if door is first_single(house):
-            files[family_card(family)] = drawn.family(family) if sound else drawn.alone()
     return files
 
 
@@ -88,8 +127,8 @@ class DoorCards:
             self._backdrop = Backdrop(bare_door(self.door, self.window), self.house.colors)
         return self._backdrop
 
-    def alone(self) -> bytes:
-        """Return the preview of the door itself."""
+    def words(self) -> Words:
+        """Return what the door's own preview says."""
         count = len(self.house.families)
         line = self.house.phrase(
             several(
@@ -98,7 +137,11 @@ class DoorCards:
                 {"count": [count, "count"]},
             )
         )
-        words = Words(self.house.showroom.name, self.door["name"], line)
+        return Words(self.house.showroom.name, self.door["name"], line)
+
+    def alone(self) -> bytes:
+        """Return the preview of the door itself."""
+        words = self.words()
 
         def made() -> bytes:
             drawn = Backdrop(whole_door(self.house, self.door, self.window), self.house.colors)
@@ -121,16 +164,6 @@ class DoorCards:
         # Where names are the same in two languages, so is the preview.
         door, alike = self.house.alike(self.door, family)
         return self.house.first.once(made, "pair card", door, alike, self.window, words, colors)
-
-    def family(self, family: Family) -> bytes:
-        """Return the preview of a family, shown on this door."""
-        summary = self.house.catalog.family_notes[family["id"]].summary
-        words = Words(self.house.showroom.name, family["name"], summary)
-
-        def made() -> bytes:
-            return card(self._shown(family, half_position(family)), words, self.house.colors)
-
-        return self.house.once(made, "card", self.door, family, self.window, words, self.house.colors)
 
     def _shown(self, family: Family, place: Position) -> Image:
         drawn = bare_covering(self.house, self.door, family, place, self.window)

@@ -3,8 +3,7 @@
 from configurator.kernel.message import is_said
 from configurator.kernel.position import main_position
 from configurator.kernel.resolve import resolve
-from configurator.kernel.shapes import Door, Drawing, Family
-from configurator.site.drawings.pictures import bare, family_window
+from configurator.kernel.shapes import Door, Family, Position
 from configurator.site.house import House
 
 A_THIRD = 0.35
@@ -25,6 +24,15 @@ def first_single(house: House) -> Door:
 def fitting(house: House, door: Door) -> list[Family]:
     """Return the families that go on a door."""
     return [family for family in house.families if not is_said(house.answer(door, family)["refusal"])]
+
+
+def own_door(house: House, family: Family) -> Door | None:
+    """Return the door on which a family's own page shows it; none where it goes on no door.
+
+    It is the single one that stands for all, or else the first on which the family goes."""
+    single = first_single(house)
+    others = [door for door in house.doors if door is not single]
+    return next((door for door in [single, *others] if not is_said(house.answer(door, family)["refusal"])), None)
 
 
 def clears_all(house: House, door: Door, family: Family) -> bool:
@@ -55,8 +63,6 @@ def room_subject(house: House) -> tuple[Door, Family]:
     return door, [*fitting(house, door), *house.families][0]
 
 
-def room_drawing(house: House) -> Drawing:
-    """Return the drawing that the room is painted round: the covering a third closed, so that the garden shows."""
-    door, family = room_subject(house)
-    place = main_position(resolve(family, {}), A_THIRD)
-    return bare(house, door, family, place, family_window(house, door, [family]))
+def a_third_closed(family: Family) -> Position:
+    """Return the position at which a covering is seen, and the garden as well."""
+    return main_position(resolve(family, {}), A_THIRD)

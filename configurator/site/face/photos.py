@@ -19,7 +19,7 @@ ON_ITS_SIDE = (5, 6, 7, 8)
 
 
 class Photo(NamedTuple):
-    """A photograph: its file, its name, and its size in pixels, the right way up."""
+    """A photograph: its file, the name of what is made of it, and its size in pixels, the right way up."""
 
     path: Path
     name: str
@@ -28,7 +28,7 @@ class Photo(NamedTuple):
 
 
 def photographs(folder: Path) -> dict[str, Photo]:
-    """Return the photographs of a folder by name; a folder that is not there has none.
+    """Return the photographs of a folder by the names of their files; a folder that is not there has none.
 
     They are sound: what cannot be shown has been told as the content was read.
     """
@@ -37,7 +37,7 @@ def photographs(folder: Path) -> dict[str, Photo]:
         with Image.open(path) as opened:
             lies = opened.getexif().get(ExifTags.Base.Orientation, 1) in ON_ITS_SIDE
             wide, high = reversed(opened.size) if lies else opened.size
-        found[path.stem] = Photo(path, path.stem, wide, high)
+        found[path.name] = Photo(path, path.stem, wide, high)
     return found
 
 

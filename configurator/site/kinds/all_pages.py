@@ -151,7 +151,7 @@ def plain_pages(house: House) -> list[SitePage]:
 def family_sheet(house: House, family: Family) -> SitePage:
     """Return the page of a family."""
     notes = house.catalog.family_notes[family["id"]]
-    url, card = f"coverings/{family['id']}.html", family_card(family)
+    url, card = f"coverings/{family['id']}.html", family_card(house, family)
     return SitePage(
         url,
         "family.html",
@@ -183,7 +183,7 @@ def door_sheet(house: House, door: Door) -> SitePage:
         with_other_names(house, words, notes.also_called),
         partial(door_page, house, door),
         [HOME, DOORS],
-        door_card(door),
+        door_card(house, door),
         [structured_data.also_called(structured_data.page_about(notes.name, notes.summary), notes.also_called)],
         inputs=(door, notes, *house.families),
         known_as=first_of(notes.also_called),

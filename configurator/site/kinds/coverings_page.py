@@ -2,11 +2,13 @@
 
 from typing import TypedDict
 
+from configurator.drawing.photo import TILE
 from configurator.kernel.message import plain, several
 from configurator.kernel.resolve import resolve
 from configurator.kernel.shapes import Door, Family
 from configurator.kernel.tongue import wording
 from configurator.site.drawings.pictures import family_window, half_svg
+from configurator.site.drawings.shown_photos import ShownPhoto, shown_photo
 from configurator.site.drawings.subjects import first_single
 from configurator.site.house import House
 from configurator.site.kinds.compare import Line, NamedLine, compared, light_when_closed, view_when_closed
@@ -29,11 +31,13 @@ DARK_LIGHT = 0.05
 
 
 class CoveringTile(NamedLine):
-    """A family half closed on the door, the wishes it fulfils, its values to order by and its words to search in."""
+    """A family half closed on the door, its photograph where it has one, the wishes it fulfils, its values to order by
+    and its words to search in."""
 
     summary: str
     also_called: list[str]
     svg: str
+    photo: ShownPhoto | None
     wants: list[str]
     order: dict[str, float]
     words: str
@@ -95,6 +99,7 @@ def item(house: House, door: Door, family: Family) -> CoveringTile:
         "also_called": notes.also_called,
         "url": f"coverings/{family['id']}.html",
         "svg": half_svg(house, door, family, family_window(house, door, []), f"{family['id']}-"),
+        "photo": shown_photo(house, notes.photo, TILE),
         "wants": fulfilled,
         "order": order(line),
         "words": covering_words(house, family, fulfilled),

@@ -4,6 +4,7 @@ from collections.abc import Mapping
 from typing import TypedDict, cast
 
 from configurator.drawing.page_svg import screen_svg
+from configurator.drawing.photo import FIGURE
 from configurator.kernel.guidance import binding_cautions, general_cautions
 from configurator.kernel.message import is_said
 from configurator.kernel.say import say_length
@@ -12,6 +13,7 @@ from configurator.kernel.tape.table import field_key
 from configurator.kernel.tongue import wording
 from configurator.kernel.views.measure_elevation import measure_elevation
 from configurator.site.drawings.pictures import Window, door_base, family_window, open_and_closed, whole_door
+from configurator.site.drawings.shown_photos import ShownPhoto, shown_photo
 from configurator.site.drawings.trim import trimmed
 from configurator.site.house import House
 from configurator.site.kinds.compare import COLUMNS, NO_FIT, STATES, NamedLine, best_first, compared
@@ -65,6 +67,7 @@ class DoorPage(TypedDict):
 
     name: str
     door_name: str
+    seen: ShownPhoto | None
     summary: str
     also_called: list[str]
     description: list[str]
@@ -146,6 +149,7 @@ def door_page(house: House, door: Door) -> DoorPage:
     return {
         "name": notes.name,
         "door_name": door["name"],
+        "seen": shown_photo(house, notes.photo, FIGURE),
         "summary": notes.summary,
         "also_called": notes.also_called,
         "description": notes.description,

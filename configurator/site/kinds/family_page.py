@@ -3,8 +3,8 @@
 from typing import TypedDict
 
 from configurator.drawing.page_svg import layered_svg, sized
+from configurator.drawing.photo import FIGURE, SWATCH
 from configurator.drawing.swatch_svg import swatch_svg
-from configurator.kernel.message import is_said
 from configurator.kernel.shapes import Answer, Choice, Door, Family, Option
 from configurator.kernel.views.swatch import swatch_of
 from configurator.kernel.whereabouts import place_words
@@ -16,7 +16,9 @@ from configurator.site.drawings.pictures import (
     share_position,
     with_door,
 )
-from configurator.site.drawings.subjects import first_single
+from configurator.site.drawings.rooms import shown_room
+from configurator.site.drawings.shown_photos import ShownPhoto, shown_photo
+from configurator.site.drawings.subjects import first_single, own_door
 from configurator.site.house import House
 from configurator.site.kinds.compare import NamedLine, compared
 from configurator.site.kinds.facts import FactLine, fact_lines
@@ -37,10 +39,11 @@ class Mover(TypedDict):
 
 
 class OptionLine(TypedDict):
-    """An option, what is said of it, and its swatch or nothing."""
+    """An option, what is said of it, its photograph, and its swatch or nothing."""
 
     name: str
     words: str
+    photo: ShownPhoto | None
     swatch: str
 
 
@@ -52,9 +55,11 @@ class ChoiceLines(TypedDict):
 
 
 class FamilyPage(TypedDict):
-    """What the page of a family, known by its id, shows; nothing moves where it goes on no door."""
+    """What the page of a family, known by its id, shows: its photograph, or else the room painted round it. Nothing is
+    painted and nothing moves where it goes on no door."""
 
     family: str
+    seen: ShownPhoto | None
     name: str
     summary: str
     also_called: list[str]
@@ -114,6 +119,7 @@ def choice_lines(house: House, family: Family) -> list[ChoiceLines]:
                 {
                     "name": option["name"],
                     "words": notes[choice["id"]].options[option["id"]].note,
+                    "photo": shown_photo(house, notes[choice["id"]].options[option["id"]].photo, SWATCH),
                     "swatch": option_swatch(family, choice, option),
                 }
                 for option in choice["options"]
@@ -127,11 +133,11 @@ def choice_lines(house: House, family: Family) -> list[ChoiceLines]:
 def family_page(house: House, family: Family) -> FamilyPage:
     """Return what the page of a family shows."""
     notes = house.catalog.family_notes[family["id"]]
-    fits = [door for door in house.doors if not is_said(house.answer(door, family)["refusal"])]
-    single = first_single(house)
-    shown = single if single in fits or not fits else fits[0]
+    fits = own_door(house, family)
+    shown = fits or first_single(house)
     return {
         "family": family["id"],
+        "seen": shown_photo(house, notes.photo, FIGURE) or shown_room(house, family),
         "name": notes.name,
         "summary": notes.summary,
         "also_called": notes.also_called,

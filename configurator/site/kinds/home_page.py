@@ -4,8 +4,10 @@ from typing import TypedDict
 
 from configurator.kernel.shapes import Door, Family
 from configurator.site.drawings.pictures import family_window, half_svg
-from configurator.site.drawings.subjects import first_single, fitting, room_subject
-from configurator.site.house import HeroPhoto, House
+from configurator.site.drawings.rooms import hero_photo
+from configurator.site.drawings.shown_photos import ShownPhoto
+from configurator.site.drawings.subjects import first_single, fitting
+from configurator.site.house import House
 
 SHOWN = 6
 
@@ -22,8 +24,7 @@ class HomeTile(TypedDict):
 class HomePage(TypedDict):
     """What the first page shows."""
 
-    hero: HeroPhoto
-    hero_words: str
+    hero: ShownPhoto
     families: list[HomeTile]
     doors: list[Door]
 
@@ -42,10 +43,8 @@ def tile(house: House, door: Door, family: Family) -> HomeTile:
 def home(house: House) -> HomePage:
     """Return what the first page shows."""
     single = first_single(house)
-    pair, hung = room_subject(house)
     return {
-        "hero": house.hero_photo,
-        "hero_words": house.on_door(pair, hung),
+        "hero": hero_photo(house),
         "families": [tile(house, single, family) for family in fitting(house, single)[:SHOWN]],
         "doors": house.doors,
     }

@@ -10,11 +10,11 @@ from pathlib import Path
 from threading import Thread
 
 from configurator.cache.pack import Pack
-from configurator.kernel.message import is_said
 from configurator.kernel.shapes import Door, Family
 from configurator.site.answers import Added, Answers
 from configurator.site.drawings.cards import door_cards
-from configurator.site.drawings.subjects import first_single
+from configurator.site.drawings.rooms import covering_room
+from configurator.site.drawings.subjects import own_door
 from configurator.site.house import House, open_houses
 from configurator.site.kinds.all_pages import door_sheet, fitted_sheet
 from configurator.site.kinds.family_page import mover
@@ -91,10 +91,12 @@ def work_out_in(house: House, task: Task) -> None:
 
 
 def work_out_family(house: House, family: Family) -> None:
-    """Work out a family's moving drawing, on the one door where most of them stand: not every door's answers."""
-    door = first_single(house)
-    if not is_said(house.answer(door, family)["refusal"]):
+    """Work out a family's moving drawing and its room, on the one door where it is shown: not every door's answers."""
+    door = own_door(house, family)
+    if door:
         mover(house, door, family)
+        if not house.catalog.family_notes[family["id"]].photo:
+            covering_room(house, door, family)
 
 
 def work_out_door(house: House, door: Door) -> None:

@@ -7,14 +7,13 @@ from configurator.browser import catalog_js, configurator_scripts
 from configurator.browser.squeeze import squeezed
 from configurator.drawing.icon import icon_png
 from configurator.drawing.look_rules import look_rules
-from configurator.drawing.photo import photo_sizes, picture_sizes
-from configurator.drawing.room import room_picture
 from configurator.site.drawings.cards import cards
 from configurator.site.drawings.every_look import every_look
-from configurator.site.drawings.subjects import room_drawing, room_subject
+from configurator.site.drawings.rooms import first_room, hero_focus, room_files
+from configurator.site.drawings.shown_photos import photo_files
 from configurator.site.face.themes import SHARED, style_sheet
 from configurator.site.face.webfonts import FEATURES, WebFont, characters, font_rules, web_fonts
-from configurator.site.house import ROOM, House
+from configurator.site.house import House
 from configurator.site.mkdocs.slim import slim_css
 
 Files = dict[str, str | bytes]
@@ -32,7 +31,8 @@ def asset_files(house: House) -> Files:
         **wordless(house),
         **scripts(house),
         **icons(house),
-        **photographs(house),
+        **photo_files(house),
+        **first_room(house),
         **room_files(house),
         **cards(house),
     }
@@ -79,7 +79,7 @@ def lettered(house: House, font: WebFont, letters: str) -> bytes:
 def site_style(house: House) -> str:
     """Return the style of every page: fonts, the theme's, that of each look, and what of the first picture stays in
     view."""
-    focus = f".hero>img{{object-position:{house.hero_photo['focus']}}}\n"
+    focus = f".hero>img{{object-position:{hero_focus(house)}}}\n"
     fonts = font_rules(own_fonts(house))
     return fonts + style_sheet(house.showroom.theme) + look_rules(every_look(house)) + focus
 
@@ -121,22 +121,3 @@ def icons(house: House) -> Files:
     colors = house.showroom.theme.colors
     four = (colors.paper, colors.ink, colors.warm, colors.cool)
     return {f"assets/icon-{side}.png": icon_png(side, house.logo, four) for side in ICON_SIDES}
-
-
-def photographs(house: House) -> Files:
-    """Return the showroom's photographs in the sizes that screens need."""
-    files: Files = {}
-    for photo in house.photos.values():
-        pixels = sha256(photo.path.read_bytes()).hexdigest()
-        sizes = house.once(partial(photo_sizes, photo.path), "photograph", pixels)
-        files.update({f"assets/{photo.name}{end}": content for end, content in sizes.items()})
-    return files
-
-
-def room_files(house: House) -> Files:
-    """Return the painted room, for a showroom that opens with no photograph of its own."""
-    if not house.paints_room:
-        return {}
-    door, family = room_subject(house)
-    sizes = house.once(lambda: picture_sizes(room_picture(room_drawing(house))), "room", door, family)
-    return {f"assets/{ROOM}{end}": content for end, content in sizes.items()}
