@@ -344,7 +344,8 @@ LOADED = "import sys; from configurator.cli import main; main(sys.argv[1:], stan
 @pytest.mark.parametrize(
     ("arguments", "needed"),
     [
-        ("check", set()),
+        # Photographs are opened, and guides read as they will be shown.
+        ("check", {"PIL", "markdown"}),
         ("fit --door garden-pair --family cellular-shade", set()),
         ("draw --door garden-pair --family cellular-shade -o it.svg", {"svgwrite"}),
         ("new mine", set()),

@@ -20,8 +20,8 @@ HEARD = [path for path in FILES if not {*path.parts, path.stem}.intersection(FOR
 WORDS = re.compile(r"[^\W\d_]{2,}[,;:]? [^\W\d_]{2,}|\{\} [^\W\d_]{3,}|[^\W\d_]{3,} \{\}|^[A-Z][a-z]+")
 # Markup and style: tags, also where a value cuts them in two, rules of CSS, and declarations.
 MARKUP = re.compile(r"<[^<>]*>?|^[^<>]*>|@media [^{]*\{?|[\w-]+:[^;:]+;")
-# Calls whose texts name types, or what a house keeps in mind.
-MACHINE_CALLS = {"TypeVar", "once", "here", "RuntimeError"}
+# Calls whose texts name types, fonts and their files, or what a house keeps in mind.
+MACHINE_CALLS = {"TypeVar", "WebFont", "StandIn", "once", "here", "RuntimeError"}
 # Keys of what is written for machines.
 MACHINE_KEYS = {"@type"}
 # Each with its reason.
@@ -30,6 +30,9 @@ NO_WORDS = {
     "frame now": "are classes",
     "{}-title {}-desc": "are ids",
     "SourceSansPro-Regular.ttf": "is a file of a package",
+    "Astragal Sans": "is a font's name",
+    "Astragal Serif": "is a font's name",
+    "{} Stand-In": "is a font's name",
 }
 CLASSES = set(re.findall(r"\.([a-z-]+)", (PACKAGE / "drawing" / "drawing.css").read_text(encoding="utf-8")))
 
