@@ -352,10 +352,21 @@ LOADED = "import sys; from configurator.cli import main; main(sys.argv[1:], stan
     ],
 )
 def test_a_command_loads_only_what_it_needs(arguments: str, needed: set[str], tmp_path: Path) -> None:
+    assert loaded_by(arguments, tmp_path) == needed
+
+
+def test_a_check_of_what_it_remembers_loads_nothing_more(tmp_path: Path) -> None:
+    loaded_by("check", tmp_path)
+    assert loaded_by("check", tmp_path) == set()
+
+
+def loaded_by(arguments: str, home: Path) -> set[str]:
+    """Return what a command loads of what is slow to load, in a home of its own."""
     command = [sys.executable, "-c", LOADED, *arguments.split()]
-    told = subprocess.run(command, cwd=tmp_path, env={"PYTHONPATH": str(ROOT)}, capture_output=True, text=True)
+    env = {"PYTHONPATH": str(ROOT), "HOME": str(home), "XDG_CACHE_HOME": str(home / "kept")}
+    told = subprocess.run(command, cwd=home, env=env, capture_output=True, text=True)
     assert told.returncode == 0, told.stderr
-    assert HEAVY & set(told.stdout.splitlines()[-1].split()) == needed
+    return HEAVY & set(told.stdout.splitlines()[-1].split())
 
 
 def test_the_views_that_are_offered_are_those_that_can_be_drawn() -> None:

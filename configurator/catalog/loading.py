@@ -15,7 +15,6 @@ from configurator.catalog.family_notes import family_notes
 from configurator.catalog.files import page_files, shown, yaml_files
 from configurator.catalog.former_ids import Claims, FormerIds, take_choices
 from configurator.catalog.guide_check import note_blocks, read_guide
-from configurator.catalog.guide_links import note_guides
 from configurator.catalog.kernel_door import filled, kernel_door
 from configurator.catalog.kernel_family import kernel_family
 from configurator.catalog.kernel_handle import kernel_handle
@@ -126,6 +125,9 @@ class _Loading:
 
     def note_site(self, guides: dict[Path, str], shelf: Shelf) -> None:
         """Note what the site could not be made of: one address for two things, and links that lead nowhere."""
+        # Imported here, as most commands read no guide, and what reads them is slow to load.
+        from configurator.catalog.guide_links import note_guides
+
         note_addresses(self.folder, guides, shelf, self.problems)
         note_guides(guides, self.folder, shelf, self.problems)
 
@@ -148,7 +150,7 @@ class _Loading:
             return file, None, {}
         sources = lift_sources(file)
         found = check(file, schema)
-        if found:
+        if found and not self.wanted:
             self.photographs |= check_photographs(file, found, self.folder)
         if isinstance(found, Showroom):
             check_languages(file, found)
