@@ -7,6 +7,7 @@ import pytest
 from configurator.browser import configurator_scripts
 from configurator.browser.page_module import PageProblem
 from configurator.kernel.tongue import ENGLISH
+from configurator.site.face.themes import SHARED
 
 PARTS = "export async function fetchPart(names) {\n  return Astragal.page;\n}\n"
 
@@ -138,3 +139,9 @@ def test_a_slip_is_told_with_file_and_line(tmp_path: Path, modules: dict[str, st
     with pytest.raises(PageProblem) as problem:
         scripts(tmp_path, modules)
     assert told in str(problem.value)
+
+
+def test_only_the_first_script_of_a_page_begins_the_kernel() -> None:
+    made = configurator_scripts(SHARED / "js", ENGLISH)
+    assert [name for name, text in made.items() if "Astragal.kernel=" in text] == ["astragal.js", "astragal-visits.js"]
+    assert any("Object.assign(Astragal.kernel" in text for text in made.values())

@@ -22,16 +22,16 @@ class Telling:
     words: Words = field(default_factory=lambda: ENGLISH)
 
 
-def script_of(statements: list[ast.stmt], told: Telling, let_out: list[str], taken: Sequence[str] = ()) -> str:
+def script_of(statements: list[ast.stmt], told: Telling, let_out: list[str], taken: Sequence[str] | None = None) -> str:
     """Return functions and constants as one script that sets ``Astragal.kernel`` to those let out.
 
-    One that has ``taken`` names from ``Astragal.kernel`` adds to it instead.
+    One that has ``taken`` names from ``Astragal.kernel``, even none, adds to it instead.
     """
     write = Statements(told.holders, told.words)
     body = "".join(top(write.text(statement)) for statement in statements)
-    head = f"const {{{', '.join(taken)}}} = Astragal.kernel;\n" if len(taken) > 0 else ""
+    head = f"const {{{', '.join(taken)}}} = Astragal.kernel;\n" if taken else ""
     inside = f'"use strict";\n{head}{helpers_for(body)}{body}return {{{", ".join(let_out)}}};'
-    if len(taken) > 0:
+    if taken is not None:
         return f"Object.assign(Astragal.kernel, (function () {{\n{inside}\n}})());\n"
     return f"var Astragal = Astragal || {{}};\nAstragal.kernel = (function () {{\n{inside}\n}})();\n"
 
