@@ -17,7 +17,7 @@ COME = """document.fonts.ready.then((all) =>
 HEIGHT = "document.fonts.ready.then(() => document.documentElement.scrollHeight)"
 OWN = re.compile(r"@font-face{[^}]*url\(data:[^}]*}")
 # Of a page's height: words end their lines elsewhere, and few paragraphs have a line more or less.
-LEAST_SEEN = 0.02
+LEAST_SEEN = 0.03
 
 
 @pytest.mark.parametrize("home", ["wire", "disk"])
