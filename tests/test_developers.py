@@ -13,6 +13,9 @@ from urllib.request import urlopen
 import pytest
 from trove_classifiers import classifiers
 
+from tests.catalog.test_problems import FAULTS, WHOLE_FILES
+from tests.site.test_check_tells_all import FAULTS as TOLD
+
 ROOT = Path(__file__).resolve().parent.parent
 PROJECT = tomllib.loads((ROOT / "pyproject.toml").read_text(encoding="utf-8"))["project"]
 GUIDE = (ROOT / "DEVELOPERS.md").read_text(encoding="utf-8")
@@ -159,3 +162,24 @@ def test_what_a_new_main_version_may_break_is_bounded() -> None:
     reasons = GUIDE.split("## Why each package is here")[1]
     told = next(line for line in reasons.splitlines() if line.startswith("Bounded from above"))
     assert [name for name in bounded if name not in told] == []
+
+
+PROMISES = GUIDE.split("## What is promised")[1].split("\n## ")[0]
+
+
+def test_every_promise_is_tried_where_it_says() -> None:
+    named = re.findall(r"`(tests/[\w./]+)`", PROMISES)
+    assert len(named) > 20
+    assert [path for path in named if not (ROOT / path).exists()] == []
+
+
+@pytest.mark.parametrize(
+    "told",
+    [
+        f"{len(FAULTS)} faults in a line",
+        f"{len(WHOLE_FILES)} whole files",
+        f"{len(TOLD)} bad contents",
+    ],
+)
+def test_the_counts_of_what_is_tried_are_those_of_the_tests(told: str) -> None:
+    assert told in PROMISES
