@@ -268,7 +268,7 @@ def test_the_check_follows_links_as_the_build_does(
     picture("pages/shop.jpg")(content)
     put("pages/links.md", LINKS)(content)
     told = {report.split("'")[1] for report in told_by(lambda: load(content))}
-    monkeypatch.setattr("configurator.catalog.loading.note_guides", lambda *given: None)
+    monkeypatch.setattr("configurator.catalog.guide_links.note_guides", lambda *given: None)
     warned = {report.split("'")[3] for report in told_by(lambda: build(content, tmp_path / "site"))}
     assert told == warned
     assert len(told) == 12
