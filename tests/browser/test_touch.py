@@ -134,7 +134,9 @@ def middle(page: Page, selector: str) -> Point:
 
 def before_it(page: Page, selector: str) -> Point:
     """Return a place on a slider at a fifth of its length, where its thumb is not."""
-    box = page.locator(selector).bounding_box()
+    slider = page.locator(selector)
+    slider.scroll_into_view_if_needed()
+    box = slider.bounding_box()
     assert box
     return box["x"] + box["width"] / 5, box["y"] + box["height"] / 2
 
