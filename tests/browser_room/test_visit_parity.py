@@ -13,6 +13,7 @@ from configurator.browser.catalog_json import page_catalog
 from configurator.browser.link.catalog_version import catalog_version
 from configurator.catalog import Catalog
 from configurator.kernel.visit.agreed import agreed_beside_today, agreed_now
+from configurator.kernel.visit.agreed_today import agreed_today
 from configurator.kernel.visit.beside_today import beside_today
 from configurator.kernel.visit.findings import opening_findings
 from configurator.kernel.visit.leaf_doors import leaf_door
@@ -52,7 +53,8 @@ const openings = visit.openings.map((opening) => {
 const later = read(theirs).visit;
 const moved = later.openings.map((opening, i) =>
   kernel.agreed_beside_today(later, opening, openings[i].agreed, catalog));
-const beside = later.openings.map((opening, i) => kernel.beside_today(later, opening, openings[i].agreed, catalog));
+const beside = later.openings.map((opening, i) =>
+  kernel.beside_today(openings[i].agreed, kernel.agreed_today(later, opening, openings[i].agreed, catalog)));
 const merged = kernel.merge_visits(visit, later, (value) => JSON.stringify(value, null, 2));
 console.log(JSON.stringify({ written, openings, moved, beside, merged, version: kernel.catalog_version(catalog) }));
 """
@@ -131,7 +133,7 @@ def test_what_is_measured_hung_and_agreed_comes_to_the_same(catalog: Catalog, on
         assert list(differences(here, on_node["openings"][number])) == [], opening["id"]
         moved: Any = agreed_beside_today(later, later["openings"][number], agreed, stock)
         assert list(differences(moved, on_node["moved"][number])) == [], opening["id"]
-        beside: Any = beside_today(later, later["openings"][number], agreed, stock)
+        beside: Any = beside_today(agreed, agreed_today(later, later["openings"][number], agreed, stock))
         assert list(differences(beside, on_node["beside"][number])) == [], opening["id"]
     assert [len(each["findings"]) for each in on_node["openings"]] == [3, 1, 0, 2]
     assert on_node["version"] == catalog_version(stock)

@@ -1,6 +1,6 @@
 """What of a visit is ordered: what was agreed, or else what the client likes, or the only thing that was proposed."""
 
-from configurator.kernel.visit.agreed import as_proposal, can_hang_frozen, is_known_still, with_frozen
+from configurator.kernel.visit.agreed_today import as_proposal, hanging_stocks
 from configurator.kernel.visit.visit_shapes import Opening, Proposal, VisitStock
 
 
@@ -24,7 +24,5 @@ def ordered_stock(opening: Opening, stock: VisitStock) -> VisitStock:
     """Return the catalog that an order is made from: with the covering as agreed where it is no longer offered."""
     if len(opening["agreed"]) == 0:
         return stock
-    last = opening["agreed"][len(opening["agreed"]) - 1]
-    if is_known_still(last, stock) or not can_hang_frozen(last["covering"], stock):
-        return stock
-    return with_frozen(last, stock)
+    stocks = hanging_stocks(opening["agreed"][len(opening["agreed"]) - 1], stock)
+    return stocks[0] if len(stocks) > 0 else stock

@@ -7,6 +7,7 @@ from configurator.kernel.tape.field import Field
 from configurator.kernel.tape.table import DOOR_WORDS, field_key, fields_of
 from configurator.kernel.tongue import wording
 from configurator.kernel.verdict_words import verdict_word
+from configurator.kernel.visit.agreed_today import AgreedToday, agreed_today
 from configurator.kernel.visit.hung_leaves import family_today, hung_leaves, picks_today
 from configurator.kernel.visit.leaf_answers import hung_answers
 from configurator.kernel.visit.leaf_doors import opening_household
@@ -78,22 +79,6 @@ def agreed_now(visit: Visit, opening: Opening, proposal: Proposal, stock: VisitS
         "household": household,
         "parts": parts,
         "catalog": stamp["catalog"],
-    }
-
-
-def as_proposal(agreed: Agreed) -> Proposal:
-    """Return what was agreed as a proposal, to be hung today."""
-    return {
-        "id": agreed["proposal"],
-        "family": agreed["covering"]["id"],
-        "choices": agreed["choices"],
-        "wishes": agreed["wishes"],
-        "leaves": [part["leaf"] for part in agreed["parts"]],
-        "place": agreed["place"],
-        "note": "",
-        "price": agreed["price"],
-        "liked": True,
-        "remarks": "",
     }
 
 
@@ -203,19 +188,6 @@ def option_then(agreed: Agreed, choice: str, missing: str) -> str:
     return missing
 
 
-def is_known_still(agreed: Agreed, stock: VisitStock) -> bool:
-    """Return whether the catalog has the covering that was agreed with every pick of it."""
-    ident = family_today(agreed["covering"]["id"], stock)
-    if ident not in stock["families"]:
-        return False
-    family = stock["families"][ident]
-    picks = picks_today(family, agreed["choices"], stock)
-    for choice in family["choices"]:
-        if choice["id"] in picks and find_option(choice, picks[choice["id"]])["id"] != picks[choice["id"]]:
-            return False
-    return True
-
-
 def moved_covering(agreed: Agreed, now: dict[str, float]) -> list[Moved]:
     """Return which of the covering's numbers the catalog gives otherwise today."""
     found: list[Moved] = []
@@ -258,44 +230,26 @@ def moved_figure(leaf: str, then: FrozenFigure, now: Figure) -> list[Moved]:
 
 
 def agreed_beside_today(visit: Visit, opening: Opening, agreed: Agreed, stock: VisitStock) -> list[Moved]:
+    """Return everything that is no longer as it was agreed, as :func:`moved_since` does."""
+    return moved_since(opening, agreed, agreed_today(visit, opening, agreed, stock), stock)
+
+
+def moved_since(opening: Opening, agreed: Agreed, today: AgreedToday, stock: VisitStock) -> list[Moved]:
     """Return everything that is no longer as it was agreed: inputs first, then what comes of them.
 
     Where the catalog has no longer what was agreed, the covering as it was frozen is hung on today's door.
     """
     found = moved_price(opening, agreed)
     found.extend(moved_picks(agreed, stock))
-    known = is_known_still(agreed, stock)
-    household = opening_household(opening, visit["household"])
-    outcome: list[Moved] = []
-    if not known and not can_hang_frozen(agreed["covering"], stock):
-        return found
-    hung = hung_leaves(opening, as_proposal(agreed), stock if known else with_frozen(agreed, stock))
-    if known:
+    hung = today["hung"]
+    if today["known"]:
         found.extend(moved_covering(agreed, resolve(hung[0]["fit"]["family"], hung[0]["fit"]["choices"])))
-    answers = hung_answers(hung, household)
+    outcome: list[Moved] = []
     for part in agreed["parts"]:
         for i in range(len(hung)):
             if hung[i]["leaf"] == part["leaf"]:
                 found.extend(moved_words(part, hung[i]["fit"]["door"]))
                 found.extend(moved_numbers(part, hung[i]["fit"]["door"]))
-                outcome.extend(moved_outcome(part, answers[i]))
+                outcome.extend(moved_outcome(part, today["answers"][i]))
     found.extend(outcome)
     return found
-
-
-def can_hang_frozen(covering: Family, stock: VisitStock) -> bool:
-    """Return whether a covering that was frozen has all that one of its kind takes today."""
-    for choice in covering["choices"]:
-        if len(choice["options"]) == 0:
-            return False
-    for family in stock["families"].values():
-        if family["mechanism"] == covering["mechanism"]:
-            return len([name for name in family["numbers"] if name not in covering["numbers"]]) == 0
-    return False
-
-
-def with_frozen(agreed: Agreed, stock: VisitStock) -> VisitStock:
-    """Return the catalog with the covering that was agreed in place of today's."""
-    families = stock["families"].copy()
-    families[agreed["covering"]["id"]] = agreed["covering"]
-    return {**stock, "families": families}

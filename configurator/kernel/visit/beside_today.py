@@ -4,18 +4,9 @@ from typing import TypedDict
 
 from configurator.kernel.message import is_said, plain
 from configurator.kernel.shapes import Answer, Message
-from configurator.kernel.visit.agreed import (
-    as_proposal,
-    can_hang_frozen,
-    has_moved,
-    is_known_still,
-    valued_so,
-    with_frozen,
-)
-from configurator.kernel.visit.hung_leaves import hung_leaves
-from configurator.kernel.visit.leaf_answers import hung_answers
-from configurator.kernel.visit.leaf_doors import opening_household
-from configurator.kernel.visit.visit_shapes import Agreed, AgreedPart, Opening, Visit, VisitStock
+from configurator.kernel.visit.agreed import has_moved, valued_so
+from configurator.kernel.visit.agreed_today import AgreedToday
+from configurator.kernel.visit.visit_shapes import Agreed, AgreedPart
 
 # What is told of a covering first.
 TOLD_FIRST = ["order_width", "order_height", "stack_height", "projection_most", "spacer", "visible_glass_open"]
@@ -29,19 +20,6 @@ class BesideToday(TypedDict):
     then: Message
     now: Message
     moved: bool
-
-
-def answers_today(visit: Visit, opening: Opening, agreed: Agreed, stock: VisitStock) -> dict[str, Answer]:
-    """Return today's answers by leaf, of the covering as it was frozen where the catalog has it no longer."""
-    found: dict[str, Answer] = {}
-    known = is_known_still(agreed, stock)
-    if not known and not can_hang_frozen(agreed["covering"], stock):
-        return found
-    hung = hung_leaves(opening, as_proposal(agreed), stock if known else with_frozen(agreed, stock))
-    answers = hung_answers(hung, opening_household(opening, visit["household"]))
-    for i in range(len(hung)):
-        found[hung[i]["leaf"]] = answers[i]
-    return found
 
 
 def part_rows(part: AgreedPart, answers: dict[str, Answer]) -> list[BesideToday]:
@@ -68,9 +46,11 @@ def part_rows(part: AgreedPart, answers: dict[str, Answer]) -> list[BesideToday]
     return rows
 
 
-def beside_today(visit: Visit, opening: Opening, agreed: Agreed, stock: VisitStock) -> list[BesideToday]:
+def beside_today(agreed: Agreed, today: AgreedToday) -> list[BesideToday]:
     """Return the first figures of what was agreed, leaf by leaf, each with today's beside it."""
-    answers = answers_today(visit, opening, agreed, stock)
+    answers: dict[str, Answer] = {}
+    for i in range(len(today["hung"])):
+        answers[today["hung"][i]["leaf"]] = today["answers"][i]
     rows: list[BesideToday] = []
     for part in agreed["parts"]:
         rows.extend(part_rows(part, answers))

@@ -7,8 +7,9 @@ import pytest
 
 from configurator.kernel.message import say
 from configurator.kernel.tongue import ENGLISH
-from configurator.kernel.visit.agreed import agreed_beside_today, agreed_now, as_proposal
-from configurator.kernel.visit.beside_today import beside_today
+from configurator.kernel.visit.agreed import agreed_beside_today, agreed_now
+from configurator.kernel.visit.agreed_today import agreed_today, as_proposal
+from configurator.kernel.visit.beside_today import BesideToday, beside_today
 from configurator.kernel.visit.hung_leaves import hung_leaves, proposal_answers
 from configurator.kernel.visit.visit_shapes import Agreed, Moved, Visit, VisitStock
 from tests.weir_cottage import house, leaf_of, opening_of, proposal_of, reading
@@ -35,6 +36,11 @@ def agreed_of(visit: Visit, ident: str) -> Agreed:
 
 def moved_at(visit: Visit, ident: str, stock: VisitStock) -> list[Moved]:
     return agreed_beside_today(visit, opening_of(visit, ident), agreed_of(visit, ident), stock)
+
+
+def beside_at(visit: Visit, ident: str, stock: VisitStock) -> list[BesideToday]:
+    agreed = agreed_of(visit, ident)
+    return beside_today(agreed, agreed_today(visit, opening_of(visit, ident), agreed, stock))
 
 
 def told(found: list[Moved], kind: str) -> dict[str, tuple[str, str]]:
@@ -179,19 +185,18 @@ def test_what_was_agreed_hangs_as_it_was(agreed_house: Visit, stock: VisitStock)
 def test_each_figure_stands_beside_today_s_and_neither_takes_the_other_s_place(
     agreed_house: Visit, stock: VisitStock
 ) -> None:
-    opening = opening_of(agreed_house, "kitchen")
-    rows = beside_today(agreed_house, opening, agreed_of(agreed_house, "kitchen"), stock)
+    rows = beside_at(agreed_house, "kitchen", stock)
     assert [one["name"] for one in rows][:2] == ["order width", "order height"]
     assert not any(one["moved"] for one in rows)
     for spot in ("top", "middle", "bottom"):
         again = reading("glass_width", 19 * INCH, spot, on="2026-03-20")
         leaf_of(agreed_house, "kitchen", "active")["readings"].append(again)
-    later = beside_today(agreed_house, opening, agreed_of(agreed_house, "kitchen"), stock)
+    later = beside_at(agreed_house, "kitchen", stock)
     assert [one["then"] for one in later] == [one["then"] for one in rows]
     assert later[0]["moved"]
     assert later[0]["now"] != later[0]["then"]
     without: Any = {**stock, "families": {}}
-    gone = beside_today(agreed_house, opening, agreed_of(agreed_house, "kitchen"), without)
+    gone = beside_at(agreed_house, "kitchen", without)
     assert [say(one["now"], ENGLISH, "in") for one in gone] == ["Cannot be hung"] * len(rows)
 
 

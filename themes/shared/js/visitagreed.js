@@ -81,14 +81,15 @@ function agreedCard(page, visit, opening) {
   const agreed = opening.agreed[opening.agreed.length - 1];
   if (!agreed) return null;
   const { kernel } = Astragal;
-  const moved = kernel.agreed_beside_today(visit, opening, agreed, page.catalog);
+  const now = kernel.agreed_today(visit, opening, agreed, page.catalog);
+  const moved = kernel.moved_since(opening, agreed, now, page.catalog);
   const picks = agreed.covering.choices.flatMap(({ options }) => options.map(({ name }) => name));
   const before = opening.agreed.length - 1;
   return element("div", { class: "agreed" },
     element("p", {}, element("strong", {}, _("Agreed on {day}", { day: agreed.on })), " ", priced(agreed.covering.name, agreed.price)),
     element("p", { class: "why" }, [...picks, _("catalog {version}", { version: agreed.catalog })].join(" · ")),
     before === 0 ? null : element("p", { class: "why" }, _("Agreed before that: {days}", { days: opening.agreed.slice(0, before).map(({ on }) => on).join(", ") })),
-    besideTable(kernel.beside_today(visit, opening, agreed, page.catalog), visit.units),
+    besideTable(kernel.beside_today(agreed, now), visit.units),
     moved.length === 0 ? element("p", {}, _("Everything is as it was agreed."))
       : element("details", { open: true }, element("summary", {}, element("strong", {}, _("What is no longer as it was agreed"))),
         element("ul", { class: "moved-list" }, moved.map((one) => movedLine(one, visit.units)))));
