@@ -13,6 +13,8 @@ YAML_ENDING = ".yaml"
 # What browsers show of what Pillow reads; and with drawings, of what a showroom has.
 PICTURE_ENDINGS = (".png", ".jpg", ".jpeg", ".webp")
 SHOWN_ENDINGS = (".svg", *PICTURE_ENDINGS)
+# Where those stand that a file may name.
+PICTURES = "pictures"
 # What MkDocs takes for Markdown, the usual one first.
 MARKDOWN_ENDINGS = (".md", ".markdown", ".mdown", ".mkdn", ".mkd")
 # A folder of this name among the pages is one of templates to MkDocs, which takes no page out of it.
@@ -62,6 +64,12 @@ def page_files(folder: Path, problems: list[Problem]) -> list[Path]:
         problems.append(Problem(shown(place), 0, 0, none))
     problems.extend(taken(path, "pages") for path in found if path.stem == LISTING)
     return found
+
+
+def photograph_files(folder: Path) -> list[Path]:
+    """Return the files of the content's photographs, in the order of their names; hidden ones are other programs'."""
+    found = (folder / PICTURES).glob("[!.]*")
+    return sorted(path for path in found if path.suffix.lower() in PICTURE_ENDINGS and path.is_file())
 
 
 def misnamed(path: Path, name: str) -> Problem:

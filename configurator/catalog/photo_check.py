@@ -6,14 +6,12 @@ from pathlib import Path
 from pydantic import BaseModel
 
 from configurator.catalog.clauses import Term, listed
-from configurator.catalog.files import PICTURE_ENDINGS
+from configurator.catalog.files import PICTURE_ENDINGS, PICTURES, photograph_files
 from configurator.catalog.located import ContentFile, KeyPath, dotted
 from configurator.catalog.picture_check import picture_fault
 from configurator.catalog.schema.photograph import Photograph
 from configurator.catalog.suggest import suggestion
 from configurator.kernel.message import message
-
-PICTURES = "pictures"
 
 
 def photographs_in(section: BaseModel, path: KeyPath = ()) -> Iterator[tuple[KeyPath, Photograph]]:
@@ -41,14 +39,14 @@ def check_photographs(file: ContentFile, section: BaseModel, folder: Path) -> se
 
 def check_photo(file: ContentFile, path: KeyPath, name: str, folder: Path) -> None:
     """Check one photograph, which a file names at a path."""
-    there = sorted(each.name for each in folder.glob(f"{PICTURES}/*") if each.is_file())
-    known = [each for each in there if Path(each).suffix.lower() in PICTURE_ENDINGS]
+    known = [each.name for each in photograph_files(folder)]
+    beside = [each.name for each in (folder / PICTURES).glob("[!.]*") if each.is_file()]
     terms: dict[str, Term] = {"path": [dotted(path), "name"], "file": [name, "name"]}
     if name in known:
         fault = picture_fault(folder / PICTURES / name)
         if fault:
             file.at_value(path, message("{path} is '{file}', which cannot be shown", terms), *fault)
-    elif name in there:
+    elif name in beside:
         kinds = message("a file that ends in {endings} is expected", {"endings": listed(PICTURE_ENDINGS, "or")})
         file.at_value(path, message("{path} is '{file}', which is no photograph", terms), kinds)
     else:

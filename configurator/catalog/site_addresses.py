@@ -1,10 +1,10 @@
 """Which address of a site is whose: two things never share one, whichever files of the content they are made from."""
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Collection, Iterable, Iterator
 from pathlib import Path
 from typing import NamedTuple
 
-from configurator.catalog.files import LISTING, MARKDOWN_ENDINGS, PICTURE_ENDINGS, TEMPLATES, shown
+from configurator.catalog.files import LISTING, MARKDOWN_ENDINGS, TEMPLATES, photograph_files, shown
 from configurator.catalog.former_ids import FormerIds
 from configurator.catalog.problem import Problem
 from configurator.catalog.static import STATIC
@@ -28,8 +28,8 @@ RENAME = plain("rename it")
 
 
 class Shelf(NamedTuple):
-    """What a showroom's pages are made from: ids of doors and of families that are shown, former ids, whether it has a
-    photograph of its own to open with, the languages, and whether it has a public address."""
+    """What a showroom's pages are made from: ids of doors and of families that are shown, former ids, the
+    languages, and whether it has a public address."""
 
     doors: Iterable[str]
     families: Iterable[str]
@@ -79,13 +79,13 @@ class Register:
         for root in self.roots:
             self.taken.update(dict.fromkeys((root + url for url in own_urls(shelf)), ""))
 
-    def claim(self, address: str, file: Path) -> None:
-        """Give a file's page or copy its address; a problem of the file where it is another's already.
+    def claim(self, address: str, file: Path, barred: Collection[str] = ()) -> None:
+        """Give a file's page or copy its address; a problem of the file where it is another's already, or ``barred``.
 
         Small and capital letters are the same to many disks.
         """
         wanted = address.lower()
-        other = self.holder(wanted)
+        other = self.holder(wanted, barred)
         if other is None:
             self.taken[wanted] = shown(file)
             return
@@ -96,13 +96,13 @@ class Register:
             told = message("the file would stand at {address}, where the site has its own", {"address": at["address"]})
         self.problems.append(Problem(shown(file), 1, 1, (told, RENAME)))
 
-    def holder(self, wanted: str) -> str | None:
+    def holder(self, wanted: str, barred: Collection[str]) -> str | None:
         """Return whose an address is: a file's, nothing for the site's own; None where it is free.
 
         A file cannot stand where a folder is, nor within a file.
         """
         ways = [parent.as_posix() for parent in Path(wanted).parents]
-        if wanted in self.folders or self.folders.intersection(ways):
+        if self.folders.union(barred).intersection([wanted, *ways]):
             return ""
         found = [self.taken[way] for way in (wanted, *ways) if way in self.taken]
         found += [other for address, other in self.taken.items() if address.startswith(f"{wanted}/")]
@@ -115,13 +115,8 @@ def note_addresses(folder: Path, pages: Iterable[Path], shelf: Shelf, problems: 
     # In every language alike, so the first tells of all. A page of all guides has been told of by its name.
     for page in sorted(page for page in pages if page.stem != LISTING):
         register.claim(guide_url(LISTING if page.stem == OPENS_FOLDER else page.stem), page)
-    if shelf.public:
-        register.taken.update(dict.fromkeys(FOR_ENGINES, ""))
     for path in beside_pages(folder):
-        register.claim(path.relative_to(folder / "pages").as_posix(), path)
-    for name in FOR_ENGINES:
-        if register.taken.get(name) == "":
-            del register.taken[name]
+        register.claim(path.relative_to(folder / "pages").as_posix(), path, FOR_ENGINES if shelf.public else ())
     for path in carried(folder / STATIC):
         register.claim(path.relative_to(folder / STATIC).as_posix(), path)
     problems.extend(register.problems)
@@ -144,13 +139,8 @@ def carried(home: Path) -> Iterator[Path]:
 def note_photographs(folder: Path, problems: list[Problem]) -> None:
     """Note photographs of one name, of which only one could be had under it."""
     named: dict[str, Path] = {}
-    for path in photograph_files(folder / "pictures"):
+    for path in photograph_files(folder):
         other = named.setdefault(path.stem.lower(), path)
         if other is not path:
             told = message("{other} has the same name but for its ending", {"other": [shown(other), "name"]})
             problems.append(Problem(shown(path), 1, 1, (told, RENAME)))
-
-
-def photograph_files(pictures: Path) -> list[Path]:
-    """Return the files of a folder's photographs, in the order of their names; hidden ones are other programs'."""
-    return sorted(path for path in pictures.glob("[!.]*") if path.suffix.lower() in PICTURE_ENDINGS and path.is_file())

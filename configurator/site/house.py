@@ -118,7 +118,7 @@ class House:
     @cached_property
     def photos(self) -> dict[str, Photo]:
         """The photographs in the content's folder of pictures, by the names of their files."""
-        return photographs(self.content / "pictures")
+        return photographs(self.content)
 
     @property
     def templates(self) -> list[Path]:

@@ -115,6 +115,11 @@ def test_a_picture_out_of_all_size_is_told_with_its_own(content: Path, size: tup
                 ".webp is expected"
             ),
         ),
+        (
+            ".shop.jpg",
+            (40, 30),
+            "5:15: photo.file is '.shop.jpg', but there is no such photograph in pictures; none is known here",
+        ),
     ],
 )
 def test_a_photograph_that_cannot_be_shown_is_told_once_where_it_is_named(

@@ -7,8 +7,8 @@ from typing import NamedTuple
 
 from PIL import ExifTags, Image
 
+from configurator.catalog.files import photograph_files
 from configurator.catalog.schema.showroom import Colors
-from configurator.catalog.site_addresses import photograph_files
 from configurator.drawing.photo import without_notes
 from configurator.site.face.own_styles import without_own_styles
 
@@ -28,7 +28,7 @@ class Photo(NamedTuple):
 
 
 def photographs(folder: Path) -> dict[str, Photo]:
-    """Return the photographs of a folder by the names of their files; a folder that is not there has none.
+    """Return the photographs of a content folder by the names of their files.
 
     They are sound: what cannot be shown has been told as the content was read.
     """
