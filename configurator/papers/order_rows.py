@@ -6,43 +6,23 @@ import json
 
 from configurator.kernel.papers.making import Desk, Making
 from configurator.kernel.papers.order_facts import Fact, all_facts
+from configurator.kernel.papers.order_table import fact_numbers, is_counted, order_table
 from configurator.kernel.papers.order_totals import Total, cloth_totals, hardware_totals
 from configurator.papers.reader import Reader
-
-# What a sheet of cells takes for a formula where a text begins with it.
-FORMULA_SIGNS = ("=", "+", "-", "@", "\t", "\r")
-WORDS = ("name", "text")
-
-
-def safe(text: str) -> str:
-    """Return a text that no sheet of cells takes for a formula."""
-    return f"'{text}" if text.startswith(FORMULA_SIGNS) else text
 
 
 def number_of(told: Fact) -> float | None:
     """Return a fact's number, lengths in mm, or None where it is words."""
-    terms = list(told["value"]["terms"].values())
-    if told["value"]["text"] != "{value}" or len(terms) != 1 or terms[0][1] in WORDS:
+    numbers = fact_numbers(told)
+    if not numbers:
         return None
-    number = round(float(terms[0][0]), 3)
-    return int(number) if terms[0][1] == "count" and number.is_integer() else number
-
-
-def cell(told: Fact, reader: Reader) -> str | float:
-    """Return a fact as a cell: a number as such, else its words."""
-    number = number_of(told)
-    return safe(reader.says(told["value"])) if number is None else number
+    return int(numbers[0]) if is_counted(told) and numbers[0].is_integer() else numbers[0]
 
 
 def order_csv(made: list[Making], reader: Reader) -> str:
     """Return a line for each piece, a column for each thing told of any: lengths in mm, words in the language."""
-    facts = [{told["id"]: told for told in all_facts(making)} for making in made]
-    columns = list(dict.fromkeys(key for piece in facts for key in piece))
     text = io.StringIO()
-    table = csv.writer(text, lineterminator="\n")
-    table.writerow(columns)
-    for piece in facts:
-        table.writerow([cell(piece[key], reader) if key in piece else "" for key in columns])
+    csv.writer(text, lineterminator="\n").writerows(order_table(made, reader.words, reader.units))
     return text.getvalue()
 
 

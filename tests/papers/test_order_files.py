@@ -17,8 +17,9 @@ from configurator.cli import main
 from configurator.kernel.papers.making import makings
 from configurator.kernel.papers.order_facts import all_facts
 from configurator.kernel.papers.order_paper import order_paper
+from configurator.kernel.papers.order_table import safe_text
 from configurator.kernel.tongue import ENGLISH
-from configurator.papers.order_rows import order_csv, safe
+from configurator.papers.order_rows import order_csv
 from configurator.papers.paper_html import paper_html
 from configurator.papers.paper_pdf import paper_pdf
 from configurator.papers.reader import Reader
@@ -109,8 +110,8 @@ def test_a_table_has_a_line_a_piece_with_the_numbers_of_the_paper(catalog: Catal
 
 @pytest.mark.parametrize("text", ["=1+1", "+1", "-1", "@a", "\t=1"])
 def test_no_text_is_taken_for_a_formula(text: str) -> None:
-    assert safe(text) == f"'{text}"
-    assert safe("voile - mist") == "voile - mist"
+    assert safe_text(text) == f"'{text}"
+    assert safe_text("voile - mist") == "voile - mist"
 
 
 def test_hostile_words_are_shown_as_text(catalog: Catalog) -> None:

@@ -10,7 +10,7 @@ from configurator.drawing.card import Backdrop, Words, card, pair_card
 from configurator.drawing.photo import upright
 from configurator.drawing.picture_card import lettered, photo_card
 from configurator.kernel.looks import no_look
-from configurator.kernel.message import is_said, several
+from configurator.kernel.message import several
 from configurator.kernel.shapes import Door, Family, Position
 from configurator.site.drawings.pictures import (
     Window,
@@ -21,7 +21,7 @@ from configurator.site.drawings.pictures import (
 )
 from configurator.site.drawings.rooms import backdrop_of
 from configurator.site.drawings.shown_photos import pixels_of
-from configurator.site.drawings.subjects import first_pair, first_single, own_door
+from configurator.site.drawings.subjects import first_pair, first_single, fitting, own_door
 from configurator.site.house import OWN_CARD, House
 
 Cards = dict[str, bytes]
@@ -88,13 +88,13 @@ def photo_preview(house: House, photo: Photograph, words: Words) -> bytes:
 
 def door_cards(house: House, door: Door) -> Cards:
     """Return the previews of a door and of every family on it."""
-    fitting = [family for family in house.families if not is_said(house.answer(door, family)["refusal"])]
-    drawn = DoorCards(house, door, family_window(house, door, fitting))
+    fits = fitting(house, door)
+    drawn = DoorCards(house, door, family_window(house, door, fits))
     photo = house.catalog.door_notes[door["id"]].photo
     own = photo_preview(house, photo, drawn.words()) if photo else drawn.alone()
     files = {door_card(house, door): own}
     for family in house.families:
-        sound = family in fitting
+        sound = family in fits
         files[fitted_card(door, family)] = drawn.fitted(family) if sound else drawn.alone()
     return files
 
@@ -104,6 +104,12 @@ def own_card(house: House) -> bytes:
     door = first_pair(house)
     window = family_window(house, door, [])
     words = Words(house.showroom.name, house.showroom.strapline, ", ".join(house.showroom.contact.address))
+
+    return bare_card(house, door, window, words)
+
+
+def bare_card(house: House, door: Door, window: Window, words: Words) -> bytes:
+    """Return a preview that shows a door with nothing on it."""
 
     def made() -> bytes:
         drawn = Backdrop(whole_door(house, door, window), house.colors)
@@ -141,13 +147,7 @@ class DoorCards:
 
     def alone(self) -> bytes:
         """Return the preview of the door itself."""
-        words = self.words()
-
-        def made() -> bytes:
-            drawn = Backdrop(whole_door(self.house, self.door, self.window), self.house.colors)
-            return card(drawn.with_marks([], no_look()), words, self.house.colors)
-
-        return self.house.once(made, "card", self.door, self.window, words, self.house.colors)
+        return bare_card(self.house, self.door, self.window, self.words())
 
     def fitted(self, family: Family) -> bytes:
         """Return the preview of a family on the door, open and closed."""

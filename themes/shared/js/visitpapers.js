@@ -17,19 +17,19 @@ function visitDeskOf({ catalog }, { units, client }) {
 }
 
 /**
- * Makes a paper of a visit.
- * @typedef {(page: VisitPage, visit: Astragal.Visit) => Astragal.Paper} MakePaper
+ * Makes a paper of a visit; of what is ordered, where it is about that.
+ * @typedef {(page: VisitPage, visit: Astragal.Visit, commissions: Astragal.Commission[]) => Astragal.Paper} MakePaper
  */
 
 /** @type {Record<string, { name: string, make: MakePaper }>} */
 const VISIT_PAPERS = {
   order: {
     name: _("Order to the workroom"),
-    make: (page, visit) => Astragal.kernel.order_paper(Astragal.kernel.ordered_of(visit, page.catalog).commissions, visitDeskOf(page, visit)),
+    make: (page, visit, commissions) => Astragal.kernel.order_paper(commissions, visitDeskOf(page, visit)),
   },
   install: {
     name: _("Installer's sheet"),
-    make: (page, visit) => Astragal.kernel.install_paper(Astragal.kernel.ordered_of(visit, page.catalog).commissions, visitDeskOf(page, visit)),
+    make: (page, visit, commissions) => Astragal.kernel.install_paper(commissions, visitDeskOf(page, visit)),
   },
   measure: {
     name: _("Measuring sheets of these doors"),
@@ -89,7 +89,7 @@ export function visitPapers(page, id) {
     none.hidden = !empty;
     after.hidden = chosen === "" || empty;
     table.hidden = chosen !== "order";
-    const paper = chosen === "" || empty ? null : VISIT_PAPERS[chosen].make(page, visit);
+    const paper = chosen === "" || empty ? null : VISIT_PAPERS[chosen].make(page, visit, ordered?.commissions ?? []);
     setChildren(shown, paper ? [element("div", { class: "paper-frame", role: "region", "aria-label": VISIT_PAPERS[chosen].name, tabindex: "0" }, paperNode(paper, visit.units))] : []);
   }
 
