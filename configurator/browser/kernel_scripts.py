@@ -28,7 +28,7 @@ def kernel_scripts(calls: dict[str, set[str]], after: dict[str, list[str]], word
     """
     statements, holders = portable()
     shares: dict[str, Share] = {}
-    heads: dict[str, list[str] | None] = {}
+    heads: dict[str, list[str]] = {}
     for name, called in calls.items():
         earlier = [shares[each] for each in after[name]]
         known = {made for share in earlier for node in share.statements if not is_short(node) for made in defined(node)}
@@ -38,7 +38,7 @@ def kernel_scripts(calls: dict[str, set[str]], after: dict[str, list[str]], word
         for share in earlier:
             share.gives |= (taken | called).intersection({each for node in share.statements for each in defined(node)})
         shares[name] = Share(own, called.intersection(made))
-        heads[name] = sorted(taken) if earlier else None
+        heads[name] = sorted(taken)
     return {name: kernel_script(share, heads[name], Telling(holders, words)) for name, share in shares.items()}
 
 
@@ -48,8 +48,8 @@ def is_short(node: ast.stmt) -> bool:
     return isinstance(node, ast.Assign | ast.AnnAssign) and isinstance(node.value, ast.Constant)
 
 
-def kernel_script(share: Share, taken: list[str] | None, told: Telling) -> str:
-    """Return one script; one that is not the first, and so takes names or none, adds to what there is."""
+def kernel_script(share: Share, taken: list[str], told: Telling) -> str:
+    """Return one script, which adds to what there is."""
     if len(share.statements) == 0:
         return ""
     return squeezed(script_of(share.statements, told, sorted(share.gives), taken))

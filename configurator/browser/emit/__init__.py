@@ -22,18 +22,15 @@ class Telling:
     words: Words = field(default_factory=lambda: ENGLISH)
 
 
-def script_of(statements: list[ast.stmt], told: Telling, let_out: list[str], taken: Sequence[str] | None = None) -> str:
-    """Return functions and constants as one script that sets ``Astragal.kernel`` to those let out.
-
-    One that has ``taken`` names from ``Astragal.kernel``, even none, adds to it instead.
+def script_of(statements: list[ast.stmt], told: Telling, let_out: list[str], taken: Sequence[str] = ()) -> str:
+    """Return functions and constants as one script that adds those let out to ``Astragal.kernel``, whichever scripts
+    have run before it; from these it has the names that are ``taken``.
     """
     write = Statements(told.holders, told.words)
     body = "".join(top(write.text(statement)) for statement in statements)
     head = f"const {{{', '.join(taken)}}} = Astragal.kernel;\n" if taken else ""
     inside = f'"use strict";\n{head}{helpers_for(body)}{body}return {{{", ".join(let_out)}}};'
-    if taken is not None:
-        return f"Object.assign(Astragal.kernel, (function () {{\n{inside}\n}})());\n"
-    return f"var Astragal = Astragal || {{}};\nAstragal.kernel = (function () {{\n{inside}\n}})();\n"
+    return f"var Astragal = Astragal || {{}};\nObject.assign(Astragal.kernel ||= {{}}, (function () {{\n{inside}\n}})());\n"
 
 
 def top(statement: str) -> str:

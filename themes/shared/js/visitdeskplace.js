@@ -8,18 +8,14 @@ import { _, _several } from "./words.js";
 const visitsScript = /** @type {HTMLScriptElement | null} */ (document.currentScript)?.src;
 
 /**
- * Runs one of the configurator's scripts, and leaves what the kernel has on this page in its place.
+ * Runs one of the configurator's scripts.
  * @param {string} name
  * @returns {Promise<void>}
  */
 function runScript(name) {
   return new Promise((done, failed) => {
     const script = element("script", { src: new URL(name, visitsScript || location.href).href });
-    const { kernel } = Astragal;
-    script.onload = () => {
-      Object.assign(Astragal.kernel, { ...kernel, ...Astragal.kernel });
-      done();
-    };
+    script.onload = () => done();
     script.onerror = () => {
       script.remove();
       failed(new Error(name));
