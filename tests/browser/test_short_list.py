@@ -190,9 +190,11 @@ def test_a_finger_swipes_to_the_others(open_context: OpenContext, catalog: Catal
     page.get_by_role("button", name="Compare your short list").click()
     count = page.locator(".turner [role=status]")
     expect(count).to_have_text("1 to 2 of 4")
-    box = page.locator(".column .stand").nth(1).bounding_box()
-    assert box
+    second = page.locator(".column .stand").nth(1)
+    second.scroll_into_view_if_needed()
     page.evaluate(PAINTED)
+    box = second.bounding_box()
+    assert box
     Finger(page).swipe((box["x"] + box["width"] / 2, box["y"] + 60), -300, 0)
     expect(count).not_to_have_text("1 to 2 of 4")
 
