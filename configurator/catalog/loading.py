@@ -20,6 +20,7 @@ from configurator.catalog.kernel_family import kernel_family
 from configurator.catalog.kernel_handle import kernel_handle
 from configurator.catalog.load import Catalog, Wanted
 from configurator.catalog.located import ContentFile, KeyPath, read_content
+from configurator.catalog.locked import locked
 from configurator.catalog.measures import measures
 from configurator.catalog.notes import DoorNotes, FamilyNotes, HandleNotes, other_names
 from configurator.catalog.own_language import OwnLanguage, check_languages, first_language, translations_in
@@ -60,6 +61,9 @@ def loaded(folder: Path, language: str | None, wanted: Wanted | None) -> Catalog
     """Return what :func:`configurator.catalog.load.load` does."""
     if not folder.is_dir():
         raise ContentProblems([Problem(shown(folder), 0, 0, (plain("there is no such folder"),))])
+    closed = locked(folder)
+    if closed:
+        raise ContentProblems(closed)
     loading = _Loading(folder, language, wanted)
     catalog = loading.catalog()
     if catalog is None or loading.problems:

@@ -234,3 +234,33 @@ def test_a_file_larger_than_any_content_is_not_read(content: Path) -> None:
     assert told(content) == [
         "content/doors/garden-pair.yaml:1:1: the file is larger than 4 MB; nothing in the content is"
     ]
+
+
+@pytest.mark.parametrize(
+    ("name", "report"),
+    [
+        ("doors", "doors: you may not read this folder; allow yourself to read and search it"),
+        ("pages/leaflet.pdf", "pages/leaflet.pdf:1:1: you may not read this file; allow yourself to read it"),
+        (
+            "static/.well-known/proof",
+            "static/.well-known/proof:1:1: you may not read this file; allow yourself to read it",
+        ),
+    ],
+)
+def test_what_may_not_be_read_is_told_before_a_build_meets_it(
+    content: Path, monkeypatch: pytest.MonkeyPatch, name: str, report: str
+) -> None:
+    locked = content / name
+    if not locked.exists():
+        locked.parent.mkdir(parents=True, exist_ok=True)
+        locked.write_text("ours")
+    may = os.access
+    # Whoever runs the tests may read everything where that is the system's own user.
+    monkeypatch.setattr(os, "access", lambda path, mode: path != locked and may(path, mode))
+    assert told(content) == [f"content/{report}"]
+
+
+def test_hidden_things_that_nobody_carries_may_be_locked(content: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    (content / "doors" / ".front.swp").write_text("ours")
+    monkeypatch.setattr(os, "access", lambda path, mode: not Path(path).name.startswith("."))
+    assert told(content) == []

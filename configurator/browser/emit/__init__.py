@@ -30,7 +30,8 @@ def script_of(statements: list[ast.stmt], told: Telling, let_out: list[str], tak
     body = "".join(top(write.text(statement)) for statement in statements)
     head = f"const {{{', '.join(taken)}}} = Astragal.kernel;\n" if taken else ""
     inside = f'"use strict";\n{head}{helpers_for(body)}{body}return {{{", ".join(let_out)}}};'
-    return f"var Astragal = Astragal || {{}};\nObject.assign(Astragal.kernel ||= {{}}, (function () {{\n{inside}\n}})());\n"
+    kernel = "var Astragal = Astragal || {};\nAstragal.kernel ||= {};\n"
+    return f"{kernel}Object.assign(Astragal.kernel, (function () {{\n{inside}\n}})());\n"
 
 
 def top(statement: str) -> str:
