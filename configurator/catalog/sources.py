@@ -6,7 +6,7 @@ from dataclasses import dataclass, replace
 
 from configurator.catalog.clauses import Slip
 from configurator.catalog.located import ContentFile, KeyPath, dotted, what_is
-from configurator.catalog.suggest import suggestion
+from configurator.catalog.suggest import nearest, suggestion
 from configurator.kernel.message import message, plain
 from configurator.kernel.tongue import Words, in_words, wording
 
@@ -63,15 +63,24 @@ def _lifted(file: ContentFile, sources: dict[KeyPath, Source], value: object, pa
         return [_lifted(file, sources, item, (*path, index)) for index, item in enumerate(value)]
     if not isinstance(value, dict):
         return value
-    if not isinstance(value.get("value"), str):
+    valued = _key_of_value(value)
+    if not isinstance(value.get(valued), str):
         return {key: _lifted(file, sources, item, (*path, key)) for key, item in value.items()}
     for key in value:
         if key not in ("value", "source"):
             unknown = message("unknown key '{key}'", {"key": [key, "name"]})
             file.at_key((*path, key), unknown, suggestion(key, ["value", "source"]))
     _note_source(file, sources, value.get("source"), path)
-    file.values[path] = file.values[(*path, "value")]
-    return value["value"]
+    file.values[path] = file.values[(*path, valued)]
+    return value[valued]
+
+
+def _key_of_value(mapping: dict[str, object]) -> str:
+    """Return the key under which a value stands that has its source beside it, a slip of ``value`` included."""
+    if "value" in mapping or len(mapping) != 2 or "source" not in mapping:
+        return "value"
+    (other,) = (key for key in mapping if key != "source")
+    return other if nearest(other, ["value"]) else "value"
 
 
 def _note_source(file: ContentFile, sources: dict[KeyPath, Source], written: object, path: KeyPath) -> None:

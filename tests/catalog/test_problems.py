@@ -616,6 +616,12 @@ FAULTS = {
         "layout: pair\nalso_called: [French doors, {name: Patio doors}]\n",
         "6:29: also_called.2 is a mapping; a name is expected",
     ),
+    "a slip in the key of a value with its source": Fault(
+        CELLS,
+        "mechanism: accordion\n",
+        "mechanism: accordion\nanimals: {valeu: tears, source: invented}\n",
+        "5:11: unknown key 'valeu'; did you mean 'value'?",
+    ),
     "a fact whose source is left out": Fault(
         CELLS,
         "mechanism: accordion\n",
