@@ -59,7 +59,10 @@ class Answers:
     def once(self, make: Callable[[], Kept], *inputs: object) -> Kept:
         """Return what ``make`` gives, from memory when the same (JSON) inputs came before."""
         key = digest(*inputs)
-        if key not in self._kept:
+        if key in self._kept:
+            # What was asked for last stands last, so that what nobody asks for any more stands first.
+            self._kept[key] = self._kept.pop(key)
+        else:
             found = self.before.get(key)
             self._kept[key] = as_worked_out(found) if found else self._add(key, make())
         return cast(Kept, self._kept[key])
@@ -67,6 +70,17 @@ class Answers:
     def _add(self, key: str, made: Kept) -> Kept:
         self._added.kept[key] = made
         return made
+
+    @property
+    def count(self) -> int:
+        """How many things are kept, pages aside."""
+        return len(self._kept)
+
+    def forget_all_but(self, most: int) -> None:
+        """Keep no more than the ``most`` things that were asked for last."""
+        for key in list(self._kept)[:-most]:
+            del self._kept[key]
+            self._added.kept.pop(key, None)
 
     @property
     def empty(self) -> bool:

@@ -2,6 +2,7 @@
 
 import socket
 import sys
+from dataclasses import dataclass
 from pathlib import Path
 from tempfile import TemporaryDirectory
 from urllib.parse import urlsplit
@@ -20,6 +21,9 @@ from configurator.site.kinds.policy import without_policy
 from configurator.site.mkdocs.build import build
 from configurator.site.mkdocs.kept_answers import keep_answers, pack_name
 from configurator.site.mkdocs.worker import aside_js
+
+# How many answers stay for each that the first build asked for: a day of edits takes no more memory than a few.
+KEPT = 2
 
 
 def say(words: str) -> None:
@@ -44,15 +48,34 @@ def build_unkept(content: Path, out: Path, answers: Answers) -> None:
     (out / WORKER).write_text(aside_js(), encoding="utf-8")
 
 
-def rebuild(content: Path, out: Path, answers: Answers, words: Words) -> None:
-    """Build again; what is wrong with the content is told, and the last good site stays."""
-    try:
-        build_unkept(content, out, answers)
-        say(in_words(wording("Built."), words))
-    except ContentProblems as found:
-        for line in found.lines(words):
-            say(line)
-        say(in_words(wording("The last good site stays until this is put right."), words))
+@dataclass(frozen=True)
+class Served:
+    """The site in ``out`` that is built again at every change of ``content``, of which is told in ``words``."""
+
+    content: Path
+    out: Path
+    answers: Answers
+    words: Words
+
+    def begin(self) -> int:
+        """Build it, and return how many answers are kept from one change to the next.
+
+        :raises ContentProblems: when the content is unsound from the start
+        """
+        build_unkept(self.content, self.out, self.answers)
+        keep_answers(self.answers, self.content)
+        return KEPT * self.answers.count
+
+    def rebuild(self, most: int) -> None:
+        """Build it again; what is wrong with the content is told, and the last good site stays."""
+        try:
+            build_unkept(self.content, self.out, self.answers)
+            say(in_words(wording("Built."), self.words))
+        except ContentProblems as found:
+            for line in found.lines(self.words):
+                say(line)
+            say(in_words(wording("The last good site stays until this is put right."), self.words))
+        self.answers.forget_all_but(most)
 
 
 def serve(content: Path, host: str, port: int, words: Words) -> None:
@@ -67,11 +90,9 @@ def serve(content: Path, host: str, port: int, words: Words) -> None:
     answers = Answers(Pack(pack_name(content)))
     with TemporaryDirectory(prefix="astragal-") as folder:
         out = Path(folder) / "site"
-        build_unkept(content, out, answers)
-        keep_answers(answers, content)
-        server = LiveReloadServer(
-            lambda: rebuild(content, out, answers, words), host, port, str(out), path, polling_interval=0.3
-        )
+        served = Served(content, out, answers, words)
+        most = served.begin()
+        server = LiveReloadServer(lambda: served.rebuild(most), host, port, str(out), path, polling_interval=0.3)
         server.error_handler = lambda code: (out / "404.html").read_bytes() if code == 404 else None
         for watched in (content, THEMES):
             server.watch(str(watched))
