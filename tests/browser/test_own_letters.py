@@ -1,6 +1,7 @@
 """Pages are set in the site's own letters wherever they are read from, and keep their places without them."""
 
 import re
+import time
 from collections.abc import Callable
 from pathlib import Path
 
@@ -8,6 +9,8 @@ import pytest
 from playwright.sync_api import Page, Route
 
 from tests.browser.conftest import OpenContext
+from tests.browser.test_steadiness import LEAST_SEEN as LEAST_MOVED
+from tests.browser.test_steadiness import TWO_FRAMES, WATCH
 from tests.browser.trying import viewport
 from tests.site.kinds import KINDS
 
@@ -18,6 +21,8 @@ HEIGHT = "document.fonts.ready.then(() => document.documentElement.scrollHeight)
 OWN = re.compile(r"@font-face{[^}]*url\(data:[^}]*}")
 # Of a page's height: words end their lines elsewhere, and few paragraphs have a line more or less.
 LEAST_SEEN = 0.03
+# How long the style takes to come, s.
+LATE = 0.4
 
 
 @pytest.mark.parametrize("home", ["wire", "disk"])
@@ -29,6 +34,37 @@ def test_a_page_is_set_in_the_site_s_own_letters(page: Page, origin: str, demo: 
         assert page.evaluate("getComputedStyle(document.querySelector('h1')).fontFamily").startswith('"Astragal Serif"')
     drawn = "getComputedStyle(document.querySelector('.drawing-sheet text')).fontFamily"
     assert page.evaluate(drawn).startswith('"Astragal Sans"')
+
+
+def set_in(page: Page, what: str) -> set[str]:
+    """Return the faces in which the words of an element are painted."""
+    session = page.context.new_cdp_session(page)
+    session.send("DOM.enable")
+    session.send("CSS.enable")
+    root = session.send("DOM.getDocument")["root"]["nodeId"]
+    node = session.send("DOM.querySelector", {"nodeId": root, "selector": what})["nodeId"]
+    return {font["familyName"] for font in session.send("CSS.getPlatformFontsForNode", {"nodeId": node})["fonts"]}
+
+
+def late(route: Route) -> None:
+    """Let the style come when the page's words have long been there."""
+    time.sleep(LATE)
+    route.continue_()
+
+
+@pytest.mark.parametrize("size", ["phone", "desk"])
+def test_the_very_first_page_is_set_in_them_and_stands_still(open_context: OpenContext, size: str) -> None:
+    for kind, address in KINDS.items():
+        # What one context has unpacked is not there in the next.
+        page = open_context(viewport=viewport(size)).new_page()
+        page.add_init_script(WATCH)
+        page.route("**/assets/site.css", late)
+        page.goto(address, wait_until="networkidle")
+        page.evaluate(TWO_FRAMES)
+        assert set_in(page, "h1") == {"Astragal Serif"}, kind
+        assert set_in(page, ".wordmark span") == {"Astragal Serif"}, kind
+        assert set_in(page, ".masthead li a") == {"Astragal Sans"}, kind
+        assert page.evaluate("window.shifted") < LEAST_MOVED, kind
 
 
 def with_style(page: Page, demo: Path, change: Callable[[str], str]) -> None:

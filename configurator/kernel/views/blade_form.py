@@ -38,10 +38,15 @@ def as_lapped(row: list[Piece]) -> list[Piece]:
     return sorted(row, key=lambda piece: sign * edge_low(piece))
 
 
+def is_edge_on(piece: Piece, size: float) -> bool:
+    """Return whether a blade shows so little of itself that it is a line."""
+    return edge_high(piece) - edge_low(piece) < size * BLADE_FROM
+
+
 def blade_tones(row: list[Piece], size: float, luster: float) -> list[Mark]:
     """Return the tones of blades that lap, hindmost first: of each what the next one in front leaves to be seen."""
     marks: list[Mark] = []
-    if edge_high(row[0]) - edge_low(row[0]) < size * BLADE_FROM:
+    if is_edge_on(row[0], size):
         return marks
     for i in range(len(row)):
         piece = row[i]

@@ -5,7 +5,7 @@ from configurator.kernel.piece_kinds import is_cloth
 from configurator.kernel.pieces import both_through
 from configurator.kernel.shapes import Door, Mark, Piece
 from configurator.kernel.views.bar_rows import barred
-from configurator.kernel.views.blade_form import as_lapped, blade_tones
+from configurator.kernel.views.blade_form import as_lapped, blade_tones, is_edge_on
 from configurator.kernel.views.draft import Draft
 from configurator.kernel.views.form import form_marks
 from configurator.kernel.views.glow import glow_marks
@@ -93,11 +93,12 @@ def front_rows(pieces: list[Piece]) -> list[list[Piece]]:
 def front_role(row: list[Piece], draft: Draft) -> str:
     """Return the classes of the faces of a row: the more there are of them, the finer their outlines.
 
-    Those of a covering's few large parts are the heaviest of what is not cut: they are what the drawing is about.
+    Those of a covering's few large parts are the heaviest of what is not cut: they are what the drawing is about. A
+    blade that is no more than a line has its own color; one that has a face has a line that shows on it.
     """
     weight = " seen" if row[0]["kind"] == "fold" else " main"
     if is_blade(row[0]):
-        weight = " rim"
+        weight = " rim" if is_edge_on(row[0], draft["size"]) else " crease"
     elif row[0]["kind"] == "band":
         weight = " crease"
     elif len(row) > 1:

@@ -1,7 +1,8 @@
 """The site's two typefaces, with the letters that it uses, and what of the reader's own stands in for them.
 
 They come within the style sheet, so that nothing more is fetched, over a wire or from a disk: there Chromium
-bars fonts that a page asks for ahead, and Firefox those in a folder above the page's. They are Source Sans and Source
+bars fonts that a page asks for ahead, and Firefox those in a folder above the page's. `page.js` asks for them in the
+head, for which Chromium holds the first paint; else it unpacks them while it paints. They are Source Sans and Source
 Serif under the Open Font License, which has a changed font bear another name.
 """
 
@@ -97,11 +98,11 @@ def stand_in_rule(font: WebFont) -> str:
 def face_rule(family: str, weights: str, source: str, share: float, heights: tuple[float, float]) -> str:
     """Return a rule for a face made ``share`` as large, with its ascent and descent in parts of the size asked for.
 
-    Letters that a browser has not made ready when it first paints stay away until the next page, so that nothing moves.
+    Letters that a browser makes ready while it paints are not seen in another face before.
     """
     ascent, descent = (f"{height / share:.2%}" for height in heights)
     size = "" if share == 1 else f"size-adjust:{share:.2%};"
     return (
-        f'@font-face{{font-family:"{family}";font-weight:{weights};font-display:optional;src:{source};{size}'
+        f'@font-face{{font-family:"{family}";font-weight:{weights};font-display:block;src:{source};{size}'
         f"ascent-override:{ascent};descent-override:{descent};line-gap-override:0%}}\n"
     )

@@ -55,11 +55,12 @@ class ChoiceLines(TypedDict):
 
 
 class FamilyPage(TypedDict):
-    """What the page of a family, known by its id, shows: its photograph, or else the room painted round it. Nothing is
+    """What the page of a family, known by its id, shows: its photograph, and the room painted round it. Nothing is
     painted and nothing moves where it goes on no door."""
 
     family: str
-    seen: ShownPhoto | None
+    photo: ShownPhoto | None
+    room: ShownPhoto | None
     name: str
     summary: str
     also_called: list[str]
@@ -137,7 +138,8 @@ def family_page(house: House, family: Family) -> FamilyPage:
     shown = fits or first_single(house)
     return {
         "family": family["id"],
-        "seen": shown_photo(house, notes.photo, FIGURE) or shown_room(house, family),
+        "photo": shown_photo(house, notes.photo, FIGURE),
+        "room": shown_room(house, family),
         "name": notes.name,
         "summary": notes.summary,
         "also_called": notes.also_called,

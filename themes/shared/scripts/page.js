@@ -22,6 +22,8 @@
 
   root.classList.add("scripted");
   shade(kept());
+  // What is asked for in the head is there before anything shows. Not every device has a face that could stand in.
+  document.fonts.forEach(function (face) { face.load().catch(Boolean); });
 
   function shadeSwitch(box) {
     var ticked = box.querySelector("[name=shade-kept]");
@@ -29,7 +31,7 @@
       var value = kept();
       shade(value);
       box.querySelector('[value="' + value + '"]').checked = true;
-      ticked.checked = Boolean(value);
+      ticked.checked = value;
     }
     show();
     // What is kept, or forgotten, in another tab holds here too.
@@ -64,7 +66,7 @@
         if (a.value === Infinity || b.value === Infinity) return (a.value === Infinity) - (b.value === Infinity);
         return compare(a.value, b.value) * turned || a.place - b.place;
       })
-      .forEach(function (entry) { body.appendChild(entry.row); });
+      .forEach(function (entry) { body.append(entry.row); });
   }
 
   function sortable(table) {
@@ -72,21 +74,20 @@
       var button = document.createElement("button");
       button.type = "button";
       button.className = "sort";
-      while (head.firstChild) button.appendChild(head.firstChild);
-      head.appendChild(button);
+      while (head.firstChild) button.append(head.firstChild);
+      head.append(button);
       button.addEventListener("click", function () { sortBy(table, head, column); });
     });
   }
 
   function mover(figure) {
     var slider = figure.querySelector("input");
-    var drawings = Array.from(figure.querySelectorAll("svg"), function (svg) {
-      return svg.querySelectorAll(".frame");
-    });
     var words = slider.dataset.words.split("|");
     function show() {
-      drawings.forEach(function (frames) {
-        frames.forEach(function (frame, place) { frame.classList.toggle("now", place === Number(slider.value)); });
+      figure.querySelectorAll("svg").forEach(function (drawing) {
+        drawing.querySelectorAll(".frame").forEach(function (frame, place) {
+          frame.classList.toggle("now", place === slider.valueAsNumber);
+        });
       });
       slider.setAttribute("aria-valuetext", words[slider.value]);
     }
