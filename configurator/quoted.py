@@ -12,13 +12,12 @@ from configurator.catalog.clauses import Refusal
 from configurator.catalog.pricing import Pricing
 from configurator.kernel.message import plain
 from configurator.kernel.mount.hung import hung_with
-from configurator.kernel.papers.decided import decided, ordered_stock
 from configurator.kernel.papers.quote_paper import quote_paper
-from configurator.kernel.prices.offers import named_offer, no_offer, offer_of
+from configurator.kernel.papers.visit_quote import visit_quote
+from configurator.kernel.prices.offers import offer_of
 from configurator.kernel.prices.piece_prices import hung_pieces
-from configurator.kernel.prices.price_shapes import Offer, Quote, Quoted
-from configurator.kernel.visit.hung_leaves import hung_leaves, is_offered
-from configurator.kernel.visit.visit_shapes import Opening, Proposal, Visit, VisitStock
+from configurator.kernel.prices.price_shapes import Quote, Quoted
+from configurator.kernel.visit.visit_shapes import Visit
 from configurator.papers.paper_text import paper_text
 from configurator.papers.reader import Reader
 from configurator.visit_file import read_file
@@ -75,34 +74,7 @@ def of_link(catalog: Catalog, told: link_shapes.Opened, on: str) -> Quote:
 
 def of_visit(catalog: Catalog, visit: Visit, on: str) -> Quote:
     """Return the quote for a visit: what is proposed for each opening, or what was agreed or is liked alone."""
-    prices = prices_of(catalog)
-    stock = page_catalog(catalog)
-    openings = [quoted(opening, stock, prices) for opening in visit["openings"]]
-    return {
-        "showroom": catalog.showroom.name,
-        "client": visit["client"],
-        "link": "",
-        "on": on,
-        "openings": [opening for opening in openings if opening["offers"]],
-        "terms": prices.terms,
-    }
-
-
-def quoted(opening: Opening, stock: VisitStock, prices: Pricing) -> Quoted:
-    """Return what is decided for an opening, with the covering as it was agreed, or else all that is proposed."""
-    settled = decided(opening)
-    held = ordered_stock(opening, stock)
-    offers = [proposed(opening, one, held, prices) for one in settled or opening["proposals"]]
-    return {"name": opening["room"], "offers": offers, "taken": 0 if settled else -1}
-
-
-def proposed(opening: Opening, proposal: Proposal, stock: VisitStock, prices: Pricing) -> Offer:
-    """Return a proposal as an offer: for the price that was named for it, or by the books."""
-    if is_offered(proposal, stock):
-        offer = offer_of(hung_leaves(opening, proposal, stock), prices.books, prices.terms)
-    else:
-        offer = no_offer(proposal["family"], plain("This covering is no longer offered."))
-    return named_offer({**offer, "note": proposal["note"]}, proposal["price"], prices.terms["money"])
+    return visit_quote(visit, page_catalog(catalog), prices_of(catalog).stock(), catalog.showroom.name, on)
 
 
 def as_text(quote: Quote, reader: Reader) -> str:

@@ -108,6 +108,14 @@ def catalog_json(catalog: Catalog) -> str:
     return json.dumps(compact(page_catalog(catalog)), ensure_ascii=False, separators=(",", ":"))
 
 
+def prices_json(catalog: Catalog) -> str:
+    """Return what the page works prices out from as JSON text: nothing where the showroom shows none in money, so that
+    no price is on the site."""
+    prices = catalog.prices
+    shown = prices.stock() if prices and prices.shown in ("from", "full") else None
+    return json.dumps(compact(shown), ensure_ascii=False, separators=(",", ":"))
+
+
 def compact(value: Any) -> Any:
     """Return the same data with whole numbers written without a decimal point."""
     if isinstance(value, dict):

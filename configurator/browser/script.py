@@ -2,7 +2,7 @@
 
 from pathlib import Path
 
-from configurator.browser.catalog_json import catalog_json
+from configurator.browser.catalog_json import catalog_json, prices_json
 from configurator.browser.join import FIRST, PAGES, before, scripts_of, text_of
 from configurator.browser.kernel_scripts import kernel_scripts
 from configurator.browser.page_module import PageModule, PageProblem, page_modules
@@ -58,3 +58,8 @@ def kernel_calls(modules: list[PageModule]) -> set[str]:
 def catalog_js(catalog: Catalog) -> str:
     """Return the script for ``assets/catalog.js``, which goes before the other: it sets ``Astragal.catalog``."""
     return f"var Astragal=Astragal||{{}};Astragal.catalog={catalog_json(catalog)};\n"
+
+
+def prices_js(catalog: Catalog) -> str:
+    """Return what goes before the script of the part that tells prices: it sets ``Astragal.prices``."""
+    return f"Astragal.prices={prices_json(catalog)};\n"

@@ -13,7 +13,7 @@ from configurator.catalog.schema.price_book import PriceBookFile
 from configurator.catalog.schema.quote_terms import QuoteTerms
 from configurator.catalog.sources import Source
 from configurator.kernel.message import message, plain
-from configurator.kernel.prices.price_shapes import PriceBook, PriceTerms
+from configurator.kernel.prices.price_shapes import PriceBook, PriceStock, PriceTerms
 from configurator.kernel.shapes import Family
 from configurator.kernel.tongue import Words
 
@@ -30,6 +30,10 @@ class Pricing:
     books: dict[str, PriceBook]
     sources: dict[str, Source]
     shown: str
+
+    def stock(self) -> PriceStock:
+        """Return what the kernel works prices out from."""
+        return {"shown": self.shown, "books": self.books, "terms": self.terms}
 
 
 ReadBook = tuple[ContentFile, PriceBookFile | None]

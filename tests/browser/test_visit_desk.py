@@ -11,6 +11,7 @@ import pytest
 from click.testing import CliRunner
 from playwright.sync_api import Error, Page, expect
 
+from configurator import quoted
 from configurator.browser.catalog_json import page_catalog
 from configurator.catalog import Catalog
 from configurator.cli import main
@@ -20,6 +21,7 @@ from configurator.kernel.papers.install_paper import install_paper
 from configurator.kernel.papers.making import Desk
 from configurator.kernel.papers.measuring_paper import measuring_paper
 from configurator.kernel.papers.order_paper import order_paper
+from configurator.kernel.papers.quote_paper import quote_paper
 from configurator.kernel.papers.visit_papers import blank_sheets, ordered_of, visit_sheets
 from configurator.papers.reader import Reader
 from tests.browser.accessibility import violations
@@ -72,6 +74,7 @@ def command_papers(visit: Any, catalog: Catalog, at: Desk) -> dict[str, Paper]:
     commissions = ordered_of(visit, stock)["commissions"]
     nobody: Desk = {**at, "client": ""}
     return {
+        "quote": quote_paper(quoted.of_visit(catalog, visit, at["day"])),
         "order": order_paper(commissions, at),
         "install": install_paper(commissions, at),
         "measure": measuring_paper(visit_sheets(visit, stock), nobody),

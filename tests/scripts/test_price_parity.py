@@ -10,6 +10,7 @@ from configurator.browser import kernel_js
 from configurator.catalog import Catalog
 from configurator.kernel.mount.hung import hung
 from configurator.kernel.papers.quote_paper import quote_paper
+from configurator.kernel.papers.shown_price import shown_price
 from configurator.kernel.prices.offers import offer_of
 from configurator.kernel.prices.piece_prices import hung_pieces
 from configurator.kernel.prices.price_shapes import Quote
@@ -27,7 +28,11 @@ const told = cases.map(({ openings, quote }) => {
       return kernel.offer_of(kernel.hung_pieces(kernel.hung(door, family, choices)), books, quote.terms);
     }),
   }));
-  return { quote, ways: kernel.quote_ways(quote), paper: kernel.quote_paper(quote) };
+  const told = openings.map(({ fits: [{ door, family, choices }] }) => {
+    const pieces = kernel.hung_pieces(kernel.hung(door, family, choices));
+    return ["from", "full", "level"].map((shown) => kernel.shown_price(pieces, { shown, books, terms: quote.terms }));
+  });
+  return { quote, ways: kernel.quote_ways(quote), paper: kernel.quote_paper(quote), told };
 });
 process.stdout.write(JSON.stringify(told));
 """
@@ -76,7 +81,16 @@ def asked(case: dict[str, Any], books: Any) -> Any:
             for opening in case["openings"]
         ],
     }
-    return {"quote": quote, "ways": quote_ways(quote), "paper": quote_paper(quote)}
+    told = [
+        [
+            shown_price(
+                hung_pieces(hung(**opening["fits"][0])), {"shown": shown, "books": books, "terms": quote["terms"]}
+            )
+            for shown in ("from", "full", "level")
+        ]
+        for opening in case["openings"]
+    ]
+    return {"quote": quote, "ways": quote_ways(quote), "paper": quote_paper(quote), "told": told}
 
 
 def test_forty_random_quotes_are_the_same_on_both_sides(catalog: Catalog, tmp_path: Path) -> None:

@@ -164,6 +164,7 @@ def test_a_page_tells_by_which_other_names_people_know_its_matter(demo: Path, ca
 def test_a_familys_page_says_what_no_figure_tells(demo: Path) -> None:
     rows = parsed(demo / "coverings/roller-shade.html")[0].xpath("//section[@aria-labelledby='facts']//tbody/tr")
     assert [[" ".join(cell.itertext()) for cell in row] for row in rows] == [
+        ["Price", "From $96.00 for the smallest size", "Invented"],
         ["Price level", "Low (1 of 4)", "Invented"],
         ["Cleaning", "Wiped with a damp cloth", "Common practice"],
         [

@@ -1,5 +1,6 @@
 """What visitors of the site see of prices: as the showroom says."""
 
+import re
 import shutil
 from pathlib import Path
 
@@ -8,8 +9,11 @@ import pytest
 from configurator.places import CONTENT
 from configurator.site.answers import Answers
 from configurator.site.house import House, open_houses
+from configurator.site.kinds.door_page import door_page
 from configurator.site.kinds.facts import fact_lines
 from configurator.site.kinds.fitted_page import fitted
+from configurator.site.mkdocs.build import build
+from tests.conftest import small_content
 
 
 def shop(folder: Path, shown: str) -> House:
@@ -17,8 +21,8 @@ def shop(folder: Path, shown: str) -> House:
     content = shutil.copytree(CONTENT, folder / "content")
     room = content / "showroom.yaml"
     written = room.read_text(encoding="utf-8")
-    assert "  shown: level" in written
-    room.write_text(written.replace("  shown: level", f"  shown: {shown}"), encoding="utf-8")
+    assert "  shown: from " in written
+    room.write_text(written.replace("  shown: from ", f"  shown: {shown} "), encoding="utf-8")
     return open_houses(content, Answers())
 
 
@@ -45,11 +49,39 @@ def test_an_area_costs_from_the_least_that_is_charged(tmp_path: Path) -> None:
     assert fact_lines(house, house.catalog.families["metal-blind"])[0]["name"] == "Price level"
 
 
-@pytest.mark.parametrize("shown", ["level", "from", "no"])
-def test_no_door_has_a_price_unless_prices_are_shown_in_full(tmp_path: Path, shown: str) -> None:
+@pytest.mark.parametrize(("shown", "told"), [("level", []), ("from", ["from $190"]), ("no", [])])
+def test_a_door_has_no_more_of_a_price_than_the_showroom_shows(tmp_path: Path, shown: str, told: list[str]) -> None:
     house = shop(tmp_path, shown)
-    families = house.catalog.families
-    assert fitted(house, house.catalog.doors["garden-door"], families["cellular-shade"])["price"] is None
+    door, families = house.catalog.doors["garden-door"], house.catalog.families
+    page = fitted(house, door, families["cellular-shade"])
+    assert page["price"] is None
+    assert [figure["text"] for figure in page["key"] if figure["name"] == "Price"] == told
+    lines = {line["family"]: line["price"] for line in door_page(house, door)["families"]}
+    assert lines["cellular-shade"] == "".join(told)
+    # Without a price book there is none.
+    assert lines["metal-blind"] == ""
+
+
+@pytest.mark.parametrize("shown", ["level", "no"])
+def test_a_site_without_prices_in_money_has_none_anywhere(tmp_path: Path, shown: str) -> None:
+    content = small_content(tmp_path / "content", "louvered-shutter")
+    shutil.copytree(CONTENT / "prices", content / "prices", ignore=lambda _, names: {*names} - {"shutter.yaml"})
+    room = content / "showroom.yaml"
+    written = room.read_text(encoding="utf-8").replace("  shown: from ", f"  shown: {shown} ")
+    # What no shutter has goes with no shutter.
+    sold = written.replace("picks: {lift: [motor-battery, motor-wired]}", "picks: {divider: [middle]}")
+    room.write_text(sold, encoding="utf-8")
+    build(content, tmp_path / "site")
+    texts = {
+        path.name: path.read_text(encoding="utf-8")
+        for path in (tmp_path / "site").rglob("*")
+        if path.suffix in (".html", ".js", ".json", ".xml")
+    }
+    assert texts["astragal-price.js"].startswith("Astragal.prices=null;")
+    # $38.50 a square foot, in words and in minor units; a remote control is $44.00.
+    for name, text in texts.items():
+        assert not re.search(r"\$(?:38|44|269)|:3850\b|:4400\b|Remote control", text), name
+    assert ("highest (4 of 4)" in texts["louvered-shutter.html"].lower()) == (shown == "level")
 
 
 def test_a_price_in_full_is_the_covering_s_and_all_that_a_quote_adds(tmp_path: Path) -> None:

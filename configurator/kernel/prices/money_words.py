@@ -5,6 +5,9 @@ from configurator.kernel.prices.price_shapes import Money, PriceLine
 from configurator.kernel.say import whole
 from configurator.kernel.shapes import Message
 
+# Whole units of a currency.
+START_STEP = 10
+
 
 def plain_money(amount: float, money: Money) -> str:
     """Return an amount in digits with a decimal point, such as ``1234.50``, as tables and files take it."""
@@ -33,6 +36,17 @@ def say_money(amount: float, money: Money) -> str:
         text = text + money["decimal"] + parts[1]
     text = money["pattern"].replace("{amount}", text)
     return "-" + text if amount < 0 else text
+
+
+def say_start(amount: float, money: Money) -> str:
+    """Return from which price on something is had, such as ``$190``: an amount down to the next whole ten of the
+    currency, or as it is where it is less than ten. Never more than the amount; the step is common practice, no source.
+    """
+    scale = 10 ** money["digits"]
+    if amount < START_STEP * scale:
+        return say_money(amount, money)
+    start = amount - amount % (START_STEP * scale)
+    return say_money(start / scale, {**money, "digits": 0.0})
 
 
 def say_hundredths(rate: float, money: Money) -> str:

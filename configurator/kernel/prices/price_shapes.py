@@ -96,6 +96,17 @@ class PriceTerms(TypedDict):
     lead_weeks: list[float]
 
 
+class PriceStock(TypedDict):
+    """What prices are worked out from: the ``books`` by family, and the ``terms``.
+
+    ``shown`` is how visitors of the site see prices: ``level``, ``from``, ``full`` or ``no``.
+    """
+
+    shown: str
+    books: dict[str, PriceBook]
+    terms: PriceTerms
+
+
 class PriceLine(TypedDict):
     """One amount with its name and its working, whose terms may be ``money`` (minor units) and ``rate`` (hundredths of
     a per cent); whether the amount is rounded from what the working comes to."""

@@ -17,6 +17,7 @@ from configurator.site.drawings.shown_photos import ShownPhoto, shown_photo
 from configurator.site.drawings.trim import trimmed
 from configurator.site.house import House
 from configurator.site.kinds.compare import COLUMNS, NO_FIT, STATES, NamedLine, best_first, compared
+from configurator.site.kinds.full_price import price_start
 from configurator.site.kinds.glance import Glance, at_a_glance
 from configurator.site.kinds.measure_page import dimensioned, tape_groups
 
@@ -33,9 +34,10 @@ WORDS = {
 
 
 class DoorTile(NamedLine):
-    """A family on the door, drawn open and closed."""
+    """A family on the door, drawn open and closed, and from which price on it is had, or nothing."""
 
     svg: str
+    price: str
 
 
 class Reading(TypedDict):
@@ -92,7 +94,7 @@ def tile(house: House, door: Door, family: Family, window: Window) -> DoorTile:
         svg = screen_svg(whole_door(house, door, window), f"{family['id']}-")
     else:
         svg = open_and_closed(house, door, family, window, BASE)
-    return {**line, "name": family["name"], "svg": svg}
+    return {**line, "name": family["name"], "svg": svg, "price": price_start(house, door, family)}
 
 
 def reading(door: Door, field: str) -> float:

@@ -12,8 +12,9 @@ from configurator.kernel.whereabouts import place_words
 from configurator.site.drawings.pictures import sheet_svgs
 from configurator.site.house import House
 from configurator.site.kinds.compare import fitted_url
+from configurator.site.kinds.facts import FACT_NAMES
 from configurator.site.kinds.figure_rules import tells_a_door
-from configurator.site.kinds.full_price import FullPrice, full_price
+from configurator.site.kinds.full_price import FullPrice, full_price, price_start
 
 # The figures that most people ask for first, in plain words; the size is the fifth.
 KEY = {
@@ -120,6 +121,12 @@ def key_figures(house: House, answer: Answer) -> list[KeyFigure]:
     return [*told, {"name": house.named(wording("Made to this size")), "text": said("order_width"), "more": high}]
 
 
+def price_figure(house: House, door: Door, family: Family) -> list[KeyFigure]:
+    """Return from which price on it is had, beside the figures; nothing where that is not shown or known."""
+    start = price_start(house, door, family)
+    return [{"name": house.named(FACT_NAMES["price"]), "text": start, "more": ""}] if start else []
+
+
 def figure_lines(house: House, answer: Answer) -> list[FigureLine]:
     """Return all figures, each with its rule where that is this door's own."""
     return [
@@ -206,7 +213,7 @@ def fitted(house: House, door: Door, family: Family) -> FittedPage:
         "door_name": door["name"],
         "refusal": house.say(answer["refusal"]),
         "passing": answer["verdicts"].get("pass_through"),
-        "key": key_figures(house, answer) if sound else [],
+        "key": [*key_figures(house, answer), *price_figure(house, door, family)] if sound else [],
         "price": full_price(house, door, family) if sound else None,
         "plates": plates(house, door, family, answer) if sound else [],
         "figures": figure_lines(house, answer),

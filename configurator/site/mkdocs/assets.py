@@ -3,7 +3,7 @@
 from functools import partial
 from hashlib import sha256
 
-from configurator.browser import catalog_js, configurator_scripts
+from configurator.browser import catalog_js, configurator_scripts, prices_js
 from configurator.browser.squeeze import squeezed
 from configurator.drawing.icon import icon_png
 from configurator.drawing.look_rules import look_rules
@@ -20,6 +20,8 @@ Files = dict[str, str | bytes]
 STATIC_SCRIPTS = [SHARED / "scripts" / name for name in ("page.js", "kept.js", "mine.js", "sieve.js")]
 # The style of pages that are worked with, and of the papers that they print.
 PAGE_STYLES = {"try.css": ("try.css", "paper.css"), "visits.css": ("visits.css",)}
+# The script that tells prices; what they are worked out from goes before it, so that both come when they are wanted.
+PRICE_SCRIPT = "astragal-price.js"
 ICON_SIDES = (48, 180, 512)
 
 
@@ -103,8 +105,10 @@ def keeping() -> Files:
 
 def scripts(house: House) -> Files:
     """Return the scripts, which speak a language."""
+    made = page_scripts(house)
     return {
-        **{f"assets/{name}": script for name, script in page_scripts(house).items()},
+        **{f"assets/{name}": script for name, script in made.items()},
+        f"assets/{PRICE_SCRIPT}": prices_js(house.catalog) + made.get(PRICE_SCRIPT, ""),
         "assets/catalog.js": catalog_js(house.catalog),
     }
 

@@ -81,7 +81,8 @@ export function createFigures(app) {
   const rest = element("details", { class: "more" }, restWords, restFigures);
   const cautions = element("ul", { class: "cautions" });
   const cautionBlock = element("div", {}, element("h3", {}, _("Take care")), cautions);
-  const sound = element("div", {}, verdicts, element("h3", {}, _("Figures")),
+  const price = element("div", { class: "price" });
+  const sound = element("div", {}, verdicts, price, element("h3", {}, _("Figures")),
     element("p", { class: "note" }, _("Open a figure to see how it was worked out.")), keyFigures, rest);
   const guidance = createGuidance();
   const node = element("div", {}, refusal, sound, cautionBlock, guidance.node);
@@ -92,6 +93,14 @@ export function createFigures(app) {
     return new Set([...sound.querySelectorAll(".figure[open]")].map((one) => one.getAttribute("data-figure")));
   }
 
+  /** What comes later is of what is worked on by then. */
+  function showPrice() {
+    void app.fetched(import("./price.js"), ({ priceTold }) => {
+      const opened = Boolean(price.querySelector("details")?.open);
+      setChildren(price, priceTold(app, activeOf(app.state()), app.state().units, opened));
+    });
+  }
+
   /**
    * @param {Astragal.Answer} answer
    * @param {string} units
@@ -100,6 +109,7 @@ export function createFigures(app) {
     refusal.hidden = fits(answer);
     setText(refusal, say(answer.refusal, units));
     sound.hidden = !fits(answer);
+    showPrice();
     const open = opened();
     setChildren(verdicts, Object.values(answer.verdicts).map((one) => verdictItem(one, units)));
     const items = (/** @type {Astragal.Figure[]} */ list) => list.map((one) => figureItem(one, units, open.has(one.id)));

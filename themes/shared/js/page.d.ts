@@ -5,6 +5,8 @@ declare namespace Astragal {
   let page: Record<string, any>;
   // What this device keeps: scripts/kept.js, which every page has.
   let kept: Kept;
+  // What prices are worked out from, as price.js brings it along; nothing where the showroom shows none in money.
+  let prices: PriceStock | null;
 }
 
 type View = "elevation" | "section" | "plan";

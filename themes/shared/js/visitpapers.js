@@ -3,6 +3,7 @@
 import { element, setChildren } from "./dom.js";
 import { orderCsv } from "./ordercsv.js";
 import { paperNode } from "./paperblocks.js";
+import { priceStock } from "./price.js";
 import { inDays } from "./sheet.js";
 import { _, say, tongue } from "./words.js";
 
@@ -40,6 +41,19 @@ const VISIT_PAPERS = {
     make: (page, visit) => Astragal.kernel.measuring_paper(Astragal.kernel.blank_sheets(page.catalog), { ...visitDeskOf(page, visit), client: "" }),
   },
 };
+
+/**
+ * A showroom that shows no prices in money has none on its site: the command makes its quotes.
+ * @param {Astragal.PriceStock} prices
+ * @returns {{ name: string, make: MakePaper }}
+ */
+function quoteOf(prices) {
+  return {
+    name: _("Quote"),
+    make: ({ catalog }, visit) => Astragal.kernel.quote_paper(Astragal.kernel.visit_quote(visit, catalog, prices, catalog.showroom, inDays(new Date()))),
+  };
+}
+
 const MADE_OF_ORDER = ["order", "install"];
 
 /** @param {string} text */
@@ -60,7 +74,10 @@ function saveTable(text) {
 export function visitPapers(page, id) {
   const notes = element("ul", { class: "order-notes" });
   const shown = element("div", { class: "paper-shown" });
-  const buttons = Object.entries(VISIT_PAPERS).map(([kind, { name }]) =>
+  const prices = priceStock();
+  /** @type {Record<string, { name: string, make: MakePaper }>} */
+  const papers = prices ? { quote: quoteOf(prices), ...VISIT_PAPERS } : VISIT_PAPERS;
+  const buttons = Object.entries(papers).map(([kind, { name }]) =>
     element("button", { type: "button", class: "press quiet", "data-paper": kind, "aria-pressed": "false", onclick: () => choose(kind === chosen ? "" : kind) }, name));
   const print = element("button", { type: "button", class: "press", onclick: () => window.print() }, _("Print"));
   const table = element("button", { type: "button", class: "press quiet", onclick: saveOrder }, _("Save the order as a table"));
@@ -89,8 +106,8 @@ export function visitPapers(page, id) {
     none.hidden = !empty;
     after.hidden = chosen === "" || empty;
     table.hidden = chosen !== "order";
-    const paper = chosen === "" || empty ? null : VISIT_PAPERS[chosen].make(page, visit, ordered?.commissions ?? []);
-    setChildren(shown, paper ? [element("div", { class: "paper-frame", role: "region", "aria-label": VISIT_PAPERS[chosen].name, tabindex: "0" }, paperNode(paper, visit.units))] : []);
+    const paper = chosen === "" || empty ? null : papers[chosen].make(page, visit, ordered?.commissions ?? []);
+    setChildren(shown, paper ? [element("div", { class: "paper-frame", role: "region", "aria-label": papers[chosen].name, tabindex: "0" }, paperNode(paper, visit.units))] : []);
   }
 
   return {
