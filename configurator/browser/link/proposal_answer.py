@@ -2,7 +2,7 @@
 
 from typing import TypedDict
 
-from configurator.browser.link.check import CHECK_LETTERS, check_digits, check_sum
+from configurator.browser.link.check import CHECK_LETTERS, check_of
 from configurator.browser.link.decode import CHECK_LENGTH
 from configurator.browser.link.proposal_set import SET_OPENINGS_MOST, SET_PROPOSALS_MOST, ProposalSet, too_long
 from configurator.browser.link.tokens import (
@@ -132,7 +132,12 @@ def answer_code(told: ProposalSet, answer: ProposalAnswer) -> str:
     for i in range(0, len(picks), 2):
         second = picks[i + 1] if i + 1 < len(picks) else 0
         text = text + CHECK_LETTERS[picks[i] * CODE_BASE + second]
-    return text + check_digits(check_sum(text), CODE_CHECK_LENGTH)
+    return text + code_check(text)
+
+
+def code_check(text: str) -> str:
+    """Return the check at a code's end."""
+    return check_of(text)[CHECK_LENGTH - CODE_CHECK_LENGTH :]
 
 
 def pick_number(told: ProposalSet, place: int, answer: ProposalAnswer) -> int:
@@ -153,7 +158,7 @@ def read_answer_code(given: str) -> CodeRead:
     """Return what a code holds, however it was spaced or written."""
     code = "".join([letter for letter in given[:200].lower() if letter in CHECK_LETTERS])
     cut = len(code) - CODE_CHECK_LENGTH
-    if cut <= CHECK_LENGTH or check_digits(check_sum(code[:cut]), CODE_CHECK_LENGTH) != code[cut:]:
+    if cut <= CHECK_LENGTH or code_check(code[:cut]) != code[cut:]:
         return {"mark": "", "picks": [], "refused": plain(CODE_DAMAGED)}
     picks: list[int] = []
     for letter in code[CHECK_LENGTH:cut]:

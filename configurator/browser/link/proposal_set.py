@@ -2,7 +2,6 @@
 
 from typing import TypedDict
 
-from configurator.browser.link.check import is_link_text
 from configurator.browser.link.decode import CONFIGURATIONS_MOST
 from configurator.browser.link.tokens import (
     DAMAGED_TOKENS,
@@ -181,8 +180,6 @@ def next_opening(run: TokenRun) -> SetOpening:
     opening: SetOpening = {"tag": next_tag(run, False), "room": "", "link": "", "proposals": []}
     opening["room"] = next_text(run, SET_NAME_MOST)
     opening["link"] = next_token(run)
-    if not is_link_text(opening["link"]):
-        run["good"] = False
     for _proposal in range(next_count(run, SET_PROPOSALS_MOST)):
         opening["proposals"].append(next_proposal(run))
     return opening

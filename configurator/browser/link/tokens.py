@@ -10,11 +10,12 @@ from typing import TypedDict
 
 from configurator.browser.link.check import CHECK_LETTERS, LINK_LETTERS, check_of
 from configurator.browser.link.decode import CHECK_LENGTH, unescaped
-from configurator.browser.link.spell import read_whole
 from configurator.browser.link.told_text import letter_count, read_text_of
 from configurator.kernel.tongue import wording
 
 BETWEEN_TOKENS = "~"
+COUNT_DIGITS = "0123456789"
+COUNT_DIGITS_MOST = 3
 # Letters of a whole link: more than this, mail programs cut.
 TOKEN_LINK_MOST = 20000
 NO_PROPOSALS = wording("This address holds no proposals that can be read.")
@@ -55,10 +56,10 @@ def read_tokens(given: str, kind: str, version: float, none: str) -> TokensRead:
         return {"tokens": [], "refused": none}
     link = unescaped(given[1:] if given.startswith("#") else given).replace("%7E", "~").replace("%7e", "~")
     tokens = link.split(BETWEEN_TOKENS)
-    made = read_whole(tokens[0][1:])
-    if not link.startswith(kind) or not made["good"] or made["value"] < 1 or len(tokens) < 2:
+    made = small_number(tokens[0][1:])
+    if not link.startswith(kind) or made < 1 or len(tokens) < 2:
         return {"tokens": [], "refused": none}
-    if made["value"] > version:
+    if made > version:
         return {"tokens": [], "refused": NEWER_TOKENS}
     check = tokens[len(tokens) - 1]
     body = link[: len(link) - len(check) - 1]
@@ -66,6 +67,12 @@ def read_tokens(given: str, kind: str, version: float, none: str) -> TokensRead:
     if len(strange) > 0 or len(link) > TOKEN_LINK_MOST or check_of(body) != check:
         return {"tokens": [], "refused": DAMAGED_TOKENS}
     return {"tokens": tokens[1 : len(tokens) - 1], "refused": ""}
+
+
+def small_number(text: str) -> int:
+    """Return a whole number of three digits at most, or 0 for anything else."""
+    strange = [digit for digit in text if digit not in COUNT_DIGITS]
+    return int(text) if len(strange) == 0 and text != "" and len(text) <= COUNT_DIGITS_MOST else 0
 
 
 def next_token(run: TokenRun) -> str:
@@ -99,8 +106,8 @@ def next_tag(run: TokenRun, or_none: bool) -> str:
 
 def next_count(run: TokenRun, most: float) -> int:
     """Return the next token as a whole number between 1 and the most that may be."""
-    read = read_whole(next_token(run))
-    if not read["good"] or read["value"] < 1 or read["value"] > most:
+    count = small_number(next_token(run))
+    if count < 1 or count > most:
         run["good"] = False
         return 0
-    return int(read["value"])
+    return count
