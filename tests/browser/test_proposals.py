@@ -1,4 +1,4 @@
-"""Proposals on their way: made of a visit, looked at by a client on a phone, answered, and taken over into the visit."""
+"""Proposals on their way: made of a visit, looked at by a client on a phone, answered, and taken over again."""
 
 from pathlib import Path
 from typing import Any
