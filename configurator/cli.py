@@ -185,15 +185,21 @@ def tell_link(catalog: "Catalog", link: str, at: str | None, as_json: bool, unit
 
 
 @main.command("visit", help=options.VISIT_HELP)
-@click.argument("file", type=options.FILE_THERE)
+@click.argument("written", metavar="FILE|LINK")
 @options.with_json
 @options.with_setting
-def tell_visit(file: Path, as_json: bool, setting: Setting) -> None:
-    """Tell a visit's FILE: what was measured and found, what comes of each proposal, what was agreed beside today."""
-    from configurator import visited
+def tell_visit(written: str, as_json: bool, setting: Setting) -> None:
+    """Tell a visit's FILE, or a LINK of proposals to a client or of her answer."""
+    from configurator import proposed, visited
     from configurator.visit_file import read_file
 
     catalog = asked.catalog(setting.content)
+    if proposed.is_proposed(written):
+        told = proposed.as_json if as_json else proposed.as_text
+        click.echo(told(catalog, written, setting.units))
+        return
+    context = click.get_current_context()
+    file: Path = options.FILE_THERE.convert(written, context.command.params[0], context)
     with asked.plain_errors():
         visit = read_file(file)
     tell = visited.as_json if as_json else visited.as_text

@@ -190,7 +190,8 @@ Start a showroom of your own in DIR from the starter content.
 
 Example: astragal new my-showroom""")
 VISIT_HELP = wording("""\
-Tell a visit's FILE: what was measured and found, what comes of each proposal, what was agreed beside today.
+Tell a visit's FILE: what was measured and found, what comes of each proposal, what was agreed beside today; or a LINK
+of proposals to a client, or of the answer.
 
 Example: astragal visit weir-cottage.visit.json --content my-showroom""")
 WORDS_HELP = wording("""\

@@ -9,9 +9,9 @@ from dataclasses import dataclass
 
 from configurator.browser.page_module import PageModule, PageProblem, Wish
 
-# The first module of each page: the configurator's, and that of the visits.
+# The first module of each page: the configurator's, that of the visits, and that of proposals.
 FIRST = "app"
-PAGES = (FIRST, "visits")
+PAGES = (FIRST, "visits", "proposals")
 # Fetches a later script; it goes with the first of a page that has any.
 FETCHER = "parts"
 FETCH = "fetchPart"

@@ -14,7 +14,7 @@ from configurator.kernel.message import message, plain
 # The pages of which there is one in each language, and the folders that hold nothing but the site's own files.
 ONE_EACH = (
     *("index.html", "coverings/index.html", "doors/index.html", "guides/index.html"),
-    *("measure.html", "try.html", "visits.html", "404.html"),
+    *("measure.html", "try.html", "visits.html", "proposals.html", "404.html"),
 )
 OWN_FOLDERS = ("assets", "cards")
 WORKER = "sw.js"

@@ -72,6 +72,7 @@ list(range(0, 9, 4))
 [text.upper(), text.lower(), text.split(', '), ', '.join(words), text.find('stile')]
 [text.replace('i', '$&'), text.startswith('Rail'), text.endswith('x'), text.find('none'), 'a'.split('a')]
 [str(count), str(-3), str(text), ord('A')]
+[chr(65), chr(233), chr(8232), chr(128274), chr(ord('é') + 1) + text, len(list(chr(128274) + 'a'))]
 'it''s "so"\n\t\\ é ≈ \u2028'
 'a' + text + 'b'
 f'{count} of {text}, {{{count + 1}}} `$` ${{x}} \\ {len(words)}'

@@ -100,7 +100,7 @@ INSIDE = {
     "x = max(1, 2, 3, 4)": "max() of 4; the dialect has max() of 1 or 2 or 3",
     "x = max('a', name)": "max() of texts",
     "x = name.upper(1)": ".upper() of 1; the dialect has upper() of 0",
-    "x = sum([count])": "sum(); the dialect has only abs, float",
+    "x = sum([count])": "sum(); the dialect has only abs, chr, float",
     "pieces.extend(numbers)": "extend() by something else than a list",
     "x = f'{pieces}'": "as text",
     "x = math.log(8, 2)": "math.log with a base",

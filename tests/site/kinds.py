@@ -12,6 +12,7 @@ KINDS = {
     "a guide": "guides/handles.html",
     "the configurator": "try.html",
     "visits": "visits.html",
+    "proposals": "proposals.html",
     "a page that is not there": "404.html",
     "imprint": "imprint.html",
     "privacy": "privacy.html",

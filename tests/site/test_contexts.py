@@ -36,6 +36,7 @@ KINDS: dict[str, type | None] = {
     "lost.html": None,
     "main.html": MarkdownPage,
     "measure.html": MeasurePage,
+    "proposals.html": TryPage,
     "try.html": TryPage,
     "visits.html": None,
 }

@@ -8,7 +8,7 @@ Python and JavaScript treat differently; mypy does the real work.
 import ast
 from collections.abc import Callable
 
-RETURNS = {"len": "int", "int": "int", "ord": "int", "str": "str", "float": "float", "range": "list[int]"}
+RETURNS = {"chr": "str", "len": "int", "int": "int", "ord": "int", "str": "str", "float": "float", "range": "list[int]"}
 METHOD_RETURNS: dict[str, Callable[[str], str]] = {
     "copy": lambda whole: whole,
     "find": lambda whole: "int",

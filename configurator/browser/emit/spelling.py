@@ -36,6 +36,7 @@ WITHIN: dict[type[ast.AST], str] = {ast.Add: "+=", ast.Sub: "-=", ast.Mult: "*="
 # By name and number of arguments.
 CALLS = {
     ("abs", 1): "Math.abs({0})",
+    ("chr", 1): "String.fromCodePoint({0})",
     ("float", 1): "Number({0})",
     ("int", 1): "Math.trunc({0})",
     ("len", 1): "{0}.length",

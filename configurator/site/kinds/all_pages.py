@@ -138,6 +138,14 @@ def plain_pages(house: House) -> list[SitePage]:
             [HOME],
         ),
         SitePage(
+            "proposals.html",
+            "proposals.html",
+            named(wording("Proposals")),
+            named(wording("What is proposed for each of your doors, drawn on it: mark what you like, and answer.")),
+            partial(try_page, house),
+            [HOME],
+        ),
+        SitePage(
             "404.html",
             "lost.html",
             named(wording("No such page")),

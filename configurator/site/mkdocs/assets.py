@@ -19,7 +19,7 @@ from configurator.site.mkdocs.slim import slim_css
 Files = dict[str, str | bytes]
 STATIC_SCRIPTS = [SHARED / "scripts" / name for name in ("page.js", "kept.js", "mine.js", "sieve.js")]
 # The style of pages that are worked with, and of the papers that they print.
-PAGE_STYLES = {"try.css": ("try.css", "paper.css"), "visits.css": ("visits.css",)}
+PAGE_STYLES = {"try.css": ("try.css", "paper.css"), "visits.css": ("visits.css",), "proposals.css": ("proposals.css",)}
 # The script that tells prices; what they are worked out from goes before it, so that both come when they are wanted.
 PRICE_SCRIPT = "astragal-price.js"
 ICON_SIDES = (48, 180, 512)

@@ -34,7 +34,7 @@ function stackLine({ side_stack, stack_height }, units) {
  * @param {string} units
  * @returns {Line[]}
  */
-function plainLines({ figures, verdicts }, units) {
+export function plainLines({ figures, verdicts }, units) {
   const passing = verdicts.pass_through;
   const shareOf = (/** @type {number} */ share) => Astragal.kernel.say_value(share, figures.visible_glass_open.unit, tongue(), units);
   return [

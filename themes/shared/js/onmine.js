@@ -12,7 +12,7 @@ import { slid } from "./swipe.js";
 import { capital } from "./text.js";
 import { sayPlace } from "./travel.js";
 import { createAsker } from "./views.js";
-import { placeAtShare } from "./way.js";
+import { placeAtShare, shareOf } from "./way.js";
 import { _, choicesInWords, doorName, say, sayFigure, verdictNode } from "./words.js";
 
 // What settles it, in the order of the page of a covering on a door.
@@ -20,44 +20,52 @@ const SETTLING = ["visible_glass_open", "light_closed", "stack_height", "project
 const FIRST_SHARE = 0.4;
 
 /**
- * What of the configurator answers for one covering that nobody works on.
+ * What of the configurator answers for coverings that nobody works on.
  * @param {() => PageState} state
  */
-function readingApp(state) {
+export function readingApp(state) {
   const { catalog } = Astragal;
   return /** @type {App} */ ({ catalog, state, ask: createAsker(catalog, () => state().household) });
 }
 
 /**
+ * A covering on its door, moved by a slider.
  * @param {App} app
  * @param {Astragal.Configuration} configuration
+ * @param {{ caption: string, place: Astragal.Position, head?: number }} shown what stands below it, where it is at
+ *   first, and up to which height it is seen, so that several have one scale
  */
-function movingFigure(app, configuration) {
+export function movingFigure(app, configuration, { caption, place: first, head = app.ask.fit(configuration).size.y1 }) {
   const { units } = app.state();
   const door = createLayer("still");
   const covering = createLayer("moving");
   const marks = app.ask.doorFront(configuration, units);
   door.draw(marks);
   const box = bareBox({ marks });
-  const head = app.ask.fit(configuration).size.y1;
   const picture = shape("svg", { class: "drawing-sheet", role: "img", viewBox: joined(unionOf([box, { ...box, y: -head, height: head }])) }, door.group, covering.group);
   const slider = element("input", {
-    type: "range", min: "0", max: "100", step: "1", value: FIRST_SHARE * 100, "aria-label": _("Position, from open to closed"), ...slid(show, show),
+    type: "range", min: "0", max: "100", step: "1", value: Math.round(shareOf(app.catalog, { ...configuration, place: first }) * 100),
+    "aria-label": _("Position, from open to closed"), ...slid(follow, follow),
   });
 
-  function show() {
-    const one = { ...configuration, place: placeAtShare(app.catalog, configuration, slider.valueAsNumber / 100) };
+  function follow() {
+    show(placeAtShare(app.catalog, configuration, slider.valueAsNumber / 100));
+  }
+
+  /** @param {Astragal.Position} at */
+  function show(at) {
+    const one = { ...configuration, place: at };
     covering.draw(app.ask.coveringFront(one, one.place, units));
     const place = sayPlace(app.catalog, one);
     slider.setAttribute("aria-valuetext", place);
     picture.setAttribute("aria-label", _("{covering}: {place}", { covering: familyOf(app.catalog, one).name, place }));
   }
 
-  show();
+  show(first);
   const travel = legsOf(app.catalog, configuration).length === 0 ? null
     : element("label", { class: "travel" }, element("span", {}, _("Open")), slider, element("span", {}, _("Closed")));
   return element("figure", { class: "drawing mover" }, element("div", { class: "frames" }, picture), travel,
-    element("figcaption", {}, _("From the room, as you measured it: {door}.", { door: doorName(app.catalog, configuration.door) })));
+    element("figcaption", {}, caption));
 }
 
 /**
@@ -87,6 +95,14 @@ export function showOnMine(place) {
   let state;
   const app = readingApp(() => state);
 
+  /** @param {Astragal.Configuration} configuration */
+  function figureOnMine(configuration) {
+    return movingFigure(app, configuration, {
+      caption: _("From the room, as you measured it: {door}.", { door: doorName(app.catalog, configuration.door) }),
+      place: placeAtShare(app.catalog, configuration, FIRST_SHARE),
+    });
+  }
+
   function show() {
     const link = keptLink();
     const listed = shortListed(app.catalog, String(place.dataset.family));
@@ -101,7 +117,7 @@ export function showOnMine(place) {
     setText(note, "");
     state = stateFrom(keptState(link));
     const configuration = { ...keptConfiguration(link), ...listed };
-    setChildren(holder, [fits(app.ask.drawn(configuration)) ? movingFigure(app, configuration) : null, settling(app, configuration)]);
+    setChildren(holder, [fits(app.ask.drawn(configuration)) ? figureOnMine(configuration) : null, settling(app, configuration)]);
   }
 
   Astragal.kept.follow(show);

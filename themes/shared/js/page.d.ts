@@ -281,6 +281,8 @@ interface VisitPage {
   offer(text: string, task: (() => void) | null): void;
   show(id: string): void;
   showAll(): void;
+  // An answer to proposals that the page was opened with, until it is shown.
+  answer?: string;
   // What has given way where a visit was written twice.
   tellGiven(id: string, given: GivenWay[]): void;
 }

@@ -11,3 +11,8 @@ export async function papers() {
 export function visitDesk() {
   return import("./visitdesk.js");
 }
+
+/** What a client is shown and answers: for the page of proposals. */
+export function proposalDesk() {
+  return import("./proposaldesk.js");
+}

@@ -43,18 +43,7 @@ export function proposalOf({ family, choices, wishes, place }) {
  * @param {Astragal.Proposal[]} proposals
  */
 function configuratorLink(page, visit, opening, proposals) {
-  const { kernel } = Astragal;
-  const door = kernel.leaf_door(opening, "active", page.catalog);
-  const measured = Object.keys(kernel.used_numbers(opening.leaves[0])).filter((field) => !field.startsWith("household."));
-  const fresh = kernel.fresh_configuration(page.catalog, door.id, page.catalog.opening[1]);
-  const known = proposals.filter(({ family }) => page.catalog.families[family]);
-  const configurations = (known.length > 0 ? known.slice(0, 4) : [fresh]).map(({ family, choices, wishes, place }) =>
-    ({ door, measured, family, choices, wishes, place }));
-  const state = {
-    units: visit.units, active: 0, step: known.length > 0 ? "details" : "coverings", needs: [],
-    household: kernel.opening_household(opening, visit.household), configurations,
-  };
-  return `try.html#${kernel.encode_unasked(state, page.catalog)}`;
+  return `try.html#${Astragal.kernel.opening_link(visit, opening, proposals, page.catalog)}`;
 }
 
 /**

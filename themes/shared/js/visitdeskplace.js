@@ -1,35 +1,14 @@
 // Where a visit is agreed and its papers are made: a line of its form. What is behind it works with the configurator's
 // scripts, which have the drawings and all figures, and is fetched when it is opened.
 
+import { configuratorDesks } from "./borrowed.js";
 import { element, setChildren, setText } from "./dom.js";
 import { foldedPart } from "./visitfields.js";
 import { _, _several } from "./words.js";
 
-const visitsScript = /** @type {HTMLScriptElement | null} */ (document.currentScript)?.src;
-
-/**
- * Runs one of the configurator's scripts.
- * @param {string} name
- * @returns {Promise<void>}
- */
-function runScript(name) {
-  return new Promise((done, failed) => {
-    const script = element("script", { src: new URL(name, visitsScript || location.href).href });
-    script.onload = () => done();
-    script.onerror = () => {
-      script.remove();
-      failed(new Error(name));
-    };
-    document.head.append(script);
-  });
-}
-
 /** @returns {Promise<{ createVisitDesk(page: VisitPage, id: string): VisitPart }>} */
 async function fetchDesk() {
-  if (!Astragal.page?.visitDesk) {
-    for (const name of ["astragal.js", "astragal-papers.js"]) await runScript(name);
-  }
-  return Astragal.page.visitDesk();
+  return (await configuratorDesks()).visitDesk();
 }
 
 /**

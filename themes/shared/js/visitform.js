@@ -3,6 +3,7 @@
 import { element, setChildren, setText } from "./dom.js";
 import { openingForm } from "./openingform.js";
 import { radioGroup } from "./radio.js";
+import { clientPart } from "./visitclient.js";
 import { deskPlace } from "./visitdeskplace.js";
 import { saveVisitFile } from "./visitfile.js";
 import { wordsField } from "./visitfields.js";
@@ -150,7 +151,7 @@ export function createVisitForm(page, id) {
       element("button", { type: "button", class: "press", onclick: remove }, _("Delete it")),
       element("button", { type: "button", class: "press quiet", onclick: () => showAsk(false) }, _("Leave it"))));
   const askButton = element("button", { type: "button", class: "press quiet", onclick: () => showAsk(true) }, _("Delete this visit"));
-  const parts = [keepLine(page, id), whoAndWhere(page, id), openingList(page, id), deskPlace(page, id), revisionList()];
+  const parts = [keepLine(page, id), whoAndWhere(page, id), openingList(page, id), clientPart(page, id), deskPlace(page, id), revisionList()];
   const save = element("button", { type: "button", class: "press quiet", onclick: saveNow }, _("Save a file"));
   const node = element("article", { class: "one-visit" }, element("p", { class: "crumb" }, element("a", { href: "#" }, _("All visits"))), title,
     parts.map((part) => part.node),

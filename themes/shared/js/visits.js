@@ -110,6 +110,23 @@ function createVisitPage(root) {
     place.querySelector("h2")?.focus();
   }
 
+  /**
+   * An answer to proposals opens the visit that it is about.
+   * @param {string} fragment
+   */
+  async function showAnswered(fragment) {
+    const { held } = Astragal.kernel.read_answer(fragment);
+    const visits = await keep.list().catch(() => keep.here());
+    const visit = visits.find((one) => Astragal.kernel.visit_tag(one) === held.visit);
+    if (visit) {
+      page.answer = fragment;
+      page.show(visit.id);
+      return;
+    }
+    page.showAll();
+    offer(_("This is a client’s answer, but its visit is not on this device. Open the visit where it is kept, and paste the link there."), null);
+  }
+
   /** @param {boolean} opened whether the reader has come from another part of the page */
   async function route(opened) {
     await keep.flush();
@@ -118,6 +135,10 @@ function createVisitPage(root) {
     form = null;
     if (fragment.startsWith(VISIT)) {
       await showVisit(fragment.slice(VISIT.length));
+      return;
+    }
+    if (/^a\d+~/.test(fragment)) {
+      await showAnswered(fragment);
       return;
     }
     const brought = /^\d/.test(fragment) ? createBrought(page, fragment) : null;

@@ -1,0 +1,33 @@
+// The configurator's scripts on another page, which has its drawings and figures from them rather than a second time.
+
+import { element } from "./dom.js";
+
+const borrowing = /** @type {HTMLScriptElement | null} */ (document.currentScript)?.src;
+
+/**
+ * Runs one of the configurator's scripts.
+ * @param {string} name
+ * @returns {Promise<void>}
+ */
+function runScript(name) {
+  return new Promise((done, failed) => {
+    const script = element("script", { src: new URL(name, borrowing || location.href).href });
+    script.onload = () => done();
+    script.onerror = () => {
+      script.remove();
+      failed(new Error(name));
+    };
+    document.head.append(script);
+  });
+}
+
+/**
+ * What the configurator has for other pages: `visitDesk` and `proposalDesk`.
+ * @returns {Promise<Record<string, () => Promise<any>>>}
+ */
+export async function configuratorDesks() {
+  if (!Astragal.page?.visitDesk) {
+    for (const name of ["astragal.js", "astragal-papers.js"]) await runScript(name);
+  }
+  return Astragal.page;
+}
