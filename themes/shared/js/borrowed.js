@@ -1,7 +1,5 @@
 // The configurator's scripts on another page, which has its drawings and figures from them rather than a second time.
 
-import { element } from "./dom.js";
-
 const borrowing = /** @type {HTMLScriptElement | null} */ (document.currentScript)?.src;
 
 /**
@@ -11,7 +9,8 @@ const borrowing = /** @type {HTMLScriptElement | null} */ (document.currentScrip
  */
 function runScript(name) {
   return new Promise((done, failed) => {
-    const script = element("script", { src: new URL(name, borrowing || location.href).href });
+    const script = document.createElement("script");
+    script.src = new URL(name, borrowing || location.href).href;
     script.onload = () => done();
     script.onerror = () => {
       script.remove();
