@@ -8,7 +8,7 @@ from PIL import Image, ImageOps
 
 # What is shown where nothing is known of the screen, px wide.
 USUAL = 960
-QUALITY = 78
+QUALITY = 70
 # Of a picture that is only freed of what is noted in it.
 NOTED_QUALITY = 92
 
