@@ -31,6 +31,12 @@ WRITTEN = 7.4
 BODY = 9.0
 SMALL = 8.0
 TITLES = {1.0: 17.0, 2.0: 13.0, 3.0: 10.5}
+# Room round what a cell says, mm.
+CELL_ABOVE, CELL_ASIDE = 0.7, 1.8
+# How high a line of a cell stands, in lines of the text, and one of a title, in mm of its points.
+CELL_LINE, TITLE_LINE = 0.9, 0.42
+# A table of so many rows is read at a glance, and is not broken over two pages.
+TOGETHER = 16
 INK = (29, 35, 38)
 SOFT = (80, 88, 90)
 WARM = (156, 63, 29)
@@ -107,7 +113,7 @@ def put_title(pdf: PdfPaper, block: Block) -> None:
     pdf.ln(0 if pdf.get_y() <= MARGIN + 1 else 2.5)
     pdf.body_print("B", size)
     pdf.multi_cell(
-        pdf.epw, size * 0.42, pdf.reader.told(block["text"]), align=Align.L, new_x=XPos.LMARGIN, new_y=YPos.NEXT
+        pdf.epw, size * TITLE_LINE, pdf.reader.told(block["text"]), align=Align.L, new_x=XPos.LMARGIN, new_y=YPos.NEXT
     )
     pdf.ln(1.5)
 
@@ -153,6 +159,29 @@ def put_points(pdf: PdfPaper, block: Block) -> None:
     pdf.ln(1.0)
 
 
+def table_height(pdf: PdfPaper, block: Block) -> float:
+    """Return how high a table stands with its caption and its head, mm."""
+    whole = sum(column["wide"] for column in block["columns"])
+    wides = [pdf.epw * column["wide"] / whole - 2 * CELL_ASIDE for column in block["columns"]]
+    heads = [pdf.reader.told(column["name"]) for column in block["columns"]]
+    rows = [heads, *(pdf.reader.cells(row, block["columns"]) for row in block["rows"])]
+    pdf.body_print(size=SMALL)
+    high = [max(pdf.height_of(cell, wide) for cell, wide in zip(row, wides, strict=True)) for row in rows]
+    caption = ROW + 0.5 if is_said(block["text"]) else 0.0
+    return caption + sum(one * CELL_LINE + 2 * CELL_ABOVE for one in high)
+
+
+def kept_height(pdf: PdfPaper, blocks: list[Block]) -> float:
+    """Return how high stands what is not broken at the start of some blocks, mm: titles, and a short table behind."""
+    first = blocks[0]
+    if first["kind"] == kinds.TITLE and len(blocks) > 1:
+        behind = kept_height(pdf, blocks[1:])
+        return behind and behind + TITLES[first["size"]] * TITLE_LINE + 4
+    if first["kind"] == kinds.TABLE and len(first["rows"]) <= TOGETHER:
+        return table_height(pdf, first)
+    return 0.0
+
+
 def put_table(pdf: PdfPaper, block: Block) -> None:
     """Write a table under its caption; its head is repeated on every page."""
     if is_said(block["text"]):
@@ -172,8 +201,8 @@ def put_table(pdf: PdfPaper, block: Block) -> None:
         col_widths=[column["wide"] for column in block["columns"]],
         first_row_as_headings=headed,
         headings_style=FontFace(emphasis="B", color=SOFT),
-        line_height=ROW * 0.9,
-        padding=(0.7, 1.8),
+        line_height=ROW * CELL_LINE,
+        padding=(CELL_ABOVE, CELL_ASIDE),
         text_align=tuple("RIGHT" if column["side"] == "end" else "LEFT" for column in block["columns"]),
         v_align="TOP",
         width=pdf.epw,
@@ -317,6 +346,7 @@ PUT: dict[str, Callable[[PdfPaper, Block], None]] = {
 def paper_pdf(paper: Paper, reader: Reader) -> bytes:
     """Return a paper as a PDF file."""
     pdf = PdfPaper(paper, reader)
-    for block in paper["blocks"]:
+    for place, block in enumerate(paper["blocks"]):
+        pdf.need(kept_height(pdf, paper["blocks"][place:]))
         PUT[block["kind"]](pdf, block)
     return bytes(pdf.output())

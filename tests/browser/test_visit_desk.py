@@ -9,7 +9,7 @@ from typing import Any
 import pypdfium2
 import pytest
 from click.testing import CliRunner
-from playwright.sync_api import Error, Page, expect
+from playwright.sync_api import Error, Locator, Page, expect
 
 from configurator import quoted
 from configurator.browser.catalog_json import page_catalog
@@ -42,10 +42,15 @@ def decided_house() -> dict[str, Any]:
     return visit
 
 
+def papers_fold(page: Page) -> Locator:
+    """Return what opens the agreement and the papers of a visit."""
+    return page.locator(".desk > summary").filter(has_text="Agreement and papers")
+
+
 def open_desk(page: Page, folder: Path, visit: dict[str, Any]) -> None:
     """Open a visit from its file, with what it comes to."""
     opened_house(page, folder, **visit)
-    page.locator(".desk > summary").click()
+    papers_fold(page).click()
     expect(page.locator(".agreement")).to_have_count(len(visit["openings"]))
 
 
@@ -138,11 +143,11 @@ def test_what_was_agreed_stays_beside_what_it_is_today(page: Page, tmp_path: Pat
     file.write_text(json.dumps(visit), encoding="utf-8")
     page.goto("visits.html")
     page.get_by_label("Open a file").set_input_files(file)
-    page.locator(".desk > summary").click()
+    papers_fold(page).click()
     page.get_by_role("button", name="Agree on it today").click()
     agreed = page.locator(".agreed")
     expect(agreed).to_contain_text("Everything is as it was agreed.")
-    expect(page.locator(".desk > summary")).to_contain_text("1 door agreed")
+    expect(papers_fold(page)).to_contain_text("1 door agreed")
     width = agreed.locator("tr").filter(has_text="Order width").locator("td")
     then = width.first.text_content() or ""
     expect(width.last).to_have_text(then)
@@ -154,7 +159,7 @@ def test_what_was_agreed_stays_beside_what_it_is_today(page: Page, tmp_path: Pat
     expect(agreed).to_contain_text("Glass width agreed: 20 3/16 in; today: 19 in")
     is_kept(page)
     page.reload()
-    page.locator(".desk > summary").click()
+    papers_fold(page).click()
     expect(width.first).to_have_text(then)
     assert violations(page) == []
 

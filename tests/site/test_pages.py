@@ -178,7 +178,7 @@ def test_a_familys_page_says_what_no_figure_tells(demo: Path) -> None:
 def test_a_family_of_which_no_fact_is_known_says_none(catalog: Catalog) -> None:
     families = {**catalog.families}
     families["roller-shade"] = {**families["roller-shade"], "price_level": 0.0, "cleaning": "", "animals": ""}
-    house = House(replace(catalog, families=families), CONTENT, Answers())
+    house = House(replace(catalog, families=families, prices=None), CONTENT, Answers())
     assert fact_lines(house, house.catalog.families["roller-shade"]) == []
 
 
