@@ -95,8 +95,7 @@ def work_out_family(house: House, family: Family) -> None:
     door = own_door(house, family)
     if door:
         mover(house, door, family)
-        if not house.catalog.family_notes[family["id"]].photo:
-            covering_room(house, door, family)
+        covering_room(house, door, family)
 
 
 def work_out_door(house: House, door: Door) -> None:
