@@ -10,6 +10,7 @@ from configurator.catalog.notes import DoorNotes
 from configurator.catalog.schema.showroom import Contact
 from configurator.kernel.answer import ask
 from configurator.kernel.message import is_said
+from configurator.kernel.prices.money_words import is_in_money
 from configurator.kernel.tape.table import fields_of, is_asked
 from configurator.kernel.tongue import Words, in_words
 
@@ -112,7 +113,7 @@ def prices_json(catalog: Catalog) -> str:
     """Return what the page works prices out from as JSON text: nothing where the showroom shows none in money, so that
     no price is on the site."""
     prices = catalog.prices
-    shown = prices.stock() if prices and prices.shown in ("from", "full") else None
+    shown = prices.stock() if prices and is_in_money(prices.shown) else None
     return json.dumps(compact(shown), ensure_ascii=False, separators=(",", ":"))
 
 

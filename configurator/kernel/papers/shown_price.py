@@ -5,7 +5,7 @@ from typing import TypedDict
 from configurator.kernel.message import is_said, message, plain, several, silence
 from configurator.kernel.papers.quote_paper import lead_words, piece_words
 from configurator.kernel.prices.bills import bill_of
-from configurator.kernel.prices.money_words import money_term, say_start
+from configurator.kernel.prices.money_words import is_in_money, money_term, say_start
 from configurator.kernel.prices.offers import offer_of
 from configurator.kernel.prices.price_shapes import Bill, Money, Offer, PriceLine, PriceStock, PriceTerms
 from configurator.kernel.shapes import Message
@@ -32,7 +32,7 @@ class ShownPrice(TypedDict):
 def shown_price(pieces: list[HungLeaf], stock: PriceStock) -> ShownPrice:
     """Return what is shown of the price of a covering's pieces, one at least; nothing of a family without a book."""
     shown: ShownPrice = {"says": silence(), "parts": [], "terms": []}
-    if stock["shown"] not in ["from", "full"] or pieces[0]["fit"]["family"]["id"] not in stock["books"]:
+    if not is_in_money(stock["shown"]) or pieces[0]["fit"]["family"]["id"] not in stock["books"]:
         return shown
     terms = stock["terms"]
     offer = offer_of(pieces, stock["books"], terms)
@@ -50,7 +50,7 @@ def shown_price(pieces: list[HungLeaf], stock: PriceStock) -> ShownPrice:
 
 def start_words(pieces: list[HungLeaf], stock: PriceStock) -> Message:
     """Return in few words from which price on a covering's pieces are had; silent where that is not shown or known."""
-    if stock["shown"] not in ["from", "full"]:
+    if not is_in_money(stock["shown"]):
         return silence()
     offer = offer_of(pieces, stock["books"], stock["terms"])
     if is_said(offer["refusal"]):

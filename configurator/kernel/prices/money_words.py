@@ -9,6 +9,11 @@ from configurator.kernel.shapes import Message
 START_STEP = 10
 
 
+def is_in_money(shown: str) -> bool:
+    """Return whether visitors of a site that shows prices so see amounts of money."""
+    return shown in ["from", "full"]
+
+
 def plain_money(amount: float, money: Money) -> str:
     """Return an amount in digits with a decimal point, such as ``1234.50``, as tables and files take it."""
     size = abs(amount)

@@ -5,7 +5,7 @@ from typing import TypedDict
 from configurator.kernel.fact_words import ANIMAL_WORDS, CLEANING_WORDS, PRICE_WORDS
 from configurator.kernel.message import message
 from configurator.kernel.prices.charges import lowest_amount
-from configurator.kernel.prices.money_words import money_term
+from configurator.kernel.prices.money_words import is_in_money, money_term
 from configurator.kernel.shapes import Family
 from configurator.kernel.tongue import wording
 from configurator.site.house import House
@@ -39,7 +39,7 @@ def fact_texts(family: Family) -> dict[str, str]:
 def price_lines(house: House, family: Family) -> list[FactLine]:
     """Return from which price on a family is had, where the showroom shows that and has a price book for it."""
     prices = house.catalog.prices
-    if prices is None or prices.shown not in ("from", "full") or family["id"] not in prices.books:
+    if prices is None or not is_in_money(prices.shown) or family["id"] not in prices.books:
         return []
     lowest = money_term(lowest_amount(prices.books[family["id"]]["size"]), prices.terms["money"])
     return [
