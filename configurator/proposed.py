@@ -1,7 +1,6 @@
 """Proposals to a client and her answer, out of their links, as a terminal shows them and as JSON."""
 
 import json
-import re
 from collections.abc import Iterator
 from typing import Any
 
@@ -13,6 +12,7 @@ from configurator.browser.link.proposal_answer import ProposalAnswer, read_answe
 from configurator.browser.link.proposal_set import ProposalSet, SetOpening, read_set
 from configurator.browser.link.set_doors import set_door
 from configurator.browser.link.shapes import Opened
+from configurator.browser.link.tokens import is_token_link
 from configurator.catalog import Catalog
 from configurator.kernel.message import is_said, message, say, say_phrase
 from configurator.kernel.shapes import Message
@@ -21,8 +21,7 @@ from configurator.report import wrapped
 from configurator.spoken import phrase
 from configurator.visited import on_one_line, together
 
-SET_LINK = re.compile(r"p\d+~")
-ANSWER_LINK = re.compile(r"a\d+~")
+SET, ANSWER = "p", "a"
 
 
 def refuse(refused: Message) -> None:
@@ -37,7 +36,7 @@ def refuse(refused: Message) -> None:
 def is_proposed(written: str) -> bool:
     """Return whether what was written is a link of proposals or of an answer, whole or what follows its ``#``."""
     fragment = written.rpartition("#")[2]
-    return bool(SET_LINK.match(fragment) or ANSWER_LINK.match(fragment))
+    return is_token_link(fragment, SET) or is_token_link(fragment, ANSWER)
 
 
 class Telling:
@@ -55,7 +54,7 @@ class Telling:
 
     def lines(self) -> Iterator[str]:
         """Yield the whole link, line by line."""
-        if ANSWER_LINK.match(self.fragment):
+        if is_token_link(self.fragment, ANSWER):
             yield from self.answer_lines(self.answer())
         else:
             yield from self.set_lines(self.proposals())
@@ -111,7 +110,7 @@ class Telling:
 
     def as_json(self) -> dict[str, Any]:
         """Return what the link holds; of proposals also what comes of them."""
-        if ANSWER_LINK.match(self.fragment):
+        if is_token_link(self.fragment, ANSWER):
             return {"answer": self.answer()}
         told = self.proposals()
         return {"proposals": {**told, "openings": [self.opening_json(opening) for opening in told["openings"]]}}

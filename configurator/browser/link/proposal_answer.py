@@ -8,10 +8,11 @@ from configurator.browser.link.proposal_set import SET_OPENINGS_MOST, SET_PROPOS
 from configurator.browser.link.tokens import (
     DAMAGED_TOKENS,
     NO_ANSWER,
-    TOKEN_LINK_MOST,
+    TokenLink,
     TokenRun,
     next_tag,
     next_text,
+    no_link,
     read_tokens,
     tokens_link,
 )
@@ -44,13 +45,6 @@ class ProposalAnswer(TypedDict):
     mark: str
     remark: str
     openings: list[AnsweredOpening]
-
-
-class AnswerLink(TypedDict):
-    """An answer's link, or why there is none."""
-
-    link: str
-    refused: Message
 
 
 class AnswerRead(TypedDict):
@@ -92,18 +86,15 @@ def answer_refusal(answer: ProposalAnswer) -> Message:
     return silence()
 
 
-def encode_answer(answer: ProposalAnswer) -> AnswerLink:
+def encode_answer(answer: ProposalAnswer) -> TokenLink:
     """Return an answer as a link, without the ``#``; remarks that are too long are refused."""
     refused = answer_refusal(answer)
     if is_said(refused):
-        return {"link": "", "refused": refused}
+        return no_link(refused)
     tokens = ["a" + str(ANSWER_VERSION), answer["visit"], answer["mark"], spell_text(answer["remark"])]
     for opening in answer["openings"]:
         tokens.extend([opening["opening"], opening["liked"], spell_text(opening["remark"])])
-    link = tokens_link(tokens)
-    if len(link) > TOKEN_LINK_MOST:
-        return {"link": "", "refused": plain("Your remarks make a link that mail programs cut. Shorten them.")}
-    return {"link": link, "refused": silence()}
+    return tokens_link(tokens, wording("Your remarks make a link that mail programs cut. Shorten them."))
 
 
 def read_answer(text: str) -> AnswerRead:

@@ -6,12 +6,13 @@ from configurator.browser.link.decode import CONFIGURATIONS_MOST
 from configurator.browser.link.tokens import (
     DAMAGED_TOKENS,
     NO_PROPOSALS,
-    TOKEN_LINK_MOST,
+    TokenLink,
     TokenRun,
     next_count,
     next_tag,
     next_text,
     next_token,
+    no_link,
     read_tokens,
     tokens_link,
 )
@@ -70,13 +71,6 @@ class ProposalSet(TypedDict):
     openings: list[SetOpening]
 
 
-class SetLink(TypedDict):
-    """A set's link, or why there is none."""
-
-    link: str
-    refused: Message
-
-
 class SetRead(TypedDict):
     """What a link of proposals holds, or why nothing of it is shown."""
 
@@ -133,11 +127,11 @@ def opening_refusal(opening: SetOpening) -> Message:
     return why
 
 
-def encode_set(told: ProposalSet) -> SetLink:
+def encode_set(told: ProposalSet) -> TokenLink:
     """Return a set as a link, without the ``#``; one that is beyond the bounds of links is refused."""
     refused = set_refusal(told)
     if is_said(refused):
-        return {"link": "", "refused": refused}
+        return no_link(refused)
     tokens = ["p" + str(SET_VERSION), told["visit"], told["mark"]]
     tokens.extend([spell_text(text) for text in [told["on"], told["client"], told["words"]]])
     for opening in told["openings"]:
@@ -145,11 +139,9 @@ def encode_set(told: ProposalSet) -> SetLink:
         for proposal in opening["proposals"]:
             signs = "".join([sign for leaf, sign in LEAF_SIGNS.items() if leaf in proposal["leaves"]])
             tokens.extend([proposal["tag"], signs, spell_text(proposal["note"]), spell_text(proposal["price"])])
-    link = tokens_link(tokens)
-    if len(link) > TOKEN_LINK_MOST:
-        long = wording("The link has {count} letters, more than mail programs pass on whole. Shorten the notes.")
-        return {"link": "", "refused": message(long, {"count": [len(link), "count"]})}
-    return {"link": link, "refused": silence()}
+    return tokens_link(
+        tokens, wording("The link has {count} letters, more than mail programs pass on whole. Shorten the notes.")
+    )
 
 
 def read_set(text: str) -> SetRead:

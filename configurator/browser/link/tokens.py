@@ -11,6 +11,8 @@ from typing import TypedDict
 from configurator.browser.link.check import CHECK_LETTERS, LINK_LETTERS, check_of
 from configurator.browser.link.decode import CHECK_LENGTH, unescaped
 from configurator.browser.link.told_text import letter_count, read_text_of
+from configurator.kernel.message import message, silence
+from configurator.kernel.shapes import Message
 from configurator.kernel.tongue import wording
 
 BETWEEN_TOKENS = "~"
@@ -44,22 +46,44 @@ class TokensRead(TypedDict):
     refused: str
 
 
-def tokens_link(tokens: list[str]) -> str:
-    """Return tokens as a link."""
+class TokenLink(TypedDict):
+    """A link, or why there is none."""
+
+    link: str
+    refused: Message
+
+
+def no_link(refused: Message) -> TokenLink:
+    """Return why there is no link."""
+    return {"link": "", "refused": refused}
+
+
+def tokens_link(tokens: list[str], too_long: str) -> TokenLink:
+    """Return tokens as a link; what is ``too_long`` for mail programs is refused in these words, told its ``count``."""
     text = BETWEEN_TOKENS.join(tokens)
-    return text + BETWEEN_TOKENS + check_of(text)
+    link = text + BETWEEN_TOKENS + check_of(text)
+    if len(link) > TOKEN_LINK_MOST:
+        return no_link(message(too_long, {"count": [len(link), "count"]}))
+    return {"link": link, "refused": silence()}
+
+
+def is_token_link(fragment: str, kind: str) -> bool:
+    """Return whether what follows an address's ``#`` begins as a link of a kind does."""
+    link = fragment.replace("%7E", BETWEEN_TOKENS).replace("%7e", BETWEEN_TOKENS)
+    tokens = link.split(BETWEEN_TOKENS)
+    return link.startswith(kind) and len(tokens) > 1 and small_number(tokens[0][1:]) > 0
 
 
 def read_tokens(given: str, kind: str, version: float, none: str) -> TokensRead:
     """Return the tokens of a link (with or without its ``#``) of a kind; ``none`` is said of what is no such link."""
     if letter_count(given) > TOKEN_LINK_MOST * 3:
         return {"tokens": [], "refused": none}
-    link = unescaped(given[1:] if given.startswith("#") else given).replace("%7E", "~").replace("%7e", "~")
-    tokens = link.split(BETWEEN_TOKENS)
-    made = small_number(tokens[0][1:])
-    if not link.startswith(kind) or made < 1 or len(tokens) < 2:
+    link = unescaped(given[1:] if given.startswith("#") else given)
+    link = link.replace("%7E", BETWEEN_TOKENS).replace("%7e", BETWEEN_TOKENS)
+    if not is_token_link(link, kind):
         return {"tokens": [], "refused": none}
-    if made > version:
+    tokens = link.split(BETWEEN_TOKENS)
+    if small_number(tokens[0][1:]) > version:
         return {"tokens": [], "refused": NEWER_TOKENS}
     check = tokens[len(tokens) - 1]
     body = link[: len(link) - len(check) - 1]

@@ -137,7 +137,7 @@ function createVisitPage(root) {
       await showVisit(fragment.slice(VISIT.length));
       return;
     }
-    if (/^a\d+~/.test(fragment)) {
+    if (Astragal.kernel.is_token_link(fragment, "a")) {
       await showAnswered(fragment);
       return;
     }
