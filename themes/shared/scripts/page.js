@@ -82,12 +82,13 @@
 
   function mover(figure) {
     var slider = figure.querySelector("input");
+    var drawings = Array.from(figure.querySelectorAll("svg"), function (svg) {
+      return svg.querySelectorAll(".frame");
+    });
     var words = slider.dataset.words.split("|");
     function show() {
-      figure.querySelectorAll("svg").forEach(function (drawing) {
-        drawing.querySelectorAll(".frame").forEach(function (frame, place) {
-          frame.classList.toggle("now", place === slider.valueAsNumber);
-        });
+      drawings.forEach(function (frames) {
+        frames.forEach(function (frame, place) { frame.classList.toggle("now", place === slider.valueAsNumber); });
       });
       slider.setAttribute("aria-valuetext", words[slider.value]);
     }
