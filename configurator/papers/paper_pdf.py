@@ -1,6 +1,6 @@
 """A paper as a PDF, through fpdf2, in the same typeface as pictures: a4 or letter, drawings in true millimeters."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from importlib.resources import as_file, files
 from typing import cast
 
@@ -171,15 +171,23 @@ def table_height(pdf: PdfPaper, block: Block) -> float:
     return caption + sum(one * CELL_LINE + 2 * CELL_ABOVE for one in high)
 
 
-def kept_height(pdf: PdfPaper, blocks: list[Block]) -> float:
-    """Return how high stands what is not broken at the start of some blocks, mm: titles, and a short table behind."""
-    first = blocks[0]
-    if first["kind"] == kinds.TITLE and len(blocks) > 1:
-        behind = kept_height(pdf, blocks[1:])
-        return behind and behind + TITLES[first["size"]] * TITLE_LINE + 4
-    if first["kind"] == kinds.TABLE and len(first["rows"]) <= TOGETHER:
-        return table_height(pdf, first)
-    return 0.0
+def titled(blocks: list[Block]) -> Iterator[list[Block]]:
+    """Yield each block with the titles before it."""
+    run: list[Block] = []
+    for block in blocks:
+        run.append(block)
+        if block["kind"] != kinds.TITLE:
+            yield run
+            run = []
+    if run:
+        yield run
+
+
+def need_whole(pdf: PdfPaper, run: list[Block]) -> None:
+    """Begin a new page where a short table would not stand on this one with its titles."""
+    *titles, last = run
+    if last["kind"] == kinds.TABLE and len(last["rows"]) <= TOGETHER:
+        pdf.need(table_height(pdf, last) + sum(TITLES[title["size"]] * TITLE_LINE + 4 for title in titles))
 
 
 def put_table(pdf: PdfPaper, block: Block) -> None:
@@ -346,7 +354,8 @@ PUT: dict[str, Callable[[PdfPaper, Block], None]] = {
 def paper_pdf(paper: Paper, reader: Reader) -> bytes:
     """Return a paper as a PDF file."""
     pdf = PdfPaper(paper, reader)
-    for place, block in enumerate(paper["blocks"]):
-        pdf.need(kept_height(pdf, paper["blocks"][place:]))
-        PUT[block["kind"]](pdf, block)
+    for run in titled(paper["blocks"]):
+        need_whole(pdf, run)
+        for block in run:
+            PUT[block["kind"]](pdf, block)
     return bytes(pdf.output())
