@@ -185,23 +185,23 @@ def tell_link(catalog: "Catalog", link: str, at: str | None, as_json: bool, unit
 
 
 @main.command("visit", help=options.VISIT_HELP)
-@click.argument("written", metavar="FILE|LINK")
+@click.argument(
+    "written", metavar="FILE|LINK", type=options.ProposedOrFile(path_type=Path, dir_okay=False, exists=True)
+)
 @options.with_json
 @options.with_setting
-def tell_visit(written: str, as_json: bool, setting: Setting) -> None:
+def tell_visit(written: str | Path, as_json: bool, setting: Setting) -> None:
     """Tell a visit's FILE, or a LINK of proposals to a client or of her answer."""
     from configurator import proposed, visited
     from configurator.visit_file import read_file
 
     catalog = asked.catalog(setting.content)
-    if proposed.is_proposed(written):
+    if isinstance(written, str):
         told = proposed.as_json if as_json else proposed.as_text
         click.echo(told(catalog, written, setting.units))
         return
-    context = click.get_current_context()
-    file: Path = options.FILE_THERE.convert(written, context.command.params[0], context)
     with asked.plain_errors():
-        visit = read_file(file)
+        visit = read_file(written)
     tell = visited.as_json if as_json else visited.as_text
     click.echo(tell(catalog, visit, setting.units or visit["units"]))
 

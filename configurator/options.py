@@ -21,6 +21,17 @@ A_FILE = SpokenPath(path_type=Path, dir_okay=False)
 FILE_THERE = SpokenPath(path_type=Path, dir_okay=False, exists=True)
 
 
+class ProposedOrFile(SpokenPath):
+    """A link of proposals or of an answer, as it was written, or else a file that is there."""
+
+    def convert(self, value: Any, param: click.Parameter | None, ctx: click.Context | None) -> Any:
+        """Return the link, or the file's path."""
+        # Most commands are given no such thing, and do not wait for what knows it.
+        from configurator.proposed import is_proposed
+
+        return value if is_proposed(str(value)) else super().convert(value, param, ctx)
+
+
 class FitForm(NamedTuple):
     """As what fits are told: in words, as one JSON object, or all of them as a table."""
 
