@@ -1,6 +1,7 @@
 // The answer to proposals: what is marked, in words, and the ways on which a client hands it on herself.
 
 import { copyText, element, setChildren, setText } from "./dom.js";
+import { handOn, mailTo } from "./handon.js";
 import { canBeOpened, openedByOthers } from "./publicpage.js";
 import { _, say } from "./words.js";
 
@@ -32,7 +33,7 @@ export function answerPart(held, answer, doors, changed) {
   const remark = element("textarea", { id: "remark-all", rows: 3, maxlength: 600, oninput: write });
   remark.value = answer.remark;
   const letter = element("a", { class: "press" }, mail === "" ? _("Write a mail with it") : _("Write to the showroom"));
-  const share = element("button", { type: "button", class: "press quiet", onclick: shareAnswer }, _("Share with this device"));
+  const share = element("button", { type: "button", class: "press quiet", onclick: () => handOn({ title: title(), text: words() }) }, _("Share with this device"));
   const copy = element("button", { type: "button", class: "press quiet", onclick: copyLink }, _("Copy the link of the answer"));
   const said = element("p", { class: "note", role: "status" });
   const wrong = element("p", { class: "notice", role: "alert", hidden: true });
@@ -57,14 +58,6 @@ export function answerPart(held, answer, doors, changed) {
     ...(answer.remark === "" ? [] : [answer.remark]), link(),
   ].join("\n\n");
 
-  async function shareAnswer() {
-    try {
-      await navigator.share({ title: title(), text: words() });
-    } catch {
-      // Whoever closes the device's sheet shares nothing.
-    }
-  }
-
   async function copyLink() {
     await copyText(link());
     setText(said, _("The link of your answer is copied."));
@@ -81,10 +74,7 @@ export function answerPart(held, answer, doors, changed) {
       setChildren(list, answeredLines(held, answer, doors).map(({ room, liked }) => element("div", {}, element("dt", {}, room), element("dd", {}, liked))));
       setText(said, "");
       setText(code, kernel.spaced_code(kernel.answer_code(held, answer)));
-      if (!wrong.hidden) return;
-      const letters = new URLSearchParams({ subject: title(), body: words().replaceAll("\n", "\r\n") });
-      // A mail program reads a plus sign as it stands.
-      letter.setAttribute("href", `mailto:${mail}?${letters.toString().replaceAll("+", "%20")}`);
+      if (wrong.hidden) letter.setAttribute("href", mailTo(mail, title(), words()));
     },
   };
 }

@@ -1,6 +1,7 @@
 // What a visit's client is shown, as a link that she opens, and her answer, which is taken over on a press and never unasked.
 
 import { copyText, element, setChildren, setText } from "./dom.js";
+import { handOn, mailTo } from "./handon.js";
 import { coveringName } from "./proposalform.js";
 import { canBeOpened, openedByOthers } from "./publicpage.js";
 import { fieldId, foldedPart, wordsField } from "./visitfields.js";
@@ -27,7 +28,7 @@ function linkPart(page, id) {
   const wrong = element("p", { class: "notice", role: "status" });
   const said = element("p", { class: "note", role: "status" });
   const letter = element("a", { class: "press quiet" }, _("Write a mail with it"));
-  const share = element("button", { type: "button", class: "press quiet", onclick: shareLink }, _("Share with this device"));
+  const share = element("button", { type: "button", class: "press quiet", onclick: () => handOn({ title: _("Proposals for your doors"), text: place.value }) }, _("Share with this device"));
   const copy = element("button", { type: "button", class: "press", onclick: copyLink }, _("Copy the link"));
   const ways = element("div", {}, element("div", { class: "visit-words" }, element("label", { for: place.id }, _("The link that the client opens")), place),
     element("p", { class: "actions" }, copy, letter, share), said);
@@ -36,14 +37,6 @@ function linkPart(page, id) {
   async function copyLink() {
     await copyText(place.value);
     setText(said, _("The link is copied."));
-  }
-
-  async function shareLink() {
-    try {
-      await navigator.share({ title: _("Proposals for your doors"), text: place.value });
-    } catch {
-      // Whoever closes the device's sheet shares nothing.
-    }
   }
 
   function again() {
@@ -64,9 +57,7 @@ function linkPart(page, id) {
     const next = openedByOthers("proposals.html", link);
     if (place.value !== next) setText(said, "");
     place.value = next;
-    const parts = new URLSearchParams({ subject: _("Proposals for your doors"), body: [wordsToClient(visit), next].filter(Boolean).join("\r\n\r\n") });
-    // A mail program reads a plus sign as it stands.
-    letter.setAttribute("href", `mailto:?${parts.toString().replaceAll("+", "%20")}`);
+    letter.setAttribute("href", mailTo("", _("Proposals for your doors"), [wordsToClient(visit), next].filter(Boolean).join("\n\n")));
   }
 
   return {
