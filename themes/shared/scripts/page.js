@@ -82,13 +82,12 @@
 
   function mover(figure) {
     var slider = figure.querySelector("input");
-    var drawings = Array.from(figure.querySelectorAll("svg"), function (svg) {
-      return svg.querySelectorAll(".frame");
-    });
+    // One for each position, in each drawing.
+    var frames = figure.querySelectorAll(".frame");
     var words = slider.dataset.words.split("|");
     function show() {
-      drawings.forEach(function (frames) {
-        frames.forEach(function (frame, place) { frame.classList.toggle("now", place === slider.valueAsNumber); });
+      frames.forEach(function (frame, place) {
+        frame.classList.toggle("now", place % words.length === slider.valueAsNumber);
       });
       slider.setAttribute("aria-valuetext", words[slider.value]);
     }
