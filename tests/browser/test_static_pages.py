@@ -96,7 +96,7 @@ def test_at_closed_the_slats_and_vanes_of_a_family_are_shut(family: str, down: s
 def test_elevation_and_section_of_a_family_follow_its_slider_together(family: str, page: Page) -> None:
     page.goto(f"coverings/{family}.html")
     slider = page.get_by_role("slider")
-    shown = """all => all.map(svg => [...svg.querySelectorAll(".frame")]
+    shown = """all => all.map(svg => [...svg.querySelectorAll("g.frame")]
         .flatMap((frame, place) => getComputedStyle(frame).visibility === "visible" ? [place] : []))"""
     slider.press("Home")
     for place in range(int(slider.get_attribute("max")) + 1):
@@ -111,7 +111,7 @@ def test_back_on_the_page_of_a_family_drawing_and_words_are_where_the_slider_is(
     page.goto("imprint.html")
     page.go_back()
     told = """() => [document.querySelector(".mover input").value,
-        ...[...document.querySelectorAll(".mover svg")].map(svg => [...svg.querySelectorAll(".frame")]
+        ...[...document.querySelectorAll(".mover svg")].map(svg => [...svg.querySelectorAll("g.frame")]
             .findIndex(frame => getComputedStyle(frame).visibility === "visible"))]"""
     last, *frames = page.evaluate(told)
     assert last == page.get_by_role("slider").get_attribute("max")

@@ -82,8 +82,8 @@
 
   function mover(figure) {
     var slider = figure.querySelector("input");
-    // One for each position, in each drawing.
-    var frames = figure.querySelectorAll(".frame");
+    // A group for each position, in each drawing; a shutter has a frame of its own.
+    var frames = figure.querySelectorAll("g.frame");
     var words = slider.dataset.words.split("|");
     function show() {
       frames.forEach(function (frame, place) {
