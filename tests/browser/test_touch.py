@@ -235,5 +235,5 @@ def test_a_page_swiped_over_the_slider_of_a_family_moves_nothing(page: Page, dow
     page.wait_for_function(SCROLLED_BY, arg=[stood, -down])
     expect(slider).to_have_value(before)
     expect(page.locator(".mover g.frame.now").first).to_be_visible()
-    shown = "all => all.map(svg => [...svg.querySelectorAll('g.frame')].findIndex(one => one.classList.contains('now')))"
+    shown = "all => all.map(svg => [...svg.querySelectorAll('g.frame')].findIndex(one => one.matches('.now')))"
     assert page.locator(".mover svg").evaluate_all(shown) == [int(before)] * 2
