@@ -37,6 +37,7 @@ FAR = 20_000.0
 COARSE_STEP = 0.25
 FINE_STEP = 0.02
 TOLERANCE = 0.1
+GRID = 1e-6
 
 
 def turned_until(shape: Any, pin: tuple[float, float], obstacle: Any) -> float:
@@ -44,7 +45,8 @@ def turned_until(shape: Any, pin: tuple[float, float], obstacle: Any) -> float:
 
     def meets(angle: float) -> bool:
         turned = affinity.rotate(shape, angle, origin=pin)
-        return bool(turned.intersects(obstacle)) and bool(turned.intersection(obstacle).area > 1e-7)
+        # On a grid far finer than the tolerance shapely never gives up on sides that all but touch.
+        return bool(turned.intersects(obstacle)) and bool(turned.intersection(obstacle, grid_size=GRID).area > 1e-7)
 
     for step in range(int(180 / COARSE_STEP) + 1):
         if meets(step * COARSE_STEP):
