@@ -27,9 +27,6 @@ VIEWS: dict[str, Callable[[Draft], Drawing]] = {
     "detail head": detail_head_of,
     "detail handle": detail_handle_of,
     "detail upright": detail_upright_of,
-    "workroom views": lambda draft: workroom_sheet(draft)["views"],
-    "workroom level": lambda draft: workroom_sheet(draft)["level"],
-    "workroom upright": lambda draft: workroom_sheet(draft)["upright"],
 }
 PLACES = ("open", "closed", "0.4")
 COVERINGS = tuple(OWN)
@@ -47,6 +44,13 @@ def draft_of(door: Door, covering: str, at: str, units: str = "in") -> Draft:
     """Return what the drawings of an invented covering on a door are drawn from."""
     given = subject(hung(door, family(covering), {}), place_of(covering, at), HOUSEHOLD, ENGLISH)
     return drafted(door, given, ENGLISH, units)
+
+
+def every_drawing(draft: Draft) -> dict[str, Drawing]:
+    """Return each drawing that there is of a draft, those of the workroom's sheet among them, by name."""
+    workroom = workroom_sheet(draft)
+    parts = {"workroom views": workroom["views"], "level": workroom["level"], "upright": workroom["upright"]}
+    return {name: view(draft) for name, view in VIEWS.items()} | parts
 
 
 def drawn(view: str, door: str, covering: str, at: str, units: str = "in") -> Drawing:

@@ -94,30 +94,40 @@ def pair(row: Row) -> tuple[float, float]:
     return near[0], next(tick for tick in near if abs(tick - near[0]) > CLOSE)
 
 
-def readings(drawing: Drawing) -> list[Reading]:
-    """Return every dimension of a drawing whose two ends are on it; that of the side wall runs off the paper."""
+def readings(found: list[Row]) -> list[Reading]:
+    """Return every dimension whose two ends are on the drawing; that of the side wall runs off the paper."""
     result: list[Reading] = []
-    for row in rows(drawing):
+    for row in found:
         if not has_role(row.label, "focus-wall_gap"):
             ends = pair(row)
             result.append(Reading(row.label["text"], *told(row.label["text"]), abs(ends[1] - ends[0]), ends))
     return result
 
 
-def untrue(drawing: Drawing) -> list[str]:
+def untrue(read: list[Reading]) -> list[str]:
     """Return every dimension whose label tells another length than lies between its ticks, in words."""
-    return [
-        f"{one.text!r} on {one.drawn} mm" for one in readings(drawing) if abs(one.drawn - one.told) > one.slack + CLOSE
-    ]
+    return [f"{one.text!r} on {one.drawn} mm" for one in read if abs(one.drawn - one.told) > one.slack + CLOSE]
 
 
-def unread(drawing: Drawing) -> int:
+def unread(drawing: Drawing, found: list[Row], read: list[Reading]) -> int:
     """Return how many ticks no label speaks of, but for the one where the side wall's distance starts."""
-    spoken = sum(len(one.ticks) for one in readings(drawing))
-    running = max(0, sum(is_running(row) for row in rows(drawing)) - 1)
+    spoken = sum(len(one.ticks) for one in read)
+    running = max(0, sum(is_running(row) for row in found) - 1)
     drawn = sum(
         mark["shape"] == "line" and has_role(mark, "tick") and not has_role(mark, "focus-wall_gap")
         for mark in drawing["marks"]
     )
     # The marks of a running dimension share their datum.
     return drawn - (spoken - running)
+
+
+def read_back(drawing: Drawing) -> list[Reading]:
+    """Return every dimension of a drawing.
+
+    :raises AssertionError: where one tells another length than lies between its ticks, or a tick has none
+    """
+    found = rows(drawing)
+    read = readings(found)
+    assert untrue(read) == []
+    assert unread(drawing, found, read) == 0
+    return read

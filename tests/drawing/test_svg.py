@@ -10,7 +10,7 @@ from configurator.drawing.page_svg import screen_svg
 from configurator.drawing.svg import to_svg
 from configurator.kernel.views.tones import is_tone
 from tests.drawing.drawing_doors import DOORS
-from tests.drawing.drawing_samples import COVERINGS, VIEWS, drawn
+from tests.drawing.drawing_samples import COVERINGS, VIEWS, draft_of, drawn, every_drawing
 
 NAMESPACE = "{http://www.w3.org/2000/svg}"
 
@@ -65,8 +65,8 @@ def test_every_class_on_a_drawing_has_a_rule() -> None:
     used: set[str] = set()
     for door in DOORS:
         for covering in COVERINGS:
-            for view in VIEWS:
-                used |= {name for mark in drawn(view, door, covering, "0.4")["marks"] for name in mark["role"].split()}
+            for drawing in every_drawing(draft_of(DOORS[door], covering, "0.4")).values():
+                used |= {name for mark in drawing["marks"] for name in mark["role"].split()}
     assert {name for name in used if not name.startswith(("focus-", "part-"))} <= styled
 
 

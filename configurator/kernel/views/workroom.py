@@ -85,6 +85,14 @@ def is_room(views: Drawing, scale: float, level: Drawing, upright: Drawing) -> b
     return max(first, second) <= SHEET_WIDE and high <= SHEET_HIGH
 
 
+def bare_door(draft: Draft) -> Drawing:
+    """Return no more than the size of the door's elevation, which its views exceed at any scale."""
+    view = blank_drawing("sheet", draft)
+    view["width"] = draft["frame"]["out1"] - draft["frame"]["out0"]
+    view["height"] = draft["frame"]["top"]
+    return view
+
+
 def workroom_sheet(draft: Draft) -> WorkroomSheet:
     """Return the sheet at the largest usual scale that A4 and Letter have room for, or the smallest if none fits."""
     close = lettered(draft, WORKROOM_LETTERS * CLOSE_UP_SCALE, 0.0)
@@ -93,6 +101,10 @@ def workroom_sheet(draft: Draft) -> WorkroomSheet:
     upright = trimmed_view(upright_detail(close), edge)
     scales = usual_scales(draft["units"])
     at = 0
+    # Nothing is drawn at a scale that has no room for the door alone.
+    bare = bare_door(draft)
+    while at < len(scales) - 1 and not is_room(bare, scales[at], level, upright):
+        at = at + 1
     views = views_at(draft, scales[at])
     while at < len(scales) - 1 and not is_room(views, scales[at], level, upright):
         at = at + 1
