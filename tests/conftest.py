@@ -10,8 +10,13 @@ import hypothesis
 import pytest
 from hypothesis.configuration import set_hypothesis_home_dir
 
+from configurator.cache.entries import keep
+from configurator.cache.pack import Pack
 from configurator.catalog import Catalog, load
+from configurator.kernel.tongue import Words
 from configurator.places import CONTENT
+from configurator.site.answers import Answers
+from configurator.site.mkdocs.kept_answers import pack_name
 
 set_hypothesis_home_dir(Path(__file__).parent / ".cache" / "hypothesis")
 # A slow machine is no failure. A desk explores; what lands is judged by the same cases every time.
@@ -31,8 +36,17 @@ def catalog() -> Catalog:
     return load(CONTENT)
 
 
-def built_once(factory: pytest.TempPathFactory, name: str, content: Callable[[Path], Path]) -> Path:
-    """Return the folder with a site, built by whichever of the run's workers comes first; the others wait for it."""
+# More bytes than what is worked out for a site takes.
+ENOUGH = 1_000_000_000
+
+
+def built_once(
+    factory: pytest.TempPathFactory, name: str, content: Callable[[Path], Path], answers: Callable[[], Answers]
+) -> Path:
+    """Return the folder with a site, built by whichever of the run's workers comes first; the others wait for it.
+
+    What was worked out for it is a pack beside it.
+    """
     # Imported here, so that a kernel's test runs while the site is being rebuilt.
     from configurator.site.mkdocs.build import build
 
@@ -42,14 +56,30 @@ def built_once(factory: pytest.TempPathFactory, name: str, content: Callable[[Pa
     with (shared / f"{name}.lock").open("w") as lock:
         fcntl.flock(lock, fcntl.LOCK_EX)
         if not folder.exists():
-            build(content(shared / f"{name}-content"), folder)
+            worked_out = answers()
+            build(content(shared / f"{name}-content"), folder, worked_out)
+            folder.with_suffix(".pack").write_bytes(worked_out.pack(ENOUGH) or b"")
     return folder
 
 
 @pytest.fixture(scope="session")
 def demo(tmp_path_factory: pytest.TempPathFactory) -> Path:
     """A folder with the site of the starter content, built for this run."""
-    return built_once(tmp_path_factory, "demo", lambda _: CONTENT)
+    return built_once(tmp_path_factory, "demo", lambda _: CONTENT, Answers)
+
+
+@pytest.fixture(scope="session")
+def remember_demo(demo: Path, own_cache: None) -> Callable[[Path], None]:
+    """A function by which whoever builds a content folder knows all that was worked out for the demo."""
+    pack = demo.with_suffix(".pack").read_bytes()
+    return lambda content: keep(pack_name(content), pack)
+
+
+@pytest.fixture(scope="session")
+def demo_answers(remember_demo: Callable[[Path], None]) -> Callable[[], Answers]:
+    """A function that gives a memory of what was worked out for the demo: a build with it works out what differs."""
+    remember_demo(CONTENT)
+    return lambda: Answers(Pack(pack_name(CONTENT)))
 
 
 def small_content(folder: Path, family: str) -> Path:
@@ -60,6 +90,11 @@ def small_content(folder: Path, family: str) -> Path:
             if file.stem != kept:
                 file.unlink()
     return folder
+
+
+def few_scripts(folder: Path, words: Words) -> dict[str, str]:
+    """Return a script in place of those that take most of a small build's time, and are the same whatever is edited."""
+    return {"astragal.js": f"// {folder.name} in {words['language']}"}
 
 
 def other_content(folder: Path) -> Path:
@@ -77,6 +112,6 @@ def other_content(folder: Path) -> Path:
 
 
 @pytest.fixture(scope="session")
-def other_theme(tmp_path_factory: pytest.TempPathFactory) -> Path:
+def other_theme(tmp_path_factory: pytest.TempPathFactory, demo_answers: Callable[[], Answers]) -> Path:
     """A folder with a small site in the other theme."""
-    return built_once(tmp_path_factory, "other-theme", other_content)
+    return built_once(tmp_path_factory, "other-theme", other_content, demo_answers)

@@ -13,3 +13,13 @@ def violations(page: Page, rules: list[str] = EVERY_RULE) -> list[str]:
     options = {"runOnly": rules, "resultTypes": ["violations"], "preload": False}
     found = Axe().run(page, options=options).response["violations"]
     return [f"{rule['id']}: {rule['help']}: {node['target']}" for rule in found for node in rule["nodes"]]
+
+
+def barriers_day_and_evening(page: Page, size: str) -> list[str]:
+    """Return each violation by day; on a desk those of color in the evening too, which are the same on every screen."""
+    page.emulate_media(color_scheme="light")
+    found = violations(page)
+    if size == "desk":
+        page.emulate_media(color_scheme="dark")
+        found += [f"in the evening: {violation}" for violation in violations(page, COLOR_RULES)]
+    return found

@@ -4,7 +4,7 @@ from pathlib import Path
 
 import pytest
 
-from tests.browser.accessibility import COLOR_RULES, violations
+from tests.browser.accessibility import barriers_day_and_evening
 from tests.browser.conftest import OpenContext
 from tests.browser.trying import viewport
 from tests.site.kinds import KINDS
@@ -21,10 +21,5 @@ def test_no_kind_of_page_has_a_barrier(
     found = []
     for kind, address in KINDS.items():
         page.goto((site / address).as_uri())
-        page.emulate_media(color_scheme="light")
-        found += [f"{kind}: {violation}" for violation in violations(page)]
-        # Colors are the same on every screen.
-        if size == "desk":
-            page.emulate_media(color_scheme="dark")
-            found += [f"{kind}, in the evening: {violation}" for violation in violations(page, COLOR_RULES)]
+        found += [f"{kind}: {violation}" for violation in barriers_day_and_evening(page, size)]
     assert found == []

@@ -1,5 +1,6 @@
 """The configurator in one file, from a disk, with the network off: the same shelf and figures as the site's."""
 
+from collections.abc import Callable
 from pathlib import Path
 
 import pytest
@@ -7,13 +8,14 @@ from playwright.sync_api import Page
 
 from configurator.catalog import Catalog
 from configurator.places import CONTENT
+from configurator.site.answers import Answers
 from configurator.site.mkdocs.field_file import field_file
 from tests.browser.conftest import OpenContext
 from tests.browser.trying import covering, fragment, open_page, to_step
 
 
 @pytest.fixture(scope="module")
-def field(tmp_path_factory: pytest.TempPathFactory) -> str:
+def field(tmp_path_factory: pytest.TempPathFactory, demo_answers: Callable[[], Answers]) -> str:
     """The address of the file on a disk."""
     file = tmp_path_factory.mktemp("field") / "field.html"
     file.write_text(field_file(CONTENT), encoding="utf-8")

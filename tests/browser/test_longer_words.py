@@ -1,6 +1,7 @@
 """A site whose own words are half as long again, on a phone: nothing breaks, and the configurator says nothing else."""
 
 import re
+from collections.abc import Callable
 from pathlib import Path
 
 import pytest
@@ -10,6 +11,7 @@ from playwright.sync_api import Page
 
 from configurator.catalog import Catalog
 from configurator.kernel.answer import ask
+from configurator.site.answers import Answers
 from configurator.translating.own_texts import own_texts
 from tests.browser.conftest import OpenContext
 from tests.browser.trying import covering, fragment, open_page, viewport
@@ -53,8 +55,8 @@ def long_worded(folder: Path) -> Path:
 
 
 @pytest.fixture(scope="session")
-def long_site(tmp_path_factory: pytest.TempPathFactory) -> Path:
-    return built_once(tmp_path_factory, "long-words", long_worded)
+def long_site(tmp_path_factory: pytest.TempPathFactory, demo_answers: Callable[[], Answers]) -> Path:
+    return built_once(tmp_path_factory, "long-words", long_worded, demo_answers)
 
 
 @pytest.fixture

@@ -3,6 +3,7 @@
 import re
 import time
 from collections.abc import Callable
+from itertools import cycle
 from pathlib import Path
 
 import pytest
@@ -52,9 +53,8 @@ def late(route: Route) -> None:
     route.continue_()
 
 
-@pytest.mark.parametrize("size", ["phone", "desk"])
-def test_the_very_first_page_is_set_in_them_and_stands_still(open_context: OpenContext, size: str) -> None:
-    for kind, address in KINDS.items():
+def test_the_very_first_page_is_set_in_them_and_stands_still(open_context: OpenContext) -> None:
+    for (kind, address), size in zip(KINDS.items(), cycle(("phone", "desk")), strict=False):
         # What one context has unpacked is not there in the next.
         page = open_context(viewport=viewport(size)).new_page()
         page.add_init_script(WATCH)

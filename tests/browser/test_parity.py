@@ -69,7 +69,7 @@ def test_two_hundred_configurations_agree_in_everything(kernel: Page, catalog: C
     compare(kernel, catalog, SEED, 200, thorough=True)
 
 
-@pytest.mark.parametrize(("seed", "count"), [(SEED + 1, 4000), (FRESH_SEED, 1000)], ids=["fixed seed", "fresh seed"])
-def test_thousands_of_configurations_agree(kernel: Page, catalog: Catalog, seed: int, count: int) -> None:
+@pytest.mark.parametrize(("seed", "count"), [(SEED + 1, 1500), (FRESH_SEED, 500)], ids=["fixed seed", "fresh seed"])
+def test_two_thousand_configurations_agree(kernel: Page, catalog: Catalog, seed: int, count: int) -> None:
     print("seed", seed)
     compare(kernel, catalog, seed, count, thorough=False)

@@ -15,10 +15,10 @@ from tests.links import hurt_links, random_state
 BATCH = 500
 
 
-def test_ten_thousand_hurt_links_open_alike(browser: Browser, catalog: Catalog) -> None:
+def test_three_thousand_hurt_links_open_alike(browser: Browser, catalog: Catalog) -> None:
     page = kernel_page(browser, catalog)
     stock = page_catalog(catalog)
-    links = [entry.link for entry in entries()] + hurt_links(catalog, 11, 10_000)
+    links = [entry.link for entry in entries()] + hurt_links(catalog, 11, 3_000)
     for start in range(0, len(links), BATCH):
         batch = links[start : start + BATCH]
         mine = condensed([decode(link, stock) for link in batch])

@@ -1,6 +1,7 @@
 """The search on the overviews: other names, slips and needs find what is meant, from a disk and in Spanish too."""
 
 import shutil
+from collections.abc import Callable
 from pathlib import Path
 
 import pytest
@@ -8,6 +9,7 @@ from playwright.sync_api import Locator, Page, expect
 
 from configurator.catalog import Catalog
 from configurator.places import CONTENT
+from configurator.site.answers import Answers
 from configurator.site.mkdocs.build import build
 from tests.browser.conftest import OpenContext
 
@@ -131,7 +133,7 @@ def test_without_scripts_the_list_of_doors_is_whole(open_context: OpenContext) -
 
 
 @pytest.fixture(scope="module")
-def spanish(tmp_path_factory: pytest.TempPathFactory) -> Path:
+def spanish(tmp_path_factory: pytest.TempPathFactory, demo_answers: Callable[[], Answers]) -> Path:
     """A small showroom in Spanish alone."""
     folder = tmp_path_factory.mktemp("spanish")
     content = folder / "content"
@@ -143,7 +145,7 @@ def spanish(tmp_path_factory: pytest.TempPathFactory) -> Path:
     showroom = content / "showroom.yaml"
     own = showroom.read_text().replace("units: in ", "language: es\nunits: in ", 1)
     showroom.write_text(own.replace("first_door: garden-door", "first_door: garden-pair"))
-    build(content, folder / "site")
+    build(content, folder / "site", demo_answers())
     return folder / "site"
 
 

@@ -2,6 +2,7 @@
 
 import io
 import re
+from collections.abc import Callable
 from pathlib import Path
 from urllib.parse import parse_qs, unquote, urlsplit
 
@@ -10,6 +11,7 @@ from PIL import Image
 from playwright.sync_api import Page, expect
 
 from configurator.catalog import Catalog
+from configurator.site.answers import Answers
 from tests.browser.trying import covering, fragment, open_page, to_step
 from tests.conftest import built_once, small_content
 
@@ -37,7 +39,7 @@ def letter(page: Page, name: str) -> tuple[str, str, str]:
 
 
 @pytest.fixture(scope="session")
-def quiet_site(tmp_path_factory: pytest.TempPathFactory) -> Path:
+def quiet_site(tmp_path_factory: pytest.TempPathFactory, demo_answers: Callable[[], Answers]) -> Path:
     """A folder with the site of a showroom that says where it stands, and not how it is reached."""
 
     def quiet_content(folder: Path) -> Path:
@@ -48,7 +50,7 @@ def quiet_site(tmp_path_factory: pytest.TempPathFactory) -> Path:
         showroom.write_text(f"{text[:start]}public_address: {PUBLIC}\n{text[end:]}", encoding="utf-8")
         return folder
 
-    return built_once(tmp_path_factory, "quiet", quiet_content)
+    return built_once(tmp_path_factory, "quiet", quiet_content, demo_answers)
 
 
 def test_the_mail_to_the_showroom_holds_the_words_and_the_link(page: Page, catalog: Catalog) -> None:

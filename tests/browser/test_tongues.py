@@ -1,6 +1,6 @@
 """The page in another language is the same page with the same configuration, from a host as from a disk."""
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from pathlib import Path
 
 import pytest
@@ -8,6 +8,7 @@ from playwright.sync_api import Page, expect
 
 from configurator.catalog import load
 from configurator.local import folder_server
+from configurator.site.answers import Answers
 from tests.browser.conftest import OpenContext, serving
 from tests.browser.trying import covering, fragment, fragment_now, open_page, said, viewport
 from tests.conftest import built_once, other_content
@@ -22,9 +23,9 @@ def two_tongues(folder: Path) -> Path:
 
 
 @pytest.fixture(scope="session")
-def site(tmp_path_factory: pytest.TempPathFactory) -> Path:
+def site(tmp_path_factory: pytest.TempPathFactory, demo_answers: Callable[[], Answers]) -> Path:
     """A folder with a site in two languages."""
-    return built_once(tmp_path_factory, "two-tongues", two_tongues)
+    return built_once(tmp_path_factory, "two-tongues", two_tongues, demo_answers)
 
 
 @pytest.fixture(params=["host", "disk"])

@@ -1,7 +1,7 @@
 """The site with the network off: kept once visited, of one version, under a sub-path; from a disk nothing is kept."""
 
 import shutil
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from pathlib import Path
 
 import pytest
@@ -24,11 +24,11 @@ KEPT = "async path => Boolean(await caches.match(new URL(path, document.baseURI)
 
 
 @pytest.fixture(scope="module")
-def versions(tmp_path_factory: pytest.TempPathFactory) -> tuple[Path, Path]:
+def versions(tmp_path_factory: pytest.TempPathFactory, demo_answers: Callable[[], Answers]) -> tuple[Path, Path]:
     """Two versions of a small site: the second has another name."""
     folder = tmp_path_factory.mktemp("versions")
     content = small_content(folder / "content", "roller-shade")
-    answers = Answers()
+    answers = demo_answers()
     build(content, folder / "one", answers)
     showroom = content / "showroom.yaml"
     written = showroom.read_text(encoding="utf-8")

@@ -261,7 +261,7 @@ LINKS = """\
 
 
 def test_the_check_follows_links_as_the_build_does(
-    content: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+    content: Path, tmp_path: Path, demo_answers: Callable[[], Answers], monkeypatch: pytest.MonkeyPatch
 ) -> None:
     for name in ("pages/a b.md", "pages/deep/more.md", "pages/leaflet.pdf", "pages/x&y.md"):
         put(name, "Text.\n")(content)
@@ -269,7 +269,7 @@ def test_the_check_follows_links_as_the_build_does(
     put("pages/links.md", LINKS)(content)
     told = {report.split("'")[1] for report in told_by(lambda: load(content))}
     monkeypatch.setattr("configurator.catalog.guide_links.note_guides", lambda *given: None)
-    warned = {report.split("'")[3] for report in told_by(lambda: build(content, tmp_path / "site"))}
+    warned = {report.split("'")[3] for report in told_by(lambda: build(content, tmp_path / "site", demo_answers()))}
     assert told == warned
     assert len(told) == 12
 
@@ -282,10 +282,12 @@ def test_every_address_of_a_site_is_known_to_the_check(demo: Path, catalog: Cata
     assert built - set(FOR_ENGINES) == known | {WORKER}
 
 
-def test_what_other_programs_leave_among_pictures_is_no_photograph(content: Path, tmp_path: Path) -> None:
+def test_what_other_programs_leave_among_pictures_is_no_photograph(
+    content: Path, tmp_path: Path, demo_answers: Callable[[], Answers]
+) -> None:
     put("pictures/._shop.jpg", b"no picture")(content)
     put("pages/.drafts/more.md", "Not yet: [this](lost.md).\n")(content)
     (content / "pictures" / "album.jpg").mkdir()
-    build(content, tmp_path / "site", Answers())
+    build(content, tmp_path / "site", demo_answers())
     listed = json.loads((tmp_path / "site" / MANIFEST).read_text(encoding="utf-8"))
     assert [name for name in listed if "shop" in name or "album" in name or "more" in name] == []

@@ -2,6 +2,7 @@
 
 import re
 import shutil
+from collections.abc import Callable
 from html.parser import HTMLParser
 from pathlib import Path
 
@@ -10,6 +11,7 @@ from click.testing import CliRunner
 
 from configurator.cli import main
 from configurator.places import CONTENT
+from configurator.site.answers import Answers
 from configurator.site.mkdocs.field_file import field_file, within_page
 
 ADDRESS = "https://www.lantern-and-sill.example/"
@@ -45,7 +47,7 @@ class Asked(HTMLParser):
 
 
 @pytest.fixture(scope="module")
-def one_file() -> str:
+def one_file(demo_answers: Callable[[], Answers]) -> str:
     """The starter's configurator in one file."""
     return field_file(CONTENT)
 

@@ -5,6 +5,7 @@ import os
 import shutil
 import subprocess
 import sys
+from collections.abc import Callable
 from pathlib import Path
 
 import pytest
@@ -39,7 +40,21 @@ cli()
 """
 
 
-def own_site(folder: Path, under: str, nav: str) -> Path:
+OwnSite = Callable[[Path, str, str], Path]
+
+
+@pytest.fixture(scope="module")
+def own_site(remember_demo: Callable[[Path], None]) -> OwnSite:
+    """A function that writes such a site, of whose showroom all is known that was worked out for the demo."""
+
+    def written(folder: Path, under: str, nav: str) -> Path:
+        remember_demo(folder / "showroom")
+        return write_site(folder, under, nav)
+
+    return written
+
+
+def write_site(folder: Path, under: str, nav: str) -> Path:
     """Write a site of two pages with a small showroom, a hook and a search."""
     content = folder / "showroom"
     shutil.copytree(CONTENT, content, ignore=shutil.ignore_patterns("prices"))
@@ -79,19 +94,19 @@ NAV = "nav: [{Start: index.md}, {Visit us: visit.md}, {Our coverings: %s}]\n"
 
 
 @pytest.fixture(scope="module")
-def mounted(tmp_path_factory: pytest.TempPathFactory) -> Path:
+def mounted(tmp_path_factory: pytest.TempPathFactory, own_site: OwnSite) -> Path:
     """The site with the showroom under a path, in a menu of their own."""
     return built(own_site(tmp_path_factory.mktemp("mounted"), "doors", NAV % "doors/coverings/index.md"))
 
 
 @pytest.fixture(scope="module")
-def at_root(tmp_path_factory: pytest.TempPathFactory) -> Path:
+def at_root(tmp_path_factory: pytest.TempPathFactory, own_site: OwnSite) -> Path:
     """The site with the showroom at its root, in a menu that MkDocs makes."""
     return built(own_site(tmp_path_factory.mktemp("root"), "", ""))
 
 
 @pytest.fixture(scope="module")
-def in_two(tmp_path_factory: pytest.TempPathFactory) -> Path:
+def in_two(tmp_path_factory: pytest.TempPathFactory, own_site: OwnSite) -> Path:
     """The site with the showroom in two languages under a path, in a menu that MkDocs makes."""
     folder = own_site(tmp_path_factory.mktemp("two"), "doors", "")
     showroom = folder / "showroom" / "showroom.yaml"
@@ -201,7 +216,9 @@ def test_their_first_page_stays_where_the_showroom_has_one_too(at_root: Path) ->
         ("pages/handles.md", "door: garden-pair", "door: garden-pear", "did you mean 'garden-pair'?"),
     ],
 )
-def test_a_slip_is_told_at_its_place(tmp_path: Path, file: str, before: str, after: str, told: str) -> None:
+def test_a_slip_is_told_at_its_place(
+    tmp_path: Path, own_site: OwnSite, file: str, before: str, after: str, told: str
+) -> None:
     folder = own_site(tmp_path, "doors", "")
     slip = folder / "showroom" / file
     text = slip.read_text(encoding="utf-8")
@@ -216,7 +233,7 @@ def test_a_slip_is_told_at_its_place(tmp_path: Path, file: str, before: str, aft
 
 
 def test_serving_watches_the_content(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
-    folder = own_site(tmp_path, "doors", "")
+    folder = write_site(tmp_path, "doors", "")
     config = load_config(str(folder / "mkdocs.yml"), plugins=[])
     plugin = AstragalPlugin()
     plugin.load_config({"content": str(folder / "showroom")})
@@ -225,7 +242,7 @@ def test_serving_watches_the_content(tmp_path: Path, monkeypatch: pytest.MonkeyP
 
 
 def test_served_pages_let_the_server_add_its_script(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
-    folder = own_site(tmp_path, "doors", "")
+    folder = write_site(tmp_path, "doors", "")
     config = load_config(str(folder / "mkdocs.yml"), plugins=[])
     monkeypatch.setattr("configurator.site.mkdocs.plugin.work_ahead", lambda house: None)
     policies = []

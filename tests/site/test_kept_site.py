@@ -10,22 +10,22 @@ from click.testing import CliRunner
 from configurator.cache.by_content import ByContent
 from configurator.cache.pack import Pack
 from configurator.cli import main
-from configurator.kernel.tongue import Words
 from configurator.site.answers import Answers
 from configurator.site.mkdocs import assets, kept_answers
 from configurator.site.mkdocs import build as building
 from configurator.site.mkdocs.build import build
 from configurator.site.mkdocs.kept_answers import pack_name
 from configurator.site.mkdocs.unchanged import stands
-from tests.conftest import small_content
+from tests.conftest import few_scripts, small_content
 from tests.site.test_build import edited, files
 
 FAMILIES = ("cellular-shade", "roller-shade")
 
 
-def few_scripts(folder: Path, words: Words) -> dict[str, str]:
-    """Return a script in place of those that take most of a small build's time, and are the same whatever is edited."""
-    return {"astragal.js": f"// {folder.name} in {words['language']}"}
+def with_less(patch: pytest.MonkeyPatch) -> None:
+    """Have a build make scripts and fonts of hardly anything: no edit changes them, and they take most of its time."""
+    patch.setattr(assets, "configurator_scripts", few_scripts)
+    patch.setattr("configurator.site.face.subset.subset", lambda whole, letters, family, _: (family + letters).encode())
 
 
 @pytest.fixture(scope="module")
@@ -36,7 +36,7 @@ def first(tmp_path_factory: pytest.TempPathFactory) -> Path:
     shutil.copy(Path(__file__).parents[2] / "content" / "families" / f"{FAMILIES[1]}.yaml", content / "families")
     with pytest.MonkeyPatch.context() as patch:
         patch.setenv("XDG_CACHE_HOME", str(home / "caches"))
-        patch.setattr(assets, "configurator_scripts", few_scripts)
+        with_less(patch)
         assert run(content, home / "site") == 0
     return home
 
@@ -49,7 +49,7 @@ def home(first: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[Path]:
     first.rename(kept)
     shutil.copytree(kept, first)
     monkeypatch.setenv("XDG_CACHE_HOME", str(first / "caches"))
-    monkeypatch.setattr(assets, "configurator_scripts", few_scripts)
+    with_less(monkeypatch)
     yield first
     shutil.rmtree(first)
     kept.rename(first)

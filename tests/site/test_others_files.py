@@ -243,6 +243,6 @@ def content(tmp_path: Path) -> Path:
 
 
 @pytest.fixture(scope="module")
-def answers() -> Answers:
+def answers(demo_answers: Callable[[], Answers]) -> Answers:
     """What one build has worked out for the next."""
-    return Answers()
+    return demo_answers()

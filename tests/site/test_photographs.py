@@ -1,5 +1,6 @@
 """A showroom's photographs and painted rooms: where each stands, how it is cut, and that it holds only pixels."""
 
+from collections.abc import Callable
 from pathlib import Path
 
 import pytest
@@ -35,7 +36,7 @@ def told(name: str) -> str:
 
 
 @pytest.fixture(scope="module")
-def site(tmp_path_factory: pytest.TempPathFactory) -> Path:
+def site(tmp_path_factory: pytest.TempPathFactory, demo_answers: Callable[[], Answers]) -> Path:
     """A small site with the same photograph of the showroom, a door, a family and an option."""
     home = tmp_path_factory.mktemp("photographs")
     content = small_content(home / "content", FAMILY)
@@ -48,7 +49,7 @@ def site(tmp_path_factory: pytest.TempPathFactory) -> Path:
     edited(content, f"families/{FAMILY}.yaml", "mechanism: ", f"{told('Our roller')}\nmechanism: ")
     option = "look: {color: '#4c4f52'}"
     edited(content, f"families/{FAMILY}.yaml", option, f"{option}\n        {told('Our cloth')}")
-    build(content, home / "site", Answers())
+    build(content, home / "site", demo_answers())
     return home / "site"
 
 

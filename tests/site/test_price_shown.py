@@ -2,6 +2,7 @@
 
 import re
 import shutil
+from collections.abc import Callable
 from pathlib import Path
 
 import pytest
@@ -63,7 +64,9 @@ def test_a_door_has_no_more_of_a_price_than_the_showroom_shows(tmp_path: Path, s
 
 
 @pytest.mark.parametrize("shown", ["level", "no"])
-def test_a_site_without_prices_in_money_has_none_anywhere(tmp_path: Path, shown: str) -> None:
+def test_a_site_without_prices_in_money_has_none_anywhere(
+    tmp_path: Path, shown: str, demo_answers: Callable[[], Answers]
+) -> None:
     content = small_content(tmp_path / "content", "louvered-shutter")
     shutil.copytree(CONTENT / "prices", content / "prices", ignore=lambda _, names: {*names} - {"shutter.yaml"})
     room = content / "showroom.yaml"
@@ -71,7 +74,7 @@ def test_a_site_without_prices_in_money_has_none_anywhere(tmp_path: Path, shown:
     # What no shutter has goes with no shutter.
     sold = written.replace("picks: {lift: [motor-battery, motor-wired]}", "picks: {divider: [middle]}")
     room.write_text(sold, encoding="utf-8")
-    build(content, tmp_path / "site")
+    build(content, tmp_path / "site", demo_answers())
     texts = {
         path.name: path.read_text(encoding="utf-8")
         for path in (tmp_path / "site").rglob("*")

@@ -1,5 +1,6 @@
 """The site while its content is being written: built again at every change, without end."""
 
+from collections.abc import Callable
 from pathlib import Path
 
 import pytest
@@ -11,9 +12,9 @@ from tests.conftest import small_content
 
 
 @pytest.fixture
-def served(tmp_path: Path) -> Served:
+def served(tmp_path: Path, demo_answers: Callable[[], Answers]) -> Served:
     """A small site that is being written."""
-    return Served(small_content(tmp_path / "content", "roller-shade"), tmp_path / "site", Answers(), ENGLISH)
+    return Served(small_content(tmp_path / "content", "roller-shade"), tmp_path / "site", demo_answers(), ENGLISH)
 
 
 def test_edits_without_end_take_no_more_memory_and_each_is_seen(served: Served) -> None:

@@ -2,11 +2,13 @@
 
 import re
 import shutil
+from collections.abc import Callable
 from pathlib import Path
 
 import pytest
 
 from configurator.places import CONTENT
+from configurator.site.answers import Answers
 from configurator.site.mkdocs.build import build
 from tests.site.pages import links, pages, parsed, target
 
@@ -23,7 +25,7 @@ msgstr "Cada una o dos semanas"
 
 
 @pytest.fixture(scope="module")
-def site(tmp_path_factory: pytest.TempPathFactory) -> Path:
+def site(tmp_path_factory: pytest.TempPathFactory, demo_answers: Callable[[], Answers]) -> Path:
     folder = tmp_path_factory.mktemp("languages")
     content = folder / "content"
     shutil.copytree(CONTENT, content, ignore=shutil.ignore_patterns("words", "prices"))
@@ -35,7 +37,7 @@ def site(tmp_path_factory: pytest.TempPathFactory) -> Path:
     showroom.write_text(showroom.read_text().replace("units: in ", "languages: [en, es]\nunits: in ", 1))
     (content / "words").mkdir()
     (content / "words" / "es.po").write_text(WORDS)
-    build(content, folder / "site")
+    build(content, folder / "site", demo_answers())
     return folder / "site"
 
 
