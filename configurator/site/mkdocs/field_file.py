@@ -31,7 +31,7 @@ STYLE = re.compile(r'<link rel="stylesheet" href="([^"]+)">')
 ICON = re.compile(r'(<link rel="(?:icon|apple-touch-icon)" href=")([^"]+)(")')
 # What runs as the page is read, and what waits until it has been.
 SCRIPT = re.compile(r'<script( defer)? src="([^"]+)"></script>\n?')
-PREVIEW = re.compile(r'<meta (?:property="og:|name="twitter:)[^>]*>\n?')
+PREVIEW = re.compile(r'<meta property="og:[^>]*>\n?')
 LINK = re.compile(r'(<a\b[^>]*?) href="([^"#:]+(?:#[^"]*)?)"')
 
 
