@@ -12,6 +12,7 @@ from configurator.asked import Configuration, Setting, plain_errors
 from configurator.browser.catalog_json import page_catalog
 from configurator.browser.link import shapes as link_shapes
 from configurator.browser.link.made_links import linked_order
+from configurator.browser.link.visit_link import opening_link
 from configurator.catalog import Catalog
 from configurator.kernel.message import is_said, message, plain, say
 from configurator.kernel.mount.hung import hung_with
@@ -143,7 +144,7 @@ def taken(catalog: Catalog, written: str, setting: Setting) -> Job:
 
 def visited(catalog: Catalog, visit: Visit) -> list[Commission]:
     """Return what is decided in a visit as something to be made; what is left out is told on stderr."""
-    ordered = linked_order(visit, page_catalog(catalog))
+    ordered = linked_order(visit, page_catalog(catalog), opening_link)
     for note in ordered["notes"]:
         click.echo(told(note), err=True)
     return ordered["commissions"]

@@ -14,6 +14,7 @@ from playwright.sync_api import Error, Locator, Page, expect
 from configurator import quoted
 from configurator.browser.catalog_json import page_catalog
 from configurator.browser.link.made_links import linked_order
+from configurator.browser.link.visit_link import opening_link
 from configurator.catalog import Catalog
 from configurator.cli import main
 from configurator.commissioned import desk
@@ -78,7 +79,7 @@ def told(paper: Paper, reader: Reader) -> list[str]:
 def command_papers(visit: Any, catalog: Catalog, at: Desk) -> dict[str, Paper]:
     """Return the papers that the command line writes of a visit."""
     stock = page_catalog(catalog)
-    commissions = linked_order(visit, stock)["commissions"]
+    commissions = linked_order(visit, stock, opening_link)["commissions"]
     nobody: Desk = {**at, "client": ""}
     return {
         "quote": quote_paper(quoted.of_visit(catalog, visit, at["day"])),
@@ -93,7 +94,6 @@ def test_papers_and_table_say_what_the_command_writes(page: Page, catalog: Catal
     visit = decided_house()
     open_desk(page, tmp_path, visit)
     reader = Reader(catalog.words, "in", "letter")
-    # The site's pages say where they stand in public, and the content the same.
     page.evaluate(
         "(home) => document.head.insertAdjacentHTML('beforeend', `<link rel=canonical href='${home}visits.html'>`)",
         HOME,

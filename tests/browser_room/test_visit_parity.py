@@ -12,6 +12,7 @@ from configurator.browser import catalog_js, kernel_js
 from configurator.browser.catalog_json import page_catalog
 from configurator.browser.link.catalog_version import catalog_version
 from configurator.browser.link.made_links import linked_order
+from configurator.browser.link.visit_link import opening_link
 from configurator.catalog import Catalog
 from configurator.kernel.visit.agreed import agreed_beside_today, agreed_now
 from configurator.kernel.visit.agreed_today import agreed_today
@@ -56,7 +57,7 @@ const moved = later.openings.map((opening, i) =>
   kernel.agreed_beside_today(later, opening, openings[i].agreed, catalog));
 const beside = later.openings.map((opening, i) =>
   kernel.beside_today(openings[i].agreed, kernel.agreed_today(later, opening, openings[i].agreed, catalog)));
-const linked = kernel.linked_order(later, catalog).commissions
+const linked = kernel.linked_order(later, catalog, kernel.opening_link).commissions
   .map(({ room, links, controls }) => ({ room, links, controls }));
 const merged = kernel.merge_visits(visit, later, (value) => JSON.stringify(value, null, 2));
 const version = kernel.catalog_version(catalog);
@@ -124,7 +125,7 @@ def test_files_are_read_judged_and_written_alike(texts: list[str], on_node: Any)
 
 
 def test_what_is_made_has_the_same_links_on_both_sides(catalog: Catalog, on_node: Any) -> None:
-    ordered = linked_order(a_year_later(), page_catalog(catalog))["commissions"]
+    ordered = linked_order(a_year_later(), page_catalog(catalog), opening_link)["commissions"]
     here = [{name: made[name] for name in ("room", "links", "controls")} for made in ordered]
     assert here == on_node["linked"]
     assert [list(made["links"]) for made in ordered] == [["active"], ["active"]]

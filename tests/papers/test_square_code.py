@@ -13,6 +13,7 @@ from PIL import Image
 from configurator.browser.catalog_json import page_catalog
 from configurator.browser.link.decode import read_link
 from configurator.browser.link.made_links import linked_order
+from configurator.browser.link.visit_link import opening_link
 from configurator.catalog import Catalog
 from configurator.kernel.papers.blocks import CODE, Paper
 from configurator.kernel.papers.install_paper import install_paper
@@ -96,7 +97,7 @@ def test_without_an_address_of_the_site_the_link_stands_alone(catalog: Catalog) 
 def test_each_door_of_a_visit_has_the_code_of_its_link_and_no_name_is_in_it(catalog: Catalog) -> None:
     visit = house()
     visit["openings"][0]["proposals"][0]["liked"] = True
-    commissions = linked_order(visit, page_catalog(catalog))["commissions"]
+    commissions = linked_order(visit, page_catalog(catalog), opening_link)["commissions"]
     links = [HOME + "try.html#" + link for made in commissions for link in made["links"].values()]
     reader = Reader(ENGLISH, "in", "letter")
     for paper in (
@@ -118,7 +119,7 @@ def test_each_door_of_a_visit_has_the_code_of_its_link_and_no_name_is_in_it(cata
 
 
 def test_a_site_that_stands_nowhere_has_no_codes_and_its_papers_say_so(catalog: Catalog) -> None:
-    paper = order_paper(linked_order(house(), page_catalog(catalog))["commissions"], desk())
+    paper = order_paper(linked_order(house(), page_catalog(catalog), opening_link)["commissions"], desk())
     assert not [block for block in paper["blocks"] if block["kind"] == CODE]
     assert [block for block in paper["blocks"] if block["text"]["text"].startswith("There are no codes")]
 
@@ -128,8 +129,8 @@ def test_what_is_no_longer_offered_as_it_was_agreed_has_no_code(catalog: Catalog
     opening = visit["openings"][3]
     stamp: Stamp = {"on": "2025-03-20", "catalog": "1"}
     opening["agreed"] = [deepcopy(agreed_now(visit, opening, opening["proposals"][0], stock, stamp))]
-    assert linked_order(visit, stock)["commissions"][-1]["links"] != {}
+    assert linked_order(visit, stock, opening_link)["commissions"][-1]["links"] != {}
     opening["agreed"][0]["choices"]["fabric"] = "dropped"
     opening["agreed"][0]["covering"]["choices"][0]["options"][0]["id"] = "dropped"
-    made = linked_order(visit, stock)["commissions"][-1]
+    made = linked_order(visit, stock, opening_link)["commissions"][-1]
     assert (made["room"], made["links"]) == ("Kitchen", {})

@@ -1,16 +1,22 @@
-"""Links that open just what of a visit is made, for its papers; none where a link would open something else."""
+"""Links that open just what of a visit is made, for its papers; none where a link would open something else.
+
+``link_of`` is :func:`configurator.browser.link.visit_link.opening_link`; a page has it in another script than papers.
+"""
+
+from collections.abc import Callable
 
 from configurator.browser.link.decode import read_link
 from configurator.browser.link.encode import fit_of
 from configurator.browser.link.shapes import Stock
-from configurator.browser.link.visit_link import opening_link
 from configurator.kernel.papers.decided import decided
 from configurator.kernel.papers.making import Commission, hung_both
 from configurator.kernel.papers.visit_papers import Ordered, ordered_of
 from configurator.kernel.shapes import Fit
 from configurator.kernel.tape.table import DOOR_LIMITS, DOOR_WORDS, HANDLE_LIMITS
 from configurator.kernel.visit.hung_leaves import is_offered
-from configurator.kernel.visit.visit_shapes import Opening, Visit
+from configurator.kernel.visit.visit_shapes import Opening, Proposal, Visit
+
+LinkOf = Callable[[Visit, Opening, list[Proposal], Stock], str]
 
 # Lengths that differ by less are the same on any tape, mm; a family's numbers are no link's, and the same or not.
 SAME_SPELLED = 0.06
@@ -56,13 +62,13 @@ def is_same_door(one: Fit, other: Fit) -> bool:
     )
 
 
-def made_links(visit: Visit, opening: Opening, commission: Commission, stock: Stock) -> dict[str, str]:
+def made_links(visit: Visit, opening: Opening, commission: Commission, stock: Stock, link_of: LinkOf) -> dict[str, str]:
     """Return the link to what is made for an opening, without the ``#``, by each leaf for which it opens just that."""
     found: dict[str, str] = {}
     wanted = decided(opening)
     if len(wanted) == 0 or not is_offered(wanted[0], stock):
         return found
-    link = opening_link(visit, opening, wanted, stock)
+    link = link_of(visit, opening, wanted, stock)
     opened = read_link(link, stock)
     if len(opened["problems"]) > 0:
         return found
@@ -75,12 +81,12 @@ def made_links(visit: Visit, opening: Opening, commission: Commission, stock: St
     return found
 
 
-def linked_order(visit: Visit, stock: Stock) -> Ordered:
+def linked_order(visit: Visit, stock: Stock, link_of: LinkOf) -> Ordered:
     """Return what is decided in a visit, each piece with its link."""
     ordered = ordered_of(visit, stock)
     commissions: list[Commission] = []
     for commission in ordered["commissions"]:
         for opening in visit["openings"]:
             if opening["id"] == commission["opening"]:
-                commissions.append({**commission, "links": made_links(visit, opening, commission, stock)})
+                commissions.append({**commission, "links": made_links(visit, opening, commission, stock, link_of)})
     return {"commissions": commissions, "notes": ordered["notes"]}
