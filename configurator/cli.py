@@ -185,17 +185,18 @@ def tell_link(catalog: "Catalog", link: str, at: str | None, as_json: bool, unit
 
 
 @main.command("visit", help=options.VISIT_HELP)
-@click.argument(
-    "written", metavar="FILE|LINK", type=options.ProposedOrFile(path_type=Path, dir_okay=False, exists=True)
-)
+@click.argument("written", metavar="FILE|LINK", type=options.LinkOrFile(path_type=Path, dir_okay=False, exists=True))
 @options.with_json
 @options.with_setting
 def tell_visit(written: str | Path, as_json: bool, setting: Setting) -> None:
-    """Tell a visit's FILE, or a LINK of proposals to a client or of her answer."""
+    """Tell a visit's FILE, or a LINK of proposals to a client, of her answer or of a door."""
     from configurator import proposed, visited
     from configurator.visit_file import read_file
 
     catalog = asked.catalog(setting.content)
+    if isinstance(written, str) and not proposed.is_proposed(written):
+        tell_link(catalog, written, None, as_json, setting.units)
+        return
     if isinstance(written, str):
         told = proposed.as_json if as_json else proposed.as_text
         click.echo(told(catalog, written, setting.units))

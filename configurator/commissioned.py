@@ -11,6 +11,8 @@ from configurator import linked
 from configurator.asked import Configuration, Setting, plain_errors
 from configurator.browser.catalog_json import page_catalog
 from configurator.browser.link import shapes as link_shapes
+from configurator.browser.link.made_links import linked_order
+from configurator.browser.link.visit_link import opening_link
 from configurator.catalog import Catalog
 from configurator.kernel.message import is_said, message, plain, say
 from configurator.kernel.mount.hung import hung_with
@@ -18,8 +20,8 @@ from configurator.kernel.papers.blocks import Paper
 from configurator.kernel.papers.install_paper import install_paper
 from configurator.kernel.papers.making import Commission, Desk, hung_both, makings
 from configurator.kernel.papers.measuring_paper import Sheet, measuring_paper
-from configurator.kernel.papers.order_paper import order_paper
-from configurator.kernel.papers.visit_papers import blank_sheets, ordered_of, visit_sheets
+from configurator.kernel.papers.order_paper import TRY_PAGE, order_paper
+from configurator.kernel.papers.visit_papers import blank_sheets, visit_sheets
 from configurator.kernel.tongue import Words
 from configurator.kernel.visit.visit_shapes import Visit
 from configurator.papers.order_rows import order_csv, order_json
@@ -27,8 +29,6 @@ from configurator.papers.reader import SHEETS, Reader
 from configurator.spoken import phrase, told
 from configurator.tongues.speech import locale_of
 from configurator.visit_file import read_file
-
-TRY_PAGE = "try.html#"
 
 
 def commission(asked: Configuration, catalog: Catalog) -> Commission:
@@ -40,9 +40,11 @@ def commission(asked: Configuration, catalog: Catalog) -> Commission:
     if is_said(fit["size"]["refusal"]):
         raise click.ClickException(say(fit["size"]["refusal"], catalog.words, catalog.showroom.units))
     return {
+        "opening": "",
         "room": "",
         "socket": "",
-        "control": "",
+        "controls": {},
+        "links": {},
         "count": 1.0,
         "leaves": hung_both(fit),
         "note": "",
@@ -65,6 +67,7 @@ def desk(catalog: Catalog, units: str, client: str, link: str) -> Desk:
         "showroom": catalog.showroom.name,
         "day": day_told(date.today(), catalog.words),
         "link": link,
+        "home": public_home(catalog),
     }
 
 
@@ -81,8 +84,14 @@ def reader(catalog: Catalog, setting: Setting, own_units: str) -> Reader:
 
 def address(catalog: Catalog, written: str) -> str:
     """Return a link as it was written, or where the site's address is known, what follows its ``#`` under that."""
+    home = public_home(catalog)
+    return home + TRY_PAGE + written if home and "#" not in written else written
+
+
+def public_home(catalog: Catalog) -> str:
+    """Return where the site stands in public, with a closing slash, or nothing while that is not known."""
     public = catalog.showroom.public_address.rstrip("/")
-    return f"{public}/{TRY_PAGE}{written}" if public and "#" not in written else written
+    return f"{public}/" if public else ""
 
 
 @dataclass
@@ -135,7 +144,7 @@ def taken(catalog: Catalog, written: str, setting: Setting) -> Job:
 
 def visited(catalog: Catalog, visit: Visit) -> list[Commission]:
     """Return what is decided in a visit as something to be made; what is left out is told on stderr."""
-    ordered = ordered_of(visit, page_catalog(catalog))
+    ordered = linked_order(visit, page_catalog(catalog), opening_link)
     for note in ordered["notes"]:
         click.echo(told(note), err=True)
     return ordered["commissions"]

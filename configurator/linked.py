@@ -27,6 +27,12 @@ UNREADABLE = {
 }
 
 
+def is_linked(written: str) -> bool:
+    """Return whether what was written looks like a link of configurations: whole, or what follows its ``#``."""
+    version, slash, _ = written.rpartition("#")[2].partition("/")
+    return bool(slash) and version.isdigit()
+
+
 def opened(catalog: Catalog, written: str) -> link_shapes.Opened:
     """Return what a link opens to: a whole address, or only what follows its ``#``; what of it could not be read is
     told on stderr.

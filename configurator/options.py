@@ -21,15 +21,17 @@ A_FILE = SpokenPath(path_type=Path, dir_okay=False)
 FILE_THERE = SpokenPath(path_type=Path, dir_okay=False, exists=True)
 
 
-class ProposedOrFile(SpokenPath):
-    """A link of proposals or of an answer, as it was written, or else a file that is there."""
+class LinkOrFile(SpokenPath):
+    """A link of proposals, of an answer or of a door, as it was written, or else a file that is there."""
 
     def convert(self, value: Any, param: click.Parameter | None, ctx: click.Context | None) -> Any:
         """Return the link, or the file's path."""
         # Most commands are given no such thing, and do not wait for what knows it.
+        from configurator.linked import is_linked
         from configurator.proposed import is_proposed
 
-        return value if is_proposed(str(value)) else super().convert(value, param, ctx)
+        is_link = is_proposed(str(value)) or (is_linked(str(value)) and not Path(value).exists())
+        return value if is_link else super().convert(value, param, ctx)
 
 
 class FitForm(NamedTuple):
@@ -202,7 +204,7 @@ Start a showroom of your own in DIR from the starter content.
 Example: astragal new my-showroom""")
 VISIT_HELP = wording("""\
 Tell a visit's FILE: what was measured and found, what comes of each proposal, what was agreed beside today; or a LINK
-of proposals to a client, or of the answer.
+of proposals to a client, of the answer, or of one door, as fit tells it.
 
 Example: astragal visit weir-cottage.visit.json --content my-showroom""")
 WORDS_HELP = wording("""\

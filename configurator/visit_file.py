@@ -1,33 +1,13 @@
 """A visit's file, read: the text is parsed here, what it holds is judged by the kernel."""
 
-import json
 from pathlib import Path
-from typing import Any, NoReturn
 
 from configurator.catalog.clauses import Refusal
+from configurator.catalog.visit_json import kind_in_python, parsed
 from configurator.kernel.message import message, plain
 from configurator.kernel.visit.read_visit import FILE_MOST, NOT_JSON, TOO_DEEP, TOO_LARGE, read_visit
 from configurator.kernel.visit.visit_shapes import ReadVisit, Visit
 from configurator.spoken import phrase
-
-KINDS: dict[type, str] = {
-    str: "text",
-    bool: "flag",
-    int: "number",
-    float: "number",
-    list: "list",
-    dict: "entry",
-}
-
-
-def kind_in_python(value: Any) -> str:
-    """Return of which kind a parsed value is, as the kernel's reader asks it."""
-    return KINDS.get(type(value), "nothing")
-
-
-def no_constant(text: str) -> NoReturn:
-    """Refuse what Python reads and JSON has not: NaN and the infinities."""
-    raise ValueError(text)
 
 
 def read_text(text: str) -> ReadVisit:
@@ -35,12 +15,12 @@ def read_text(text: str) -> ReadVisit:
     if len(text) > FILE_MOST:
         return wrong(TOO_LARGE)
     try:
-        parsed = json.loads(text.removeprefix("\ufeff"), parse_constant=no_constant)
+        value = parsed(text)
     except ValueError:
         return wrong(NOT_JSON)
     except RecursionError:
         return wrong(TOO_DEEP)
-    return read_visit(parsed, kind_in_python)
+    return read_visit(value, kind_in_python)
 
 
 def wrong(why: str) -> ReadVisit:

@@ -11,6 +11,7 @@ from configurator.kernel.say import say_value
 from configurator.kernel.shapes import Answer, Message
 from configurator.kernel.tongue import Words, in_words, wording
 from configurator.kernel.visit.agreed import agreed_beside_today
+from configurator.kernel.visit.control_side import side_told
 from configurator.kernel.visit.findings import opening_findings, stand_ins
 from configurator.kernel.visit.hung_leaves import family_today, hung_leaves, is_offered, picks_today
 from configurator.kernel.visit.leaf_answers import hung_answers
@@ -194,6 +195,9 @@ class Telling:
                     then = part["figures"][name]
                     value = said(then["value"], then["unit"], self.words, self.units)
                     yield f"      {on_one_line(in_words(then['name'], self.words)):<{NAME_WIDTH}} {value}"
+            if part.get("control"):
+                name = in_words(wording("control side"), self.words)
+                yield f"      {name:<{NAME_WIDTH}} {self.phrase(side_told(part['control']))}"
         moved = agreed_beside_today(self.visit, opening, agreed, self.stock)
         if not moved:
             yield "    " + in_words(wording("Everything is as it was agreed."), self.words)

@@ -83,8 +83,8 @@ def demo_answers(remember_demo: Callable[[Path], None]) -> Callable[[], Answers]
 
 
 def small_content(folder: Path, family: str) -> Path:
-    """Write a content of one door, one covering and one page, without price books, which name other coverings."""
-    shutil.copytree(CONTENT, folder, ignore=shutil.ignore_patterns("prices"))
+    """Write a content of one door, one covering and one page, without price books and visits, which name others."""
+    shutil.copytree(CONTENT, folder, ignore=shutil.ignore_patterns("prices", "visits"))
     for room, kept in (("doors", "garden-door"), ("families", family), ("pages", "privacy")):
         for file in (folder / room).iterdir():
             if file.stem != kept:
@@ -98,8 +98,8 @@ def few_scripts(folder: Path, words: Words) -> dict[str, str]:
 
 
 def other_content(folder: Path) -> Path:
-    """Write a content in the theme that the demo has not: two doors, every family."""
-    shutil.copytree(CONTENT, folder)
+    """Write a content in the theme that the demo has not: two doors, every family, no example of a visit."""
+    shutil.copytree(CONTENT, folder, ignore=shutil.ignore_patterns("visits"))
     for door in (folder / "doors").iterdir():
         if door.stem not in ("garden-pair", "garden-door"):
             door.unlink()

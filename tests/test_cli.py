@@ -101,6 +101,7 @@ def test_where_a_public_address_is_given_nothing_is_lacking(run: Run) -> None:
 def test_within_a_content_folder_that_folder_is_meant_and_said(run: Run, monkeypatch: pytest.MonkeyPatch) -> None:
     run("new", "mine")
     shutil.rmtree("mine/prices")
+    shutil.rmtree("mine/visits")
     for kind, kept in {"doors": ["garden-door", "garden-pair"], "families": ["cellular-shade"]}.items():
         for path in Path("mine", kind).iterdir():
             if path.stem not in kept:

@@ -113,6 +113,7 @@ def test_a_wheel_holds_what_is_needed_and_finds_its_own_content(wheel: Path, tmp
 def in_spanish(folder: Path) -> None:
     """Leave one door, one covering and one page of a started content, in Spanish, so that it is soon built."""
     shutil.rmtree(folder / "prices")
+    shutil.rmtree(folder / "visits")
     for room, kept in (("doors", "garden-door"), ("families", "roller-shade"), ("pages", "privacy")):
         for file in (folder / room).iterdir():
             if file.stem != kept:

@@ -10,6 +10,7 @@ from click.testing import CliRunner, Result
 
 from configurator import visited
 from configurator.browser.catalog_json import page_catalog
+from configurator.browser.link.visit_link import opening_link
 from configurator.catalog import Catalog
 from configurator.cli import main
 from configurator.kernel.visit.agreed import agreed_now
@@ -54,6 +55,18 @@ def test_proposals_are_told_with_their_picks_and_first_figures(text: str) -> Non
     # The other leaf's glass is an eighth narrower, and the pair is told so.
     told = " ".join(text.split())
     assert "their widths differ by 1/8 in. Ordered to the narrower, 22 3/4 in" in told
+
+
+def test_a_door_s_link_is_told_as_fit_tells_it(catalog: Catalog) -> None:
+    link = opening_link(house(), house()["openings"][1], house()["openings"][1]["proposals"], page_catalog(catalog))
+    fit = CliRunner().invoke(main, ["fit", link])
+    assert fit.exit_code == 0
+    for written in (link, f"https://doors.example/try.html#{link}"):
+        assert run(written).stdout == fit.stdout
+    assert json.loads(run(link, "--json").stdout)["configurations"]
+    cut = run(link[:-9])
+    assert cut.exit_code == 2
+    assert "cut short" in cut.stderr
 
 
 def test_units_and_language_are_those_asked_for() -> None:

@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING, NamedTuple
 
 from configurator.kernel.shapes import Door, Family, Handle, Household
 from configurator.kernel.tongue import Words
+from configurator.kernel.visit.visit_shapes import Visit
 
 if TYPE_CHECKING:
     from configurator.catalog.former_ids import FormerIds
@@ -39,6 +40,7 @@ class Catalog(Reading):
 
     ``translations`` are what the content itself translates into its language. ``texts`` are all that the content says,
     as it stands there. ``prices`` are there where the showroom writes quotes and everything was asked for.
+    ``visits`` are its examples by the names of their files.
     """
 
     showroom: "Showroom"
@@ -49,6 +51,7 @@ class Catalog(Reading):
     translations: "Translations"
     texts: "list[ContentText]"
     prices: "Pricing | None"
+    visits: dict[str, Visit]
 
 
 class Wanted(NamedTuple):

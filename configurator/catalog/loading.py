@@ -10,6 +10,7 @@ from configurator.catalog.cross_family import cross_check_family
 from configurator.catalog.cross_handle import cross_check_handle
 from configurator.catalog.cross_showroom import check_first_door
 from configurator.catalog.drawing_blocks import Shop
+from configurator.catalog.example_visits import Offered, example_visits
 from configurator.catalog.family_bounds import check_bounds
 from configurator.catalog.family_notes import family_notes
 from configurator.catalog.files import page_files, shown, yaml_files
@@ -51,6 +52,7 @@ from configurator.catalog.strays import note_strays
 from configurator.catalog.theme import check_theme
 from configurator.kernel.message import plain
 from configurator.kernel.shapes import Door, Family, Handle, Household
+from configurator.kernel.visit.visit_shapes import Visit
 from configurator.places import SHOWROOM
 
 Model = TypeVar("Model", bound=BaseModel)
@@ -92,6 +94,7 @@ class _Loading:
             families = {ident: {**family, "price_level": 0.0} for ident, family in families.items()}
         prices = None if self.wanted else self.prices(file, showroom, families)
         guides = {} if self.wanted else self.guides()
+        visits = {} if self.wanted else self.visits(families)
         if showroom:
             # A door whose file is unsound is there all the same.
             check_first_door(file, showroom, yaml_files(self.folder, "doors", []))
@@ -125,6 +128,7 @@ class _Loading:
             texts=self.language.texts,
             formerly=self.formerly,
             prices=prices,
+            visits=visits,
         )
 
     def note_site(self, guides: dict[Path, str], shelf: Shelf) -> None:
@@ -134,6 +138,11 @@ class _Loading:
 
         note_addresses(self.folder, guides, shelf, self.problems)
         note_guides(guides, self.folder, shelf, self.problems)
+
+    def visits(self, families: dict[str, Family]) -> dict[str, Visit]:
+        """Return the example visits; a door or a family whose file is unsound is there all the same."""
+        doors, handles, known = (list(yaml_files(self.folder, kind, [])) for kind in ("doors", "handles", "families"))
+        return example_visits(self.folder, Offered(doors, handles, known, families, self.formerly), self.problems)
 
     def files(self, kind: str, wanted: str) -> dict[str, Path]:
         """Return the YAML files of one kind by id, or that of the one that is wanted."""

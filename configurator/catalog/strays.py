@@ -19,6 +19,7 @@ READ = {
     "handles": (YAML_ENDING,),
     "pages": MARKDOWN_ENDINGS,
     "prices": (YAML_ENDING,),
+    "visits": (".json",),
     "words": (".po",),
     "pictures": SHOWN_ENDINGS,
 }

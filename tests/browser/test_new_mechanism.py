@@ -69,7 +69,7 @@ def package_with_it(folder: Path) -> None:
 def content_with_it(folder: Path) -> Path:
     """Write a showroom of one door and two coverings, one of them of the new kind."""
     content = folder / "showroom"
-    shutil.copytree(CONTENT, content, ignore=shutil.ignore_patterns("prices"))
+    shutil.copytree(CONTENT, content, ignore=shutil.ignore_patterns("prices", "visits"))
     for kind, kept in (("doors", "garden-door"), ("families", "cellular-shade")):
         for file in (content / kind).iterdir():
             if file.stem != kept:

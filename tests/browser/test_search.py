@@ -137,7 +137,7 @@ def spanish(tmp_path_factory: pytest.TempPathFactory, demo_answers: Callable[[],
     """A small showroom in Spanish alone."""
     folder = tmp_path_factory.mktemp("spanish")
     content = folder / "content"
-    shutil.copytree(CONTENT, content, ignore=shutil.ignore_patterns("prices"))
+    shutil.copytree(CONTENT, content, ignore=shutil.ignore_patterns("prices", "visits"))
     kept = {"garden-pair", "sidelight-door", "roller-shade", "cellular-shade", "wood-blind"}
     for path in [*(content / "doors").iterdir(), *(content / "families").iterdir()]:
         if path.stem not in kept:

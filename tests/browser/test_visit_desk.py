@@ -13,6 +13,8 @@ from playwright.sync_api import Error, Locator, Page, expect
 
 from configurator import quoted
 from configurator.browser.catalog_json import page_catalog
+from configurator.browser.link.made_links import linked_order
+from configurator.browser.link.visit_link import opening_link
 from configurator.catalog import Catalog
 from configurator.cli import main
 from configurator.commissioned import desk
@@ -22,7 +24,7 @@ from configurator.kernel.papers.making import Desk
 from configurator.kernel.papers.measuring_paper import measuring_paper
 from configurator.kernel.papers.order_paper import order_paper
 from configurator.kernel.papers.quote_paper import quote_paper
-from configurator.kernel.papers.visit_papers import blank_sheets, ordered_of, visit_sheets
+from configurator.kernel.papers.visit_papers import blank_sheets, visit_sheets
 from configurator.papers.reader import Reader
 from tests.browser.accessibility import violations
 from tests.browser.conftest import OpenContext
@@ -30,6 +32,12 @@ from tests.browser.test_visits import begin, house, is_kept, measure, open_leaf,
 from tests.browser.trying import viewport
 
 INCH = 25.4
+HOME = "https://doors.example/show/"
+# Has the page say, before its scripts run, where it stands in public.
+PUBLIC = f"""
+document.addEventListener("readystatechange", () =>
+  document.head.insertAdjacentHTML("beforeend", "<link rel=canonical href={HOME}visits.html>"), {{ once: true }});
+"""
 
 
 def decided_house() -> dict[str, Any]:
@@ -76,7 +84,7 @@ def told(paper: Paper, reader: Reader) -> list[str]:
 def command_papers(visit: Any, catalog: Catalog, at: Desk) -> dict[str, Paper]:
     """Return the papers that the command line writes of a visit."""
     stock = page_catalog(catalog)
-    commissions = ordered_of(visit, stock)["commissions"]
+    commissions = linked_order(visit, stock, opening_link)["commissions"]
     nobody: Desk = {**at, "client": ""}
     return {
         "quote": quote_paper(quoted.of_visit(catalog, visit, at["day"])),
@@ -89,9 +97,10 @@ def command_papers(visit: Any, catalog: Catalog, at: Desk) -> dict[str, Paper]:
 
 def test_papers_and_table_say_what_the_command_writes(page: Page, catalog: Catalog, tmp_path: Path) -> None:
     visit = decided_house()
+    page.add_init_script(PUBLIC)
     open_desk(page, tmp_path, visit)
     reader = Reader(catalog.words, "in", "letter")
-    papers = command_papers(visit, catalog, desk(catalog, "in", visit["client"], ""))
+    papers = command_papers(visit, catalog, {**desk(catalog, "in", visit["client"], ""), "home": HOME})
     for kind, paper in papers.items():
         page.locator(f"[data-paper={kind}]").click()
         expect(page.locator(f"[data-paper={kind}]")).to_have_attribute("aria-pressed", "true")
@@ -99,6 +108,9 @@ def test_papers_and_table_say_what_the_command_writes(page: Page, catalog: Catal
         lines = told(paper, reader)
         assert len(lines) > 30
         assert [line for line in lines if line not in shown] == [], kind
+        codes = [block["code"] for block in paper["blocks"] if block["kind"] == CODE]
+        assert page.locator(".paper .sheet-link > p").all_text_contents() == codes
+        assert len(codes) == (4 if kind in ("order", "install") else 0)
         scales = page.evaluate(
             "[...document.querySelectorAll('.paper figure svg')]"
             ".map((svg) => svg.viewBox.baseVal.width / parseFloat(svg.getAttribute('width')))"

@@ -282,3 +282,17 @@ def test_a_visit_has_no_barrier_and_fits_its_screen(open_context: OpenContext, t
     page.get_by_role("button", name="Delete this visit").click()
     assert violations(page) == []
     assert page.evaluate("document.documentElement.scrollWidth") <= viewport(size)["width"]
+
+
+def test_the_example_opens_and_stays_as_it_was_left(page: Page, catalog: Catalog, tmp_path: Path) -> None:
+    page.goto("visits.html")
+    page.get_by_role("button", name="Open the example").click()
+    expect(page.locator(".one-door")).to_have_count(4)
+    page.get_by_label("Place", exact=True).fill("Mill Cottage")
+    is_kept(page)
+    page.goto("visits.html")
+    expect(page.locator(".visit-row")).to_have_count(1)
+    page.get_by_role("button", name="Open the example").click()
+    expect(page.get_by_label("Place", exact=True)).to_have_value("Mill Cottage")
+    kept = json.loads(saved(page, tmp_path).read_text(encoding="utf-8"))
+    assert kept == {**catalog.visits["weir-cottage"], "place": "Mill Cottage"}

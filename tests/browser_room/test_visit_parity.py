@@ -11,6 +11,8 @@ import pytest
 from configurator.browser import catalog_js, kernel_js
 from configurator.browser.catalog_json import page_catalog
 from configurator.browser.link.catalog_version import catalog_version
+from configurator.browser.link.made_links import linked_order
+from configurator.browser.link.visit_link import opening_link
 from configurator.catalog import Catalog
 from configurator.kernel.visit.agreed import agreed_beside_today, agreed_now
 from configurator.kernel.visit.agreed_today import agreed_today
@@ -55,8 +57,11 @@ const moved = later.openings.map((opening, i) =>
   kernel.agreed_beside_today(later, opening, openings[i].agreed, catalog));
 const beside = later.openings.map((opening, i) =>
   kernel.beside_today(openings[i].agreed, kernel.agreed_today(later, opening, openings[i].agreed, catalog)));
+const linked = kernel.linked_order(later, catalog, kernel.opening_link).commissions
+  .map(({ room, links, controls }) => ({ room, links, controls }));
 const merged = kernel.merge_visits(visit, later, (value) => JSON.stringify(value, null, 2));
-console.log(JSON.stringify({ written, openings, moved, beside, merged, version: kernel.catalog_version(catalog) }));
+const version = kernel.catalog_version(catalog);
+console.log(JSON.stringify({ written, openings, moved, beside, linked, merged, version }));
 """
 HOSTILE = ["", "[" * 100000, "NaN", "[]", '{"version": 2}', '{"version": 1}', '{"version":1,"id":[],"units":3}']
 
@@ -117,6 +122,13 @@ def test_files_are_read_judged_and_written_alike(texts: list[str], on_node: Any)
             assert there == here
         else:
             assert [slip["says"]["text"] for slip in there] == [slip["says"]["text"] for slip in here]
+
+
+def test_what_is_made_has_the_same_links_on_both_sides(catalog: Catalog, on_node: Any) -> None:
+    ordered = linked_order(a_year_later(), page_catalog(catalog), opening_link)["commissions"]
+    here = [{name: made[name] for name in ("room", "links", "controls")} for made in ordered]
+    assert here == on_node["linked"]
+    assert [list(made["links"]) for made in ordered] == [["active"], ["active"]]
 
 
 def test_what_is_measured_hung_and_agreed_comes_to_the_same(catalog: Catalog, on_node: Any) -> None:

@@ -36,7 +36,7 @@ def answers(demo_answers: Callable[[], Answers]) -> Answers:
 def content(tmp_path: Path) -> Path:
     """The starter content with two doors."""
     folder = tmp_path / "content"
-    shutil.copytree(CONTENT, folder)
+    shutil.copytree(CONTENT, folder, ignore=shutil.ignore_patterns("visits"))
     for door in (folder / "doors").iterdir():
         if door.name not in KEPT_DOORS:
             door.unlink()

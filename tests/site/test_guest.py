@@ -57,7 +57,7 @@ def own_site(remember_demo: Callable[[Path], None]) -> OwnSite:
 def write_site(folder: Path, under: str, nav: str) -> Path:
     """Write a site of two pages with a small showroom, a hook and a search."""
     content = folder / "showroom"
-    shutil.copytree(CONTENT, content, ignore=shutil.ignore_patterns("prices"))
+    shutil.copytree(CONTENT, content, ignore=shutil.ignore_patterns("prices", "visits"))
     for kind, kept in KEPT.items():
         for file in (content / kind).iterdir():
             if file.stem not in kept:

@@ -231,7 +231,7 @@ def test_workers_end_with_the_build_whatever_ends_it(content: Path, tmp_path: Pa
 def content(tmp_path: Path) -> Path:
     """The starter content with one door and one family, so that it is soon built."""
     folder = tmp_path / "content"
-    shutil.copytree(CONTENT, folder, ignore=shutil.ignore_patterns("prices"))
+    shutil.copytree(CONTENT, folder, ignore=shutil.ignore_patterns("prices", "visits"))
     first = next(
         line.split(": ")[1] for line in (folder / "showroom.yaml").read_text().splitlines() if "first_door" in line
     )

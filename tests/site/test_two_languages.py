@@ -28,7 +28,7 @@ msgstr "Cada una o dos semanas"
 def site(tmp_path_factory: pytest.TempPathFactory, demo_answers: Callable[[], Answers]) -> Path:
     folder = tmp_path_factory.mktemp("languages")
     content = folder / "content"
-    shutil.copytree(CONTENT, content, ignore=shutil.ignore_patterns("words", "prices"))
+    shutil.copytree(CONTENT, content, ignore=shutil.ignore_patterns("words", "prices", "visits"))
     for kind, kept in (("doors", {"garden-pair", "garden-door"}), ("families", {"roller-shade"}), ("pages", {"care"})):
         for path in (content / kind).iterdir():
             if path.stem not in kept:

@@ -6,7 +6,7 @@ from configurator.kernel.message import message, plain
 from configurator.kernel.mount.ground import screw_clear
 from configurator.kernel.papers.blocks import Row, paper_row, value_cell
 from configurator.kernel.papers.making import Making
-from configurator.kernel.papers.order_facts import Fact, figure_fact, figure_facts
+from configurator.kernel.papers.order_facts import Fact, figure_fact, figure_facts, making_control
 from configurator.kernel.shapes import Figure, Fit, Fixing, Message
 from configurator.kernel.telling import figure, length, working
 from configurator.kernel.tongue import wording
@@ -14,6 +14,18 @@ from configurator.kernel.views.fixing_front import fixed_area
 
 # Places that lie nearer to an edge than this, mm, lie on it.
 ON_EDGE = 0.05
+# What the piece at hand must be, by the side on which it is worked.
+PIECE_CHECKS: dict[str, str] = {
+    "": wording("The piece is {width} wide and {height} high, and of the hand that stands above."),
+    "left": wording(
+        "The piece is {width} wide and {height} high, of the hand that stands above, and worked on the left, seen "
+        "from the room."
+    ),
+    "right": wording(
+        "The piece is {width} wide and {height} high, of the hand that stands above, and worked on the right, seen "
+        "from the room."
+    ),
+}
 FIXING_KINDS: dict[str, str] = {
     "bracket": wording("bracket"),
     "rod-holder": wording("rod holder"),
@@ -124,7 +136,7 @@ def before_drilling(making: Making) -> list[Message]:
         "height": [figures["order_height"]["value"], "mm"],
     }
     checks = [
-        message("The piece is {width} wide and {height} high, and of the hand that stands above.", terms),
+        message(PIECE_CHECKS[making_control(making)], terms),
         plain("Glass, beads and handle are as measured; the leaf shuts, latches and swings freely."),
     ]
     if over_opening(fit):

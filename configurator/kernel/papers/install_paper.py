@@ -28,6 +28,7 @@ from configurator.kernel.papers.order_paper import (
     paired_table,
     paper_foot,
     paper_head,
+    piece_codes,
     scaled_drawing,
     unsettled,
 )
@@ -124,4 +125,8 @@ def install_paper(commissions: list[Commission], desk: Desk) -> Paper:
         if at > 0:
             blocks.append(new_page())
         blocks.extend(installed_blocks(made[at], desk))
+    codes = piece_codes(made, desk)
+    if len(codes) > 0:
+        blocks.append(new_page())
+        blocks.extend(codes)
     return {"id": "install", "title": title, "foot": paper_foot(desk), "blocks": blocks}

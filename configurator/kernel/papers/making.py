@@ -37,14 +37,17 @@ MADE_QUESTIONS: list[Callable[[Travel, Household], Reply]] = [
 class Commission(TypedDict):
     """A covering that is ordered for an opening, hung on each of its leaves or once over it.
 
-    ``room``, ``note`` and ``socket`` (where there is one for a charger) are as the one who orders writes them,
-    ``control`` the side on which it is worked (``left``, ``right`` or, not known yet, nothing), ``count`` how many
-    openings alike, ``household`` who lives behind it.
+    ``opening`` is its id in a visit, or nothing. ``room``, ``note`` and ``socket`` (where there is one for a charger)
+    are as the one who orders writes them, ``count`` how many openings alike, ``household`` who lives behind it.
+    ``controls`` are the sides on which it is worked where they are said or agreed (``left`` or ``right``), ``links``
+    the links, without the ``#``, that open just what hangs there, both by leaf.
     """
 
+    opening: str
     room: str
     socket: str
-    control: str
+    controls: dict[str, str]
+    links: dict[str, str]
     count: float
     leaves: list[HungLeaf]
     note: str
@@ -54,7 +57,8 @@ class Commission(TypedDict):
 class Desk(TypedDict):
     """Where a paper is written: its language and units, for whom (or nothing), by which showroom, on which day.
 
-    ``link`` is the address from which it was made, or nothing.
+    ``link`` is the address from which it was made, or nothing; ``home`` that of the site in public, with a closing
+    slash, or nothing.
     """
 
     words: Words
@@ -63,6 +67,7 @@ class Desk(TypedDict):
     showroom: str
     day: str
     link: str
+    home: str
 
 
 class Making(TypedDict):

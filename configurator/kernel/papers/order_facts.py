@@ -15,6 +15,7 @@ from configurator.kernel.questions.fixing import held_places
 from configurator.kernel.shapes import Choice, Cloth, Figure, Message
 from configurator.kernel.telling import figure, length, working
 from configurator.kernel.tongue import wording
+from configurator.kernel.visit.control_side import control_side, control_told, is_worked_aside
 
 BAR_COUNTS: dict[str, str] = {
     "rod": wording("rods"),
@@ -100,27 +101,26 @@ def pick_facts(making: Making) -> list[Fact]:
     return facts
 
 
-def control_side(side: str) -> Message:
-    """Return on which side a covering is worked; what is not known is left to mark."""
-    if side == "left":
-        return plain("on the left, seen from the room")
-    if side == "right":
-        return plain("on the right, seen from the room")
-    return plain("to mark: left / right")
+def making_control(making: Making) -> str:
+    """Return the side on which a piece is worked, ``left`` or ``right``; nothing where it is on neither."""
+    said = making["commission"]["controls"].get(making["leaf"], "")
+    return control_side({"leaf": making["leaf"], "fit": making["fit"]}, said)
 
 
-def left_to_mark(making: Making) -> list[Fact]:
-    """Return what nobody measures: the control's side, where a battery is charged; marked by hand where not said."""
+def control_facts(making: Making) -> list[Fact]:
+    """Return the control's side, where a battery is charged, written in by hand where not said, and the lead's side."""
     numbers = making["fit"]["numbers"]
     facts: list[Fact] = []
-    if numbers["hand_drop"] > 0 or numbers["loop_length"] > 0 or numbers["motor_mass"] > 0:
-        facts.append(fact("control_side", plain("control side"), control_side(making["commission"]["control"])))
+    said = making["commission"]["controls"].get(making["leaf"], "")
+    side = control_told({"leaf": making["leaf"], "fit": making["fit"]}, said)
+    if is_worked_aside(numbers):
+        facts.append(fact("control_side", plain("control side"), side))
     if numbers["motor_mass"] > 0 and numbers["wired"] == 0:
         socket = making["commission"]["socket"]
         place = named_cell(socket) if socket != "" else plain("to write in")
         facts.append(fact("charger", plain("socket for the charger"), place))
     if numbers["wired"] > 0:
-        facts.append(fact("lead", plain("side on which the lead leaves"), plain("to mark: left / right")))
+        facts.append(fact("lead", plain("side on which the lead leaves"), plain("at the motor, on the control side")))
     return facts
 
 
@@ -136,7 +136,7 @@ def piece_facts(making: Making) -> list[Fact]:
     facts.append(fact("leaf", plain("left or right"), which_leaf(making)))
     facts.append(fact("fixed_on", plain("fixed"), mount))
     facts.extend(pick_facts(making))
-    facts.extend(left_to_mark(making))
+    facts.extend(control_facts(making))
     if commission["note"] != "":
         facts.append(fact("note", plain("note"), named_cell(commission["note"])))
     return facts

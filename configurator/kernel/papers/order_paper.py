@@ -37,6 +37,8 @@ from configurator.kernel.visit.leaf_answers import ask_leaf
 from configurator.kernel.visit.visit_fields import LEAF_NAMES
 from configurator.kernel.visit.visit_shapes import HungLeaf
 
+# Where a link is opened.
+TRY_PAGE = "try.html#"
 # Room for what the one who orders adds by hand, mm of paper.
 NOTES_HIGH = 26.0
 
@@ -58,6 +60,38 @@ def paper_head(text: Message, desk: Desk) -> list[Block]:
     blocks = [paper_title(text, 1.0), paper_table(silence(), plain_columns, paper_facts(desk))]
     if desk["link"] != "":
         blocks.append(paper_code(plain("All of it again, to look at and to change:"), desk["link"]))
+    return blocks
+
+
+def piece_code(making: Making, address: str, before: str) -> Block:
+    """Return the code that opens a piece on its door; or that it is the one before, or that there is none."""
+    at: dict[str, list[float | str]] = {"position": [str(making["position"]), "name"]}
+    if address == "":
+        why = message(
+            "Piece {position} has no code, as no link opens just that: it is for a sidelight, for a leaf measured by "
+            "itself, or of a covering that is no longer offered as it was agreed.",
+            at,
+        )
+        return paper_text(why)
+    if address == before:
+        return paper_text(message("Piece {position} is opened by the code above it.", at))
+    return paper_code(piece_title(making), address)
+
+
+def piece_codes(made: list[Making], desk: Desk) -> list[Block]:
+    """Return what opens each piece of a visit on its door; nothing where the paper's head has the link of all."""
+    if desk["link"] != "" or len(made) == 0:
+        return []
+    blocks = [paper_title(plain("Each on its door, to look at"), 2.0)]
+    if desk["home"] == "":
+        blocks.append(paper_text(plain("There are no codes, as nobody knows the address at which the site stands.")))
+        return blocks
+    before = ""
+    for making in made:
+        links = making["commission"]["links"]
+        address = desk["home"] + TRY_PAGE + links[making["leaf"]] if making["leaf"] in links else ""
+        blocks.append(piece_code(making, address, before))
+        before = address if address != "" else before
     return blocks
 
 
@@ -279,6 +313,7 @@ def order_paper(commissions: list[Commission], desk: Desk) -> Paper:
     blocks.extend(total_table(plain("Cloth in all"), plain("width on the bolt"), cloth_totals(made)))
     blocks.extend(total_table(plain("Hardware in all"), plain("size"), hardware_totals(made)))
     blocks.append(room_to_write(plain("Notes to the workroom"), NOTES_HIGH))
+    blocks.extend(piece_codes(made, desk))
     for at in range(len(commissions)):
         blocks.extend(made_blocks([making for making in made if making["order"] == at], desk))
     return {"id": "order", "title": title, "foot": paper_foot(desk), "blocks": blocks}

@@ -9,7 +9,7 @@ from configurator.kernel.papers.measuring_paper import Sheet
 from configurator.kernel.shapes import Message
 from configurator.kernel.visit.hung_leaves import hung_leaves, is_offered
 from configurator.kernel.visit.leaf_doors import leaf_door, opening_household
-from configurator.kernel.visit.visit_shapes import Opening, Proposal, Visit, VisitStock
+from configurator.kernel.visit.visit_shapes import HungLeaf, Opening, Proposal, Visit, VisitStock
 
 
 class Ordered(TypedDict):
@@ -19,14 +19,28 @@ class Ordered(TypedDict):
     notes: list[Message]
 
 
+def said_sides(opening: Opening, hung: list[HungLeaf]) -> dict[str, str]:
+    """Return the sides on which coverings are worked, by leaf: as agreed last, else as said for the opening."""
+    sides: dict[str, str] = {}
+    for one in hung:
+        sides[one["leaf"]] = opening.get("control", "")
+    if len(opening["agreed"]) > 0:
+        for part in opening["agreed"][len(opening["agreed"]) - 1]["parts"]:
+            sides[part["leaf"]] = part.get("control", opening.get("control", ""))
+    return sides
+
+
 def as_commission(visit: Visit, opening: Opening, wanted: Proposal, stock: VisitStock) -> Commission:
     """Return a proposal for an opening, hung on its leaves as they are measured, as something to be made."""
+    hung = hung_leaves(opening, wanted, stock)
     return {
+        "opening": opening["id"],
         "room": opening["room"],
         "socket": opening["socket"],
-        "control": opening.get("control", ""),
+        "controls": said_sides(opening, hung),
+        "links": {},
         "count": 1.0,
-        "leaves": hung_leaves(opening, wanted, stock),
+        "leaves": hung,
         "note": wanted["note"],
         "household": opening_household(opening, visit["household"]),
     }

@@ -8,6 +8,7 @@ from configurator.kernel.tape.table import DOOR_WORDS, field_key, fields_of
 from configurator.kernel.tongue import wording
 from configurator.kernel.verdict_words import verdict_word
 from configurator.kernel.visit.agreed_today import AgreedToday, agreed_today
+from configurator.kernel.visit.control_side import control_side, side_told
 from configurator.kernel.visit.hung_leaves import family_today, hung_leaves, picks_today
 from configurator.kernel.visit.leaf_answers import hung_answers
 from configurator.kernel.visit.leaf_doors import opening_household
@@ -66,6 +67,7 @@ def agreed_now(visit: Visit, opening: Opening, proposal: Proposal, stock: VisitS
                 "door": hung[i]["fit"]["door"],
                 "figures": frozen_figures(answer),
                 "verdicts": frozen_verdicts(answer),
+                "control": control_side(hung[i], opening.get("control", "")),
             }
         )
     return {
@@ -170,6 +172,15 @@ def moved_picks(agreed: Agreed, stock: VisitStock) -> list[Moved]:
     return found
 
 
+def moved_side(part: AgreedPart, now: str) -> list[Moved]:
+    """Return that a covering is worked on another side today, or nothing."""
+    then = part.get("control", now)
+    if then == now:
+        return []
+    pair = [side_told(then), side_told(now)]
+    return [moved_thing("covering", part["leaf"], "control_side", wording("control side"), pair)]
+
+
 def moved_price(opening: Opening, agreed: Agreed) -> list[Moved]:
     """Return that another price is named today for the proposal that was agreed, or nothing."""
     found: list[Moved] = []
@@ -248,6 +259,7 @@ def moved_since(opening: Opening, agreed: Agreed, today: AgreedToday, stock: Vis
     for part in agreed["parts"]:
         for i in range(len(hung)):
             if hung[i]["leaf"] == part["leaf"]:
+                found.extend(moved_side(part, today["sides"][i]))
                 found.extend(moved_words(part, hung[i]["fit"]["door"]))
                 found.extend(moved_numbers(part, hung[i]["fit"]["door"]))
                 outcome.extend(moved_outcome(part, today["answers"][i]))

@@ -4,6 +4,7 @@ from typing import TypedDict
 
 from configurator.kernel.resolve import find_option
 from configurator.kernel.shapes import Answer, Family
+from configurator.kernel.visit.control_side import control_side
 from configurator.kernel.visit.hung_leaves import family_today, hung_leaves, picks_today
 from configurator.kernel.visit.leaf_answers import hung_answers
 from configurator.kernel.visit.leaf_doors import opening_household
@@ -12,11 +13,12 @@ from configurator.kernel.visit.visit_shapes import Agreed, HungLeaf, Opening, Pr
 
 class AgreedToday(TypedDict):
     """Whether the catalog has all of it still; the leaves on which it hangs, none where it can be hung no longer; and
-    the answer for each of these."""
+    for each of these the answer and the side on which it is worked."""
 
     known: bool
     hung: list[HungLeaf]
     answers: list[Answer]
+    sides: list[str]
 
 
 def agreed_today(visit: Visit, opening: Opening, agreed: Agreed, stock: VisitStock) -> AgreedToday:
@@ -24,10 +26,11 @@ def agreed_today(visit: Visit, opening: Opening, agreed: Agreed, stock: VisitSto
     known = is_known_still(agreed, stock)
     stocks = hanging_stocks(agreed, stock)
     if len(stocks) == 0:
-        return {"known": known, "hung": [], "answers": []}
+        return {"known": known, "hung": [], "answers": [], "sides": []}
     hung = hung_leaves(opening, as_proposal(agreed), stocks[0])
     answers = hung_answers(hung, opening_household(opening, visit["household"]))
-    return {"known": known, "hung": hung, "answers": answers}
+    sides = [control_side(one, opening.get("control", "")) for one in hung]
+    return {"known": known, "hung": hung, "answers": answers, "sides": sides}
 
 
 def hanging_stocks(agreed: Agreed, stock: VisitStock) -> list[VisitStock]:

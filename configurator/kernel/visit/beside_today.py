@@ -4,8 +4,10 @@ from typing import TypedDict
 
 from configurator.kernel.message import is_said, plain
 from configurator.kernel.shapes import Answer, Message
+from configurator.kernel.tongue import wording
 from configurator.kernel.visit.agreed import has_moved, valued_so
 from configurator.kernel.visit.agreed_today import AgreedToday
+from configurator.kernel.visit.control_side import side_told
 from configurator.kernel.visit.visit_shapes import Agreed, AgreedPart
 
 # What is told of a covering first.
@@ -46,12 +48,32 @@ def part_rows(part: AgreedPart, answers: dict[str, Answer]) -> list[BesideToday]
     return rows
 
 
+def side_row(part: AgreedPart, sides: dict[str, str]) -> list[BesideToday]:
+    """Return on which side one leaf's covering is worked; nothing where none was agreed."""
+    then = part.get("control", "")
+    if then == "":
+        return []
+    now = sides.get(part["leaf"], "")
+    return [
+        {
+            "leaf": part["leaf"],
+            "name": wording("control side"),
+            "then": side_told(then),
+            "now": side_told(now) if part["leaf"] in sides else plain("cannot be hung"),
+            "moved": now != then,
+        }
+    ]
+
+
 def beside_today(agreed: Agreed, today: AgreedToday) -> list[BesideToday]:
-    """Return the first figures of what was agreed, leaf by leaf, each with today's beside it."""
+    """Return the first figures of what was agreed and its control side, leaf by leaf, each with today's beside it."""
     answers: dict[str, Answer] = {}
+    sides: dict[str, str] = {}
     for i in range(len(today["hung"])):
         answers[today["hung"][i]["leaf"]] = today["answers"][i]
+        sides[today["hung"][i]["leaf"]] = today["sides"][i]
     rows: list[BesideToday] = []
     for part in agreed["parts"]:
         rows.extend(part_rows(part, answers))
+        rows.extend(side_row(part, sides))
     return rows

@@ -81,13 +81,15 @@ class FrozenFigure(TypedDict):
 class AgreedPart(TypedDict):
     """What was agreed for one leaf: its door with every number of that day, and what came of it.
 
-    ``figures`` and the states of ``verdicts`` are by id; both are empty where it could not be hung.
+    ``figures`` and the states of ``verdicts`` are by id; both are empty where it could not be hung. ``control`` is the
+    side on which it is worked, as that of an opening is; empty where it is worked on none.
     """
 
     leaf: str
     door: Door
     figures: dict[str, FrozenFigure]
     verdicts: dict[str, str]
+    control: NotRequired[str]
 
 
 class Agreed(TypedDict):
@@ -114,7 +116,7 @@ class Opening(TypedDict):
 
     ``preset`` is the door of the catalog that stands for what nobody measured; ``socket`` says where there is one.
     ``control`` is the side on which the coverings are worked, ``left`` or ``right`` seen from the room, where somebody
-    has said it.
+    has said it; else :mod:`configurator.kernel.visit.control_side` has it by a rule.
     """
 
     id: str

@@ -19,6 +19,7 @@ from configurator.site.kinds.home_page import home
 from configurator.site.kinds.measure_page import measure
 from configurator.site.kinds.moved_pages import moved_pages
 from configurator.site.kinds.try_page import try_page
+from configurator.site.kinds.visits_page import visits_page
 from configurator.site.site_page import Crumb, Given, SitePage
 
 HOME = Crumb(wording("Home"), "index.html")
@@ -134,7 +135,7 @@ def plain_pages(house: House) -> list[SitePage]:
             named(
                 wording("A house with all its doors, measured, proposed and agreed: kept on your device and in a file.")
             ),
-            nothing,
+            partial(visits_page, house),
             [HOME],
         ),
         SitePage(

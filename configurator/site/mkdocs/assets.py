@@ -14,6 +14,7 @@ from configurator.site.drawings.shown_photos import photo_files
 from configurator.site.face.themes import SHARED, style_sheet
 from configurator.site.face.webfonts import FEATURES, WebFont, characters, font_rules, web_fonts
 from configurator.site.house import House
+from configurator.site.mkdocs.examples import example_js
 from configurator.site.mkdocs.slim import slim_css
 
 Files = dict[str, str | bytes]
@@ -33,6 +34,7 @@ def asset_files(house: House) -> Files:
         **wordless(house),
         **scripts(house),
         **icons(house),
+        **examples(house),
         **photo_files(house),
         **first_room(house),
         **room_files(house),
@@ -118,6 +120,15 @@ def page_scripts(house: House) -> dict[str, str]:
     scripts = SHARED / "js"
     stamps = [[path.name, path.read_text(encoding="utf-8")] for path in sorted(scripts.glob("*.js"))]
     return house.once(partial(configurator_scripts, scripts, house.words), "scripts", stamps)
+
+
+def examples(house: House) -> Files:
+    """Return the example visits, each a script."""
+    visits = house.catalog.visits
+    return {
+        f"assets/example-{name}.js": house.once(partial(example_js, one), "example", one)
+        for name, one in visits.items()
+    }
 
 
 def icons(house: House) -> Files:

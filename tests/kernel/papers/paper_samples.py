@@ -19,9 +19,11 @@ def fit_of(catalog: Catalog, door: str, family: str, **choices: str) -> Fit:
 def commission_of(catalog: Catalog, fit: Fit, room: str = "Study") -> Commission:
     """Return a covering as something to be made."""
     return {
+        "opening": "",
         "room": room,
         "socket": "",
-        "control": "",
+        "controls": {},
+        "links": {},
         "count": 1.0,
         "leaves": hung_both(fit),
         "note": "",
@@ -38,6 +40,7 @@ def desk(units: str = "in") -> Desk:
         "showroom": "Lantern & Sill",
         "day": "20 March 2025",
         "link": "",
+        "home": "",
     }
 
 

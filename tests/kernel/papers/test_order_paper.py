@@ -6,6 +6,7 @@ from configurator.catalog import Catalog
 from configurator.kernel.answer import ask_fit
 from configurator.kernel.message import is_said, say
 from configurator.kernel.papers.blocks import CAUTION, DRAWING
+from configurator.kernel.papers.install_facts import before_drilling
 from configurator.kernel.papers.making import Making, makings
 from configurator.kernel.papers.order_facts import Fact, all_facts
 from configurator.kernel.papers.order_paper import order_paper
@@ -88,14 +89,20 @@ def test_a_roller_shade_is_told_as_a_workroom_cuts_it(catalog: Catalog) -> None:
     assert told(piece, "cloth_bolt") == "98 in"
     assert told(piece, "hold_down_count") == "2"
     assert told(piece, "pick_lift") == "Motor on a battery"
-    assert told(piece, "control_side") == "To mark: left / right"
+    assert told(piece, "control_side") == "On the right, seen from the room: away from the handle, as no side is said"
     assert told(piece, "charger") == "To write in"
 
 
-def test_a_wand_s_side_is_left_to_mark_and_a_rail_that_is_lifted_has_none(catalog: Catalog) -> None:
-    wand = facts(made(catalog, fit_of(catalog, "garden-door", "roller-shade", lift="wand"))[0])
+def test_a_wand_is_at_the_hinges_unless_said_and_a_rail_that_is_lifted_has_no_side(catalog: Catalog) -> None:
+    fit = fit_of(catalog, "garden-door", "roller-shade", lift="wand")
+    hinges = fit["door"]["hinge_side"]
+    wand = facts(made(catalog, fit)[0])
     bare = facts(made(catalog, fit_of(catalog, "garden-door", "roller-shade", lift="cordless"))[0])
-    assert "control_side" in wand
+    assert f"on the {hinges}, seen from the room: away from the handle" in wand["control_side"]["value"]["text"]
+    other = "right" if hinges == "left" else "left"
+    given = makings([{**commission_of(catalog, fit), "controls": {"active": other}}])[0]
+    assert told(given, "control_side") == f"On the {other}, seen from the room"
+    assert f"worked on the {other}, seen from the room" in before_drilling(given)[0]["text"]
     assert "charger" not in wand
     assert "control_side" not in bare
 

@@ -6,6 +6,7 @@ from typing import Any
 import pytest
 
 from configurator.kernel.message import say
+from configurator.kernel.papers.visit_papers import ordered_of
 from configurator.kernel.tongue import ENGLISH
 from configurator.kernel.visit.agreed import agreed_beside_today, agreed_now
 from configurator.kernel.visit.agreed_today import agreed_today, as_proposal
@@ -55,6 +56,25 @@ def told(found: list[Moved], kind: str) -> dict[str, tuple[str, str]]:
 def changed_stock(stock: VisitStock) -> Any:
     """Return a catalog that may be changed."""
     return {**stock, "families": deepcopy(stock["families"]), "handles": deepcopy(stock["handles"])}
+
+
+def test_the_side_of_a_control_is_agreed_and_told_when_it_is_another(stock: VisitStock) -> None:
+    visit = house()
+    opening = opening_of(visit, "study")
+    wand = proposal_of(visit, "study", "b")
+    wand["choices"]["lift"] = "wand"
+    stamp: Any = {"on": "2025-03-20", "catalog": "abcde"}
+    opening["agreed"].append(agreed_now(visit, opening, wand, stock, stamp))
+    # The leaf with the handle has its hinges on the right, the other on the left.
+    assert [part["control"] for part in opening["agreed"][0]["parts"]] == ["right", "left"]
+    assert moved_at(visit, "study", stock) == []
+    opening["control"] = "left"
+    sides = ("On the right, seen from the room", "On the left, seen from the room")
+    assert told(moved_at(visit, "study", stock), "covering") == {"control_side": sides}
+    beside = [row for row in beside_at(visit, "study", stock) if row["name"] == "control side"]
+    assert [row["moved"] for row in beside] == [True, False]
+    # Ordered is what was agreed.
+    assert ordered_of(visit, stock)["commissions"][0]["controls"] == {"active": "right", "other": "left"}
 
 
 def test_nothing_has_moved_on_the_day(agreed_house: Visit, stock: VisitStock) -> None:

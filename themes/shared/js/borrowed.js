@@ -3,11 +3,11 @@
 const borrowing = /** @type {HTMLScriptElement | null} */ (document.currentScript)?.src;
 
 /**
- * Runs one of the configurator's scripts.
+ * Runs a script of the site, one of the configurator's by its name.
  * @param {string} name
  * @returns {Promise<void>}
  */
-function runScript(name) {
+export function runScript(name) {
   return new Promise((done, failed) => {
     const script = document.createElement("script");
     script.src = new URL(name, borrowing || location.href).href;

@@ -33,7 +33,7 @@ function openingWords(page, id, at) {
       (value) => change((opening) => setWordOf(opening, page.catalog.doors[opening.preset], name, value))),
   }));
   const socket = field(_("Where a charger finds a socket"), "socket", {});
-  const control = pickField(_("Control side, seen from the room"), [["", _("Not said: marked on the order")], ["left", _("Left")], ["right", _("Right")]],
+  const control = pickField(_("Control side, seen from the room"), [["", _("Not said: away from the handle")], ["left", _("Left")], ["right", _("Right")]],
     (visit) => openingCalled(visit, at)?.control ?? "", (value) => change((opening) => void (opening.control = value)));
   const note = field(_("Note on this door"), "note", { rows: 2 });
   return {

@@ -7,6 +7,8 @@ declare namespace Astragal {
   let kept: Kept;
   // What prices are worked out from, as price.js brings it along; nothing where the showroom shows none in money.
   let prices: PriceStock | null;
+  // A visit, packed, as the script of an example brings it along.
+  let example: string | undefined;
 }
 
 type View = "elevation" | "section" | "plan";
@@ -276,6 +278,13 @@ interface VisitKeep {
 // The page of visits.
 interface VisitPage {
   catalog: Astragal.PageCatalog;
+  // Where the site stands in public, with a closing slash, or nothing.
+  home: string;
+  // The link of an opening, which its form has and its papers take from here.
+  linkOf: typeof Astragal.kernel.opening_link;
+  // The names of the showroom's example visits, and where their scripts lie.
+  examples: string[];
+  shared: string;
   keep: VisitKeep;
   // Something was done, and the way back.
   offer(text: string, task: (() => void) | null): void;

@@ -88,7 +88,7 @@ export function paperNode(paper, units) {
 function commissions({ catalog }, { configurations, household }) {
   const { kernel } = Astragal;
   return configurations.map((one) => ({
-    room: "", socket: "", control: "", count: 1, note: "", household,
+    opening: "", room: "", socket: "", controls: {}, links: {}, count: 1, note: "", household,
     leaves: kernel.hung_both(kernel.hung_with(one.door, familyOf(catalog, one), one.choices, one.wishes)),
   }));
 }
@@ -99,7 +99,7 @@ function commissions({ catalog }, { configurations, household }) {
  * @returns {Astragal.Desk}
  */
 function desk(app, state) {
-  return { words: tongue(), units: state.units, client: "", showroom: app.catalog.showroom, day: inDays(new Date()), link: app.addressOf({ ...state, step: "details" }) };
+  return { words: tongue(), units: state.units, client: "", showroom: app.catalog.showroom, day: inDays(new Date()), link: app.addressOf({ ...state, step: "details" }), home: "" };
 }
 
 /** @type {Pages} */

@@ -4,6 +4,11 @@ function publicHome() {
   return /** @type {HTMLLinkElement | null} */ (document.querySelector("link[rel=canonical]"))?.href ?? "";
 }
 
+/** Where the site stands in public, with a closing slash; nothing where its pages do not say. */
+export function publicRoot() {
+  return publicHome() === "" ? "" : new URL(".", publicHome()).href;
+}
+
 /** Whether others can open a link to this site. */
 export function canBeOpened() {
   return publicHome() !== "" || location.protocol !== "file:";

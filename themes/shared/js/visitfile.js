@@ -55,5 +55,13 @@ function parsedFile(text) {
  * @returns {Promise<Astragal.ReadVisit>}
  */
 export async function visitOfFile(file) {
-  return Astragal.kernel.read_visit(file.size > FILE_MOST ? null : parsedFile(await file.text()), kindOf);
+  return visitOfText(file.size > FILE_MOST ? "" : await file.text());
+}
+
+/**
+ * @param {string} text of a file
+ * @returns {Astragal.ReadVisit}
+ */
+export function visitOfText(text) {
+  return Astragal.kernel.read_visit(parsedFile(text), kindOf);
 }

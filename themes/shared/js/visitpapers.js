@@ -13,8 +13,8 @@ import { _, say, tongue } from "./words.js";
  * @param {Astragal.Visit} visit
  * @returns {Astragal.Desk}
  */
-function visitDeskOf({ catalog }, { units, client }) {
-  return { words: tongue(), units, client, showroom: catalog.showroom, day: inDays(new Date()), link: "" };
+function visitDeskOf({ catalog, home }, { units, client }) {
+  return { words: tongue(), units, client, showroom: catalog.showroom, day: inDays(new Date()), link: "", home };
 }
 
 /**
@@ -100,7 +100,7 @@ export function visitPapers(page, id) {
   /** @param {Astragal.Visit} visit */
   function update(visit) {
     buttons.forEach((button) => button.setAttribute("aria-pressed", String(button.dataset.paper === chosen)));
-    const ordered = MADE_OF_ORDER.includes(chosen) ? Astragal.kernel.ordered_of(visit, page.catalog) : null;
+    const ordered = MADE_OF_ORDER.includes(chosen) ? Astragal.kernel.linked_order(visit, page.catalog, page.linkOf) : null;
     const empty = ordered?.commissions.length === 0;
     setChildren(notes, (ordered?.notes ?? []).map((note) => element("li", {}, say(note, visit.units))));
     none.hidden = !empty;

@@ -2,6 +2,7 @@
 
 import { element, setChildren, setText } from "./dom.js";
 import { visitName } from "./visitform.js";
+import { fetchExample } from "./visitexample.js";
 import { visitFileText, visitOfFile } from "./visitfile.js";
 import { freshId, freshVisit } from "./visitmodel.js";
 import { _, _several, say } from "./words.js";
@@ -60,7 +61,31 @@ export function createVisitList(page) {
     refused, none, list,
     element("div", { class: "visit-begin" },
       element("p", {}, element("button", { type: "button", class: "press", onclick: begin }, _("Begin a visit"))),
-      element("div", {}, element("label", { for: file.id }, _("Open a file")), file, wrong)), twice);
+      element("div", {}, element("label", { for: file.id }, _("Open a file")), file, wrong)),
+    page.examples.length === 0 ? null : element("div", { class: "visit-example" }, page.examples.map(exampleButton),
+      element("p", { class: "note" }, _("An invented house, measured and proposed, to look at and to try things on. It stays as you leave it; once you delete it, it opens afresh."))),
+    twice);
+
+  /** @param {string} name */
+  function exampleButton(name) {
+    const words = page.examples.length === 1 ? _("Open the example") : _("Open the example {name}", { name });
+    return element("button", { type: "button", class: "press quiet", onclick: () => openExample(name) }, words);
+  }
+
+  /**
+   * An example that is kept is opened as it stands, whatever has become of it.
+   * @param {string} name
+   */
+  async function openExample(name) {
+    try {
+      const { visit } = await fetchExample(`${page.shared}example-${name}.js`);
+      const known = await page.keep.open(visit.id).catch(() => null);
+      if (known) page.show(visit.id);
+      else await beginWith(visit);
+    } catch {
+      setText(wrong, _("The example could not be fetched. Try again when there is a signal."));
+    }
+  }
 
   function begin() {
     return beginWith(freshVisit(page.catalog));

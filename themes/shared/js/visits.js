@@ -7,6 +7,7 @@ import { createVisitKeep } from "./visitkeep.js";
 import { createVisitList } from "./visitrows.js";
 import { rememberedPlace } from "./visitplace.js";
 import { createVisitStore } from "./visitstore.js";
+import { publicRoot } from "./publicpage.js";
 import { openingCalled, openingName, today } from "./visitmodel.js";
 import { _ } from "./words.js";
 
@@ -64,6 +65,10 @@ function createVisitPage(root) {
   /** @type {VisitPage} */
   const page = {
     catalog: Astragal.catalog,
+    home: publicRoot(),
+    linkOf: Astragal.kernel.opening_link,
+    examples: (root.dataset.examples ?? "").split(" ").filter(Boolean),
+    shared: root.dataset.shared ?? "",
     keep,
     offer,
     show: (id) => void (location.hash = `${VISIT}${id}`),
