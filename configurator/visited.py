@@ -7,6 +7,7 @@ from configurator.browser.catalog_json import page_catalog
 from configurator.catalog import Catalog
 from configurator.kernel.fit import over_opening
 from configurator.kernel.message import is_said, message, say, say_phrase
+from configurator.kernel.prices.offers import say_named
 from configurator.kernel.say import say_value
 from configurator.kernel.shapes import Answer, Message
 from configurator.kernel.tongue import Words, in_words, wording
@@ -46,6 +47,11 @@ def together(*texts: str) -> str:
     return ", ".join(text for text in map(on_one_line, texts) if text)
 
 
+def priced(catalog: Catalog, price: str) -> str:
+    """Return a price that was named in the showroom's currency; as it is where it has none."""
+    return say_named(price, catalog.prices.terms["money"]) if catalog.prices else price
+
+
 def leaf_name(ident: str, words: Words) -> str:
     """Return what a leaf is called at the head of a line."""
     name = in_words(LEAF_NAMES[ident], words) if ident in LEAF_NAMES else on_one_line(ident)
@@ -68,6 +74,7 @@ class Telling:
     """One visit told in a language and in units, against today's catalog."""
 
     def __init__(self, catalog: Catalog, visit: Visit, units: str) -> None:
+        self.catalog = catalog
         self.words = catalog.words
         self.stock: VisitStock = page_catalog(catalog)
         self.visit = visit
@@ -149,7 +156,7 @@ class Telling:
             ]
             names = [family["name"], *(option["name"] for option in options)]
         liked = in_words(wording("liked"), self.words) if proposal["liked"] else ""
-        return together(*names, proposal["price"], liked)
+        return together(*names, priced(self.catalog, proposal["price"]), liked)
 
     def place_name(self, leaf: str, over: bool) -> str:
         """Return where a covering hangs: on which leaf, or over all of them."""
@@ -185,7 +192,7 @@ class Telling:
             "  "
             + self.phrase(message("Agreed on {day}", day))
             + ": "
-            + together(agreed["covering"]["name"], *names, agreed["price"])
+            + together(agreed["covering"]["name"], *names, priced(self.catalog, agreed["price"]))
         )
         for part in agreed["parts"]:
             yield "    " + self.place_name(part["leaf"], agreed["covering"]["numbers"].get("over_opening", 0) > 0)

@@ -7,6 +7,8 @@ declare namespace Astragal {
   let kept: Kept;
   // What prices are worked out from, as price.js brings it along; nothing where the showroom shows none in money.
   let prices: PriceStock | null;
+  // How the showroom writes amounts, from the same place; nothing where it has no currency.
+  let money: Money | null;
 }
 
 type View = "elevation" | "section" | "plan";
@@ -283,6 +285,8 @@ interface VisitPage {
   showAll(): void;
   // An answer to proposals that the page was opened with, until it is shown.
   answer?: string;
+  // The proposal that the configurator has just brought, until it is shown.
+  brought?: string;
   // What has given way where a visit was written twice.
   tellGiven(id: string, given: GivenWay[]): void;
 }

@@ -106,8 +106,20 @@ function createVisitPage(root) {
     form.update(visit);
     setChildren(place, [form.node]);
     const { visit: last, opening } = rememberedPlace();
-    if (last === id) place.querySelector(`[data-opening="${opening}"]`)?.setAttribute("open", "");
-    place.querySelector("h2")?.focus();
+    const door = place.querySelector(`[data-opening="${opening}"]`);
+    if (last === id) door?.setAttribute("open", "");
+    // What is in it is made at once, and not when the browser comes to tell that it is open.
+    door?.dispatchEvent(new Event("toggle"));
+    if (page.brought) showBrought();
+    else place.querySelector("h2")?.focus();
+  }
+
+  /** What has come from the configurator is shown where it is now, rather than the top of the visit. */
+  function showBrought() {
+    const card = place.querySelector(`[data-proposal="${page.brought}"]`);
+    page.brought = "";
+    card?.scrollIntoView({ block: "start" });
+    /** @type {HTMLElement | null | undefined} */ (card?.querySelector("h4"))?.focus({ preventScroll: true });
   }
 
   /**
