@@ -211,10 +211,10 @@ class Telling:
     def moved_line(self, moved: Moved) -> str:
         """Return what was and what is."""
         named = together(leaf_name(moved["leaf"], self.words), in_words(moved["name"], self.words))
-        pair: dict[str, list[float | str]] = {
-            "was": [self.say(moved["then"]), "name"],
-            "now": [self.say(moved["now"]), "name"],
-        }
+        was, now = self.say(moved["then"]), self.say(moved["now"])
+        if moved["kind"] == "price":
+            was, now = priced(self.catalog, was), priced(self.catalog, now)
+        pair: dict[str, list[float | str]] = {"was": [was, "name"], "now": [now, "name"]}
         return wrapped(f"{named}: {self.phrase(message('agreed: {was}; today: {now}', pair))}", 6)
 
     def opening_json(self, opening: Opening) -> dict[str, object]:

@@ -70,9 +70,10 @@ function besideTable(rows, units) {
  * @param {Astragal.Moved} moved
  * @param {string} units
  */
-function movedLine({ leaf, name, then, now }, units) {
+function movedLine({ kind, leaf, name, then, now }, units) {
+  const told = (/** @type {Astragal.Message} */ words) => (kind === "price" ? namedPrice(say(words, units)) : say(words, units));
   const where = leaf === "" ? capital(name) : _("{leaf}, {what}", { leaf: leafTold(leaf), what: name });
-  return element("li", {}, element("strong", {}, where), " ", _("agreed: {was}; today: {now}", { was: say(then, units), now: say(now, units) }));
+  return element("li", {}, element("strong", {}, where), " ", _("agreed: {was}; today: {now}", { was: told(then), now: told(now) }));
 }
 
 /**

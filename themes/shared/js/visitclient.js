@@ -226,7 +226,7 @@ export function clientPart(page, id) {
   const answered = Boolean(page.answer);
   const fold = foldedPart({ class: "desk" }, () => [linkPart(page, id), answerTaking(page, id)], ({ openings }) => {
     const count = openings.filter(({ proposals }) => proposals.some(({ liked }) => liked)).length;
-    return { name: _("Proposals for the client, and the answer"), note: count === 0 ? _("Nothing is liked yet.") : _several("{count} door answered", "{count} doors answered", { count }) };
+    return { name: _("Proposals and the answer"), note: count === 0 ? _("Nothing is liked yet.") : _several("{count} door answered", "{count} doors answered", { count }) };
   }, () => page.keep.now(id));
   if (answered) fold.open();
   return { node: element("section", { class: "panel" }, fold.node), update: fold.update };

@@ -139,6 +139,20 @@ function createVisitPage(root) {
     offer(_("This is a client’s answer, but its visit is not on this device. Open the visit where it is kept, and paste the link there."), null);
   }
 
+  /**
+   * A page that is left has no time to write: a link to another page waits until everything is on the device.
+   * @param {MouseEvent} event
+   */
+  async function leaveWritten(event) {
+    const link = /** @type {Element} */ (event.target).closest("a");
+    const leaves = link?.protocol === location.protocol && link.pathname !== location.pathname;
+    const opensBeside = event.button !== 0 || event.ctrlKey || event.metaKey || event.shiftKey || event.altKey;
+    if (!link || !leaves || opensBeside || keep.state(shown) !== "writing") return;
+    event.preventDefault();
+    await keep.flush();
+    location.assign(link.href);
+  }
+
   /** @param {boolean} opened whether the reader has come from another part of the page */
   async function route(opened) {
     await keep.flush();
@@ -167,6 +181,7 @@ function createVisitPage(root) {
     else if (shown === "") void list.update();
   });
   root.replaceChildren(place, foot);
+  root.addEventListener("click", (event) => void leaveWritten(event));
   window.addEventListener("hashchange", () => void route(true));
   // Whoever closes the page, or lays the phone aside, has what was typed last written too.
   window.addEventListener("pagehide", () => void keep.flush());
