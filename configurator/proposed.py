@@ -14,14 +14,18 @@ from configurator.browser.link.set_doors import set_door
 from configurator.browser.link.shapes import Opened
 from configurator.browser.link.tokens import is_token_link
 from configurator.catalog import Catalog
-from configurator.kernel.message import is_said, message, say, say_phrase
+from configurator.kernel.message import is_said, message, plain, say, say_phrase
 from configurator.kernel.shapes import Message
 from configurator.kernel.tongue import in_words, wording
 from configurator.report import wrapped
 from configurator.spoken import phrase
-from configurator.visited import on_one_line, together
+from configurator.visited import on_one_line, priced, together
 
 SET, ANSWER = "p", "a"
+OTHERWISE = wording(
+    "The figures are those of the leaf with the handle. The other leaf measures a little otherwise, and its piece is "
+    "made to that."
+)
 
 
 def refuse(refused: Message) -> None:
@@ -98,7 +102,9 @@ class Telling:
             yield on_one_line(opening["room"]) or self.door(number)
             for proposal in opening["proposals"]:
                 named = self.says(message("Proposal {id}", {"id": [proposal["tag"], "name"]}))
-                yield f"  {together(named, proposal['price'], proposal['note'])}"
+                yield f"  {together(named, priced(self.catalog, proposal['price']), proposal['note'])}"
+                if proposal["otherwise"]:
+                    yield wrapped(self.says(plain(OTHERWISE)), 4)
             yield from self.opened_lines(set_door(opening, page_catalog(self.catalog)))
 
     def opened_lines(self, opened: Opened) -> Iterator[str]:

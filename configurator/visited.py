@@ -7,6 +7,7 @@ from configurator.browser.catalog_json import page_catalog
 from configurator.catalog import Catalog
 from configurator.kernel.fit import over_opening
 from configurator.kernel.message import is_said, message, say, say_phrase
+from configurator.kernel.prices.offers import say_named
 from configurator.kernel.say import say_value
 from configurator.kernel.shapes import Answer, Message
 from configurator.kernel.tongue import Words, in_words, wording
@@ -47,6 +48,11 @@ def together(*texts: str) -> str:
     return ", ".join(text for text in map(on_one_line, texts) if text)
 
 
+def priced(catalog: Catalog, price: str) -> str:
+    """Return a price that was named in the showroom's currency; as it is where it has none."""
+    return say_named(price, catalog.prices.terms["money"]) if catalog.prices else price
+
+
 def leaf_name(ident: str, words: Words) -> str:
     """Return what a leaf is called at the head of a line."""
     name = in_words(LEAF_NAMES[ident], words) if ident in LEAF_NAMES else on_one_line(ident)
@@ -69,6 +75,7 @@ class Telling:
     """One visit told in a language and in units, against today's catalog."""
 
     def __init__(self, catalog: Catalog, visit: Visit, units: str) -> None:
+        self.catalog = catalog
         self.words = catalog.words
         self.stock: VisitStock = page_catalog(catalog)
         self.visit = visit
@@ -150,7 +157,7 @@ class Telling:
             ]
             names = [family["name"], *(option["name"] for option in options)]
         liked = in_words(wording("liked"), self.words) if proposal["liked"] else ""
-        return together(*names, proposal["price"], liked)
+        return together(*names, priced(self.catalog, proposal["price"]), liked)
 
     def place_name(self, leaf: str, over: bool) -> str:
         """Return where a covering hangs: on which leaf, or over all of them."""
@@ -186,7 +193,7 @@ class Telling:
             "  "
             + self.phrase(message("Agreed on {day}", day))
             + ": "
-            + together(agreed["covering"]["name"], *names, agreed["price"])
+            + together(agreed["covering"]["name"], *names, priced(self.catalog, agreed["price"]))
         )
         for part in agreed["parts"]:
             yield "    " + self.place_name(part["leaf"], agreed["covering"]["numbers"].get("over_opening", 0) > 0)
@@ -208,10 +215,10 @@ class Telling:
     def moved_line(self, moved: Moved) -> str:
         """Return what was and what is."""
         named = together(leaf_name(moved["leaf"], self.words), in_words(moved["name"], self.words))
-        pair: dict[str, list[float | str]] = {
-            "was": [self.say(moved["then"]), "name"],
-            "now": [self.say(moved["now"]), "name"],
-        }
+        was, now = self.say(moved["then"]), self.say(moved["now"])
+        if moved["kind"] == "price":
+            was, now = priced(self.catalog, was), priced(self.catalog, now)
+        pair: dict[str, list[float | str]] = {"was": [was, "name"], "now": [now, "name"]}
         return wrapped(f"{named}: {self.phrase(message('agreed: {was}; today: {now}', pair))}", 6)
 
     def opening_json(self, opening: Opening) -> dict[str, object]:

@@ -117,6 +117,12 @@ def prices_json(catalog: Catalog) -> str:
     return json.dumps(compact(shown), ensure_ascii=False, separators=(",", ":"))
 
 
+def money_json(catalog: Catalog) -> str:
+    """Return how the showroom writes amounts as JSON text: nothing where it has no currency. It holds no price."""
+    money = catalog.prices.terms["money"] if catalog.prices else None
+    return json.dumps(compact(money), ensure_ascii=False, separators=(",", ":"))
+
+
 def compact(value: Any) -> Any:
     """Return the same data with whole numbers written without a decimal point."""
     if isinstance(value, dict):

@@ -2,7 +2,7 @@
 
 from pathlib import Path
 
-from configurator.browser.catalog_json import catalog_json, prices_json
+from configurator.browser.catalog_json import catalog_json, money_json, prices_json
 from configurator.browser.join import FIRST, PAGES, before, scripts_of, text_of
 from configurator.browser.kernel_scripts import kernel_scripts
 from configurator.browser.page_module import PageModule, PageProblem, page_modules
@@ -61,5 +61,5 @@ def catalog_js(catalog: Catalog) -> str:
 
 
 def prices_js(catalog: Catalog) -> str:
-    """Return what goes before the script of the part that tells prices: it sets ``Astragal.prices``."""
-    return f"Astragal.prices={prices_json(catalog)};\n"
+    """Return what goes before the script of the part that tells prices: ``Astragal.prices`` and ``Astragal.money``."""
+    return f"Astragal.prices={prices_json(catalog)};Astragal.money={money_json(catalog)};\n"

@@ -64,7 +64,7 @@ def test_from_the_consultant_to_the_client_and_back(open_context: OpenContext, t
     study.get_by_label("Your remarks on this door").fill("Is there a darker one?")
     phone.reload()
     expect(phone.locator(".client-leaf :checked")).to_have_count(1)
-    expect(phone.locator(".client-answer dd").first).to_have_text("Roller shade")
+    expect(phone.locator(".client-answer dd").first).to_have_text("B: Roller shade")
     letter = phone.get_by_role("link", name="Write to the showroom").get_attribute("href") or ""
     assert letter.startswith("mailto:hello@lantern-and-sill.example?")
     assert "Tansy" not in letter

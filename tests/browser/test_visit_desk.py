@@ -101,6 +101,8 @@ def test_papers_and_table_say_what_the_command_writes(page: Page, catalog: Catal
     open_desk(page, tmp_path, visit)
     reader = Reader(catalog.words, "in", "letter")
     papers = command_papers(visit, catalog, {**desk(catalog, "in", visit["client"], ""), "home": HOME})
+    # A paper is white, whatever the page around it.
+    page.emulate_media(color_scheme="dark")
     for kind, paper in papers.items():
         page.locator(f"[data-paper={kind}]").click()
         expect(page.locator(f"[data-paper={kind}]")).to_have_attribute("aria-pressed", "true")
@@ -117,6 +119,8 @@ def test_papers_and_table_say_what_the_command_writes(page: Page, catalog: Catal
         )
         drawn = [one["scale"] for block in paper["blocks"] if block["kind"] == DRAWING for one in block["drawings"]]
         assert scales == pytest.approx(drawn, rel=0.01), kind
+        if kind in ("order", "measure"):
+            assert violations(page) == [], kind
     page.locator("[data-paper=order]").click()
     with page.expect_download() as download:
         page.get_by_role("button", name="Save the order as a table").click()

@@ -83,6 +83,7 @@ def random_set(chance: random.Random) -> ProposalSet:
                     {
                         "tag": tag(chance),
                         "leaves": [leaf for leaf in LEAF_SIGNS if chance.random() < 0.3],
+                        "otherwise": chance.random() < 0.3,
                         "note": chance.choice(WRITTEN) * chance.randint(0, 3),
                         "price": chance.choice(["", "1250", "1250.50"]),
                     }

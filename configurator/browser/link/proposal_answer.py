@@ -67,6 +67,11 @@ def no_answer() -> ProposalAnswer:
     return {"visit": "", "mark": "", "remark": "", "openings": []}
 
 
+def remark_most() -> int:
+    """Return how many letters a link takes of a remark."""
+    return REMARK_MOST
+
+
 def fresh_answer(told: ProposalSet) -> ProposalAnswer:
     """Return the answer to a set before anything is marked."""
     openings: list[AnsweredOpening] = [

@@ -33,17 +33,21 @@ SET_PRICE_MOST = 24
 SET_DAY_MOST = 10
 INNER_LINK_MOST = 4000
 LEAF_SIGNS = {"active": "a", "other": "o", "left-sidelight": "l", "right-sidelight": "r"}
+# Beside the leaves' signs: the other leaf is not as the one with the handle, which is the one that the link holds.
+OTHERWISE_SIGN = "x"
 
 
 class SetProposal(TypedDict):
     """What is told of one proposal; its covering, picks and position stand in the opening's link, in the same order.
 
     ``tag`` is what an answer calls it by. ``leaves`` are those that it dresses, in the order of ``LEAF_SIGNS``;
+    ``otherwise`` says that it dresses the other leaf of a pair, too, and that this one measures otherwise.
     ``price`` is a text, empty where none is told.
     """
 
     tag: str
     leaves: list[str]
+    otherwise: bool
     note: str
     price: str
 
@@ -83,6 +87,11 @@ def no_set() -> ProposalSet:
     return {"visit": "", "mark": "", "on": "", "client": "", "words": "", "openings": []}
 
 
+def set_words_most() -> int:
+    """Return how many letters a link takes of the consultant's words to all of it."""
+    return SET_WORDS_MOST
+
+
 def too_long(what: str, text: str, most: float) -> Message:
     """Return that a text has more letters than a link takes, or silence."""
     count = letter_count(text)
@@ -102,7 +111,7 @@ def set_refusal(told: ProposalSet) -> Message:
         return message(many, {"most": [SET_OPENINGS_MOST, "count"], "count": [count, "count"]})
     found = [
         too_long(wording("Name of the client"), told["client"], SET_NAME_MOST),
-        too_long(wording("Your words to them all"), told["words"], SET_WORDS_MOST),
+        too_long(wording("Your words to the client"), told["words"], SET_WORDS_MOST),
     ]
     found.extend([opening_refusal(opening) for opening in told["openings"]])
     for why in found:
@@ -138,6 +147,8 @@ def encode_set(told: ProposalSet) -> TokenLink:
         tokens.extend([opening["tag"], spell_text(opening["room"]), opening["link"], str(len(opening["proposals"]))])
         for proposal in opening["proposals"]:
             signs = "".join([sign for leaf, sign in LEAF_SIGNS.items() if leaf in proposal["leaves"]])
+            if proposal["otherwise"]:
+                signs = signs + OTHERWISE_SIGN
             tokens.extend([proposal["tag"], signs, spell_text(proposal["note"]), spell_text(proposal["price"])])
     return tokens_link(
         tokens, wording("The link has {count} letters, more than mail programs pass on whole. Shorten the notes.")
@@ -182,11 +193,13 @@ def next_proposal(run: TokenRun) -> SetProposal:
     tag = next_tag(run, False)
     signs = next_token(run)
     leaves = [leaf for leaf, sign in LEAF_SIGNS.items() if sign in signs]
-    if len(signs) != len(leaves):
+    otherwise = OTHERWISE_SIGN in signs
+    if len(signs) != len(leaves) + (1 if otherwise else 0):
         run["good"] = False
     return {
         "tag": tag,
         "leaves": leaves,
+        "otherwise": otherwise,
         "note": next_text(run, SET_NOTE_MOST),
         "price": next_text(run, SET_PRICE_MOST),
     }

@@ -10,6 +10,7 @@ from configurator.browser.link.spell import spell_number
 from configurator.browser.link.told_text import seen_text
 from configurator.browser.link.visit_link import opening_link
 from configurator.kernel.visit.hung_leaves import is_offered
+from configurator.kernel.visit.leaf_doors import is_other_otherwise
 from configurator.kernel.visit.visit_shapes import Opening, Proposal, Visit
 
 
@@ -83,12 +84,13 @@ def set_of_visit(visit: Visit, wishes: SetWishes, stock: Stock) -> ProposalSet:
     openings: list[SetOpening] = []
     for opening in shown_openings(visit, stock):
         offered = offered_proposals(opening, stock)
+        otherwise = is_other_otherwise(opening, stock)
         openings.append(
             {
                 "tag": opening_tag(opening),
                 "room": seen_text(opening["room"]),
                 "link": opening_link(visit, opening, offered, stock),
-                "proposals": [set_proposal(proposal, wishes["prices"]) for proposal in offered],
+                "proposals": [set_proposal(proposal, wishes["prices"], otherwise) for proposal in offered],
             }
         )
     return {
@@ -101,11 +103,13 @@ def set_of_visit(visit: Visit, wishes: SetWishes, stock: Stock) -> ProposalSet:
     }
 
 
-def set_proposal(proposal: Proposal, priced: bool) -> SetProposal:
-    """Return what is told of a proposal."""
+def set_proposal(proposal: Proposal, priced: bool, otherwise: bool) -> SetProposal:
+    """Return what is told of a proposal for an opening, of which the other leaf may measure ``otherwise``."""
+    leaves = [leaf for leaf in LEAF_SIGNS if leaf in proposal["leaves"]]
     return {
         "tag": proposal_tag(proposal),
-        "leaves": [leaf for leaf in LEAF_SIGNS if leaf in proposal["leaves"]],
+        "leaves": leaves,
+        "otherwise": otherwise and (len(leaves) == 0 or "other" in leaves),
         "note": seen_text(proposal["note"]),
         "price": proposal["price"] if priced else "",
     }

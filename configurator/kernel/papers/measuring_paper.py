@@ -227,11 +227,11 @@ def sheet_blocks(sheet: Sheet, desk: Desk) -> list[Block]:
     beside = sidelight_rows(sheet)
     if len(beside) > 0:
         blocks.append(paper_table(plain("Side panels"), sidelight_columns(), beside))
-    people = [word_column(plain("what"), 1.9), word_column(plain("how"), 2.3), word_column(blank, 1.0)]
+    people = [word_column(plain("what"), 1.9), word_column(plain("how"), 2.3), word_column(plain("measured"), 1.0)]
     blocks.append(paper_table(plain("Who lives there, who looks in"), people, people_rows()))
     blocks.append(room_to_write(plain("Socket for a charger: where"), 7.0))
     blocks.append(room_to_write(plain("Notes: what is wanted, what stands in the way"), NOTES_ROOM))
-    blocks.append(paper_title(plain("Where the tape goes"), 3.0))
+    blocks.append(paper_title(plain("Where the tape goes"), 2.0))
     blocks.append(paper_text(plain("These small drawings are not to scale.")))
     blocks.append(paper_drawings(place_drawings(sheet, desk)))
     return blocks

@@ -34,10 +34,8 @@ from configurator.kernel.prices.price_shapes import (
 )
 from configurator.kernel.prices.ranks import RANK_WORDS, open_offers, quote_ways
 from configurator.kernel.shapes import Message
+from configurator.kernel.visit.proposal_names import offer_letter, offer_name
 from configurator.kernel.visit.visit_fields import LEAF_NAMES
-
-# What several offers for one opening are told apart by.
-LETTERS = "ABCDEFGHIJKLMNOPQRSTUVWXYZ"
 
 
 def quote_paper(quote: Quote) -> Paper:
@@ -76,15 +74,14 @@ def opening_blocks(opening: Quoted, money: Money) -> list[Block]:
     blocks = [paper_title(named_cell(opening["name"]), 2.0)]
     place = 0
     for offer in open_offers(opening):
-        several = len(open_offers(opening)) > 1
-        blocks.extend(offer_blocks(offer, LETTERS[place % 26] if several else "", money))
+        blocks.extend(offer_blocks(offer, offer_letter(place, len(open_offers(opening))), money))
         place = place + 1
     return blocks
 
 
 def offer_blocks(offer: Offer, letter: str, money: Money) -> list[Block]:
     """Return an offer: its name and picks, what is said of it, and a table for each of its pieces."""
-    blocks = [paper_title(offer_name(offer, letter), 3.0)]
+    blocks = [paper_title(offer_name(offer["name"], letter), 3.0)]
     if len(offer["picks"]) > 0:
         blocks.append(paper_text(picks_line(offer["picks"])))
     if offer["note"] != "":
@@ -114,13 +111,6 @@ def picks_line(picks: list[list[str]]) -> Message:
         terms["option" + number] = [pick[1], "name"]
         parts.append("{choice" + number + "}: {option" + number + "}")
     return message(" · ".join(parts), terms)
-
-
-def offer_name(offer: Offer, letter: str) -> Message:
-    """Return an offer's name, with its letter where there are several."""
-    if letter == "":
-        return named_cell(offer["name"])
-    return message("{letter}: {name}", {"letter": [letter, "name"], "name": [offer["name"], "name"]})
 
 
 def piece_table(price: Price, money: Money) -> Block:

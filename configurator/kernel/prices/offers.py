@@ -1,6 +1,7 @@
 """A covering as it is offered: its pieces priced by the showroom's books, or for the price that was named."""
 
 from configurator.kernel.message import is_said, silence
+from configurator.kernel.prices.money_words import say_money
 from configurator.kernel.prices.piece_prices import pick_names, piece_price
 from configurator.kernel.prices.price_shapes import Money, Offer, PriceBook, PriceTerms
 from configurator.kernel.shapes import Message
@@ -35,6 +36,12 @@ def named_offer(offer: Offer, written: str, money: Money) -> Offer:
     if amount < 0:
         return offer
     return {**offer, "named": amount, "amount": amount, "refusal": silence()}
+
+
+def say_named(written: str, money: Money) -> str:
+    """Return a price that was named as digits with a point, as it is written in a currency; other words as they are."""
+    amount = minor_of(written, money)
+    return written if amount < 0 else say_money(amount, money)
 
 
 def minor_of(written: str, money: Money) -> float:

@@ -9,7 +9,7 @@ from configurator.kernel.tongue import wording
 from configurator.kernel.verdict_words import verdict_word
 from configurator.kernel.visit.agreed_today import AgreedToday, agreed_today
 from configurator.kernel.visit.control_side import control_side, side_told
-from configurator.kernel.visit.hung_leaves import family_today, hung_leaves, picks_today
+from configurator.kernel.visit.hung_leaves import family_today, hung_leaves, is_offered, picks_today
 from configurator.kernel.visit.leaf_answers import hung_answers
 from configurator.kernel.visit.leaf_doors import opening_household
 from configurator.kernel.visit.visit_shapes import (
@@ -181,6 +181,37 @@ def moved_side(part: AgreedPart, now: str) -> list[Moved]:
     return [moved_thing("covering", part["leaf"], "control_side", wording("control side"), pair)]
 
 
+def moved_proposal(opening: Opening, agreed: Agreed, stock: VisitStock) -> list[Moved]:
+    """Return in what the proposal that was agreed has been changed since: its price, its covering or its picks."""
+    found = moved_price(opening, agreed)
+    for one in opening["proposals"]:
+        if one["id"] == agreed["proposal"] and is_offered(one, stock):
+            found.extend(picked_anew(agreed, one, stock))
+    return found
+
+
+def picked_anew(agreed: Agreed, proposal: Proposal, stock: VisitStock) -> list[Moved]:
+    """Return which other covering, or which other picks of the same, are proposed today."""
+    then = agreed["covering"]
+    family = stock["families"][family_today(proposal["family"], stock)]
+    if family["id"] != family_today(then["id"], stock):
+        return [
+            moved_thing(
+                "proposed", "", "family", wording("Covering"), [named_so(then["name"]), named_so(family["name"])]
+            )
+        ]
+    found: list[Moved] = []
+    was = picks_today(family, agreed["choices"], stock)
+    now = picks_today(family, proposal["choices"], stock)
+    for choice in family["choices"]:
+        pick = now.get(choice["id"], "")
+        if choice["id"] in was and pick != "" and pick != was[choice["id"]]:
+            names = [option_then(agreed, choice["id"], was[choice["id"]]), find_option(choice, pick)["name"]]
+            pair = [named_so(name) for name in names]
+            found.append(moved_thing("proposed", "", choice["id"], choice["name"], pair))
+    return found
+
+
 def moved_price(opening: Opening, agreed: Agreed) -> list[Moved]:
     """Return that another price is named today for the proposal that was agreed, or nothing."""
     found: list[Moved] = []
@@ -250,7 +281,7 @@ def moved_since(opening: Opening, agreed: Agreed, today: AgreedToday, stock: Vis
 
     Where the catalog has no longer what was agreed, the covering as it was frozen is hung on today's door.
     """
-    found = moved_price(opening, agreed)
+    found = moved_proposal(opening, agreed, stock)
     found.extend(moved_picks(agreed, stock))
     hung = today["hung"]
     if today["known"]:

@@ -5,6 +5,7 @@ from configurator.kernel.fit import over_opening
 from configurator.kernel.mount.blank import blank_fit
 from configurator.kernel.mount.hung import dressed_leaves, hang, hung_with
 from configurator.kernel.mount.wishes import wished
+from configurator.kernel.resolve import resolve
 from configurator.kernel.shapes import Answer, Door, Family, Fit
 from configurator.kernel.visit.leaf_answers import hung_answers
 from configurator.kernel.visit.leaf_doors import known_now, leaf_door, opening_household
@@ -47,18 +48,36 @@ def hung_on(door: Door, leaf: str, proposal: Proposal, stock: VisitStock) -> Fit
     return alone(dressed_leaves(fit)) if leaf == "other" else fit
 
 
+def chosen_leaves(active: Door, proposal: Proposal) -> list[str]:
+    """Return the leaves that a proposal dresses on an opening: those that were chosen, or else all that open."""
+    there = leaves_of(active["layout"])
+    leaves = [leaf for leaf in proposal["leaves"] if leaf in there]
+    if len(leaves) > 0:
+        return leaves
+    return ["active", "other"] if has_passive(active) else ["active"]
+
+
+def leaves_to_choose(opening: Opening, proposal: Proposal, stock: VisitStock) -> list[str]:
+    """Return the leaves among which it is chosen where a proposal goes: none where there is no choice."""
+    there = leaves_of(leaf_door(opening, "active", stock)["layout"])
+    if len(there) < 2 or not is_offered(proposal, stock):
+        return []
+    family = stock["families"][family_today(proposal["family"], stock)]
+    numbers = resolve(family, picks_today(family, proposal["choices"], stock))
+    return [] if numbers.get("over_opening", 0) > 0 else there
+
+
+def leaves_chosen(opening: Opening, proposal: Proposal, stock: VisitStock) -> list[str]:
+    """Return the leaves on which a proposal goes, as far as that is chosen leaf by leaf."""
+    return chosen_leaves(leaf_door(opening, "active", stock), proposal)
+
+
 def hung_leaves(opening: Opening, proposal: Proposal, stock: VisitStock) -> list[HungLeaf]:
     """Return a proposal on each leaf that it dresses; what goes over the opening hangs once. It must be offered."""
     active = leaf_door(opening, "active", stock)
     first = hung_on(active, "active", proposal, stock)
-    there = leaves_of(active["layout"])
-    leaves = [leaf for leaf in proposal["leaves"] if leaf in there]
-    if over_opening(first):
-        leaves = ["active"]
-    elif len(leaves) == 0:
-        leaves = ["active", "other"] if has_passive(active) else ["active"]
     hung: list[HungLeaf] = []
-    for leaf in leaves:
+    for leaf in ["active"] if over_opening(first) else chosen_leaves(active, proposal):
         fit = first if leaf == "active" else hung_on(leaf_door(opening, leaf, stock), leaf, proposal, stock)
         hung.append({"leaf": leaf, "fit": fit})
     return hung

@@ -2,6 +2,7 @@
 
 from typing import Any
 
+from configurator.kernel.door.opening import has_passive
 from configurator.kernel.shapes import Door, Handle, Household
 from configurator.kernel.tape.new_parts import with_new_parts, with_room
 from configurator.kernel.tape.table import (
@@ -16,8 +17,11 @@ from configurator.kernel.tape.table import (
     parts_of_door,
 )
 from configurator.kernel.visit.used import used_numbers
-from configurator.kernel.visit.visit_fields import is_sidelight
+from configurator.kernel.visit.visit_fields import OTHER_ASKED, is_sidelight
 from configurator.kernel.visit.visit_shapes import Leaf, Opening, Used, VisitStock
+
+# Lengths that differ by less are the same on any tape, mm.
+SAME_MEASURE = 0.06
 
 
 def no_leaf(ident: str) -> Leaf:
@@ -125,6 +129,19 @@ def other_door(opening: Opening, active: Door, stock: VisitStock) -> Door:
     door["hinge_side"] = "left" if active["hinge_side"] == "right" else "right"
     door["handle"] = handle_measured(leaf["handle"], door, used, stock)
     return door
+
+
+def is_other_otherwise(opening: Opening, stock: VisitStock) -> bool:
+    """Return whether an opening has a second leaf, and that was measured otherwise than the one with the handle."""
+    active: Any = active_door(opening, stock)
+    if not has_passive(active):
+        return False
+    other: Any = other_door(opening, active, stock)
+    for field in fields_of("door"):
+        name = field["id"]
+        if name in OTHER_ASKED and name != "wall_gap" and abs(other[name] - active[name]) > SAME_MEASURE:
+            return True
+    return False
 
 
 def sidelight_door(opening: Opening, active: Door, ident: str) -> Door:

@@ -195,7 +195,8 @@ class Moved(TypedDict):
     """One thing that is no longer as it was agreed: by its id and its plain name, what was and what is.
 
     ``kind`` is ``covering`` (what it is called, or that nobody offers it), ``number`` (of the covering, as the catalog
-    has it), ``price``, ``measured`` (at the leaf) or ``outcome`` (a figure, a verdict, or that it cannot be hung).
+    has it), ``proposed`` (another covering, or another pick), ``price``, ``measured`` (at the leaf) or ``outcome`` (a
+    figure, a verdict, or that it cannot be hung).
     """
 
     kind: str

@@ -12,8 +12,8 @@ const TAKES_ARROWS = ["INPUT", "TEXTAREA"];
  */
 export function leafed(name, leaves) {
   const told = element("span", { class: "leaf-number", role: "status" });
-  const before = element("button", { type: "button", class: "press quiet", onclick: () => turnTo(at() - 1) }, _("Back"));
-  const next = element("button", { type: "button", class: "press quiet", onclick: () => turnTo(at() + 1) }, _("Next"));
+  const before = element("button", { type: "button", class: "press quiet", onclick: () => turnUp(at() - 1) }, _("Back"));
+  const next = element("button", { type: "button", class: "press quiet", onclick: () => turnUp(at() + 1) }, _("Next"));
   const row = element("div", { class: "leaves", role: "group", tabindex: "0", "aria-label": name, onkeydown: turnByKey }, leaves);
   const turner = element("p", { class: "leaf-turner", hidden: leaves.length < 2 }, before, told, next);
 
@@ -25,6 +25,15 @@ export function leafed(name, leaves) {
   function turnTo(place) {
     const calm = matchMedia("(prefers-reduced-motion: reduce)").matches;
     row.scrollTo({ left: Math.max(0, Math.min(leaves.length - 1, place)) * pitch(), behavior: calm ? "auto" : "smooth" });
+  }
+
+  /**
+   * Another leaf is read from its top.
+   * @param {number} place
+   */
+  function turnUp(place) {
+    if (row.getBoundingClientRect().top < 0) turner.scrollIntoView({ block: "start" });
+    turnTo(place);
   }
 
   /** @param {KeyboardEvent} event */
@@ -42,5 +51,5 @@ export function leafed(name, leaves) {
   });
   row.addEventListener("scroll", tell, { passive: true });
   tell();
-  return element("div", { class: "leafing" }, row, turner);
+  return element("div", { class: "leafing" }, turner, row);
 }

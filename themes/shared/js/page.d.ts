@@ -9,6 +9,8 @@ declare namespace Astragal {
   let prices: PriceStock | null;
   // A visit, packed, as the script of an example brings it along.
   let example: string | undefined;
+  // How the showroom writes amounts, from the same place; nothing where it has no currency.
+  let money: Money | null;
 }
 
 type View = "elevation" | "section" | "plan";
@@ -292,6 +294,8 @@ interface VisitPage {
   showAll(): void;
   // An answer to proposals that the page was opened with, until it is shown.
   answer?: string;
+  // The proposal that the configurator has just brought, until it is shown.
+  brought?: string;
   // What has given way where a visit was written twice.
   tellGiven(id: string, given: GivenWay[]): void;
 }

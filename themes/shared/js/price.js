@@ -10,6 +10,14 @@ export function priceStock() {
 }
 
 /**
+ * A price that somebody named, in the showroom's currency.
+ * @param {string} price as a visit keeps it: digits and a point
+ */
+export function namedPrice(price) {
+  return Astragal.money ? Astragal.kernel.say_named(price, Astragal.money) : price;
+}
+
+/**
  * @param {Astragal.PriceLine} line
  * @param {Astragal.Money} money
  * @param {string} units

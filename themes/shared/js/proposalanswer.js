@@ -30,7 +30,7 @@ export function answerPart(held, answer, doors, changed) {
   const { kernel, catalog } = Astragal;
   const { mail } = catalog.contact;
   const list = element("dl", { class: "measures answered" });
-  const remark = element("textarea", { id: "remark-all", rows: 3, maxlength: 600, oninput: write });
+  const remark = element("textarea", { id: "remark-all", rows: 3, maxlength: kernel.remark_most(), oninput: write });
   remark.value = answer.remark;
   const letter = element("a", { class: "press" }, mail === "" ? _("Write a mail with it") : _("Write to the showroom"));
   const share = element("button", { type: "button", class: "press quiet", onclick: () => handOn({ title: title(), text: words() }) }, _("Share with this device"));

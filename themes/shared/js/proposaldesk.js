@@ -61,8 +61,9 @@ function doorPart(opening, place, answered, changed) {
   const room = roomName(opening.room, place);
   const title = `door-${place}`;
   const heads = opened.configurations.filter((one) => fits(app.ask.drawn(one))).map((one) => app.ask.fit(one).size.y1);
+  const names = Astragal.kernel.told_apart(opened.configurations.map((one) => familyOf(catalog, one).name)).map((told) => say(told, state.units));
   const leaves = opened.configurations.map((one, i) => proposalLeaf(app, one, {
-    proposal: opening.proposals[i], name: `like-${place}`, liked: answered.liked === opening.proposals[i].tag, head: Math.max(...heads),
+    proposal: opening.proposals[i], title: names[i], name: `like-${place}`, liked: answered.liked === opening.proposals[i].tag, head: Math.max(...heads),
     like() {
       answered.liked = opening.proposals[i].tag;
       undo.hidden = false;
@@ -70,7 +71,7 @@ function doorPart(opening, place, answered, changed) {
     },
   }));
   const undo = element("button", { type: "button", class: "text-button", hidden: answered.liked === "", onclick: unlike }, _("None of these after all"));
-  const remark = element("textarea", { id: `remark-${place}`, rows: 3, maxlength: 600, oninput: write });
+  const remark = element("textarea", { id: `remark-${place}`, rows: 3, maxlength: Astragal.kernel.remark_most(), oninput: write });
   remark.value = answered.remark;
 
   function unlike() {
@@ -93,7 +94,7 @@ function doorPart(opening, place, answered, changed) {
     leaves.length === 0 ? null : leafed(_("Proposals: {room}", { room }), leaves.map((leaf) => leaf.node)),
     element("p", {}, undo),
     element("div", { class: "client-words" }, element("label", { for: remark.id }, _("Your remarks on this door")), remark));
-  return { node, room, leaves, names: opened.configurations.map((one) => familyOf(catalog, one).name) };
+  return { node, room, leaves, names };
 }
 
 /** @param {string} on an ISO day, or whatever a link has there */

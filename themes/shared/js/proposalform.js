@@ -1,11 +1,12 @@
 // What is proposed for an opening: each covering with its picks, a note, a price by hand, and the way to and from the configurator.
 
 import { element, setChildren, setText } from "./dom.js";
+import { leafWords } from "./leafform.js";
 import { wordsField } from "./visitfields.js";
 import { freshId, openingCalled } from "./visitmodel.js";
 import { rememberPlace } from "./visitplace.js";
 import { capital } from "./text.js";
-import { _ } from "./words.js";
+import { _, say } from "./words.js";
 
 /**
  * @param {Astragal.PageCatalog} catalog
@@ -56,6 +57,51 @@ export function priceOf(text) {
 }
 
 /**
+ * On which leaves of its opening a proposal goes, where that is to be chosen.
+ * @param {VisitPage} page
+ * @param {string} id of the visit
+ * @param {string} at of the opening
+ * @param {(visit: Astragal.Visit) => Astragal.Proposal | undefined} find
+ * @param {(changes: Partial<Astragal.Proposal>) => void} change
+ * @returns {VisitPart}
+ */
+function leavesPick(page, id, at, find, change) {
+  const { kernel } = Astragal;
+  const rows = element("div", { class: "leaf-ticks" });
+  const node = element("fieldset", { class: "proposal-leaves" }, element("legend", {}, _("It goes on")), rows);
+  /** @type {Map<string, HTMLInputElement>} */
+  let ticks = new Map();
+
+  function write() {
+    const leaves = [...ticks].filter(([, tick]) => tick.checked).map(([leaf]) => leaf);
+    if (leaves.length > 0) change({ leaves });
+    const visit = page.keep.now(id);
+    if (visit) update(visit);
+  }
+
+  /** @param {string[]} there */
+  function build(there) {
+    if (there.join() === [...ticks.keys()].join()) return;
+    ticks = new Map(there.map((leaf) => [leaf, element("input", { type: "checkbox", onchange: write })]));
+    setChildren(rows, [...ticks].map(([leaf, tick]) => element("label", { class: "tick-row" }, tick, element("span", {}, leafWords(leaf)))));
+  }
+
+  /** @param {Astragal.Visit} visit */
+  function update(visit) {
+    const opening = openingCalled(visit, at);
+    const proposal = find(visit);
+    if (!opening || !proposal) return;
+    const there = kernel.leaves_to_choose(opening, proposal, page.catalog);
+    const chosen = kernel.leaves_chosen(opening, proposal, page.catalog);
+    node.hidden = there.length === 0;
+    build(there);
+    ticks.forEach((tick, leaf) => void (tick.checked = chosen.includes(leaf)));
+  }
+
+  return { node, update };
+}
+
+/**
  * @param {VisitPage} page
  * @param {string} id of the visit
  * @param {string} at of the opening
@@ -65,8 +111,9 @@ function proposalCard(page, id, at, which) {
   const find = (/** @type {Astragal.Visit} */ visit) => openingCalled(visit, at)?.proposals.find((one) => one.id === which);
   const change = (/** @type {Partial<Astragal.Proposal>} */ changes) =>
     page.keep.change(id, (visit) => Object.assign(find(visit) ?? {}, changes));
-  const name = element("h4");
+  const name = element("h4", { tabindex: "-1" });
   const picks = element("p", { class: "why" });
+  const leaves = leavesPick(page, id, at, find, change);
   const note = wordsField(_("Your note to it"), { rows: 2 }, (visit) => find(visit)?.note ?? "", (text) => change({ note: text }));
   const price = wordsField(_("Price"), { inputmode: "decimal" }, (visit) => find(visit)?.price ?? "", (text) => {
     wrong.hidden = text.trim() === "" || priceOf(text) !== "";
@@ -75,9 +122,9 @@ function proposalCard(page, id, at, which) {
   const wrong = element("p", { class: "field-note", role: "status", hidden: true }, _("Write the price in digits, such as 1250 or 1250.50; other words are not kept."));
   const liked = element("input", { type: "checkbox", onchange: () => change({ liked: liked.checked }) });
   const remarks = wordsField(_("What the client says to it"), { rows: 2 }, (visit) => find(visit)?.remarks ?? "", (text) => change({ remarks: text }));
-  const open = element("a", { class: "press quiet", onclick: () => rememberPlace(id, at) }, _("Open in the configurator"));
+  const open = element("a", { class: "press quiet", onclick: () => rememberPlace(id, at, which) }, _("Open in the configurator"));
   const node = element("li", { class: "proposal", "data-proposal": which }, name, picks,
-    element("div", { class: "visit-pair" }, note.node, element("div", {}, price.node, wrong)),
+    leaves.node, element("div", { class: "visit-pair" }, note.node, element("div", {}, price.node, wrong)),
     element("label", { class: "tick-row" }, liked, element("span", {}, _("The client likes this one"))), remarks.node,
     element("p", { class: "actions" }, open, element("button", { type: "button", class: "text-button", onclick: remove }, _("Take it out"))));
 
@@ -101,9 +148,9 @@ function proposalCard(page, id, at, which) {
       const opening = openingCalled(visit, at);
       const proposal = find(visit);
       if (!opening || !proposal) return;
-      setText(name, coveringName(page.catalog, proposal));
+      setText(name, say(Astragal.kernel.proposal_names(opening, page.catalog)[which], visit.units));
       setText(picks, picksInWords(page.catalog, proposal).join(" · "));
-      [note, price, remarks].forEach((part) => part.update(visit));
+      [leaves, note, price, remarks].forEach((part) => part.update(visit));
       liked.checked = proposal.liked;
       open.setAttribute("href", configuratorLink(page, visit, opening, [proposal]));
     },

@@ -7,11 +7,12 @@ import { cautionItem } from "./guidance.js";
 import { fits, verdictOf } from "./now.js";
 import { movingFigure } from "./onmine.js";
 import { paint } from "./paint.js";
+import { namedPrice } from "./price.js";
 import { familyOf } from "./state.js";
 import { capital, listed } from "./text.js";
 import { _, choicesInWords, say, toldOf, verdictNode } from "./words.js";
 
-/** @typedef {{ proposal: Astragal.SetProposal, name: string, liked: boolean, head: number, like: () => void }} Leafed */
+/** @typedef {{ proposal: Astragal.SetProposal, title: string, name: string, liked: boolean, head: number, like: () => void }} Leafed */
 
 /**
  * @param {Astragal.Answer} answer
@@ -69,20 +70,21 @@ function closerLook(app, one) {
  * @param {Astragal.Configuration} one
  * @param {Leafed} given
  */
-export function proposalLeaf(app, one, { proposal, name, liked, head, like }) {
+export function proposalLeaf(app, one, { proposal, title, name, liked, head, like }) {
   const { units } = app.state();
   const drawn = app.ask.drawn(one);
   const told = element("div", { class: "leaf-told" });
   const input = element("input", { type: "radio", name, value: proposal.tag, checked: liked, onchange: like });
-  const title = familyOf(app.catalog, one).name;
   const node = element("article", { class: "client-leaf", "data-proposal": proposal.tag },
     element("h3", {}, title),
     fits(drawn) ? drawnLeaf(app, one, head) : null,
     leavesTold(proposal.leaves),
     proposal.note === "" ? null : element("blockquote", { class: "told-words" }, element("p", {}, proposal.note)),
-    proposal.price === "" ? null : element("p", { class: "leaf-price" }, _("Price: {price}", { price: proposal.price })),
+    proposal.price === "" ? null : element("p", { class: "leaf-price" }, _("Price: {price}", { price: namedPrice(proposal.price) })),
     element("div", { class: "leaf-verdict" }, element("span", {}, _("At the handle")), verdictNode(verdictOf(drawn, "pass_through"))),
     told,
+    proposal.otherwise && !Astragal.kernel.over_opening(app.ask.fit(one))
+      ? element("p", { class: "why" }, _("The figures are those of the leaf with the handle. The other leaf measures a little otherwise, and its piece is made to that.")) : null,
     element("p", {}, closerLook(app, one)),
     element("label", { class: "this-one" }, input, element("span", {}, _("This one"), element("span", { class: "unseen" }, title))));
   return {

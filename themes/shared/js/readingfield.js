@@ -162,10 +162,10 @@ export function readingPart(page, id, place, field, spots) {
   const assumedRow = element("label", { class: "tick-row" }, assumed, element("span", {}, _("Assumed, not measured")));
   const trade = field.trade ? element("span", { class: "trade" }, field.trade) : null;
   const single = spots.length === 1;
-  const told = [note, used, findings, assumedRow];
-  const node = single ? element("div", { class: "reading" }, boxes[0].label, trade, how, element("div", { class: "reading-boxes" }, boxes[0].input), told)
+  const told = [note, used, findings];
+  const node = single ? element("div", { class: "reading" }, boxes[0].label, trade, how, element("div", { class: "reading-boxes single" }, boxes[0].input, assumedRow), told)
     : element("fieldset", { class: "reading" }, element("legend", { class: "reading-name" }, name), trade, how,
-      element("div", { class: "reading-boxes" }, boxes.map(({ label, input }) => element("div", { class: "reading-box" }, label, input))), told);
+      element("div", { class: "reading-boxes" }, boxes.map(({ label, input }) => element("div", { class: "reading-box" }, label, input))), told, assumedRow);
   for (const { input } of boxes) setAttribute(input, "aria-describedby", `${how.id} ${note.id} ${used.id} ${findings.id}`);
 
   /** @param {string} value */

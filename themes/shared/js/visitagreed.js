@@ -1,8 +1,9 @@
 // What is agreed for each door: frozen with everything that it came of, and today's beside it, never one for the other.
 
 import { element, setChildren } from "./dom.js";
+import { namedPrice } from "./price.js";
 import { capital } from "./text.js";
-import { openingCalled, openingName, today } from "./visitmodel.js";
+import { dayInWords, dropLast, openingCalled, openingName, today } from "./visitmodel.js";
 import { _, say } from "./words.js";
 
 /**
@@ -10,7 +11,7 @@ import { _, say } from "./words.js";
  * @param {string} price
  */
 function priced(name, price) {
-  return price === "" ? name : _("{covering}, {price}", { covering: name, price });
+  return price === "" ? name : _("{covering}, {price}", { covering: name, price: namedPrice(price) });
 }
 
 /** @param {string} leaf */
@@ -29,9 +30,10 @@ function agreeing(page, visit, opening) {
   const offered = opening.proposals.filter((proposal) => kernel.is_offered(proposal, page.catalog));
   if (offered.length === 0) return element("p", { class: "note" }, _("Nothing that can be agreed is proposed for this door."));
   const wanted = kernel.decided(opening)[0]?.id;
+  const names = kernel.proposal_names(opening, page.catalog);
   const field = `agree-${opening.id}`;
   const select = element("select", { id: field }, offered.map((proposal) =>
-    element("option", { value: proposal.id, selected: proposal.id === wanted }, priced(page.catalog.families[kernel.family_today(proposal.family, page.catalog)].name, proposal.price))));
+    element("option", { value: proposal.id, selected: proposal.id === wanted }, priced(say(names[proposal.id], visit.units), proposal.price))));
 
   function agree() {
     const proposal = offered.find((one) => one.id === select.value);
@@ -40,7 +42,7 @@ function agreeing(page, visit, opening) {
     const agreed = kernel.agreed_now(visit, opening, proposal, page.catalog, stamp);
     page.keep.change(visit.id, (draft) => void openingCalled(draft, opening.id)?.agreed.push(agreed));
     page.offer(_("{covering} is agreed for {door}.", { covering: agreed.covering.name, door: openingName(visit, opening) }), () =>
-      page.keep.change(visit.id, (draft) => void openingCalled(draft, opening.id)?.agreed.pop()));
+      page.keep.change(visit.id, (draft) => dropLast(openingCalled(draft, opening.id)?.agreed ?? [], agreed)));
   }
 
   return element("div", { class: "agreeing" },
@@ -54,21 +56,24 @@ function agreeing(page, visit, opening) {
  * @param {string} units
  */
 function besideTable(rows, units) {
-  const several = new Set(rows.map(({ leaf }) => leaf)).size > 1;
+  const leaves = [...new Set(rows.map(({ leaf }) => leaf))];
   return element("table", { class: "beside-today" },
     element("thead", {}, element("tr", {}, [_("Figure"), _("Agreed"), _("Today")].map((name) => element("th", { scope: "col" }, name)))),
-    element("tbody", {}, rows.map(({ leaf, name, then, now, moved }) => element("tr", moved ? { class: "moved" } : {},
-      element("th", { scope: "row" }, capital(name), several ? element("span", { class: "why" }, leafTold(leaf)) : null),
-      element("td", {}, say(then, units)), element("td", {}, say(now, units), moved ? element("span", { class: "why" }, _("moved")) : null)))));
+    leaves.map((at) => element("tbody", {},
+      leaves.length > 1 ? element("tr", {}, element("th", { scope: "rowgroup", colspan: "3", class: "of-leaf" }, leafTold(at))) : null,
+      rows.filter(({ leaf }) => leaf === at).map(({ name, then, now, moved }) => element("tr", moved ? { class: "moved" } : {},
+        element("th", { scope: "row" }, capital(name)),
+        element("td", {}, say(then, units)), element("td", {}, say(now, units), moved ? element("span", { class: "why" }, _("moved")) : null))))));
 }
 
 /**
  * @param {Astragal.Moved} moved
  * @param {string} units
  */
-function movedLine({ leaf, name, then, now }, units) {
+function movedLine({ kind, leaf, name, then, now }, units) {
+  const told = (/** @type {Astragal.Message} */ words) => (kind === "price" ? namedPrice(say(words, units)) : say(words, units));
   const where = leaf === "" ? capital(name) : _("{leaf}, {what}", { leaf: leafTold(leaf), what: name });
-  return element("li", {}, element("strong", {}, where), " ", _("agreed: {was}; today: {now}", { was: say(then, units), now: say(now, units) }));
+  return element("li", {}, element("strong", {}, where), " ", _("agreed: {was}; today: {now}", { was: told(then), now: told(now) }));
 }
 
 /**
@@ -86,9 +91,9 @@ function agreedCard(page, visit, opening) {
   const picks = agreed.covering.choices.flatMap(({ options }) => options.map(({ name }) => name));
   const before = opening.agreed.length - 1;
   return element("div", { class: "agreed" },
-    element("p", {}, element("strong", {}, _("Agreed on {day}", { day: agreed.on })), " ", priced(agreed.covering.name, agreed.price)),
+    element("p", {}, element("strong", {}, _("Agreed on {day}", { day: dayInWords(agreed.on) })), " ", priced(agreed.covering.name, agreed.price)),
     element("p", { class: "why" }, [...picks, _("catalog {version}", { version: agreed.catalog })].join(" · ")),
-    before === 0 ? null : element("p", { class: "why" }, _("Agreed before that: {days}", { days: opening.agreed.slice(0, before).map(({ on }) => on).join(", ") })),
+    before === 0 ? null : element("p", { class: "why" }, _("Agreed before that: {days}", { days: opening.agreed.slice(0, before).map(({ on }) => dayInWords(on)).join(" · ") })),
     besideTable(kernel.beside_today(agreed, now), visit.units),
     moved.length === 0 ? element("p", {}, _("Everything is as it was agreed."))
       : element("details", { open: true }, element("summary", {}, element("strong", {}, _("What is no longer as it was agreed"))),

@@ -39,12 +39,13 @@ export function createBrought(page, fragment) {
   const opened = Astragal.kernel.read_link(fragment, page.catalog);
   const { configurations, units } = opened.state;
   const names = [...new Set(configurations.map((one) => page.catalog.families[one.family].name))];
-  const select = element("select", { id: "brought-to" });
+  const select = element("select", { id: "brought-to", onchange: () => void offerPlace() });
   const put = element("button", { type: "button", class: "press", onclick: putThere }, _("Put it there"));
+  const instead = element("button", { type: "button", class: "press quiet", hidden: true, onclick: putInPlace });
   const what = element("p", {}, opened.problems.length > 0 ? opened.problems.map((problem) => say(problem, units)).join(" ")
     : _("From the configurator: {coverings}.", { coverings: listed(names) }));
   const choice = element("div", { class: "brought-choice" },
-    element("div", { class: "visit-words" }, element("label", { for: select.id }, _("It is proposed for")), select), put);
+    element("div", { class: "visit-words" }, element("label", { for: select.id }, _("It is proposed for")), select), put, instead);
   const node = element("section", { class: "brought notice", "aria-label": _("From the configurator") }, what, choice);
   choice.hidden = opened.problems.length > 0;
 
@@ -64,6 +65,32 @@ export function createBrought(page, fragment) {
     } else if (await page.keep.open(to)) add({ visit: to, at });
   }
 
+  /** What was opened from a proposal may take that one's place, where it is put to the same door. */
+  async function offerPlace() {
+    const { visit: to, opening: at, proposal } = rememberedPlace();
+    const here = select.value === `${to} ${at}` && proposal !== "" && configurations.length === 1;
+    const visit = here ? await page.keep.open(to).catch(() => null) : null;
+    const opening = visit && openingCalled(visit, at);
+    const name = opening && Astragal.kernel.proposal_names(opening, page.catalog)[proposal];
+    instead.hidden = !name;
+    setText(instead, name ? _("Put it in place of {covering}", { covering: say(name, units) }) : "");
+  }
+
+  /** Note, price and answer stay: they are about the same place. */
+  function putInPlace() {
+    const { visit: to, opening: at, proposal } = rememberedPlace();
+    const find = (/** @type {Astragal.Visit} */ visit) => openingCalled(visit, at)?.proposals.find((one) => one.id === proposal);
+    const before = structuredClone(page.keep.now(to));
+    const { family, choices, wishes, place } = configurations[0];
+    page.keep.change(to, (draft) => void Object.assign(find(draft) ?? {}, { family, choices, wishes, place }));
+    page.brought = proposal;
+    page.show(to);
+    page.offer(_("{coverings} put to the visit.", { coverings: listed(names) }), () => {
+      const was = before && find(before);
+      if (was) page.keep.change(to, (draft) => void Object.assign(find(draft) ?? {}, { family: was.family, choices: was.choices, wishes: was.wishes, place: was.place }));
+    });
+  }
+
   /** @param {{ visit: string, at: string }} place */
   function add({ visit: to, at }) {
     const fresh = openingOf(page, configurations[opened.state.active], units);
@@ -72,6 +99,7 @@ export function createBrought(page, fragment) {
       const opening = known ?? fresh;
       if (!known) draft.openings.push(opening);
       opening.proposals.push(...configurations.map(proposalOf));
+      page.brought = opening.proposals[opening.proposals.length - configurations.length].id;
       rememberPlace(draft.id, opening.id);
     });
     page.show(to);
@@ -86,6 +114,7 @@ export function createBrought(page, fragment) {
       setChildren(select, [...visits.map(optionsOf), element("option", { value: `${NEW} ${NEW}` }, _("A new visit"))]);
       const wanted = `${visit} ${opening}`;
       if ([...select.options].some(({ value }) => value === wanted)) select.value = wanted;
+      await offerPlace();
     },
   };
 }

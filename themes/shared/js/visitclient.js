@@ -2,10 +2,9 @@
 
 import { copyText, element, setChildren, setText } from "./dom.js";
 import { handOn, mailTo } from "./handon.js";
-import { coveringName } from "./proposalform.js";
 import { canBeOpened, openedByOthers } from "./publicpage.js";
 import { fieldId, foldedPart, wordsField } from "./visitfields.js";
-import { openingCalled, openingName, today } from "./visitmodel.js";
+import { dropLast, openingCalled, openingName, today } from "./visitmodel.js";
 import { _, _several, say } from "./words.js";
 
 /** @param {Astragal.Visit} visit */
@@ -20,7 +19,7 @@ function wordsToClient(visit) {
  */
 function linkPart(page, id) {
   const { kernel } = Astragal;
-  const words = wordsField(_("Your words to them all"), { rows: 3, maxlength: 1200 }, wordsToClient, (text) =>
+  const words = wordsField(_("Your words to the client"), { rows: 3, maxlength: kernel.set_words_most() }, wordsToClient, (text) =>
     page.keep.change(id, (visit) => void Object.assign(visit, { letter: text })));
   const named = element("input", { type: "checkbox", onchange: again });
   const priced = element("input", { type: "checkbox", onchange: again });
@@ -133,10 +132,11 @@ function answerLine(page, visit, row) {
   const opening = openingCalled(visit, row.opening);
   const liked = opening?.proposals.find((one) => one.id === row.proposal);
   const before = opening?.proposals.find((one) => one.liked);
+  const names = opening ? Astragal.kernel.proposal_names(opening, page.catalog) : {};
   const gone = _("what she marked is no longer proposed");
-  const picked = liked ? coveringName(page.catalog, liked) : row.asked ? gone : _("nothing marked");
+  const picked = liked ? say(names[liked.id], visit.units) : row.asked ? gone : _("nothing marked");
   return element("li", {}, element("strong", {}, opening ? openingName(visit, opening) : _("A door that is no longer in this visit")), " ", picked,
-    liked && before && before !== liked ? element("span", { class: "why" }, " ", _("until now marked here: {covering}", { covering: coveringName(page.catalog, before) })) : null,
+    liked && before && before !== liked ? element("span", { class: "why" }, " ", _("until now marked here: {covering}", { covering: say(names[before.id], visit.units) })) : null,
     row.remark === "" ? null : element("p", { class: "told-words" }, row.remark));
 }
 
@@ -172,9 +172,10 @@ function answerTaking(page, id) {
   function take(visit, answer) {
     const before = structuredClone(visit);
     page.keep.change(id, (draft) => takeOver(draft, answer));
+    const after = structuredClone(page.keep.now(id) ?? before);
     input.value = "";
     setChildren(place, []);
-    page.offer(_("The client’s answer is in the visit."), () => page.keep.change(id, (draft) => putBack(draft, before)));
+    page.offer(_("The client’s answer is in the visit."), () => page.keep.change(id, (draft) => putBack(draft, before, after)));
   }
 
   return {
@@ -185,19 +186,33 @@ function answerTaking(page, id) {
 }
 
 /**
+ * Puts back what an answer has changed of an entry, as far as nobody has changed it since.
+ * @template {object} Entry
+ * @param {Entry} draft
+ * @param {Entry | undefined} before
+ * @param {Entry | undefined} after
+ * @param {Array<keyof Entry>} names
+ */
+function putPartsBack(draft, before, after, names) {
+  if (!before || !after) return;
+  for (const name of names) if (draft[name] === after[name]) draft[name] = before[name];
+}
+
+/**
  * Marks, remarks and notes as they were before an answer; whatever else was written meanwhile stays.
  * @param {Astragal.Visit} draft
  * @param {Astragal.Visit} before
+ * @param {Astragal.Visit} after when the answer was taken over
  */
-function putBack(draft, before) {
-  draft.note = before.note;
-  draft.revisions.pop();
+function putBack(draft, before, after) {
+  putPartsBack(draft, before, after, ["note"]);
+  dropLast(draft.revisions, after.revisions[after.revisions.length - 1]);
   for (const opening of draft.openings) {
-    const was = openingCalled(before, opening.id);
-    if (was) opening.note = was.note;
+    const [was, became] = [openingCalled(before, opening.id), openingCalled(after, opening.id)];
+    putPartsBack(opening, was, became, ["note"]);
     for (const proposal of opening.proposals) {
-      const then = was?.proposals.find((one) => one.id === proposal.id);
-      if (then) Object.assign(proposal, { liked: then.liked, remarks: then.remarks });
+      const same = (/** @type {Astragal.Proposal} */ { id }) => id === proposal.id;
+      putPartsBack(proposal, was?.proposals.find(same), became?.proposals.find(same), ["liked", "remarks"]);
     }
   }
 }
@@ -211,7 +226,7 @@ export function clientPart(page, id) {
   const answered = Boolean(page.answer);
   const fold = foldedPart({ class: "desk" }, () => [linkPart(page, id), answerTaking(page, id)], ({ openings }) => {
     const count = openings.filter(({ proposals }) => proposals.some(({ liked }) => liked)).length;
-    return { name: _("Proposals for the client, and the answer"), note: count === 0 ? _("Nothing is liked yet.") : _several("{count} door answered", "{count} doors answered", { count }) };
+    return { name: _("Proposals and the answer"), note: count === 0 ? _("Nothing is liked yet.") : _several("{count} door answered", "{count} doors answered", { count }) };
   }, () => page.keep.now(id));
   if (answered) fold.open();
   return { node: element("section", { class: "panel" }, fold.node), update: fold.update };

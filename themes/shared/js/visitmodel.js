@@ -13,6 +13,12 @@ export function today() {
   return [now.getFullYear(), now.getMonth() + 1, now.getDate()].map((part) => String(part).padStart(2, "0")).join("-");
 }
 
+/** @param {string} on an ISO day */
+export function dayInWords(on) {
+  const day = new Date(`${on}T12:00`);
+  return Number.isNaN(day.getTime()) ? on : day.toLocaleDateString(document.documentElement.lang, { dateStyle: "medium" });
+}
+
 /**
  * @param {Astragal.PageCatalog} catalog
  * @returns {Astragal.Visit}
@@ -128,6 +134,16 @@ export function putReading(leaf, reading) {
 export function dropReading(leaf, field, spot) {
   const gone = readingAt(leaf, field, spot);
   leaf.readings = leaf.readings.filter((reading) => reading !== gone);
+}
+
+/**
+ * Takes the last entry that says the same out of a list; one that is there no longer stays away.
+ * @param {unknown[]} list
+ * @param {unknown} entry
+ */
+export function dropLast(list, entry) {
+  const place = list.map((one) => JSON.stringify(one)).lastIndexOf(JSON.stringify(entry));
+  if (place >= 0) list.splice(place, 1);
 }
 
 /**

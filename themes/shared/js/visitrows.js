@@ -4,14 +4,8 @@ import { element, setChildren, setText } from "./dom.js";
 import { visitName } from "./visitform.js";
 import { fetchExample } from "./visitexample.js";
 import { visitFileText, visitOfFile } from "./visitfile.js";
-import { freshId, freshVisit } from "./visitmodel.js";
+import { dayInWords, freshId, freshVisit } from "./visitmodel.js";
 import { _, _several, say } from "./words.js";
-
-/** @param {string} on an ISO day */
-function dayInWords(on) {
-  const day = new Date(`${on}T12:00`);
-  return Number.isNaN(day.getTime()) ? on : day.toLocaleDateString(document.documentElement.lang, { dateStyle: "medium" });
-}
 
 /** @param {Astragal.Visit} visit */
 function visitRow(visit) {

@@ -111,8 +111,20 @@ function createVisitPage(root) {
     form.update(visit);
     setChildren(place, [form.node]);
     const { visit: last, opening } = rememberedPlace();
-    if (last === id) place.querySelector(`[data-opening="${opening}"]`)?.setAttribute("open", "");
-    place.querySelector("h2")?.focus();
+    const door = place.querySelector(`[data-opening="${opening}"]`);
+    if (last === id) door?.setAttribute("open", "");
+    // What is in it is made at once, and not when the browser comes to tell that it is open.
+    door?.dispatchEvent(new Event("toggle"));
+    if (page.brought) showBrought();
+    else place.querySelector("h2")?.focus();
+  }
+
+  /** What has come from the configurator is shown where it is now, rather than the top of the visit. */
+  function showBrought() {
+    const card = place.querySelector(`[data-proposal="${page.brought}"]`);
+    page.brought = "";
+    card?.scrollIntoView({ block: "start" });
+    /** @type {HTMLElement | null | undefined} */ (card?.querySelector("h4"))?.focus({ preventScroll: true });
   }
 
   /**
@@ -130,6 +142,20 @@ function createVisitPage(root) {
     }
     page.showAll();
     offer(_("This is a client’s answer, but its visit is not on this device. Open the visit where it is kept, and paste the link there."), null);
+  }
+
+  /**
+   * A page that is left has no time to write: a link to another page waits until everything is on the device.
+   * @param {MouseEvent} event
+   */
+  async function leaveWritten(event) {
+    const link = /** @type {Element} */ (event.target).closest("a");
+    const leaves = link?.protocol === location.protocol && link.pathname !== location.pathname;
+    const opensBeside = event.button !== 0 || event.ctrlKey || event.metaKey || event.shiftKey || event.altKey;
+    if (!link || !leaves || opensBeside || keep.state(shown) !== "writing") return;
+    event.preventDefault();
+    await keep.flush();
+    location.assign(link.href);
   }
 
   /** @param {boolean} opened whether the reader has come from another part of the page */
@@ -160,6 +186,7 @@ function createVisitPage(root) {
     else if (shown === "") void list.update();
   });
   root.replaceChildren(place, foot);
+  root.addEventListener("click", (event) => void leaveWritten(event));
   window.addEventListener("hashchange", () => void route(true));
   // Whoever closes the page, or lays the phone aside, has what was typed last written too.
   window.addEventListener("pagehide", () => void keep.flush());
