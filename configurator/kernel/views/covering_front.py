@@ -140,6 +140,20 @@ def row_marks(row: list[Piece], draft: Draft) -> list[Mark]:
     return marks
 
 
+def is_hidden(row: list[Piece], before: list[list[Piece]]) -> bool:
+    """Return whether a piece stands behind one that hides all of it, as a roll does in its cassette."""
+    if len(row) > 1:
+        return False
+    piece = row[0]
+    for other in before:
+        front = other[0]
+        if len(other) == 1 and front["optics"]["view"] == 0 and front["count"] == 1:
+            across = front["x0"] <= piece["x0"] and front["x1"] >= piece["x1"]
+            if across and front["y0"] <= piece["y0"] and front["y1"] >= piece["y1"]:
+                return True
+    return False
+
+
 def any_many(rows: list[list[Piece]]) -> bool:
     """Return whether there is a row of narrow pieces."""
     for row in rows:
@@ -155,14 +169,15 @@ def covering_front(draft: Draft) -> list[Mark]:
     for piece in draft["scene"]["door"]:
         if piece["part"] == "handle" and piece["kind"] != "neck":
             pieces.append(piece)
-    many = [piece for piece in pieces if is_many(piece)]
+    # Louvers have a frame about them.
+    many = [piece for piece in pieces if is_many(piece) and piece["kind"] != "louver"]
     rows = as_one_layer(front_rows(pieces))
     marks: list[Mark] = []
     for at in range(len(rows)):
         row = rows[at]
         if row[0]["part"] == "handle":
             marks.append(handle_front(draft["door"], row[0]))
-        else:
+        elif not is_hidden(row, rows[at + 1 :]):
             marks.extend(row_marks(row, draft))
         if is_many(row[0]) and not any_many(rows[at + 1 :]):
             marks.extend(row_outlines(many))
