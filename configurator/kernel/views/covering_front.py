@@ -140,26 +140,42 @@ def row_marks(row: list[Piece], draft: Draft) -> list[Mark]:
     return marks
 
 
+def covers(front: Piece, piece: Piece) -> bool:
+    """Return whether a face reaches as far as another one on every side."""
+    across = front["x0"] <= piece["x0"] and front["x1"] >= piece["x1"]
+    return across and front["y0"] <= piece["y0"] and front["y1"] >= piece["y1"]
+
+
 def is_hidden(row: list[Piece], before: list[list[Piece]]) -> bool:
     """Return whether a piece stands behind one that hides all of it, as a roll does in its cassette."""
     if len(row) > 1:
         return False
-    piece = row[0]
     for other in before:
         front = other[0]
-        if len(other) == 1 and front["optics"]["view"] == 0 and front["count"] == 1:
-            across = front["x0"] <= piece["x0"] and front["x1"] >= piece["x1"]
-            if across and front["y0"] <= piece["y0"] and front["y1"] >= piece["y1"]:
-                return True
-    return False
-
-
-def any_many(rows: list[list[Piece]]) -> bool:
-    """Return whether there is a row of narrow pieces."""
-    for row in rows:
-        if is_many(row[0]):
+        if len(other) == 1 and front["optics"]["view"] == 0 and front["count"] == 1 and covers(front, row[0]):
             return True
     return False
+
+
+def unframed(rows: list[list[Piece]]) -> list[Piece]:
+    """Return the narrow pieces that nothing else gives an outline: louvers have a frame, vanes their sheers."""
+    found: list[Piece] = []
+    for row in rows:
+        if not is_many(row[0]) or row[0]["kind"] == "louver":
+            continue
+        if len(row) == 1 and row[0]["count"] == 1 and row[0]["kind"] == "sheer":
+            return []
+        found.extend(row)
+    return found
+
+
+def last_of_many(rows: list[list[Piece]]) -> int:
+    """Return which row of narrow pieces is the foremost; -1 for none."""
+    last = -1
+    for at in range(len(rows)):
+        if is_many(rows[at][0]):
+            last = at
+    return last
 
 
 def covering_front(draft: Draft) -> list[Mark]:
@@ -169,9 +185,8 @@ def covering_front(draft: Draft) -> list[Mark]:
     for piece in draft["scene"]["door"]:
         if piece["part"] == "handle" and piece["kind"] != "neck":
             pieces.append(piece)
-    # Louvers have a frame about them.
-    many = [piece for piece in pieces if is_many(piece) and piece["kind"] != "louver"]
     rows = as_one_layer(front_rows(pieces))
+    foremost = last_of_many(rows)
     marks: list[Mark] = []
     for at in range(len(rows)):
         row = rows[at]
@@ -179,6 +194,6 @@ def covering_front(draft: Draft) -> list[Mark]:
             marks.append(handle_front(draft["door"], row[0]))
         elif not is_hidden(row, rows[at + 1 :]):
             marks.extend(row_marks(row, draft))
-        if is_many(row[0]) and not any_many(rows[at + 1 :]):
-            marks.extend(row_outlines(many))
+        if at == foremost:
+            marks.extend(row_outlines(unframed(rows)))
     return marks
