@@ -17,14 +17,16 @@ ACROSS, DOWN = 560, 352
 # The drawing's edges are smoothed out of as many pixels each way.
 FINER = 2
 # Few colors keep a card small; those of its frame, of fine lines and of the garden are always among them.
-COLORS = 10
+COLORS = 13
 OWN_COLORS = ("paper", "ink", "warm", "sky", "lawn", "tree")
 # Every other pixel each way tells as well as all of them which colors a card shows most of.
 SAMPLED = 2
 # One step more takes twice the time, of a twelfth of a whole build, for three bytes in a hundred.
 COMPRESSION = 8
-# Colors no further apart than this, of 255, are one.
-NEAR = 8
+# Colors no further apart than this are one: of 255 where they differ most, and half as far in their hue, since a gray
+# cloth may not turn green with the lawn.
+NEAR = 16
+HUE = 2
 TITLE_SIZES = (76, 64, 54, 46)
 TITLE_LINES = 3
 # Above two drawings there is room for two lines, beneath them for the showroom's name.
@@ -171,5 +173,6 @@ def between(one: str, other: str) -> Color:
 
 
 def apart(one: Color, other: Color) -> int:
-    """Return how far two colors lie apart, of 255, where they differ most."""
-    return max(abs(part - beside) for part, beside in zip(one, other, strict=True))
+    """Return how far two colors lie apart, of 255 where they differ most, their hues so many times that."""
+    red, green, blue = (part - beside for part, beside in zip(one, other, strict=True))
+    return max(abs(red), abs(green), abs(blue), HUE * abs(red - green), HUE * abs(blue - green))

@@ -10,14 +10,15 @@ from configurator.drawing.drawing_palette import paper_scale
 from configurator.drawing.look_rules import LOOK_ATTRIBUTE
 from configurator.drawing.pen import StepPen, decimals_at
 from configurator.drawing.svg import SHEET_CLASS, canvas, markup, put_on
+from configurator.drawing.thin import thinned
 from configurator.kernel.shapes import Drawing, Mark
 from configurator.kernel.views.paint import paint_name
 
 # From this scale on, a tenth of a millimeter is less than a screen or a printer shows.
 COARSE_SCALE = 10.0
-# What lies in the garden has no outline: fewer points show nowhere.
-GARDEN = ("tree", "path-stone")
-GARDEN_POINTS = 16
+# What lies in the garden has no outline: a corner less shows nowhere that lies no further off than this, mm.
+GARDEN = ("hill", "tree", "path-stone")
+GARDEN_SLACK = 4.5
 HANDS_ON = ("focus-", "part-")
 # Fewer marks than this in a row are drawn again rather than referred to.
 WORTH_SHARING = 3
@@ -47,8 +48,8 @@ def still(drawing: Drawing) -> Drawing:
 def still_mark(mark: Mark) -> Mark:
     """Return a mark as a page shows it that is only looked at."""
     role = still_role(mark["role"])
-    if role in GARDEN and len(mark["points"]) > 2 * GARDEN_POINTS:
-        return {**mark, "points": every_other(mark["points"])}
+    if role in GARDEN:
+        return {**mark, "points": list(plainer(tuple(mark["points"])))}
     return mark if role == mark["role"] else {**mark, "role": role}
 
 
@@ -58,9 +59,10 @@ def still_role(role: str) -> str:
     return " ".join(kept for kept in role.split() if not kept.startswith(HANDS_ON))
 
 
-def every_other(points: list[float]) -> list[float]:
-    """Return every other point of an outline."""
-    return [value for at in range(0, len(points), 4) for value in points[at : at + 2]]
+@cache
+def plainer(points: tuple[float, ...]) -> tuple[float, ...]:
+    """Return an outline in the garden with fewer corners: that of a door is on many pages."""
+    return tuple(thinned(list(points), GARDEN_SLACK))
 
 
 def screen_svg(drawing: Drawing, prefix: str = "") -> str:

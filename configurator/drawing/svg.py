@@ -49,7 +49,8 @@ def fade_attributes(mark: Mark) -> dict[str, str]:
         return {}
     if is_tone(mark["role"]):
         return {"opacity": brief(mark["fade"], 2)}
-    return {"fill-opacity": f"{mark['fade']:.3f}".rstrip("0").rstrip(".")}
+    share = f"{mark['fade']:.3f}".rstrip("0").rstrip(".")
+    return {} if share == "1" else {"fill-opacity": share}
 
 
 def bar_attributes(mark: Mark) -> dict[str, str]:

@@ -5,13 +5,14 @@ from configurator.kernel.piece_kinds import is_cloth
 from configurator.kernel.pieces import both_through
 from configurator.kernel.shapes import Door, Mark, Piece
 from configurator.kernel.views.bar_rows import barred
-from configurator.kernel.views.blade_form import as_lapped, blade_tones, is_edge_on
+from configurator.kernel.views.blade_form import as_lapped, blade_tones, edge_face, is_edge_on
 from configurator.kernel.views.draft import Draft
 from configurator.kernel.views.form import form_marks
 from configurator.kernel.views.glow import glow_marks
 from configurator.kernel.views.marks import make_mark, rectangle, rounded, wash
 from configurator.kernel.views.parts import front_bounds, front_lines
 from configurator.kernel.views.roles import held, hides, material
+from configurator.kernel.views.row_outline import row_outlines
 
 
 def front_rect(piece: Piece, role: str) -> Mark:
@@ -118,10 +119,15 @@ def row_tones(row: list[Piece], draft: Draft) -> list[Mark]:
     return barred(sorted(marks, key=lambda mark: mark["fade"]))
 
 
+def face_bounds(piece: Piece, size: float) -> list[float]:
+    """Return a piece's face on the paper, a blade's that is edge-on as wide as eyes see it."""
+    return front_bounds(edge_face(piece) if is_blade(piece) and is_edge_on(piece, size) else piece)
+
+
 def row_marks(row: list[Piece], draft: Draft) -> list[Mark]:
     """Return a row of pieces: their faces, then the light and shade on them, their joints, and what shines through."""
     role = front_role(row, draft)
-    marks = [wash(role, front_bounds(piece), hides(piece)) for piece in row]
+    marks = [wash(role, face_bounds(piece, draft["size"]), hides(piece)) for piece in row]
     if row[0]["kind"] == "sheer":
         marks = barred(marks)
     tones = row_tones(row, draft)
@@ -134,6 +140,44 @@ def row_marks(row: list[Piece], draft: Draft) -> list[Mark]:
     return marks
 
 
+def covers(front: Piece, piece: Piece) -> bool:
+    """Return whether a face reaches as far as another one on every side."""
+    across = front["x0"] <= piece["x0"] and front["x1"] >= piece["x1"]
+    return across and front["y0"] <= piece["y0"] and front["y1"] >= piece["y1"]
+
+
+def is_hidden(row: list[Piece], before: list[list[Piece]]) -> bool:
+    """Return whether a piece stands behind one that hides all of it, as a roll does in its cassette."""
+    if len(row) > 1:
+        return False
+    for other in before:
+        front = other[0]
+        if len(other) == 1 and front["optics"]["view"] == 0 and front["count"] == 1 and covers(front, row[0]):
+            return True
+    return False
+
+
+def unframed(rows: list[list[Piece]]) -> list[Piece]:
+    """Return the narrow pieces that nothing else gives an outline: louvers have a frame, vanes their sheers."""
+    found: list[Piece] = []
+    for row in rows:
+        if not is_many(row[0]) or row[0]["kind"] == "louver":
+            continue
+        if len(row) == 1 and row[0]["count"] == 1 and row[0]["kind"] == "sheer":
+            return []
+        found.extend(row)
+    return found
+
+
+def last_of_many(rows: list[list[Piece]]) -> int:
+    """Return which row of narrow pieces is the foremost; -1 for none."""
+    last = -1
+    for at in range(len(rows)):
+        if is_many(rows[at][0]):
+            last = at
+    return last
+
+
 def covering_front(draft: Draft) -> list[Mark]:
     """Return the covering and the handles, those nearer the room in front of the others."""
     pieces: list[Piece] = []
@@ -141,10 +185,15 @@ def covering_front(draft: Draft) -> list[Mark]:
     for piece in draft["scene"]["door"]:
         if piece["part"] == "handle" and piece["kind"] != "neck":
             pieces.append(piece)
+    rows = as_one_layer(front_rows(pieces))
+    foremost = last_of_many(rows)
     marks: list[Mark] = []
-    for row in as_one_layer(front_rows(pieces)):
+    for at in range(len(rows)):
+        row = rows[at]
         if row[0]["part"] == "handle":
             marks.append(handle_front(draft["door"], row[0]))
-        else:
+        elif not is_hidden(row, rows[at + 1 :]):
             marks.extend(row_marks(row, draft))
+        if at == foremost:
+            marks.extend(row_outlines(unframed(rows)))
     return marks

@@ -19,7 +19,7 @@ from configurator.kernel.views.elevation import top_edge
 from configurator.kernel.views.elevation_notes import drop_upright, is_on_the_way
 from configurator.kernel.views.layout import WALL_DEPTH, Layout, active_covering, front_most
 from configurator.kernel.views.marks import hatching, letters, rectangle, stroke
-from configurator.kernel.views.parts import cut_marks, cut_weight, side_bounds
+from configurator.kernel.views.parts import cut_marks, cut_weight, layers_apart, side_bounds
 from configurator.kernel.views.roles import held, material
 from configurator.kernel.views.walls import wall_back, wall_break, wall_side
 
@@ -27,6 +27,8 @@ from configurator.kernel.views.walls import wall_back, wall_break, wall_side
 WOOD_SPACING = 0.34
 # Cloth in so many layers or strips that heavy lines would run together.
 LAYERED = ["vane", "sheer", "band"]
+# Blades so thin that they are lines, of which there are many.
+THIN_BLADES = ["slat"]
 # How far above the wall's break the projection stands, in letters.
 PROJECTION_ABOVE = 0.9
 
@@ -127,6 +129,8 @@ def cut_role(piece: Piece, weight: str, legs: list[Leg]) -> str:
     line = weight
     if piece["kind"] == "fold" and len(piece["outline"]) == 0:
         line = " crease"
+    elif piece["kind"] in THIN_BLADES and piece["count"] == 1:
+        line = " rim"
     elif piece["count"] > 1 or piece["kind"] in LAYERED:
         line = " seen"
     return material(piece) + line + held(piece, legs)
@@ -142,7 +146,7 @@ def covering_side(draft: Draft) -> list[Mark]:
         marks.append(side_rect(piece, material(piece) + " hair"))
     if handle_is_beyond(draft["door"]):
         marks.extend(handle_side(draft, "handle seen"))
-    for piece in pieces_cut(covering, x):
+    for piece in layers_apart(pieces_cut(covering, x), "x", size):
         marks.extend(cut_marks(piece, "x", cut_role(piece, side_weight(piece, size), draft["scene"]["legs"]), size))
     if not handle_is_beyond(draft["door"]):
         marks.extend(handle_side(draft, "handle hidden"))
