@@ -301,20 +301,23 @@ def put_squares(pdf: PdfPaper, code: SquareCode, corner: tuple[float, float]) ->
 
 
 def put_signatures(pdf: PdfPaper, block: Block) -> None:
-    """Draw lines to sign on, with room for the date."""
-    pdf.need(SIGNED * len(block["items"]))
-    for item in block["items"]:
-        y = pdf.get_y() + SIGNED - 5
-        pdf.set_draw_color(*INK)
-        pdf.set_line_width(0.25)
-        pdf.line(MARGIN, y, MARGIN + pdf.epw * 0.62, y)
-        pdf.line(MARGIN + pdf.epw * 0.7, y, MARGIN + pdf.epw, y)
-        pdf.small_print()
-        pdf.set_xy(MARGIN, y)
-        pdf.cell(pdf.epw * 0.62, 4, pdf.reader.told(item))
-        pdf.set_xy(MARGIN + pdf.epw * 0.7, y)
-        pdf.cell(pdf.epw * 0.3, 4, pdf.reader.told(plain("date")))
-        pdf.set_xy(MARGIN, y + 5)
+    """Draw lines to sign on side by side, each with room for the date."""
+    pdf.need(SIGNED)
+    y = pdf.get_y() + SIGNED - 5
+    pdf.set_draw_color(*INK)
+    pdf.set_line_width(0.25)
+    pdf.small_print()
+    across = pdf.epw / len(block["items"])
+    for at, item in enumerate(block["items"]):
+        start = MARGIN + at * across
+        for x, wide, word in (
+            (start, across * 0.58, item),
+            (start + across * 0.62, across * 0.32, plain("date")),
+        ):
+            pdf.line(x, y, x + wide, y)
+            pdf.set_xy(x, y)
+            pdf.cell(wide, 4, pdf.reader.told(word))
+    pdf.set_xy(MARGIN, y + 5)
 
 
 def put_room(pdf: PdfPaper, block: Block) -> None:

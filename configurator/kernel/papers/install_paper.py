@@ -30,6 +30,7 @@ from configurator.kernel.papers.order_paper import (
     paper_head,
     piece_codes,
     scaled_drawing,
+    uncoded,
     unsettled,
 )
 from configurator.kernel.shapes import Drawing, Message
@@ -42,7 +43,7 @@ from configurator.kernel.visit.leaf_answers import ask_leaf
 LARGEST_SCALE = 10.0
 FRONT_WIDE = 190.0
 FRONT_HIGH = 240.0
-REMARKS_HIGH = 21.0
+REMARKS_HIGH = 14.0
 # How much wider a fact's name stands than its value.
 FACT_SHARE = 1.9
 
@@ -129,4 +130,5 @@ def install_paper(commissions: list[Commission], desk: Desk) -> Paper:
     if len(codes) > 0:
         blocks.append(new_page())
         blocks.extend(codes)
+    blocks.extend(uncoded(made, desk))
     return {"id": "install", "title": title, "foot": paper_foot(desk), "blocks": blocks}

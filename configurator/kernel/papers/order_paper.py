@@ -79,13 +79,11 @@ def piece_code(making: Making, address: str, before: str) -> Block:
 
 
 def piece_codes(made: list[Making], desk: Desk) -> list[Block]:
-    """Return what opens each piece of a visit on its door; nothing where the paper's head has the link of all."""
-    if desk["link"] != "" or len(made) == 0:
+    """Return what opens each piece of a visit on its door; nothing where the paper's head has the link of all, or
+    where :func:`uncoded` says why."""
+    if desk["link"] != "" or desk["home"] == "" or len(made) == 0:
         return []
     blocks = [paper_title(plain("Each on its door, to look at"), 2.0)]
-    if desk["home"] == "":
-        blocks.append(paper_text(plain("There are no codes, as nobody knows the address at which the site stands.")))
-        return blocks
     before = ""
     for making in made:
         links = making["commission"]["links"]
@@ -93,6 +91,13 @@ def piece_codes(made: list[Making], desk: Desk) -> list[Block]:
         blocks.append(piece_code(making, address, before))
         before = address if address != "" else before
     return blocks
+
+
+def uncoded(made: list[Making], desk: Desk) -> list[Block]:
+    """Return why the pieces of a visit have no codes, where the site's address is not known."""
+    if desk["link"] != "" or desk["home"] != "" or len(made) == 0:
+        return []
+    return [paper_text(plain("There are no codes, as nobody knows the address at which the site stands."))]
 
 
 def line_columns() -> list[Column]:
@@ -316,4 +321,5 @@ def order_paper(commissions: list[Commission], desk: Desk) -> Paper:
     blocks.extend(piece_codes(made, desk))
     for at in range(len(commissions)):
         blocks.extend(made_blocks([making for making in made if making["order"] == at], desk))
+    blocks.extend(uncoded(made, desk))
     return {"id": "order", "title": title, "foot": paper_foot(desk), "blocks": blocks}

@@ -98,11 +98,11 @@ def fixing_middles(fit: Fit) -> list[float]:
 
 
 def fixing_heights(notes: Notes, fit: Fit, left: float) -> None:
-    """Add how high above the floor the highest and the lowest fixings lie."""
+    """Add how high above the floor the highest and the lowest fixings lie, the lower dimension nearer to the leaf."""
     heights = fixing_middles(fit)
     told = heights if len(heights) < 3 else [heights[0], heights[len(heights) - 1]]
     for at in range(len(told)):
-        place = left - notes["size"] * (FIRST_TIER + TIER * at)
+        place = left - notes["size"] * (FIRST_TIER + TIER * (len(told) - 1 - at))
         dim_upright(notes, [-told[at], 0.0], tier(place, left), said(notes, told[at], "above", ""))
 
 
