@@ -30,6 +30,7 @@ NO_WORDS = {
     "frame now": "are classes",
     "{}-title {}-desc": "are ids",
     "SourceSansPro-Regular.ttf": "is a file of a package",
+    "Astragal.example='{}';\n": "is a script",
     "Astragal Sans": "is a font's name",
     "Astragal Serif": "is a font's name",
     "{} Stand-In": "is a font's name",
