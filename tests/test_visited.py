@@ -50,7 +50,7 @@ def test_readings_are_told_with_the_number_that_is_used(text: str) -> None:
 
 
 def test_proposals_are_told_with_their_picks_and_first_figures(text: str) -> None:
-    assert "Proposal b: Roller shade, Night, clay, in a cassette, cordless, magnetic, on the leaf, 980.00" in text
+    assert "Proposal b: Roller shade, Night, clay, in a cassette, cordless, magnetic, on the leaf, $980.00" in text
     assert "Over the whole opening" in text
     # The other leaf's glass is an eighth narrower, and the pair is told so.
     told = " ".join(text.split())

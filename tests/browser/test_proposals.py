@@ -81,8 +81,14 @@ def test_from_the_consultant_to_the_client_and_back(open_context: OpenContext, t
     proposal = desk.locator(".one-door").first.locator(".proposal").nth(1)
     expect(proposal.get_by_label("The client likes this one")).to_be_checked()
     expect(proposal.get_by_label("What the client says to it")).to_have_value("Is there a darker one?")
+    # What is written after an answer is nobody's to take back with it.
+    desk.get_by_label("Note on this door").first.fill("A darker one is ordered as a sample.")
+    proposal.get_by_label("What the client says to it").fill("Is there a darker one? There is.")
     desk.get_by_role("button", name="Undo").click()
     expect(proposal.get_by_label("The client likes this one")).not_to_be_checked()
+    expect(proposal.get_by_label("What the client says to it")).to_have_value("Is there a darker one? There is.")
+    expect(desk.get_by_label("Note on this door").first).to_have_value("A darker one is ordered as a sample.")
+    expect(desk.locator(".one-visit details").last).not_to_contain_text("answer was taken over", use_inner_text=False)
 
     part.get_by_label("Paste the link, the whole mail, or type the code").fill(answer)
     proposal.get_by_label("Price").fill("1111")
