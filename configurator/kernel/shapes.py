@@ -151,8 +151,8 @@ class Look(TypedDict):
     """What a covering is made of, as the eye has it.
 
     Colors are ``#rrggbb``: its own, that of a ``line`` drawn on it, and that of the ``rim`` of a thin part, its own as
-    dark as shows on white. Without a ``color`` it is drawn in the theme's. ``weave`` is a name of ``WEAVES``, ``luster`` of
-    ``LUSTERS``.
+    dark as shows on white. Without a ``color`` it is drawn in the theme's. ``weave`` is a name of ``WEAVES``,
+    ``luster`` of ``LUSTERS``.
     """
 
     color: str
