@@ -1,6 +1,6 @@
 """A look as a file gives it, with the lines that show on its color."""
 
-from configurator.catalog.contrast import luminance, nearest_on, read_color, say_color
+from configurator.catalog.contrast import WHITE, nearest_on, nearest_passing, read_color, say_color
 from configurator.catalog.schema.family import LookFile
 from configurator.kernel.looks import no_look
 from configurator.kernel.shapes import Look
@@ -10,10 +10,10 @@ LINE_RATIO = 3.0
 
 
 def lines_of(color: str) -> dict[str, str]:
-    """Return the color nearest to ``#rrggbb`` that shows on it, and the darker of both."""
+    """Return the color nearest to ``#rrggbb`` that shows on it, and the nearest that shows on white."""
     ground = read_color(color)
     line = nearest_on(ground, LINE_RATIO)
-    return {"line": say_color(line), "rim": say_color(min(ground, line, key=luminance))}
+    return {"line": say_color(line), "rim": say_color(nearest_passing(ground, (WHITE,), LINE_RATIO))}
 
 
 def kernel_look(file: LookFile) -> dict[str, str]:

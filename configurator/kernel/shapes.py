@@ -150,9 +150,9 @@ class Cassette(TypedDict):
 class Look(TypedDict):
     """What a covering is made of, as the eye has it.
 
-    Colors are ``#rrggbb``: its own, that of a ``line`` drawn on it, and that of the ``rim`` of a thin part, the darker
-    of both. Without a ``color`` it is drawn in the theme's. ``weave`` is a name of ``WEAVES``, ``luster`` of
-    ``LUSTERS``.
+    Colors are ``#rrggbb``: its own, that of a ``line`` drawn on it, and that of the ``rim`` of a thin part, its own as
+    dark as shows on white. Without a ``color`` it is drawn in the theme's. ``weave`` is a name of ``WEAVES``,
+    ``luster`` of ``LUSTERS``.
     """
 
     color: str

@@ -49,27 +49,6 @@ def tucked_folds(fit: Fit, place: Position, bottom: float, layers: float) -> lis
     return folds
 
 
-def hanging_cloth(fit: Fit, place: Position, up: list[float], tucked: float) -> list[Piece]:
-    """Return the flat cloth: the folds that hang, creased where they will tuck, and what is left of the next one.
-
-    Creases stay where they are while the bottom rail rises past them, counted from its lowest place.
-    """
-    numbers = fit["numbers"]
-    z = head_middle(fit)
-    out = [z, z + numbers["layer_thickness"]]
-    fold = numbers["fold_height"]
-    crease = up[0] - tucked + step_up(tucked, fold) if tucked > 0 and not place["coarse"] else up[0]
-    cloth: list[Piece] = []
-    if crease - up[0] > 1e-6:
-        cloth.append(veil("fabric", whole_width(fit), [up[0], min(crease, up[1])], out, cloth_optics(numbers)))
-    if up[1] - crease > 1e-6 or place["coarse"]:
-        run = veil("fabric", whole_width(fit), [crease, up[1]], out, cloth_optics(numbers))
-        run["count"] = max(1, int(step_up((up[1] - crease) / fold, 1.0)))
-        run["pitch"] = fold
-        cloth.append(run)
-    return cloth
-
-
 def nested_fold(fit: Fit, place: Position) -> list[Piece]:
     """Return headrail, the flat cloth, the folds tucked so far and the bottom rail.
 
@@ -80,8 +59,8 @@ def nested_fold(fit: Fit, place: Position) -> list[Piece]:
     top = fit["size"]["y1"] - numbers["headrail_height"]
     bottom = lower_edge(fit, nested_stack(numbers), place) + rail
     tucked = bottom - rail - fit["size"]["y0"]
-    pieces = [headrail(fit)]
-    pieces.extend(hanging_cloth(fit, place, [bottom, top], tucked))
+    out = [head_middle(fit), head_middle(fit) + numbers["layer_thickness"]]
+    pieces = [headrail(fit), veil("fabric", whole_width(fit), [bottom, top], out, cloth_optics(numbers))]
     if tucked > 0 or place["coarse"]:
         pieces.extend(tucked_folds(fit, place, bottom, nested_layers(numbers, tucked)))
     pieces.append(moving_rail(fit, "bottom-rail", bottom))

@@ -5,8 +5,6 @@ from configurator.kernel.views.form import band_points, cut_tones, joined_bands,
 
 # Blades that show less than this of themselves, in parts of the letter size, are lines.
 BLADE_FROM = 0.06
-# Eyes are never straight before all blades of a row: of one edge-on they see so much of its depth.
-OBLIQUE = 0.1
 
 
 def edge_low(piece: Piece) -> float:
@@ -43,15 +41,6 @@ def as_lapped(row: list[Piece]) -> list[Piece]:
 def is_edge_on(piece: Piece, size: float) -> bool:
     """Return whether a blade shows so little of itself that it is a line."""
     return edge_high(piece) - edge_low(piece) < size * BLADE_FROM
-
-
-def edge_face(piece: Piece) -> Piece:
-    """Return a blade that is edge-on as wide as eyes see it."""
-    wide = (piece["z1"] - piece["z0"]) * OBLIQUE
-    more = max(0.0, (wide - edge_high(piece) + edge_low(piece)) / 2)
-    if piece["axis"] == "x":
-        return {**piece, "y0": piece["y0"] - more, "y1": piece["y1"] + more}
-    return {**piece, "x0": piece["x0"] - more, "x1": piece["x1"] + more}
 
 
 def blade_tones(row: list[Piece], size: float, luster: float) -> list[Mark]:

@@ -5,7 +5,7 @@ from configurator.kernel.piece_kinds import is_cloth
 from configurator.kernel.pieces import both_through
 from configurator.kernel.shapes import Door, Mark, Piece
 from configurator.kernel.views.bar_rows import barred
-from configurator.kernel.views.blade_form import as_lapped, blade_tones, edge_face, is_edge_on
+from configurator.kernel.views.blade_form import as_lapped, blade_tones, is_edge_on
 from configurator.kernel.views.draft import Draft
 from configurator.kernel.views.form import form_marks
 from configurator.kernel.views.glow import glow_marks
@@ -22,17 +22,16 @@ def front_rect(piece: Piece, role: str) -> Mark:
 
 def handle_front(door: Door, piece: Piece) -> Mark:
     """Return a part of the handle as seen from the room: knobs and roses round, levers rounded."""
-    width = piece["x1"] - piece["x0"]
-    height = piece["y1"] - piece["y0"]
-    square = abs(width - height) < 0.5
+    edges = front_bounds(piece)
+    width = edges[2] - edges[0]
+    square = abs(width - edges[3] + edges[1]) < 0.5
     round_grip = piece["kind"] == "grip" and door["handle"]["kind"] == "knob"
-    if round_grip or (square and (piece["kind"] == "plate" or piece["kind"] == "thumb-turn")):
-        center_x = (piece["x0"] + piece["x1"]) / 2
-        center_y = -(piece["y0"] + piece["y1"]) / 2
-        return make_mark("circle", "handle seen", [center_x, center_y, width / 2])
+    if round_grip or (square and piece["kind"] in ["plate", "thumb-turn"]):
+        middle = [edges[0] + width / 2, (edges[1] + edges[3]) / 2, width / 2]
+        return make_mark("circle", "handle seen", middle)
     if piece["kind"] == "grip":
-        return make_mark("polygon", "handle seen", rounded(front_bounds(piece)))
-    return front_rect(piece, "handle seen")
+        return make_mark("polygon", "handle seen", rounded(edges))
+    return rectangle("handle seen", edges)
 
 
 def is_blade(piece: Piece) -> bool:
@@ -52,9 +51,12 @@ def by_front(pieces: list[Piece]) -> list[Piece]:
 
 def is_behind(piece: Piece, other: Piece) -> bool:
     """Return whether a piece of cloth is wholly covered by another one of its kind: a layer tucked behind it."""
-    same = piece["kind"] == other["kind"] and len(piece["outline"]) == 0 and len(other["outline"]) == 0
-    level = abs(piece["y0"] - other["y0"]) < 1e-6 and abs(piece["y1"] - other["y1"]) < 1e-6
-    return same and level and abs(piece["x0"] - other["x0"]) < 1e-6 and abs(piece["x1"] - other["x1"]) < 1e-6
+    here = front_bounds(piece)
+    there = front_bounds(other)
+    for i in range(4):
+        if abs(here[i] - there[i]) >= 1e-6:
+            return False
+    return piece["kind"] == other["kind"] and len(piece["outline"]) == 0 and len(other["outline"]) == 0
 
 
 def as_one_layer(rows: list[list[Piece]]) -> list[list[Piece]]:
@@ -119,15 +121,10 @@ def row_tones(row: list[Piece], draft: Draft) -> list[Mark]:
     return barred(sorted(marks, key=lambda mark: mark["fade"]))
 
 
-def face_bounds(piece: Piece, size: float) -> list[float]:
-    """Return a piece's face on the paper, a blade's that is edge-on as wide as eyes see it."""
-    return front_bounds(edge_face(piece) if is_blade(piece) and is_edge_on(piece, size) else piece)
-
-
 def row_marks(row: list[Piece], draft: Draft) -> list[Mark]:
     """Return a row of pieces: their faces, then the light and shade on them, their joints, and what shines through."""
     role = front_role(row, draft)
-    marks = [wash(role, face_bounds(piece, draft["size"]), hides(piece)) for piece in row]
+    marks = [wash(role, front_bounds(piece), hides(piece)) for piece in row]
     if row[0]["kind"] == "sheer":
         marks = barred(marks)
     tones = row_tones(row, draft)
@@ -140,44 +137,6 @@ def row_marks(row: list[Piece], draft: Draft) -> list[Mark]:
     return marks
 
 
-def covers(front: Piece, piece: Piece) -> bool:
-    """Return whether a face reaches as far as another one on every side."""
-    across = front["x0"] <= piece["x0"] and front["x1"] >= piece["x1"]
-    return across and front["y0"] <= piece["y0"] and front["y1"] >= piece["y1"]
-
-
-def is_hidden(row: list[Piece], before: list[list[Piece]]) -> bool:
-    """Return whether a piece stands behind one that hides all of it, as a roll does in its cassette."""
-    if len(row) > 1:
-        return False
-    for other in before:
-        front = other[0]
-        if len(other) == 1 and front["optics"]["view"] == 0 and front["count"] == 1 and covers(front, row[0]):
-            return True
-    return False
-
-
-def unframed(rows: list[list[Piece]]) -> list[Piece]:
-    """Return the narrow pieces that nothing else gives an outline: louvers have a frame, vanes their sheers."""
-    found: list[Piece] = []
-    for row in rows:
-        if not is_many(row[0]) or row[0]["kind"] == "louver":
-            continue
-        if len(row) == 1 and row[0]["count"] == 1 and row[0]["kind"] == "sheer":
-            return []
-        found.extend(row)
-    return found
-
-
-def last_of_many(rows: list[list[Piece]]) -> int:
-    """Return which row of narrow pieces is the foremost; -1 for none."""
-    last = -1
-    for at in range(len(rows)):
-        if is_many(rows[at][0]):
-            last = at
-    return last
-
-
 def covering_front(draft: Draft) -> list[Mark]:
     """Return the covering and the handles, those nearer the room in front of the others."""
     pieces: list[Piece] = []
@@ -185,15 +144,18 @@ def covering_front(draft: Draft) -> list[Mark]:
     for piece in draft["scene"]["door"]:
         if piece["part"] == "handle" and piece["kind"] != "neck":
             pieces.append(piece)
-    rows = as_one_layer(front_rows(pieces))
-    foremost = last_of_many(rows)
+    # Louvers have a frame about them.
+    many = [piece for piece in pieces if is_many(piece) and piece["kind"] != "louver"]
+    left = len(many)
     marks: list[Mark] = []
-    for at in range(len(rows)):
-        row = rows[at]
+    for row in as_one_layer(front_rows(pieces)):
         if row[0]["part"] == "handle":
             marks.append(handle_front(draft["door"], row[0]))
-        elif not is_hidden(row, rows[at + 1 :]):
+        else:
             marks.extend(row_marks(row, draft))
-        if at == foremost:
-            marks.extend(row_outlines(unframed(rows)))
+        if is_many(row[0]):
+            left -= len(row)
+            # What stands foremost alone has its own outline.
+            if left == 0 and len(row) + row[0]["count"] > 2:
+                marks.extend(row_outlines(many))
     return marks

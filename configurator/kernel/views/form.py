@@ -24,7 +24,7 @@ FULL_FROM = 0.8
 FINE_STRENGTH = 0.3
 # Cloth that falls in waves is modeled in so many strips a wave.
 WAVE_STRIPS = 8
-# Bands of a tucked fold: low and high in shares of its height, and their tone.
+# Bands of a fold that is tucked up, rounded over at its foot: low and high in shares of its height, and their tone.
 TUCKED = [[0.0, 0.08, -0.9], [0.08, 0.2, -0.5], [0.2, 0.34, -0.25], [0.6, 0.92, 0.4]]
 # A pinch of a pleated heading, mm, and how far from the middle of a pleat it stands, in shares of that; a hem, mm.
 PINCH_WIDE = 4.0
@@ -84,11 +84,6 @@ def wave_tones(pitch: float) -> list[list[float]]:
     return bands
 
 
-def tuck_tones(height: float) -> list[list[float]]:
-    """Return the bands of a fold that is tucked up: rounded over at its foot."""
-    return [[height * part[0], height * part[1], part[2]] for part in TUCKED]
-
-
 def heading_tones(piece: Piece) -> list[Mark]:
     """Return the shade between the pinches of a pleated heading, and the line of the hem."""
     marks: list[Mark] = []
@@ -133,11 +128,6 @@ def band_points(piece: Piece, edges: list[float]) -> list[float]:
     return [x0, -piece["y1"], x1, -piece["y1"], x1, -piece["y0"], x0, -piece["y0"]]
 
 
-def softened(bands: list[list[float]], strength: float) -> list[list[float]]:
-    """Return bands with their tones weakened."""
-    return [[band[0], band[1], band[2] * strength] for band in bands]
-
-
 def run_tones(piece: Piece, bands: list[list[float]], luster: float) -> list[Mark]:
     """Return the tones of a whole run: for each band of a unit that band of every unit."""
     marks: list[Mark] = []
@@ -177,7 +167,8 @@ def form_marks(piece: Piece, size: float, luster: float) -> list[Mark]:
     if is_gathered(piece):
         return gathered_tones(piece, size, luster)
     if piece["kind"] == "fold" and len(piece["outline"]) == 0:
-        return run_tones(piece, tuck_tones(piece["y1"] - piece["y0"]), luster)
+        height = piece["y1"] - piece["y0"]
+        return run_tones(piece, [[height * part[0], height * part[1], part[2]] for part in TUCKED], luster)
     if len(piece["outline"]) == 0:
         return []
     if piece["count"] > 1 and piece["pitch"] < size * MODELED_FROM:
@@ -187,4 +178,4 @@ def form_marks(piece: Piece, size: float, luster: float) -> list[Mark]:
         marks.extend(heading_tones(piece))
         return marks
     strength = min(1.0, max(FINE_STRENGTH, piece["pitch"] / (size * FULL_FROM))) if piece["count"] > 1 else 1.0
-    return run_tones(piece, softened(cut_tones(piece), strength), luster)
+    return run_tones(piece, [[band[0], band[1], band[2] * strength] for band in cut_tones(piece)], luster)

@@ -38,8 +38,10 @@ SMALLER = 0.8
 NEARER = 0.85
 
 
-def clip_half(points: list[float], axis: int, limit: float, keep: float) -> list[float]:
-    """Return the polygon's part where ``keep * (coordinate - limit)`` is not negative."""
+def clip_half(points: list[float], side: int, limit: float) -> list[float]:
+    """Return the polygon's part within the edge of a rectangle at ``limit``: its ``side`` of ``[x0, y0, x1, y1]``."""
+    axis = side % 2
+    keep = 1.0 if side < 2 else -1.0
     result: list[float] = []
     count = len(points)
     if count == 0:
@@ -62,25 +64,6 @@ def clip_half(points: list[float], axis: int, limit: float, keep: float) -> list
         last_y = y
         last_in = inside
     return result
-
-
-def clip_box(points: list[float], outer: list[float], edges: list[float]) -> list[float]:
-    """Return the polygon's part within a rectangle; ``outer`` holds the polygon's own bounds."""
-    part = points
-    for i in [0, 2, 1, 3]:
-        keep = 1.0 if i < 2 else -1.0
-        if keep * (outer[i] - edges[i]) < 0:
-            part = clip_half(part, i % 2, edges[i], keep)
-    return part
-
-
-def bounds(points: list[float]) -> list[float]:
-    """Return ``[x0, y0, x1, y1]`` of a flat list of points."""
-    edges = [points[0], points[1], points[0], points[1]]
-    for i in range(2, len(points)):
-        edges[i % 2] = min(edges[i % 2], points[i])
-        edges[i % 2 + 2] = max(edges[i % 2 + 2], points[i])
-    return edges
 
 
 def oval(x: float, y: float, across: float, up: float, corners: int) -> list[float]:
@@ -144,13 +127,11 @@ def garden_shapes(middle: float, pace: float, x0: float, x1: float) -> list[list
 def through_glass(shape: Mark, lites: list[Piece]) -> list[Mark]:
     """Return what of a polygon is seen through each of the given pieces of glass."""
     marks: list[Mark] = []
-    outer = bounds(shape["points"])
     for lite in lites:
         edges = front_bounds(lite)
-        apart = outer[2] <= edges[0] or outer[0] >= edges[2]
-        if apart or outer[3] <= edges[1] or outer[1] >= edges[3]:
-            continue
-        part = clip_box(shape["points"], outer, edges)
+        part = shape["points"]
+        for i in [0, 2, 1, 3]:
+            part = clip_half(part, i, edges[i])
         if len(part) > 4:
             marks.append(make_mark("polygon", shape["role"], part))
     return marks

@@ -20,15 +20,13 @@ def glass_areas(door: list[Piece], whole: bool) -> list[list[float]]:
             edges = front_bounds(piece)
             last = areas[len(areas) - 1] if len(areas) > 0 else edges
             # The lites of a leaf follow each other, no further apart than a muntin.
-            if whole and len(areas) > 0 and abs(last[0] - edges[0]) < last[2] - last[0] + FIELD_GAP:
-                areas[len(areas) - 1] = [
-                    min(last[0], edges[0]),
-                    min(last[1], edges[1]),
-                    max(last[2], edges[2]),
-                    max(last[3], edges[3]),
-                ]
-            else:
+            if not whole or len(areas) == 0 or abs(last[0] - edges[0]) >= last[2] - last[0] + FIELD_GAP:
                 areas.append(edges)
+                last = edges
+            last[0] = min(last[0], edges[0])
+            last[1] = min(last[1], edges[1])
+            last[2] = max(last[2], edges[2])
+            last[3] = max(last[3], edges[3])
     return areas
 
 

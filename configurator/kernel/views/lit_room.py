@@ -6,7 +6,7 @@ sees in; widths shrink as much. The observer stands straight before the middle o
 
 from configurator.kernel.questions.sight import sight_crossing
 from configurator.kernel.shapes import Household, Mark, Piece
-from configurator.kernel.views.garden import bounds, oval, through_glass
+from configurator.kernel.views.garden import oval, through_glass
 from configurator.kernel.views.marks import make_mark
 from configurator.kernel.views.people import EYE_SHARE, HEAD_RADIUS
 
@@ -102,11 +102,20 @@ def person_front(household: Household, middle: float) -> list[Mark]:
     return marks
 
 
+def outer_edges(points: list[float]) -> list[float]:
+    """Return ``[x0, y0, x1, y1]`` of a flat list of points."""
+    edges = [points[0], points[1], points[0], points[1]]
+    for i in range(2, len(points)):
+        edges[i % 2] = min(edges[i % 2], points[i])
+        edges[i % 2 + 2] = max(edges[i % 2 + 2], points[i])
+    return edges
+
+
 def person_bounds(household: Household, middle: float) -> list[float]:
     """Return what the person takes up on the glass, ``[x0, y0, x1, y1]`` on the paper."""
     edges: list[float] = []
     for mark in person_front(household, middle):
-        own = bounds(mark["points"])
+        own = outer_edges(mark["points"])
         if len(edges) == 0:
             edges = own
         edges = [min(edges[0], own[0]), min(edges[1], own[1]), max(edges[2], own[2]), max(edges[3], own[3])]

@@ -110,13 +110,13 @@ def rounded(edges: list[float]) -> list[float]:
     y1 = edges[3]
     radius = min(x1 - x0, y1 - y0) / 2
     points: list[float] = []
-    centers = [[x1 - radius, y1 - radius], [x0 + radius, y1 - radius], [x0 + radius, y0 + radius]]
-    centers.append([x1 - radius, y0 + radius])
     for corner in range(4):
+        x = x1 - radius if corner % 3 == 0 else x0 + radius
+        y = y1 - radius if corner < 2 else y0 + radius
         for step in range(4):
             angle = (corner + step / 3) * math.pi / 2
-            points.append(centers[corner][0] + radius * math.cos(angle))
-            points.append(centers[corner][1] + radius * math.sin(angle))
+            points.append(x + radius * math.cos(angle))
+            points.append(y + radius * math.sin(angle))
     return points
 
 

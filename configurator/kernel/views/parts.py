@@ -45,30 +45,6 @@ def is_gathered(piece: Piece) -> bool:
     return cloth and len(piece["outline"]) == 0 and piece["z1"] - piece["z0"] > GATHER_DEPTH
 
 
-def is_next_layer(piece: Piece, other: Piece, axis: str) -> bool:
-    """Return whether a cut shows a piece as one more layer of cloth before another, as long as it is."""
-    if piece["kind"] != other["kind"] or len(piece["outline"]) > 0 or len(other["outline"]) > 0:
-        return False
-    here = cut_bounds(piece, axis)
-    there = cut_bounds(other, axis)
-    along = 1 if axis == "x" else 0
-    alike = abs(here[along] - there[along]) < 1e-6 and abs(here[along + 2] - there[along + 2]) < 1e-6
-    return alike and abs(here[1 - along] - there[3 - along]) < 1e-6
-
-
-def layers_apart(pieces: list[Piece], axis: str, size: float) -> list[Piece]:
-    """Return cut pieces with layers of cloth as one where they are too thin to be told apart."""
-    result: list[Piece] = []
-    for piece in pieces:
-        last = result[len(result) - 1] if len(result) > 0 else piece
-        thin = last["z1"] - last["z0"] < size * LINES_APART
-        if len(result) > 0 and thin and is_next_layer(piece, last, axis):
-            result[len(result) - 1] = {**last, "z1": piece["z1"]}
-        else:
-            result.append(piece)
-    return result
-
-
 def cut_weight(across: float, up: float, size: float) -> str:
     """Return the line weight, with a leading space, for a cut part of the given size."""
     thin = min(across, up)

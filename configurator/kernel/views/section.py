@@ -2,6 +2,7 @@
 
 from configurator.kernel.shapes import Door, Drawing, Leg, Mark, Piece
 from configurator.kernel.tongue import in_words
+from configurator.kernel.views.covering_front import is_behind
 from configurator.kernel.views.dimensions import (
     EDGE_ROOM,
     FIRST_TIER,
@@ -19,7 +20,7 @@ from configurator.kernel.views.elevation import top_edge
 from configurator.kernel.views.elevation_notes import drop_upright, is_on_the_way
 from configurator.kernel.views.layout import WALL_DEPTH, Layout, active_covering, front_most
 from configurator.kernel.views.marks import hatching, letters, rectangle, stroke
-from configurator.kernel.views.parts import cut_marks, cut_weight, layers_apart, side_bounds
+from configurator.kernel.views.parts import LINES_APART, cut_marks, cut_weight, side_bounds
 from configurator.kernel.views.roles import held, material
 from configurator.kernel.views.walls import wall_back, wall_break, wall_side
 
@@ -28,7 +29,7 @@ WOOD_SPACING = 0.34
 # Cloth in so many layers or strips that heavy lines would run together.
 LAYERED = ["vane", "sheer", "band"]
 # Blades so thin that they are lines, of which there are many.
-THIN_BLADES = ["slat"]
+THIN_BLADES = ["slat", "vane"]
 # How far above the wall's break the projection stands, in letters.
 PROJECTION_ABOVE = 0.9
 
@@ -136,6 +137,19 @@ def cut_role(piece: Piece, weight: str, legs: list[Leg]) -> str:
     return material(piece) + line + held(piece, legs)
 
 
+def layers_apart(pieces: list[Piece], size: float) -> list[Piece]:
+    """Return cut pieces with layers of cloth as one where they are too thin to be told apart."""
+    result: list[Piece] = []
+    for piece in pieces:
+        last = result[len(result) - 1] if len(result) > 0 else piece
+        thin = last["z1"] - last["z0"] < size * LINES_APART
+        if thin and abs(last["z1"] - piece["z0"]) < 1e-6 and is_behind(last, piece):
+            result[len(result) - 1] = {**last, "z1": piece["z1"]}
+        else:
+            result.append(piece)
+    return result
+
+
 def covering_side(draft: Draft) -> list[Mark]:
     """Return the covering cut and seen beyond the cut, and the handle."""
     size = draft["size"]
@@ -146,7 +160,7 @@ def covering_side(draft: Draft) -> list[Mark]:
         marks.append(side_rect(piece, material(piece) + " hair"))
     if handle_is_beyond(draft["door"]):
         marks.extend(handle_side(draft, "handle seen"))
-    for piece in layers_apart(pieces_cut(covering, x), "x", size):
+    for piece in layers_apart(pieces_cut(covering, x), size):
         marks.extend(cut_marks(piece, "x", cut_role(piece, side_weight(piece, size), draft["scene"]["legs"]), size))
     if not handle_is_beyond(draft["door"]):
         marks.extend(handle_side(draft, "handle hidden"))
