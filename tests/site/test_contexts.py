@@ -24,6 +24,7 @@ from configurator.site.kinds.guide_pages import GuidesPage, MarkdownPage
 from configurator.site.kinds.home_page import HomePage
 from configurator.site.kinds.measure_page import MeasurePage
 from configurator.site.kinds.try_page import TryPage
+from configurator.site.kinds.visits_page import VisitsPage
 
 KINDS: dict[str, type | None] = {
     "coverings.html": CoveringsPage,
@@ -38,7 +39,7 @@ KINDS: dict[str, type | None] = {
     "measure.html": MeasurePage,
     "proposals.html": TryPage,
     "try.html": TryPage,
-    "visits.html": None,
+    "visits.html": VisitsPage,
 }
 
 
