@@ -139,9 +139,9 @@ def cut_role(piece: Piece, weight: str, legs: list[Leg]) -> str:
 
 def layers_apart(pieces: list[Piece], size: float) -> list[Piece]:
     """Return cut pieces with layers of cloth as one where they are too thin to be told apart."""
-    result: list[Piece] = []
-    for piece in pieces:
-        last = result[len(result) - 1] if len(result) > 0 else piece
+    result = pieces[:1]
+    for piece in pieces[1:]:
+        last = result[len(result) - 1]
         thin = last["z1"] - last["z0"] < size * LINES_APART
         if thin and abs(last["z1"] - piece["z0"]) < 1e-6 and is_behind(last, piece):
             result[len(result) - 1] = {**last, "z1": piece["z1"]}
