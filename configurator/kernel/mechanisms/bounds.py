@@ -31,6 +31,7 @@ BOUNDS: list[list[str | float]] = [
     ["end_cap", EACH_END, "width_least"],
     ["rod_holder", EACH_END, "width_least"],
     ["panel_stile", EACH_END, "width_least"],
+    ["frame_width", EACH_END, "width_least"],
     ["side_hem", EACH_HEM, "bolt_width"],
     ["side_hem", EACH_HEM, "lining_bolt"],
     # Parts in a row are not without number.
