@@ -1,15 +1,18 @@
 """Moving a covering on the drawing itself, by mouse, finger and keyboard, at three widths."""
 
-import math
-
 import pytest
 from playwright.sync_api import CDPSession, Page, expect
 
 from configurator.catalog import Catalog
 from configurator.kernel.answer import ask
 from tests.browser.conftest import OpenContext
-from tests.browser.trying import SIZES, covering, fragment, grip, open_page, said, settled, slider, viewport, views
+from tests.browser.trying import SIZES, covering, fragment, fragment_now, grip, open_page, said, slider, viewport, views
 
+# The address has the shade well down, and as far as its slider says.
+SAID_ALIKE = """slider => {
+    const place = Number(location.hash.split("@")[1]?.split("/")[0]);
+    return place > 0.55 && slider.getAttribute("aria-valuetext") === `${Math.floor(place * 100 + 0.5)}% down`;
+}"""
 every_size = pytest.mark.parametrize("size", SIZES)
 
 
@@ -25,12 +28,16 @@ def shade_half_down(page: Page, catalog: Catalog) -> list[str]:
     return views(page)
 
 
-def moved_down(page: Page, before: list[str], address: str) -> None:
+def lowered_to(page: Page) -> float:
+    """Return how far down the address has the shade."""
+    return float(fragment_now(page).split("@")[1].split("/")[0])
+
+
+def moved_down(page: Page, before: list[str]) -> None:
     """Check that elevation and section follow at once, and the address afterwards."""
-    place = settled(page, "#" + address.split("#")[1]).split("@")[1].split("/")[0]
-    assert 0.55 < float(place) < 1
-    words = f"{math.floor(float(place) * 100 + 0.5)}% down"
-    expect(slider(page, "Bottom rail")).to_have_attribute("aria-valuetext", words)
+    # Of several steps the address has taken up the last when it says what the slider does.
+    page.wait_for_function(SAID_ALIKE, arg=slider(page, "Bottom rail").element_handle())
+    assert lowered_to(page) < 1
     after = views(page)
     assert after[0] != before[0]
     assert after[1] != before[1]
@@ -46,7 +53,7 @@ def test_the_bottom_rail_follows_the_mouse(open_context: OpenContext, catalog: C
     page.mouse.move(x, y + 20, steps=4)
     page.mouse.move(x + 5, y + 40, steps=4)
     page.mouse.up()
-    moved_down(page, before, half_down(catalog))
+    moved_down(page, before)
 
 
 def touch(session: CDPSession, kind: str, x: float, y: float) -> None:
@@ -67,7 +74,7 @@ def test_the_bottom_rail_follows_the_finger(open_context: OpenContext, catalog: 
     for step in range(1, 9):
         touch(finger, "touchMove", x, y + step * 5)
     touch(finger, "touchEnd", x, y + 40)
-    moved_down(page, before, half_down(catalog))
+    moved_down(page, before)
     assert page.evaluate("scrollY") == scrolled
 
 
@@ -79,7 +86,7 @@ def test_the_bottom_rail_follows_the_keys(open_context: OpenContext, catalog: Ca
     rail.focus()
     for _ in range(12):
         page.keyboard.press("ArrowRight")
-    moved_down(page, before, half_down(catalog))
+    moved_down(page, before)
     page.keyboard.press("End")
     expect(rail).to_have_attribute("aria-valuetext", "lowered")
     page.keyboard.press("Home")
@@ -114,7 +121,7 @@ def test_the_section_can_be_dragged_too(page: Page, catalog: Catalog) -> None:
     page.mouse.down()
     page.mouse.move(x, y + 40, steps=4)
     page.mouse.up()
-    moved_down(page, before, half_down(catalog))
+    moved_down(page, before)
 
 
 def test_both_rails_and_the_tilt_move_on_the_drawing(page: Page, catalog: Catalog) -> None:
