@@ -14,6 +14,9 @@ from configurator.kernel.views.parts import front_bounds, front_lines
 from configurator.kernel.views.roles import held, hides, material
 from configurator.kernel.views.row_outline import row_outlines
 
+# Eyes are never straight before all blades of a row: on either side of one edge-on they see so much of its depth.
+OBLIQUE = 0.05
+
 
 def front_rect(piece: Piece, role: str) -> Mark:
     """Return a piece's face."""
@@ -121,10 +124,20 @@ def row_tones(row: list[Piece], draft: Draft) -> list[Mark]:
     return barred(sorted(marks, key=lambda mark: mark["fade"]))
 
 
+def face_edges(piece: Piece, size: float) -> list[float]:
+    """Return the edges of a piece's face on the paper; of an upright blade edge-on so much of its depth shows."""
+    edges = front_bounds(piece)
+    if is_blade(piece) and piece["axis"] == "y" and is_edge_on(piece, size):
+        more = (piece["z1"] - piece["z0"]) * OBLIQUE
+        edges[0] -= more
+        edges[2] += more
+    return edges
+
+
 def row_marks(row: list[Piece], draft: Draft) -> list[Mark]:
     """Return a row of pieces: their faces, then the light and shade on them, their joints, and what shines through."""
     role = front_role(row, draft)
-    marks = [wash(role, front_bounds(piece), hides(piece)) for piece in row]
+    marks = [wash(role, face_edges(piece, draft["size"]), hides(piece)) for piece in row]
     if row[0]["kind"] == "sheer":
         marks = barred(marks)
     tones = row_tones(row, draft)
