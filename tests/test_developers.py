@@ -134,13 +134,16 @@ def test_a_wheel_alone_starts_checks_builds_and_serves_a_showroom(wheel: Path, t
     with subprocess.Popen(
         astragal("serve", "own", "--port", "0"), cwd=tmp_path, env=env, stderr=subprocess.PIPE, text=True
     ) as server:
-        assert server.stderr
-        told = next(line for line in server.stderr if "http://" in line)
-        address = re.search(r"http://[^\s;]+", told)
-        assert address
-        with urlopen(f"{address[0].rstrip('/')}/doors/garden-door/roller-shade.html") as answer:
-            assert "Las cifras y cómo se obtienen" in answer.read().decode()
-        server.terminate()
+        try:
+            assert server.stderr
+            told = next(line for line in server.stderr if "http://" in line)
+            address = re.search(r"http://[^\s;]+", told)
+            assert address
+            with urlopen(f"{address[0].rstrip('/')}/doors/garden-door/roller-shade.html") as answer:
+                assert "Las cifras y cómo se obtienen" in answer.read().decode()
+        finally:
+            # Whatever was wrong is told, and not waited for.
+            server.terminate()
 
 
 def test_an_sdist_carries_what_is_kept_and_no_cache(tmp_path: Path) -> None:

@@ -2,6 +2,7 @@
 
 import socket
 import sys
+from collections.abc import Callable
 from dataclasses import dataclass
 from pathlib import Path
 from tempfile import TemporaryDirectory
@@ -78,6 +79,17 @@ class Served:
         self.answers.forget_all_but(most)
 
 
+class Listening(LiveReloadServer):
+    """A server that says where it is once whoever asks there is heard."""
+
+    begun: Callable[[], None]
+
+    def server_activate(self) -> None:
+        """Listen, and say so."""
+        super().server_activate()
+        self.begun()
+
+
 def serve(content: Path, host: str, port: int, words: Words) -> None:
     """Build, serve and build again at every change of content or themes, until interrupted; tell it in ``words``.
 
@@ -92,12 +104,14 @@ def serve(content: Path, host: str, port: int, words: Words) -> None:
         out = Path(folder) / "site"
         served = Served(content, out, answers, words)
         most = served.begin()
-        server = LiveReloadServer(lambda: served.rebuild(most), host, port, str(out), path, polling_interval=0.3)
+        heard = Listening(lambda: served.rebuild(most), host, port, str(out), path, polling_interval=0.3)
+        server: LiveReloadServer = heard
         server.error_handler = lambda code: (out / "404.html").read_bytes() if code == 404 else None
         for watched in (content, THEMES):
             server.watch(str(watched))
         named: dict[str, list[float | str]] = {"content": [str(content), "name"], "address": [server.url, "name"]}
-        say(say_phrase(message("Serving {content} on {address}; Ctrl-C ends it.", named), words, "in"))
+        told = say_phrase(message("Serving {content} on {address}; Ctrl-C ends it.", named), words, "in")
+        heard.begun = lambda: say(told)
         try:
             server.serve()
         except KeyboardInterrupt:
