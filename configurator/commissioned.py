@@ -20,7 +20,8 @@ from configurator.kernel.papers.blocks import Paper
 from configurator.kernel.papers.install_paper import install_paper
 from configurator.kernel.papers.making import Commission, Desk, hung_both, makings
 from configurator.kernel.papers.measuring_paper import Sheet, measuring_paper
-from configurator.kernel.papers.order_paper import TRY_PAGE, order_paper
+from configurator.kernel.papers.order_paper import order_paper
+from configurator.kernel.papers.piece_codes import TRY_PAGE
 from configurator.kernel.papers.visit_papers import blank_sheets, visit_sheets
 from configurator.kernel.tongue import Words
 from configurator.kernel.visit.visit_shapes import Visit

@@ -11,12 +11,11 @@ import pytest
 from hypothesis.configuration import set_hypothesis_home_dir
 
 from configurator.cache.entries import keep
-from configurator.cache.pack import Pack
 from configurator.catalog import Catalog, load
 from configurator.kernel.tongue import Words
 from configurator.places import CONTENT
 from configurator.site.answers import Answers
-from configurator.site.mkdocs.kept_answers import pack_name
+from configurator.site.mkdocs.kept_answers import known_answers, pack_name
 
 set_hypothesis_home_dir(Path(__file__).parent / ".cache" / "hypothesis")
 # A slow machine is no failure. A desk explores; what lands is judged by the same cases every time.
@@ -79,7 +78,7 @@ def remember_demo(demo: Path, own_cache: None) -> Callable[[Path], None]:
 def demo_answers(remember_demo: Callable[[Path], None]) -> Callable[[], Answers]:
     """A function that gives a memory of what was worked out for the demo: a build with it works out what differs."""
     remember_demo(CONTENT)
-    return lambda: Answers(Pack(pack_name(CONTENT)))
+    return lambda: known_answers(CONTENT)
 
 
 def small_content(folder: Path, family: str) -> Path:

@@ -142,8 +142,10 @@ def check_proposal(proposal: Proposal, here: KeyPath, offered: Offered, file: Co
     """Note a family and picks that the content does not have."""
     check_one("family", proposal["family"], (*here, "family"), offered, file)
     family = offered.families.get(proposal["family"])
-    for choice, option in proposal["choices"].items() if family else ():
-        unknown = unknown_pick(family, choice, option) if family else ()
+    if family is None:
+        return
+    for choice, option in proposal["choices"].items():
+        unknown = unknown_pick(family, choice, option)
         if unknown and f"option/{proposal['family']}/{choice}/{option}" not in offered.formerly:
             file.at_value((*here, "choices", choice), *unknown)
 

@@ -4,6 +4,8 @@ import math
 
 # Slack for steps: 3 x 3.175 must count as three whole steps on both sides.
 STEP_SLACK = 1e-9
+# Lengths that differ by less are the same on any tape, mm.
+SAME_ON_TAPE = 0.06
 
 
 def clamp(value: float, low: float, high: float) -> float:

@@ -8,6 +8,7 @@ from collections.abc import Callable
 from configurator.browser.link.decode import read_link
 from configurator.browser.link.encode import fit_of
 from configurator.browser.link.shapes import Stock
+from configurator.kernel.numbers import SAME_ON_TAPE
 from configurator.kernel.papers.decided import decided
 from configurator.kernel.papers.making import Commission, hung_both
 from configurator.kernel.papers.visit_papers import Ordered, ordered_of
@@ -18,8 +19,7 @@ from configurator.kernel.visit.visit_shapes import Opening, Proposal, Visit
 
 LinkOf = Callable[[Visit, Opening, list[Proposal], Stock], str]
 
-# Lengths that differ by less are the same on any tape, mm; a family's numbers are no link's, and the same or not.
-SAME_SPELLED = 0.06
+# A family's numbers are no link's, and the same or not.
 SAME_NUMBER = 0.000001
 
 
@@ -41,7 +41,7 @@ def is_same_covering(one: Fit, other: Fit) -> bool:
         and len(picked) == 0
         and one["family"]["id"] == other["family"]["id"]
         and is_alike(one["numbers"], other["numbers"], names, SAME_NUMBER)
-        and is_alike(sizes, others, ["x0", "x1", "y0", "y1", "z0"], SAME_SPELLED)
+        and is_alike(sizes, others, ["x0", "x1", "y0", "y1", "z0"], SAME_ON_TAPE)
     )
 
 
@@ -57,8 +57,8 @@ def is_same_door(one: Fit, other: Fit) -> bool:
     holds: dict[str, float] = other["door"]["handle"]  # type: ignore[assignment]
     return (
         len(one["handle"]) == len(other["handle"])
-        and is_alike(numbers, others, list(DOOR_LIMITS), SAME_SPELLED)
-        and (len(one["handle"]) == 0 or is_alike(held, holds, list(HANDLE_LIMITS), SAME_SPELLED))
+        and is_alike(numbers, others, list(DOOR_LIMITS), SAME_ON_TAPE)
+        and (len(one["handle"]) == 0 or is_alike(held, holds, list(HANDLE_LIMITS), SAME_ON_TAPE))
     )
 
 

@@ -28,11 +28,10 @@ from configurator.kernel.papers.order_paper import (
     paired_table,
     paper_foot,
     paper_head,
-    piece_codes,
     scaled_drawing,
-    uncoded,
     unsettled,
 )
+from configurator.kernel.papers.piece_codes import piece_codes, uncoded
 from configurator.kernel.shapes import Drawing, Message
 from configurator.kernel.tongue import wording
 from configurator.kernel.views.fixing_front import fixing_front

@@ -101,19 +101,22 @@ def pick_facts(making: Making) -> list[Fact]:
     return facts
 
 
+def said_control(making: Making) -> str:
+    """Return the side on which a piece is worked where that is said or agreed, else nothing."""
+    return making["commission"]["controls"].get(making["leaf"], "")
+
+
 def making_control(making: Making) -> str:
     """Return the side on which a piece is worked, ``left`` or ``right``; nothing where it is on neither."""
-    said = making["commission"]["controls"].get(making["leaf"], "")
-    return control_side({"leaf": making["leaf"], "fit": making["fit"]}, said)
+    return control_side({"leaf": making["leaf"], "fit": making["fit"]}, said_control(making))
 
 
 def control_facts(making: Making) -> list[Fact]:
     """Return the control's side, where a battery is charged, written in by hand where not said, and the lead's side."""
     numbers = making["fit"]["numbers"]
     facts: list[Fact] = []
-    said = making["commission"]["controls"].get(making["leaf"], "")
-    side = control_told({"leaf": making["leaf"], "fit": making["fit"]}, said)
     if is_worked_aside(numbers):
+        side = control_told({"leaf": making["leaf"], "fit": making["fit"]}, said_control(making))
         facts.append(fact("control_side", plain("control side"), side))
     if numbers["motor_mass"] > 0 and numbers["wired"] == 0:
         socket = making["commission"]["socket"]

@@ -15,10 +15,10 @@ def row_outlines(pieces: list[Piece]) -> list[Mark]:
     for piece in sorted(pieces, key=lambda one: front_bounds(one)[at]):
         edges = front_bounds(piece)
         edges.append(piece["count"])
-        for face in faces:
-            if max(edges[at] - face[at + 2], abs(edges[1 - at] - face[1 - at])) < CLOSED_UP:
-                face[at + 2] = max(face[at + 2], edges[at + 2])
-                face[4] += edges[4]
-                edges[4] = 0.0
-        faces.append(edges)
+        met = [face for face in faces if max(edges[at] - face[at + 2], abs(edges[1 - at] - face[1 - at])) < CLOSED_UP]
+        for face in met:
+            face[at + 2] = max(face[at + 2], edges[at + 2])
+            face[4] += edges[4]
+        if len(met) == 0:
+            faces.append(edges)
     return [rectangle("main", face) for face in faces if face[4] > 1]

@@ -1,6 +1,7 @@
 """What was agreed, frozen with everything that it came of, and what of it is no longer so today."""
 
 from configurator.kernel.message import is_said, message, plain
+from configurator.kernel.numbers import SAME_ON_TAPE
 from configurator.kernel.resolve import find_option, resolve
 from configurator.kernel.shapes import Answer, Choice, Door, Family, Figure, Fit, Handle, Message
 from configurator.kernel.tape.field import Field
@@ -23,9 +24,6 @@ from configurator.kernel.visit.visit_shapes import (
     Visit,
     VisitStock,
 )
-
-# Lengths that differ by less are the same on any tape, mm; so are shares by a tenth of this in per cent.
-SAME_AS_AGREED = 0.06
 
 
 def frozen_covering(fit: Fit) -> Family:
@@ -101,8 +99,9 @@ def valued_so(value: float, unit: str) -> Message:
 
 def has_moved(then: float, now: float, unit: str) -> bool:
     """Return whether a number is another one on any tape."""
+    # Shares by a tenth of that in per cent.
     scale = 100.0 if unit == "share" else 1.0
-    return abs(then - now) * scale > SAME_AS_AGREED
+    return abs(then - now) * scale > SAME_ON_TAPE
 
 
 def moved_numbers(part: AgreedPart, now: Door) -> list[Moved]:

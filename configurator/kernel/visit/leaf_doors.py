@@ -3,6 +3,7 @@
 from typing import Any
 
 from configurator.kernel.door.opening import has_passive
+from configurator.kernel.numbers import SAME_ON_TAPE
 from configurator.kernel.shapes import Door, Handle, Household
 from configurator.kernel.tape.new_parts import with_new_parts, with_room
 from configurator.kernel.tape.table import (
@@ -19,9 +20,6 @@ from configurator.kernel.tape.table import (
 from configurator.kernel.visit.used import used_numbers
 from configurator.kernel.visit.visit_fields import OTHER_ASKED, is_sidelight
 from configurator.kernel.visit.visit_shapes import Leaf, Opening, Used, VisitStock
-
-# Lengths that differ by less are the same on any tape, mm.
-SAME_MEASURE = 0.06
 
 
 def no_leaf(ident: str) -> Leaf:
@@ -139,7 +137,7 @@ def is_other_otherwise(opening: Opening, stock: VisitStock) -> bool:
     other: Any = other_door(opening, active, stock)
     for field in fields_of("door"):
         name = field["id"]
-        if name in OTHER_ASKED and name != "wall_gap" and abs(other[name] - active[name]) > SAME_MEASURE:
+        if name in OTHER_ASKED and name != "wall_gap" and abs(other[name] - active[name]) > SAME_ON_TAPE:
             return True
     return False
 

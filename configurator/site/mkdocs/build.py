@@ -8,13 +8,12 @@ from mkdocs.commands.build import build as mkdocs_build
 from mkdocs.config.defaults import MkDocsConfig
 
 from configurator.cache.by_content import ByContent
-from configurator.cache.pack import Pack
 from configurator.catalog.clauses import Refusal
 from configurator.kernel.message import message, plain
 from configurator.site.answers import Answers
 from configurator.site.house import House, open_houses
 from configurator.site.mkdocs.ahead import Watch, unwatched, work_ahead
-from configurator.site.mkdocs.kept_answers import keep_answers, pack_name
+from configurator.site.mkdocs.kept_answers import keep_answers, known_answers
 from configurator.site.mkdocs.manifest import carry_over, write_manifest
 from configurator.site.mkdocs.static_files import add_static
 from configurator.site.mkdocs.swap import FRESH, swap, tidy, workshop
@@ -88,7 +87,7 @@ def build_remembering(memory: ByContent, out: Path, watch: Watch = unwatched) ->
 @contextmanager
 def site_remembering(memory: ByContent, out: Path, watch: Watch = unwatched) -> Iterator[Path]:
     """Do what :func:`site_beside` does from what is remembered, and remember what is new."""
-    answers = Answers(Pack(pack_name(memory.folder)))
+    answers = known_answers(memory.folder)
     with site_beside(out, memory.folder, answers, watch) as folder:
         keep_answers(answers, memory.folder)
         yield folder

@@ -6,14 +6,12 @@ from pathlib import Path
 from urllib.parse import urljoin
 
 from configurator.browser.squeeze import squeezed
-from configurator.cache.pack import Pack
-from configurator.site.answers import Answers
 from configurator.site.face.themes import SHARED
 from configurator.site.house import House, open_houses
 from configurator.site.kinds.all_pages import plain_pages
 from configurator.site.kinds.policy import policy_tag, without_policy
 from configurator.site.mkdocs.assets import Files, icons, scripts, wordless
-from configurator.site.mkdocs.kept_answers import pack_name
+from configurator.site.mkdocs.kept_answers import known_answers
 from configurator.site.mkdocs.page_html import page_html
 
 PAGE = "try.html"
@@ -42,7 +40,7 @@ def field_file(content: Path) -> str:
 
     :raises configurator.catalog.ContentProblems: with every problem of the content
     """
-    house = open_houses(content, Answers(Pack(pack_name(content))))
+    house = open_houses(content, known_answers(content))
     page = next(page for page in plain_pages(house) if page.url == PAGE)
     assets = {**wordless(house), **scripts(house), **icons(house)}
     return in_one(page_html(house, page), assets, house)

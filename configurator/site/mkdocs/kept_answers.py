@@ -4,6 +4,7 @@ from pathlib import Path
 
 from configurator.cache.by_content import own_code
 from configurator.cache.entries import MOST, keep
+from configurator.cache.pack import Pack
 from configurator.cache.stamps import Unstamped, code_stamp, stamp_of
 from configurator.site.answers import Answers
 
@@ -18,6 +19,11 @@ def pack_name(content: Path) -> str:
         return f"answers-{stamp_of(own_code(), str(content.resolve()))}"
     except Unstamped:
         return ""
+
+
+def known_answers(content: Path) -> Answers:
+    """Return a memory of what an earlier process has worked out for a showroom."""
+    return Answers(Pack(pack_name(content)))
 
 
 def keep_answers(answers: Answers, content: Path) -> None:

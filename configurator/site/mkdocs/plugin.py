@@ -19,7 +19,6 @@ from mkdocs.structure.nav import Navigation
 from mkdocs.structure.pages import Page
 from mkdocs.utils.templates import TemplateContext
 
-from configurator.cache.pack import Pack
 from configurator.catalog import ContentProblems
 from configurator.catalog.files import PICTURE_ENDINGS
 from configurator.catalog.page_blocks import told_page
@@ -35,7 +34,7 @@ from configurator.site.kinds.frame import MENU
 from configurator.site.kinds.policy import without_policy
 from configurator.site.mkdocs.ahead import work_ahead
 from configurator.site.mkdocs.assets import asset_files
-from configurator.site.mkdocs.kept_answers import keep_answers, pack_name
+from configurator.site.mkdocs.kept_answers import keep_answers, known_answers
 from configurator.site.mkdocs.page_html import page_html
 from configurator.site.mkdocs.written_page import (
     WHOLE,
@@ -104,7 +103,7 @@ class AstragalPlugin(BasePlugin[PluginOptions]):
         """Read the content, and have it and the themes watched."""
         content = Path(self.config.content)
         if self.answers.empty:
-            self.answers = Answers(Pack(pack_name(content)))
+            self.answers = known_answers(content)
         with self.telling():
             self._house = open_houses(content, self.answers)
             if self.answers.empty:

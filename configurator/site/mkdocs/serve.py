@@ -10,7 +10,6 @@ from urllib.parse import urlsplit
 
 from mkdocs.livereload import LiveReloadServer
 
-from configurator.cache.pack import Pack
 from configurator.catalog import ContentProblems
 from configurator.catalog.own_address import public_address
 from configurator.catalog.site_addresses import WORKER
@@ -20,7 +19,7 @@ from configurator.places import THEMES
 from configurator.site.answers import Answers
 from configurator.site.kinds.policy import without_policy
 from configurator.site.mkdocs.build import build
-from configurator.site.mkdocs.kept_answers import keep_answers, pack_name
+from configurator.site.mkdocs.kept_answers import keep_answers, known_answers
 from configurator.site.mkdocs.worker import aside_js
 
 # How many answers stay for each that the first build asked for: a day of edits takes no more memory than a few.
@@ -99,7 +98,7 @@ def serve(content: Path, host: str, port: int, words: Words) -> None:
     port = free_port(host, port)
     # The page for addresses that lead nowhere names the site's path.
     path = urlsplit(public_address(content)).path or "/"
-    answers = Answers(Pack(pack_name(content)))
+    answers = known_answers(content)
     with TemporaryDirectory(prefix="astragal-") as folder:
         out = Path(folder) / "site"
         served = Served(content, out, answers, words)
