@@ -71,4 +71,4 @@ def painted_door(place: RoomPlace, ground: Image.Image) -> Image.Image:
         if mark["role"] not in OUTDOORS:
             sheet.palette = {**sheet.palette, "ground": BRASS if has_role(mark, {"handle"}) else COLORS["ground"]}
             put(sheet, mark)
-    return sheet.image.resize(place.size, Image.Resampling.LANCZOS)
+    return sheet.image.resize(place.size, Image.Resampling.BOX)

@@ -56,5 +56,5 @@ class RoomPlace:
         own = {name: color for name, color in COLORS.items() if name not in sheet.textures}
         sheet.palette = {**sheet.palette, **own}
         if ground:
-            sheet.paint_on(ground.resize((sheet.across, sheet.down)))
+            sheet.paint_on(ground.resize((sheet.across, sheet.down), Image.Resampling.NEAREST))
         return sheet

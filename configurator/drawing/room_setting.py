@@ -17,7 +17,7 @@ PLANT = 1712
 # Every room has the same plant and the same grain.
 DICE = "astragal"
 # A blur so many times as wide as a pixel hides that it was made on coarser ones.
-COARSE = 4
+COARSE = 2
 LIGHT = rgb("#fff1cf")
 SHADE = rgb("#3b2413")
 Points = list[tuple[float, float]]

@@ -15,6 +15,8 @@ EYE_AWAY = 4000.0
 SUN_HIGH, SUN_ASIDE = 0.78, 0.4
 # How soft its edges are, px, and how strong it is, of 255.
 SUN_SOFT, SUN = 3, 190
+# Further than this above the floor nothing of those edges is seen.
+SUN_SPREAD = 4 * SUN_SOFT
 # How far light spills about what is bright, px, and how much of it, of 255.
 SPILL_WIDE, SPILL = 40, 110
 
@@ -63,10 +65,12 @@ def on_boards(place: RoomPlace, through: Image.Image) -> Image.Image:
     lit = through.transform(
         floor, Image.Transform.PERSPECTIVE, from_floor(place, through.size), Image.Resampling.BILINEAR
     )
+    near = Image.new("L", (WIDTH, HEIGHT - FLOOR + SUN_SPREAD), 0)
+    near.paste(lit, (0, SUN_SPREAD))
+    soft = near.filter(ImageFilter.GaussianBlur(SUN_SOFT)).point([level * SUN // 255 for level in range(256)])
     whole = Image.new("L", (WIDTH, HEIGHT), 0)
-    whole.paste(lit, (0, FLOOR))
-    soft = whole.filter(ImageFilter.GaussianBlur(SUN_SOFT))
-    return soft.point([level * SUN // 255 for level in range(256)])
+    whole.paste(soft, (0, FLOOR - SUN_SPREAD))
+    return whole
 
 
 def from_floor(place: RoomPlace, size: tuple[int, int]) -> tuple[float, ...]:
