@@ -7,6 +7,7 @@ from contextlib import suppress
 from functools import partial
 from http.server import SimpleHTTPRequestHandler, ThreadingHTTPServer
 from pathlib import Path
+from socket import socket
 
 import click
 
@@ -25,12 +26,21 @@ class QuietHandler(SimpleHTTPRequestHandler):
         """Say nothing."""
 
 
+class QuietServer(ThreadingHTTPServer):
+    """Says nothing of a browser that hangs up before it has its answer, as browsers do."""
+
+    def handle_error(self, request: socket | tuple[bytes, socket], client_address: object) -> None:
+        """Tell what went wrong with a request."""
+        if not isinstance(sys.exception(), ConnectionError):
+            super().handle_error(request, client_address)
+
+
 def folder_server(folder: Path, port: int) -> ThreadingHTTPServer:
     """Return a server for a folder, not yet running; port 0 takes any free one.
 
     :raises OSError: when the port is taken
     """
-    return ThreadingHTTPServer((HOST, port), partial(QuietHandler, directory=str(folder)))
+    return QuietServer((HOST, port), partial(QuietHandler, directory=str(folder)))
 
 
 def address_of(server: ThreadingHTTPServer) -> str:

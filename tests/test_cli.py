@@ -337,6 +337,18 @@ def test_a_taken_port_is_said_plainly_before_anything_is_built(
     assert list(tmp_path.iterdir()) == []
 
 
+@pytest.mark.parametrize(("fault", "said"), [(ConnectionResetError, False), (ValueError, True)])
+def test_a_served_folder_tells_what_goes_wrong_but_not_who_hangs_up(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str], fault: type[Exception], said: bool
+) -> None:
+    with folder_server(tmp_path, 0) as server:
+        try:
+            raise fault
+        except fault:
+            server.handle_error(server.socket, server.server_address)
+    assert (fault.__name__ in capsys.readouterr().err) == said
+
+
 # What only some commands need, and is slow to load.
 HEAVY = {"PIL", "jinja2", "markdown", "mkdocs", "svgwrite", "tree_sitter"}
 LOADED = "import sys; from configurator.cli import main; main(sys.argv[1:], standalone_mode=False); print(*sys.modules)"
