@@ -18,14 +18,14 @@ from configurator.site.drawings.subjects import own_door
 from configurator.site.house import House, open_houses
 from configurator.site.kinds.all_pages import door_sheet, fitted_sheet
 from configurator.site.kinds.family_page import mover
-from configurator.site.mkdocs.assets import page_scripts
+from configurator.site.mkdocs.assets import own_fonts, page_scripts
 from configurator.site.mkdocs.page_html import page_html
 
 Task = tuple[str, str]
 # The name of what has been worked out, with what came of it; and who sees it go by, told how many there will be.
 Done = tuple[str, Added]
 Watch = Callable[[Iterator[Done], int], Iterator[Done]]
-SCRIPT, DOOR, FAMILY = "script", "door", "family"
+SCRIPT, FONTS, DOOR, FAMILY = "script", "fonts", "door", "family"
 # What a worker process works on. One that is a copy of its parent has that one's house; any other reads the content
 # itself, since a house cannot be sent.
 _houses: list[House] = []
@@ -37,11 +37,12 @@ def unwatched(done: Iterator[Done], count: int) -> Iterator[Done]:
 
 
 def work_ahead(house: House, watch: Watch = unwatched) -> None:
-    """Fill the house's memory with every door's answers, drawings, previews and pages, families' frames and scripts.
+    """Fill the house's memory with every door's answers, drawings, previews and pages, families' frames, scripts and
+    fonts.
 
     What is done goes through ``watch``.
     """
-    tasks = [(SCRIPT, ""), *((DOOR, door["id"]) for door in house.doors)]
+    tasks = [(SCRIPT, ""), (FONTS, ""), *((DOOR, door["id"]) for door in house.doors)]
     tasks += [(FAMILY, family["id"]) for family in house.families]
     # Compiled here, they are in each worker that is a copy of this process.
     for tongue in house.tongues:
@@ -84,6 +85,8 @@ def work_out_in(house: House, task: Task) -> None:
     kind, ident = task
     if kind == SCRIPT:
         page_scripts(house)
+    elif kind == FONTS:
+        own_fonts(house)
     elif kind == FAMILY:
         work_out_family(house, house.catalog.families[ident])
     else:
