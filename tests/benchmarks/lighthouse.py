@@ -3,7 +3,6 @@
 import gzip
 import json
 import os
-import shutil
 import subprocess
 import sys
 from collections.abc import Iterator
@@ -15,7 +14,7 @@ import pytest
 from playwright.sync_api import sync_playwright
 
 from configurator.local import HOST, QuietHandler
-from tests.browser.conftest import FLAGS, serving
+from tests.browser.conftest import CHROMIUM, FLAGS, serving
 from tests.site.kinds import KINDS
 
 ASKED = ("performance", "accessibility", "best-practices", "seo")
@@ -54,7 +53,7 @@ def address(demo: Path) -> Iterator[str]:
 def chromium() -> str:
     """The browser that the other tests use."""
     with sync_playwright() as playwright:
-        return shutil.which("chromium") or playwright.chromium.executable_path
+        return CHROMIUM or playwright.chromium.executable_path
 
 
 def scores(url: str, chromium: str) -> dict[str, int]:

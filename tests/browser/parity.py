@@ -5,7 +5,6 @@ One case again, by itself: ``python -m tests.browser.parity SEED NUMBER``.
 
 import base64
 import json
-import shutil
 import sys
 import zlib
 from collections.abc import Callable, Iterator
@@ -42,6 +41,7 @@ from configurator.kernel.views.subject import subject
 from configurator.kernel.views.workroom import workroom_sheet
 from configurator.kernel.whereabouts import place_words
 from configurator.places import CONTENT
+from tests.browser.conftest import CHROMIUM
 from tests.cases import Case, seeded_case
 
 CLOSE = 1e-9
@@ -202,7 +202,7 @@ def main() -> int:
     case = seeded_case(catalog, seed, number)
     print(json.dumps(sent(case, list(VIEWS), True)))
     with sync_playwright() as playwright:
-        browser = playwright.chromium.launch(executable_path=shutil.which("chromium"), args=["--no-sandbox"])
+        browser = playwright.chromium.launch(executable_path=CHROMIUM, args=["--no-sandbox"])
         found = told_apart(kernel_page(browser, catalog), case, catalog)
         browser.close()
     print(*(found or ["Both sides agree."]), sep="\n")

@@ -1,6 +1,7 @@
 """A finger on the drawing moves the covering, wherever the page stands; a finger anywhere else moves the page."""
 
 from collections.abc import Callable
+from time import time
 
 import pytest
 from playwright.sync_api import Page, expect
@@ -12,13 +13,15 @@ from configurator.kernel.resolve import resolve
 from configurator.kernel.shapes import Leg
 from configurator.places import CONTENT
 from tests.browser.conftest import OpenContext
-from tests.browser.trying import covering, fragment, grip, open_page, viewport
+from tests.browser.trying import LOOKED, covering, fragment, grip, open_page, viewport
 
 FAMILIES = [file.stem for file in sorted((CONTENT / "families").glob("*.yaml"))]
 # The sheet scrolls along above, and has come to rest at the top of the screen, below which the rest scrolls.
 ELSEWHERE = [("cellular-shade", 0), ("cellular-shade", 150), ("vertical-vanes", 0), ("wood-blind", 150)]
 PULL = 114
-STEPS = 12
+STEPS = 8
+BETWEEN_S = 0.016
+RESTED_S = 1.0
 Point = tuple[float, float]
 
 
@@ -28,11 +31,14 @@ class Finger:
     def __init__(self, page: Page) -> None:
         self.page = page
         self.session = page.context.new_cdp_session(page)
+        self.moment = time()
 
-    def send(self, kind: str, *points: Point) -> None:
-        """Send one touch event with all fingers that lie on the screen."""
+    def send(self, kind: str, *points: Point, after: float = BETWEEN_S) -> None:
+        """Send one touch event with all fingers that lie on the screen, so many seconds after the one before."""
         touches = [{"x": x, "y": y, "id": number} for number, (x, y) in enumerate(points)]
-        self.session.send("Input.dispatchTouchEvent", {"type": kind, "touchPoints": touches})
+        self.moment += after
+        event = {"type": kind, "touchPoints": touches, "timestamp": self.moment}
+        self.session.send("Input.dispatchTouchEvent", event)
 
     def draw(self, start: Point, across: float, down: float) -> None:
         """Put the finger down and draw it over the screen, without lifting it."""
@@ -41,8 +47,9 @@ class Finger:
             self.send("touchMove", (start[0] + across * step / STEPS, start[1] + down * step / STEPS))
 
     def swipe(self, start: Point, across: float, down: float) -> None:
-        """Draw the finger over the screen and lift it."""
+        """Draw the finger over the screen, let it rest, so that the page does not run on, and lift it."""
         self.draw(start, across, down)
+        self.send("touchMove", (start[0] + across, start[1] + down), after=RESTED_S)
         self.send("touchEnd")
 
 
@@ -61,8 +68,23 @@ def place(page: Page, moves: str) -> int:
 PAINTED = "new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(() => setTimeout(done))))"
 
 
+# A page that was swiped runs on for some frames.
+AT_REST = """new Promise((done) => {
+    let stood = scrollY;
+    let frames = 0;
+    const look = () => {
+        frames = scrollY === stood ? frames + 1 : 0;
+        stood = scrollY;
+        if (frames > 3) done();
+        else requestAnimationFrame(look);
+    };
+    look();
+})"""
+
+
 def scrolled(page: Page, to: int) -> int:
-    """Scroll the page, and once it is painted there return where it stands."""
+    """Scroll the page once it rests, and once it is painted there return where it stands."""
+    page.evaluate(AT_REST)
     page.evaluate("to => scrollTo({ top: to, behavior: 'instant' })", to)
     page.evaluate(PAINTED)
     return round(page.evaluate("scrollY"))
@@ -81,6 +103,13 @@ def half_way(catalog: Catalog, family: str, leg: Leg) -> str:
     return fragment(catalog, covering(catalog, "garden-door", family, at=at))
 
 
+def follow(page: Page, address: str, moves: str) -> None:
+    """Go from the open page to a part's half way, as by a link on it."""
+    page.evaluate("hash => { location.hash = hash; }", address.partition("#")[2])
+    expect(page.locator(f"#travel-{moves}")).to_have_value("50")
+    page.wait_for_function(LOOKED)
+
+
 def legs_of(catalog: Catalog, family: str) -> list[Leg]:
     """Return what moves of a covering as it comes."""
     return family_legs(catalog.families[family], resolve(catalog.families[family], {}))
@@ -89,10 +118,12 @@ def legs_of(catalog: Catalog, family: str) -> list[Leg]:
 @pytest.mark.parametrize(("family", "scroll"), [*((family, 700) for family in FAMILIES), *ELSEWHERE])
 def test_a_finger_moves_every_part_and_not_the_page(page: Page, catalog: Catalog, family: str, scroll: int) -> None:
     finger = Finger(page)
-    for leg in legs_of(catalog, family):
+    legs = legs_of(catalog, family)
+    open_page(page, half_way(catalog, family, legs[0]))
+    for leg in legs:
         aside = leg["way"] == "aside"
         for to_start in (True, False):
-            open_page(page, half_way(catalog, family, leg))
+            follow(page, half_way(catalog, family, leg), leg["moves"])
             stood = scrolled(page, scroll)
             pull = -PULL if to_start else PULL
             finger.swipe(grip(page, leg["moves"]), pull if aside else 5, 5 if aside else pull)
@@ -155,11 +186,11 @@ def test_a_page_that_is_swiped_scrolls_and_moves_no_covering(page: Page, catalog
     open_page(page, fragment(catalog, covering(catalog, "garden-door", "wood-blind", at=(0.5, 0.0, 0.0))))
     page.evaluate(WATCHED)
     address = page.evaluate("location.hash")
-    scrolled(page, 150)
-    start = SWIPED[where](page)
     for down in (-PULL, PULL):
-        stood = scrolled(page, 150)
-        Finger(page).swipe((start[0], start[1]), 3, down)
+        scrolled(page, 150)
+        x, y = SWIPED[where](page)
+        stood = round(page.evaluate("scrollY"))
+        Finger(page).swipe((x, y), 3, down)
         page.wait_for_function(SCROLLED_BY, arg=[stood, -down])
     assert page.evaluate("watched") == []
     assert (place(page, "lower"), place(page, "tilt")) == (50, 50)
