@@ -29,6 +29,12 @@ MIDDLE = """(() => {{
     return [box.x + box.width / 2, box.y + box.height / 2];
 }})()"""
 GRIP = MIDDLE.format(selector=".hold[data-moves=lower] .grip")
+# What an address tells is drawn in the frame after.
+COUNT_FRAMES = """(() => {
+    window.frames_passed = 0;
+    const count = () => ++window.frames_passed < 3 && requestAnimationFrame(count);
+    requestAnimationFrame(count);
+})()"""
 SLIDER = "document.getElementById('travel-lower')"
 WIDTH = "document.getElementById('field-glass_width')"
 FIELD = MIDDLE.format(selector="#field-glass_width")
@@ -79,6 +85,8 @@ class Journey:
         for _ in range(3):
             self.engine.press("ArrowRight")
         self.engine.wait(f"Number({SLIDER}.value) === {before + 3} && location.hash !== {link!r}")
+        self.engine.ask(COUNT_FRAMES)
+        self.engine.wait("window.frames_passed === 3")
         self.engine.wait(FIGURES_STAND)
         return self.engine.ask(SHOWN)
 
