@@ -1,8 +1,8 @@
 """The names of a built site's assets: each holds the hash of its content, so that a copy may be kept for ever and no
 page meets a file of another version.
 
-Templates, pages that are remembered and guides know assets by their plain names; a page has the full ones as it is
-written. So what a page is remembered under does not hang on its assets' content.
+Templates and pages that are remembered know assets by their plain names; a page has the full ones as it is written. So
+what a page is remembered under does not hang on its assets' content.
 """
 
 import re

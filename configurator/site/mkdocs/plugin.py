@@ -180,7 +180,7 @@ class AstragalPlugin(BasePlugin[PluginOptions]):
         return asset_files(house)
 
     def asset_files(self, house: House, config: MkDocsConfig) -> list[File]:
-        """Return style sheets, scripts and pictures; a guide names one as it is called before it has its full name."""
+        """Return style sheets, scripts and pictures; pages of a site round the showroom link to them by plain names."""
         assets = self.assets_of(house)
         full = self.full_names[house.root] = full_names(assets)
         under = self.under + house.root
