@@ -25,6 +25,7 @@ from configurator.kernel.tongue import ENGLISH
 from configurator.local import folder_server
 from configurator.paper import DRAW
 from configurator.places import CONTENT
+from tests.site.pages import asset
 
 ROOT = Path(__file__).resolve().parent.parent
 FIGURES = {
@@ -119,7 +120,7 @@ def test_within_a_content_folder_that_folder_is_meant_and_said(run: Run, monkeyp
     assert Path("site/coverings/cellular-shade.html").is_file()
     assert not Path("site/coverings/roller-shade.html").exists()
     # The site that now lies in the folder is no content.
-    Path("site/assets/icon-48.png").write_bytes(b"spoilt")
+    asset(Path("site"), "icon-48.png").write_bytes(b"spoilt")
     assert run("check").exit_code == 0
 
 

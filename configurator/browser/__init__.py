@@ -2,7 +2,15 @@
 
 from configurator.browser.catalog_json import catalog_json
 from configurator.browser.declarations import kernel_declarations
-from configurator.browser.script import catalog_js, configurator_scripts, prices_js
+from configurator.browser.script import catalog_js, configurator_scripts, late_js, prices_js
 from configurator.browser.translate import kernel_js
 
-__all__ = ["catalog_js", "catalog_json", "configurator_scripts", "kernel_declarations", "kernel_js", "prices_js"]
+__all__ = [
+    "catalog_js",
+    "catalog_json",
+    "configurator_scripts",
+    "kernel_declarations",
+    "kernel_js",
+    "late_js",
+    "prices_js",
+]

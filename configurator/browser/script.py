@@ -1,5 +1,7 @@
 """The pages' classic scripts: what they know (the catalog), and what they do (kernel and page)."""
 
+import json
+from collections.abc import Mapping
 from pathlib import Path
 
 from configurator.browser.catalog_json import catalog_json, money_json, prices_json
@@ -41,8 +43,16 @@ def page_scripts(page: str, modules: dict[str, PageModule], words: Words) -> dic
 
 
 def file_name(start: str) -> str:
-    """Return the file of the script that begins with a module; ``parts.js`` of the page spells it too."""
+    """Return the file of the script that begins with a module."""
     return "astragal.js" if start == FIRST else f"astragal-{start}.js"
+
+
+def late_js(files: Mapping[str, str]) -> str:
+    """Return what goes behind the catalog: ``Astragal.late``, the full name of each script by the module that it begins
+    with; ``files`` has it by the plain name."""
+    named = {file.removeprefix("astragal-").removesuffix(".js"): full for file, full in files.items()}
+    named[FIRST] = named.pop("astragal")
+    return f"Astragal.late={json.dumps(named, separators=(',', ':'))};\n"
 
 
 def kernel_calls(modules: list[PageModule]) -> set[str]:

@@ -182,7 +182,7 @@ def test_a_broken_link_says_so_and_shows_what_it_can(page: Page, catalog: Catalo
 
 
 def test_a_covering_no_longer_offered_is_shown_as_it_was(page: Page, catalog: Catalog) -> None:
-    page.route("**/catalog.js", lambda route: route.fulfill(body=retired(route.fetch().text())))
+    page.route("**/catalog.*.js", lambda route: route.fulfill(body=retired(route.fetch().text())))
     open_page(page, shade(catalog))
     expect(page.locator(".gone")).to_contain_text("no longer offered")
     assert "soft-fold-shade" not in [box.get_attribute("value") for box in page.locator(".card:visible input").all()]
@@ -190,7 +190,7 @@ def test_a_covering_no_longer_offered_is_shown_as_it_was(page: Page, catalog: Ca
 
 def test_what_has_changed_behind_a_link_is_told_as_it_was_and_as_it_is(page: Page, catalog: Catalog) -> None:
     narrower = "Astragal.catalog.doors['garden-pair'].glass_width -= 25.4;"
-    page.route("**/catalog.js", lambda route: route.fulfill(body=route.fetch().text() + narrower))
+    page.route("**/catalog.*.js", lambda route: route.fulfill(body=route.fetch().text() + narrower))
     open_page(page, shade(catalog))
     notice = page.get_by_role("alert")
     expect(notice).to_contain_text("has changed since")

@@ -14,6 +14,7 @@ from tests.browser.test_steadiness import LEAST_SEEN as LEAST_MOVED
 from tests.browser.test_steadiness import TWO_FRAMES, WATCH
 from tests.browser.trying import viewport
 from tests.site.kinds import KINDS
+from tests.site.pages import asset
 
 # The fonts that have come; what stands in for one is a system's own.
 COME = """document.fonts.ready.then((all) =>
@@ -58,7 +59,7 @@ def test_the_very_first_page_is_set_in_them_and_stands_still(open_context: OpenC
         # What one context has unpacked is not there in the next.
         page = open_context(viewport=viewport(size)).new_page()
         page.add_init_script(WATCH)
-        page.route("**/assets/site.css", late)
+        page.route("**/assets/site.*.css", late)
         page.goto(address, wait_until="networkidle")
         page.evaluate(TWO_FRAMES)
         assert set_in(page, "h1") == {"Astragal Serif"}, kind
@@ -69,12 +70,12 @@ def test_the_very_first_page_is_set_in_them_and_stands_still(open_context: OpenC
 
 def with_style(page: Page, demo: Path, change: Callable[[str], str]) -> None:
     """Have a page come with a changed style sheet."""
-    style = change((demo / "assets" / "site.css").read_text(encoding="utf-8"))
+    style = change(asset(demo, "site.css").read_text(encoding="utf-8"))
 
     def answer(route: Route) -> None:
         route.fulfill(body=style, content_type="text/css")
 
-    page.route("**/assets/site.css", answer)
+    page.route("**/assets/site.*.css", answer)
 
 
 def heights(page: Page) -> dict[str, int]:

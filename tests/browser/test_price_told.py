@@ -25,7 +25,7 @@ def shown_as(page: Page, how: str) -> None:
         assert '"shown":"from"' in text
         route.fulfill(body=text.replace('"shown":"from"', f'"shown":"{how}"', 1), content_type="text/javascript")
 
-    page.route("**/astragal-price.js", told)
+    page.route("**/astragal-price.*.js", told)
 
 
 def quoted(address: str) -> Any:

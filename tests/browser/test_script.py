@@ -9,6 +9,7 @@ from configurator.browser import catalog_js, configurator_scripts
 from configurator.catalog import Catalog
 from configurator.kernel.resolve import resolve
 from configurator.kernel.tongue import ENGLISH
+from tests.site.pages import asset
 
 PAGE = {
     "app.js": 'import { numbersOf } from "./b.js";\nwindow.told = numbersOf("cellular-shade");',
@@ -28,4 +29,4 @@ def test_the_page_script_runs_on_the_kernel_and_the_catalog(browser: Browser, ca
 
 
 def test_the_first_script_is_under_sixty_kilobytes_on_the_wire(demo: Path) -> None:
-    assert len(gzip.compress((demo / "assets" / "astragal.js").read_bytes(), 9)) < 60_000
+    assert len(gzip.compress(asset(demo, "astragal.js").read_bytes(), 9)) < 60_000

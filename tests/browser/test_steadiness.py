@@ -32,7 +32,7 @@ def late(route: Route) -> None:
 def test_nothing_moves_while_a_page_loads(open_context: OpenContext, size: str) -> None:
     page = open_context(viewport=viewport(size)).new_page()
     page.add_init_script(WATCH)
-    page.route("**/assets/catalog.js", late)
+    page.route("**/assets/catalog.*.js", late)
     moved = {}
     for kind, address in KINDS.items():
         page.goto(address, wait_until="networkidle")

@@ -1,5 +1,6 @@
 """A built site as tests read it: its pages, parsed by the HTML standard's own rules."""
 
+import re
 from functools import cache
 from pathlib import Path
 from urllib.parse import unquote, urlsplit
@@ -8,11 +9,23 @@ import html5lib
 from lxml.etree import _Element
 
 LINKING = ("href", "src")
+HASH = re.compile(r"\.[0-9a-f]{8}(?=\.\w+$)")
 
 
 def pages(site: Path) -> list[Path]:
     """Return every page of a site."""
     return sorted(site.rglob("*.html"))
+
+
+def plain_name(address: str) -> str:
+    """Return the address of an asset without the hash in its name."""
+    return HASH.sub("", address)
+
+
+def asset(site: Path, name: str) -> Path:
+    """Return an asset by its plain name."""
+    (found,) = (path for path in (site / "assets").iterdir() if plain_name(path.name) == name)
+    return found
 
 
 @cache

@@ -13,6 +13,7 @@ from configurator.cli import main
 from configurator.places import CONTENT
 from configurator.site.answers import Answers
 from configurator.site.mkdocs.field_file import field_file, within_page
+from tests.site.pages import asset
 
 ADDRESS = "https://www.lantern-and-sill.example/"
 
@@ -64,7 +65,7 @@ def test_without_an_address_it_leads_nowhere_else(one_file: str) -> None:
 
 def test_every_script_of_the_site_is_in_it_whole(one_file: str, demo: Path) -> None:
     held = Asked(one_file).scripts
-    for script in [*demo.glob("assets/astragal*.js"), demo / "assets/catalog.js", demo / "assets/kept.js"]:
+    for script in [*demo.glob("assets/astragal*.js"), asset(demo, "catalog.js"), asset(demo, "kept.js")]:
         text = script.read_text(encoding="utf-8")
         assert any(part.replace("\\x3C", "<") == text.replace("\\x3C", "<") for part in held), script.name
 

@@ -2,6 +2,7 @@
 
 import shutil
 from collections.abc import Callable, Iterator
+from hashlib import sha256
 from pathlib import Path
 
 import pytest
@@ -17,6 +18,7 @@ from configurator.site.mkdocs.build import build
 from configurator.site.mkdocs.kept_answers import pack_name
 from configurator.site.mkdocs.unchanged import stands
 from tests.conftest import few_scripts, small_content
+from tests.site.pages import plain_name
 from tests.site.test_build import edited, files
 
 FAMILIES = ("cellular-shade", "roller-shade")
@@ -133,6 +135,24 @@ def test_an_edited_family_leaves_the_other_s_pages_as_they_were(home: Path, monk
         "doors/garden-door.html",
         "doors/garden-door/cellular-shade.html",
     ]
+
+
+def test_an_asset_s_name_holds_its_hash_and_only_pages_that_name_it_change_with_it(
+    home: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    before = files(home / "site")
+    monkeypatch.setattr(assets, "configurator_scripts", lambda folder, words: {"astragal.js": "// Another."})
+    after = from_nothing(home)
+    for name, content in after.items():
+        if name.startswith("assets/") and name != "assets/built.json":
+            assert f".{sha256(content).hexdigest()[:8]}." in name
+    # The catalog's script names those that are fetched later.
+    assert {plain_name(name) for name in before.keys() ^ after.keys()} == {"assets/astragal.js", "assets/catalog.js"}
+    naming = {name for name, content in before.items() if name.endswith(".html") and b"assets/catalog." in content}
+    changed = {name for name in before.keys() & after.keys() if before[name] != after[name]}
+    assert changed == {*naming, "sw.js", "assets/built.json"}
+    assert {"try.html", "coverings/roller-shade.html"} <= naming
+    assert "index.html" not in naming
 
 
 def test_what_is_kept_is_spoilt_or_of_another_version(home: Path, monkeypatch: pytest.MonkeyPatch) -> None:

@@ -10,7 +10,7 @@ from PIL import ExifTags, Image
 from configurator.site.answers import Answers
 from configurator.site.mkdocs.build import build
 from tests.conftest import small_content
-from tests.site.pages import parsed
+from tests.site.pages import asset, parsed, plain_name
 from tests.site.test_build import edited
 
 ON_ITS_SIDE = 6
@@ -97,7 +97,7 @@ def test_a_photograph_stands_upright_in_its_shape_and_never_wider_than_given(
 def test_who_took_it_is_said_and_the_subject_stays_in_view(site: Path) -> None:
     for url in ("index.html", "doors/garden-door.html", f"coverings/{FAMILY}.html"):
         assert parsed(site / url)[0].xpath("//figcaption/text()").count("Taken by a friend") == 1
-    assert ".hero>img{object-position:0% 60%}" in (site / "assets" / "site.css").read_text()
+    assert ".hero>img{object-position:0% 60%}" in asset(site, "site.css").read_text()
 
 
 def test_only_what_is_shown_is_there(site: Path) -> None:
@@ -129,7 +129,7 @@ def test_every_covering_is_seen_in_its_room(demo: Path) -> None:
     coverings = [page for page in sorted((demo / "coverings").glob("*.html")) if page.stem != "index"]
     for page in coverings:
         pictures = parsed(page)[0].xpath("//figure[@class='seen']/img")
-        shown = [path.name for picture in pictures for path in sources(page, picture).values()]
+        shown = [plain_name(path.name) for picture in pictures for path in sources(page, picture).values()]
         assert f"room-{page.stem}-800.webp" in shown
         assert all(picture.get("alt") for picture in pictures)
         assert all(path.is_file() for picture in pictures for path in sources(page, picture).values())
@@ -142,7 +142,7 @@ def test_every_covering_is_seen_in_its_room(demo: Path) -> None:
 def test_a_room_shows_the_covering_itself(demo: Path) -> None:
     tones = {}
     for name in ("metal-blind", "wood-blind", "traversing-drapery", "louvered-shutter"):
-        with Image.open(demo / "assets" / f"room-{name}-800.webp") as room:
+        with Image.open(asset(demo, f"room-{name}-800.webp")) as room:
             tones[name] = room.convert("RGB").crop((280, 80, 480, 480)).resize((8, 8)).tobytes()
     assert len(set(tones.values())) == len(tones)
 

@@ -15,6 +15,7 @@ from configurator.site.kinds.facts import fact_lines
 from configurator.site.kinds.fitted_page import fitted
 from configurator.site.mkdocs.build import build
 from tests.conftest import small_content
+from tests.site.pages import plain_name
 
 
 def shop(folder: Path, shown: str) -> House:
@@ -76,7 +77,7 @@ def test_a_site_without_prices_in_money_has_none_anywhere(
     room.write_text(sold, encoding="utf-8")
     build(content, tmp_path / "site", demo_answers())
     texts = {
-        path.name: path.read_text(encoding="utf-8")
+        plain_name(path.name): path.read_text(encoding="utf-8")
         for path in (tmp_path / "site").rglob("*")
         if path.suffix in (".html", ".js", ".json", ".xml")
     }

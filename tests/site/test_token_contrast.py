@@ -22,6 +22,7 @@ from configurator.catalog.contrast import (
 )
 from configurator.catalog.grounds import grounds
 from configurator.site.face.site_palette import own_tokens, readable
+from tests.site.pages import asset
 
 TEXT = 4.5
 GRAPHICS = 3.0
@@ -61,7 +62,7 @@ def too_faint(tokens: dict[str, str], pairs: list[tuple[str, str]], least: float
 def style(request: pytest.FixtureRequest) -> str:
     """The style sheet of a site in either theme."""
     site: Path = request.getfixturevalue(request.param)
-    return (site / "assets" / "site.css").read_text(encoding="utf-8")
+    return asset(site, "site.css").read_text(encoding="utf-8")
 
 
 @pytest.mark.parametrize("rule", [DAY, EVENING])

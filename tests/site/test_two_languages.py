@@ -10,7 +10,7 @@ import pytest
 from configurator.places import CONTENT
 from configurator.site.answers import Answers
 from configurator.site.mkdocs.build import build
-from tests.site.pages import links, pages, parsed, target
+from tests.site.pages import asset, links, pages, parsed, target
 
 WORDS = """\
 msgid ""
@@ -101,7 +101,7 @@ def test_every_link_leads_to_a_file(site: Path) -> None:
 def test_the_content_is_told_in_the_language(site: Path) -> None:
     assert "Pareja del jardín" in (site / "es" / "doors" / "index.html").read_text()
     assert "Cada una o dos semanas" in (site / "es" / "guides" / "care.html").read_text()
-    assert "Pareja del jardín" in (site / "es" / "assets" / "catalog.js").read_text()
+    assert "Pareja del jardín" in asset(site / "es", "catalog.js").read_text()
     assert "Pareja" not in (site / "doors" / "index.html").read_text()
 
 

@@ -12,7 +12,7 @@ from fontTools.ttLib import TTFont
 from configurator.catalog.schema.showroom import Typefaces
 from configurator.site.face.subset import subset
 from configurator.site.face.webfonts import FEATURES, FONTS, SANS, WebFont, characters, font_rules, web_fonts
-from tests.site.pages import pages, parsed
+from tests.site.pages import asset, pages, parsed
 
 MOST = 60_000
 # Of the Open Font License: a changed font bears none of these names.
@@ -26,7 +26,7 @@ FONT = re.compile(r'font-family:"([^"]+)";font-weight:(\d+)[^}]*?url\(data:font/
 @cache
 def sent(site: Path) -> dict[tuple[str, str], bytes]:
     """Return the fonts of a site's style sheet by family and weight."""
-    style = (site / "assets" / "site.css").read_text(encoding="utf-8")
+    style = asset(site, "site.css").read_text(encoding="utf-8")
     return {(family, weight): b64decode(content) for family, weight, content in FONT.findall(style)}
 
 

@@ -3,7 +3,7 @@
 from functools import partial
 from hashlib import sha256
 
-from configurator.browser import catalog_js, configurator_scripts, prices_js
+from configurator.browser import catalog_js, configurator_scripts, late_js, prices_js
 from configurator.browser.squeeze import squeezed
 from configurator.drawing.icon import icon_png
 from configurator.drawing.look_rules import look_rules
@@ -14,11 +14,19 @@ from configurator.site.drawings.shown_photos import photo_files
 from configurator.site.face.themes import SHARED, style_sheet
 from configurator.site.face.webfonts import FEATURES, WebFont, characters, font_rules, web_fonts
 from configurator.site.house import House
+from configurator.site.mkdocs.asset_names import full_name
 from configurator.site.mkdocs.examples import example_js
 from configurator.site.mkdocs.slim import slim_css
 
 Files = dict[str, str | bytes]
-STATIC_SCRIPTS = [SHARED / "scripts" / name for name in ("page.js", "kept.js", "mine.js", "sieve.js")]
+# The scripts of pages that are read; each is of one or several files, since a page that shows what a device keeps needs
+# one that keeps it.
+STATIC_SCRIPTS = {
+    "page.js": ("page.js",),
+    "kept.js": ("kept.js",),
+    "mine.js": ("kept.js", "mine.js"),
+    "sieve.js": ("sieve.js",),
+}
 # The style of pages that are worked with, and of the papers that they print.
 PAGE_STYLES = {"try.css": ("try.css", "paper.css"), "visits.css": ("visits.css",), "proposals.css": ("proposals.css",)}
 # The script that tells prices; what they are worked out from goes before it, so that both come when they are wanted.
@@ -50,9 +58,9 @@ def own_cards(house: House) -> Files:
     return files
 
 
-def joined_styles(sheets: tuple[str, ...]) -> str:
-    """Return style sheets as one."""
-    return "".join((SHARED / "css" / name).read_text(encoding="utf-8") for name in sheets)
+def joined(folder: str, names: tuple[str, ...]) -> str:
+    """Return what all themes share of style or of scripts as one."""
+    return "".join((SHARED / folder / name).read_text(encoding="utf-8") for name in names)
 
 
 def letters_of(house: House) -> str:
@@ -91,27 +99,28 @@ def site_style(house: House) -> str:
 def wordless(house: House) -> Files:
     """Return style sheets, and the scripts of static pages, which say only what pages give them to say."""
     return {
-        **{f"assets/{path.name}": squeezed(path.read_text(encoding="utf-8")) for path in STATIC_SCRIPTS},
+        **{f"assets/{name}": squeezed(joined("scripts", files)) for name, files in STATIC_SCRIPTS.items()},
         "assets/site.css": slim_css(site_style(house)),
-        **{f"assets/{name}": slim_css(joined_styles(sheets)) for name, sheets in PAGE_STYLES.items()},
+        **{f"assets/{name}": slim_css(joined("css", sheets)) for name, sheets in PAGE_STYLES.items()},
     }
 
 
 def keeping() -> Files:
     """Return the scripts of a site that is kept on its readers' devices, which one within another site is not."""
-    page, keeps, device = [
-        (SHARED / "scripts" / name).read_text(encoding="utf-8") for name in ("page.js", "keeps.js", "device.js")
-    ]
-    return {"assets/page.js": squeezed(page + keeps), "assets/device.js": squeezed(device)}
+    device = squeezed(joined("scripts", ("device.js",)))
+    full = full_name("assets/device.js", device).removeprefix("assets/")
+    page = joined("scripts", ("page.js", "keeps.js")).replace('"device.js"', f'"{full}"')
+    return {"assets/page.js": squeezed(page), "assets/device.js": device}
 
 
 def scripts(house: House) -> Files:
-    """Return the scripts, which speak a language."""
-    made = page_scripts(house)
+    """Return the scripts, which speak a language; the catalog's has the others' full names."""
+    own = page_scripts(house)
+    made = {**own, PRICE_SCRIPT: prices_js(house.catalog) + own.get(PRICE_SCRIPT, "")}
+    late = {name: full_name(f"assets/{name}", text).removeprefix("assets/") for name, text in made.items()}
     return {
-        **{f"assets/{name}": script for name, script in made.items()},
-        f"assets/{PRICE_SCRIPT}": prices_js(house.catalog) + made.get(PRICE_SCRIPT, ""),
-        "assets/catalog.js": catalog_js(house.catalog),
+        **{f"assets/{name}": text for name, text in made.items()},
+        "assets/catalog.js": catalog_js(house.catalog) + late_js(late),
     }
 
 

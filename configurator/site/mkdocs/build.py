@@ -10,6 +10,7 @@ from mkdocs.config.defaults import MkDocsConfig
 from configurator.cache.by_content import ByContent
 from configurator.catalog.clauses import Refusal
 from configurator.kernel.message import message, plain
+from configurator.places import MANIFEST
 from configurator.site.answers import Answers
 from configurator.site.house import House, open_houses
 from configurator.site.mkdocs.ahead import Watch, unwatched, work_ahead
@@ -21,7 +22,8 @@ from configurator.site.mkdocs.unchanged import remember_site
 from configurator.site.mkdocs.warned import warnings_as_problems
 from configurator.site.mkdocs.whole_site import WholeSitePlugin
 
-MARKER = Path("assets") / "site.css"
+# Earlier builds have left no list, but this.
+MARKERS = (MANIFEST, Path("assets") / "site.css")
 
 
 class NotASite(Refusal):
@@ -33,7 +35,8 @@ def refuse_foreign(out: Path) -> None:
     if Path.cwd().is_relative_to(out.resolve()):
         around = message("{folder} is the folder you are in, or one around it", {"folder": [str(out), "name"]})
         raise NotASite(around, plain("name another folder"))
-    if out.is_file() or (out.is_dir() and any(out.iterdir()) and not (out / MARKER).is_file()):
+    is_built = any((out / marker).is_file() for marker in MARKERS)
+    if out.is_file() or (out.is_dir() and any(out.iterdir()) and not is_built):
         foreign = message("{folder} is not empty and was not built by astragal", {"folder": [str(out), "name"]})
         raise NotASite(foreign, plain("name another folder or empty it first"))
 

@@ -10,6 +10,7 @@ from configurator.site.face.themes import SHARED
 from configurator.site.house import House, open_houses
 from configurator.site.kinds.all_pages import plain_pages
 from configurator.site.kinds.policy import policy_tag, without_policy
+from configurator.site.mkdocs.asset_names import full_name
 from configurator.site.mkdocs.assets import Files, icons, scripts, wordless
 from configurator.site.mkdocs.kept_answers import known_answers
 from configurator.site.mkdocs.page_html import page_html
@@ -55,7 +56,7 @@ def in_one(html: str, assets: Files, house: House) -> str:
     html = ICON.sub(lambda found: found[1] + data_address(assets[found[2]]) + found[3], html)
     html = SCRIPT.sub(lambda found: "" if found[1] else script(text_of(assets, found[2])), html)
     html = html.replace('<meta charset="utf-8">', f'<meta charset="utf-8">{POLICY_TAG}', 1)
-    later = [held(name, text_of(assets, address)) for address in assets for name in later_name(address)]
+    later = [held(later_name(address, assets), text_of(assets, address)) for address in assets if is_later(address)]
     own = squeezed(FIELD.read_text(encoding="utf-8"))
     above, end, below = html.rpartition("</body>")
     return "".join([above, *later, *map(script, [own, *waiting]), end, below])
@@ -67,10 +68,14 @@ def text_of(assets: Files, address: str) -> str:
     return asset.decode() if isinstance(asset, bytes) else asset
 
 
-def later_name(address: str) -> list[str]:
-    """Return the name by which the page asks for a later script, or nothing for another asset."""
-    name = address.removeprefix("assets/")
-    return [name] if name.startswith("astragal-") else []
+def is_later(address: str) -> bool:
+    """Return whether an asset is a later script."""
+    return address.startswith("assets/astragal-")
+
+
+def later_name(address: str, assets: Files) -> str:
+    """Return the name by which the page asks for a later script, as the catalog tells it."""
+    return full_name(address, assets[address]).removeprefix("assets/")
 
 
 def within_page(text: str) -> str:

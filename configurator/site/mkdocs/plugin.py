@@ -30,9 +30,10 @@ from configurator.site.answers import Answers
 from configurator.site.house import House, open_houses
 from configurator.site.kinds.all_pages import site_pages
 from configurator.site.kinds.fences import draw_fences
-from configurator.site.kinds.frame import MENU
+from configurator.site.kinds.frame import MENU, own_way, shared_way
 from configurator.site.kinds.policy import without_policy
 from configurator.site.mkdocs.ahead import work_ahead
+from configurator.site.mkdocs.asset_names import full_names, with_full_names
 from configurator.site.mkdocs.assets import asset_files
 from configurator.site.mkdocs.kept_answers import keep_answers, known_answers
 from configurator.site.mkdocs.page_html import page_html
@@ -43,6 +44,7 @@ from configurator.site.mkdocs.written_page import (
     ShowroomPage,
     guide_file,
     nav_titles,
+    put,
     written_file,
 )
 from configurator.site.site_page import SitePage
@@ -80,6 +82,8 @@ class AstragalPlugin(BasePlugin[PluginOptions]):
         super().__init__()
         self.answers = Answers()
         self.served = False
+        # The full addresses of each language's assets by their plain ones.
+        self.full_names: dict[str, dict[str, str]] = {}
         self._house: House | None = None
 
     @property
@@ -176,10 +180,14 @@ class AstragalPlugin(BasePlugin[PluginOptions]):
         return asset_files(house)
 
     def asset_files(self, house: House, config: MkDocsConfig) -> list[File]:
-        """Return style sheets, scripts and pictures."""
+        """Return style sheets, scripts and pictures; pages of a site round the showroom link to them by plain names."""
         assets = self.assets_of(house)
+        full = self.full_names[house.root] = full_names(assets)
         under = self.under + house.root
-        return [File.generated(config, under + path, content=content) for path, content in assets.items()]
+        files = [File.generated(config, under + path, content=content) for path, content in assets.items()]
+        for file, path in zip(files, assets, strict=True):
+            put(file, under + full[path])
+        return files
 
     def on_env(self, env: jinja2.Environment, *, config: MkDocsConfig, files: Files) -> jinja2.Environment:
         """Add the one template that holds a page of ours, which is made in its language's own environment."""
@@ -198,11 +206,17 @@ class AstragalPlugin(BasePlugin[PluginOptions]):
         with self.telling():
             return draw_fences(told, file, above, page.house)
 
+    def written_html(self, house: House, page: SitePage) -> str:
+        """Return a page as it stands in the site."""
+        shared = shared_way(house, page), self.full_names[house.first.root]
+        own = own_way(house, page), self.full_names[house.root]
+        return with_full_names(page_html(house, page), [shared, own])
+
     def on_page_context(
         self, context: TemplateContext, *, page: Page, config: MkDocsConfig, nav: Navigation
     ) -> TemplateContext:
         """Make a page of the showroom."""
         if not isinstance(page, ShowroomPage):
             return context
-        html = page_html(page.house, page.site_page)
+        html = self.written_html(page.house, page.site_page)
         return cast(TemplateContext, {**context, "astragal": Markup(without_policy(html) if self.served else html)})

@@ -9,6 +9,7 @@ from contextlib import contextmanager
 from pathlib import Path
 from tempfile import TemporaryDirectory
 
+from configurator.site.mkdocs.asset_names import FOLDER
 from configurator.site.mkdocs.exchange import exchanged
 from configurator.site.mkdocs.manifest import entries, is_leaf, own_files
 
@@ -69,11 +70,14 @@ def swap(folder: Path, out: Path) -> None:
 
 
 def fill(fresh: Path, out: Path) -> None:
-    """Put a new site's files into ``out`` one by one, each at one stroke, and take out those of the old one."""
+    """Put a new site's files into ``out`` one by one, each at one stroke, and take out those of the old one.
+
+    Assets go first, as a page names those of its own version.
+    """
     stale = own_files(out, fresh)
-    for path in sorted(entries(fresh)):
+    for path in sorted(entries(fresh), key=lambda path: (FOLDER not in path.parts, path)):
         if not is_leaf(fresh / path):
-            (out / path).mkdir(exist_ok=True)
+            (out / path).mkdir(parents=True, exist_ok=True)
         elif path.as_posix() in stale or not os.path.lexists(out / path):
             beside = out / path.with_name(f".astragal-{path.name}")
             shutil.copyfile(fresh / path, beside)

@@ -66,4 +66,5 @@ class WholeSitePlugin(AstragalPlugin):
     def on_post_build(self, *, config: MkDocsConfig) -> None:
         """Add the service worker, which lists every file of the site as it has been written."""
         site = Path(config.site_dir)
-        (site / WORKER).write_text(worker_js(self.house, site), encoding="utf-8", newline="\n")
+        style = self.full_names[self.house.root]["assets/site.css"]
+        (site / WORKER).write_text(worker_js(self.house, site, style), encoding="utf-8", newline="\n")

@@ -53,8 +53,9 @@ def said(house: House) -> dict[str, str]:
     return {"root": house.root, **{name: escape(house.phrase(text)) for name, text in texts.items()}}
 
 
-def worker_js(house: House, site: Path) -> str:
-    """Return the worker of a site as it lies built in a folder; its version is that of every file that it lists."""
+def worker_js(house: House, site: Path, style: str) -> str:
+    """Return the worker of a site as it lies built in a folder, with the style sheet of what it says itself; its
+    version is that of every file that it lists."""
     files = kept_files(site)
     roots = [tongue.root for tongue in house.tongues]
     own = squeezed((SHARED / "scripts" / "worker.js").read_text(encoding="utf-8"))
@@ -62,6 +63,7 @@ def worker_js(house: House, site: Path) -> str:
         "files": files,
         "late": [place for place, path in enumerate(files) if is_late(path, roots)],
         "policy": POLICY,
+        "style": style,
         "first": house.words["language"],
         "words": {tongue.words["language"]: said(tongue) for tongue in house.tongues},
     }

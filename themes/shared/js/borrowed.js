@@ -3,18 +3,18 @@
 const borrowing = /** @type {HTMLScriptElement | null} */ (document.currentScript)?.src;
 
 /**
- * Runs a script of the site, one of the configurator's by its name.
- * @param {string} name
+ * Runs a script of the site, one of the configurator's by its file.
+ * @param {string} file
  * @returns {Promise<void>}
  */
-export function runScript(name) {
+export function runScript(file) {
   return new Promise((done, failed) => {
     const script = document.createElement("script");
-    script.src = new URL(name, borrowing || location.href).href;
+    script.src = new URL(file, borrowing || location.href).href;
     script.onload = () => done();
     script.onerror = () => {
       script.remove();
-      failed(new Error(name));
+      failed(new Error(file));
     };
     document.head.append(script);
   });
@@ -26,7 +26,7 @@ export function runScript(name) {
  */
 export async function configuratorDesks() {
   if (!Astragal.page?.visitDesk) {
-    for (const name of ["astragal.js", "astragal-papers.js"]) await runScript(name);
+    for (const file of [Astragal.late.app, Astragal.late.papers]) await runScript(file);
   }
   return Astragal.page;
 }

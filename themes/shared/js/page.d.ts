@@ -3,6 +3,8 @@
 declare namespace Astragal {
   // The names that the scripts let each other have.
   let page: Record<string, any>;
+  // The files of the scripts, by the modules that they begin with: assets/catalog.js, as scripts name no file themselves.
+  let late: Record<string, string>;
   // What this device keeps: scripts/kept.js, which every page has.
   let kept: Kept;
   // What prices are worked out from, as price.js brings it along; nothing where the showroom shows none in money.
@@ -284,9 +286,9 @@ interface VisitPage {
   home: string;
   // The link of an opening, which its form has and its papers take from here.
   linkOf: typeof Astragal.kernel.opening_link;
-  // The names of the showroom's example visits, and where their scripts lie.
+  // The names of the showroom's example visits, and the addresses of their scripts.
   examples: string[];
-  shared: string;
+  scripts: string[];
   keep: VisitKeep;
   // Something was done, and the way back.
   offer(text: string, task: (() => void) | null): void;

@@ -1,7 +1,7 @@
 // Later scripts, each fetched when it is first wanted: by a script element, as a page on a disk may fetch in no other way.
 // Where a module asks for another with import(), the joined script calls this instead.
 
-const own = /** @type {HTMLScriptElement | null} */ (document.currentScript)?.src;
+const own = /** @type {HTMLScriptElement | null} */ (document.currentScript)?.src || location.href;
 
 /** @type {Map<string, Promise<void>>} */
 const fetched = new Map();
@@ -10,7 +10,7 @@ const fetched = new Map();
 function fetchOnce(name) {
   const known = fetched.get(name) ?? new Promise((done, failed) => {
     const script = document.createElement("script");
-    script.src = new URL(`astragal-${name}.js`, own || location.href).href;
+    script.src = new URL(Astragal.late[name], own).href;
     script.onload = () => done();
     // What could not be had now may be had when it is wanted again.
     script.onerror = () => {

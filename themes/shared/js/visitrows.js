@@ -60,19 +60,22 @@ export function createVisitList(page) {
       element("p", { class: "note" }, _("An invented house, measured and proposed, to look at and to try things on. It stays as you leave it; once you delete it, it opens afresh."))),
     twice);
 
-  /** @param {string} name */
-  function exampleButton(name) {
+  /**
+   * @param {string} name
+   * @param {number} place
+   */
+  function exampleButton(name, place) {
     const words = page.examples.length === 1 ? _("Open the example") : _("Open the example {name}", { name });
-    return element("button", { type: "button", class: "press quiet", onclick: () => openExample(name) }, words);
+    return element("button", { type: "button", class: "press quiet", onclick: () => openExample(page.scripts[place]) }, words);
   }
 
   /**
    * An example that is kept is opened as it stands, whatever has become of it.
-   * @param {string} name
+   * @param {string} script
    */
-  async function openExample(name) {
+  async function openExample(script) {
     try {
-      const { visit } = await fetchExample(`${page.shared}example-${name}.js`);
+      const { visit } = await fetchExample(script);
       const known = await page.keep.open(visit.id).catch(() => null);
       if (known) page.show(visit.id);
       else await beginWith(visit);

@@ -68,7 +68,7 @@ function createVisitPage(root) {
     home: publicRoot(),
     linkOf: Astragal.kernel.opening_link,
     examples: (root.dataset.examples ?? "").split(" ").filter(Boolean),
-    shared: root.dataset.shared ?? "",
+    scripts: (root.dataset.scripts ?? "").split(" "),
     keep,
     offer,
     show: (id) => void (location.hash = `${VISIT}${id}`),

@@ -1,8 +1,9 @@
-/* What page.js does besides where the whole site is ours: over a wire, it fetches what keeps the site on the device. */
+/* What page.js does besides where the whole site is ours: over a wire, it fetches what keeps the site on the device. The
+   build has the file's full name in place of this one. */
 (function () {
   "use strict";
-  if (!navigator.serviceWorker || location.protocol.indexOf("http") !== 0) return;
+  if (!navigator.serviceWorker || !/^http/.test(location.protocol)) return;
   var script = document.createElement("script");
-  script.src = document.currentScript.src.replace("page.js", "device.js");
+  script.src = new URL("device.js", document.currentScript.src);
   document.addEventListener("DOMContentLoaded", function () { document.head.append(script); });
 })();

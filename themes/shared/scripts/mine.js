@@ -44,9 +44,9 @@
   function fetchFor(place) {
     if (place.dataset.fetched) return;
     place.dataset.fetched = "yes";
-    ["catalog.js", "astragal.js"].forEach(function (name) {
+    place.dataset.onMine.split(" ").forEach(function (address) {
       var script = document.createElement("script");
-      script.src = place.dataset.onMine + name;
+      script.src = address;
       script.async = false;
       document.head.appendChild(script);
     });

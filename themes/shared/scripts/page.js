@@ -52,7 +52,7 @@
   }
 
   function compare(one, other) {
-    return typeof one === "string" && typeof other === "string" ? one.localeCompare(other) : one - other;
+    return one.localeCompare && other.localeCompare ? one.localeCompare(other) : one - other;
   }
 
   function sortBy(table, head, column) {

@@ -73,7 +73,7 @@
     var words = list.words[code];
     var home = scope + words.root;
     var page = '<!doctype html><html lang="' + code + '"><meta charset="utf-8">' + list.policy + "<title>" + words.unkept + "</title>"
-      + '<meta name="viewport" content="width=device-width"><link rel="stylesheet" href="' + scope + 'assets/site.css">'
+      + '<meta name="viewport" content="width=device-width"><link rel="stylesheet" href="' + scope + list.style + '">'
       + '<body><div class="page"><main><h1>' + words.unkept + "</h1><p>" + words.later + '</p><p><a href="' + home
       + 'index.html">' + words.home + '</a></p><p><a href="' + home + 'try.html">' + words.door + "</a></p></main></div>";
     return new Response(page, { status: 503, headers: { "Content-Type": "text/html; charset=utf-8" } });

@@ -1,0 +1,39 @@
+"""The names of a built site's assets: each holds the hash of its content, so that a copy may be kept for ever and no
+page meets a file of another version.
+
+Templates and pages that are remembered know assets by their plain names; a page has the full ones as it is written. So
+what a page is remembered under does not hang on its assets' content.
+"""
+
+import re
+from collections.abc import Iterable, Mapping
+from hashlib import sha256
+from pathlib import PurePosixPath
+
+FOLDER = "assets"
+# Hexadecimal digits: two versions of one file have the same name once in four thousand million times.
+DIGITS = 8
+# In a text, no angle bracket stands as it is.
+TAG = re.compile(rf"<[a-z][^<>]*\b{FOLDER}/[^<>]*>")
+ADDRESS = re.compile(rf'(?<=["\s])[^"\s]*\b{FOLDER}/[^"\s]+')
+
+
+def full_name(address: str, content: str | bytes) -> str:
+    """Return the address of an asset with its hash; that of any other file, such as a link preview, as it is."""
+    path = PurePosixPath(address)
+    if path.parts[0] != FOLDER:
+        return address
+    held = content if isinstance(content, bytes) else content.encode()
+    return path.with_suffix(f".{sha256(held).hexdigest()[:DIGITS]}{path.suffix}").as_posix()
+
+
+def full_names(files: Mapping[str, str | bytes]) -> dict[str, str]:
+    """Return the full addresses of files by their plain ones."""
+    return {address: full_name(address, content) for address, content in files.items()}
+
+
+def with_full_names(html: str, ways: Iterable[tuple[str, Mapping[str, str]]]) -> str:
+    """Return a page whose elements name assets in full; ``ways`` are those from the page to where assets stand, each
+    with the full addresses of these."""
+    names = {way + plain: way + full for way, assets in ways for plain, full in assets.items()}
+    return TAG.sub(lambda tag: ADDRESS.sub(lambda found: names.get(found[0], found[0]), tag[0]), html)
