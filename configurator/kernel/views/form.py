@@ -165,7 +165,7 @@ def gathered_tones(piece: Piece, size: float, luster: float) -> list[Mark]:
 
 
 def flat_tones(piece: Piece, luster: float) -> list[Mark]:
-    """Return the tones of flat cloth: of a fold tucked up, or at creases, one pitch from the next from its head down."""
+    """Return the tones of flat cloth: of a fold tucked up, or at creases, a pitch apart from its head down."""
     tucked = piece["kind"] == "fold"
     height = piece["y1"] - piece["y0"]
     pitch = height if tucked else piece["pitch"]

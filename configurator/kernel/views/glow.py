@@ -31,7 +31,7 @@ def glass_areas(door: list[Piece], whole: bool) -> list[list[float]]:
 
 
 def light_behind(piece: Piece, covering: list[Piece]) -> float:
-    """Return how much light reaches the back of a piece through what hangs behind it, each for its share of the face."""
+    """Return how much light reaches the back of a piece through what hangs behind it, each for its share."""
     light = 1.0
     face = front_bounds(piece)
     for other in covering:
