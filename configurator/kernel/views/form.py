@@ -26,8 +26,8 @@ FINE_STRENGTH = 0.3
 WAVE_STRIPS = 8
 # Bands of a fold that is tucked up, rounded over at its foot: low and high in shares of its height, and their tone.
 TUCKED = [[0.0, 0.08, -0.9], [0.08, 0.2, -0.5], [0.2, 0.34, -0.25], [0.6, 0.92, 0.4]]
-# Bands at each crease of cloth that hangs flat, likewise, from the crease up.
-CREASED = [[0.0, 0.06, -0.9], [0.06, 0.2, 0.4]]
+# The band at each crease of cloth that hangs flat, likewise, from the crease up.
+CREASED = [[0.0, 0.06, -0.9]]
 # A pinch of a pleated heading, mm, and how far from the middle of a pleat it stands, in shares of that; a hem, mm.
 PINCH_WIDE = 4.0
 PINCH_HIGH = 90.0
