@@ -29,6 +29,9 @@ NEAR = 16
 HUE = 2
 TITLE_SIZES = (76, 64, 54, 46)
 TITLE_LINES = 3
+# Beneath the title a sentence is told whole: it has more lines, or smaller letters, before any of it is left out.
+SENTENCE_SIZES = (30, 27, 24)
+SENTENCE_LINES = 3
 # Above two drawings there is room for two lines, beneath them for the showroom's name.
 NAME_SIZES = (34, 28, 22)
 LINE_SIZES = (24, 20, 16)
@@ -101,9 +104,10 @@ def write(image: Image.Image, words: Words, width: int, palette: Palette) -> Non
     top = HEIGHT / 2 - step * len(lines) / 2 - 24
     for at, line in enumerate(lines):
         brush.text((EDGE, top + at * step), line, font=font, fill=palette["ink"])
-    small = typeface(30)
-    for at, line in enumerate(wrapped(words.line, small, width)[:2]):
-        brush.text((EDGE, top + len(lines) * step + 28 + at * 40), line, font=small, fill=palette["ink-soft"])
+    foot = top + len(lines) * step + 28
+    lines, font = as_large(words.line, width, SENTENCE_SIZES, SENTENCE_LINES)
+    for at, line in enumerate(lines):
+        brush.text((EDGE, foot + at * 40), line, font=font, fill=palette["ink-soft"])
 
 
 def card(picture: Image.Image, words: Words, palette: Palette) -> bytes:

@@ -20,7 +20,7 @@ def look_properties(look: Look) -> dict[str, str]:
     if not is_dyed(look):
         return {}
     paint = look["color"] if look["weave"] == SMOOTH else f"url(#{paint_name(look)}) {look['color']}"
-    properties = {"cloth": paint, "crease": look["line"], "rim": look["rim"]}
+    properties = {"cloth": paint, "plain": look["color"], "crease": look["line"], "rim": look["rim"]}
     # What is hard goes with its rails and frames.
     return properties | {"louver": paint} if is_hard(look) else properties
 

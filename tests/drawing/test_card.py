@@ -63,3 +63,12 @@ def test_a_card_wears_the_showroom_s_colors() -> None:
         seen = {color for _, color in image.getcolors(WIDTH * HEIGHT) or []}
         assert {rgb(color) for color in OWN.values()} <= seen
         assert image.getpixel((2, 2)) == rgb(OWN["paper"])
+
+
+def test_a_sentence_of_three_lines_is_told_to_its_end() -> None:
+    sentence = "Short folds tuck behind each other: one small stack, however tall the"
+    whole, cut = (
+        card(PICTURE, Words("Lantern & Sill", "Nested-fold shade", line), colors())
+        for line in (f"{sentence} glass.", sentence)
+    )
+    assert whole != cut

@@ -251,6 +251,8 @@ def test_served_pages_let_the_server_add_its_script(tmp_path: Path, monkeypatch:
         plugin.load_config({"content": str(folder / "showroom")})
         plugin.on_startup(command=command, dirty=False)
         plugin.on_config(config)
+        # No asset is made here, which would take long.
+        plugin.full_names[""] = {}
         page = object.__new__(ShowroomPage)
         page.house = plugin.house
         page.site_page = next(one for one in site_pages(plugin.house) if one.url == "guides/index.html")

@@ -149,9 +149,12 @@ class Expressions(ast.NodeVisitor):
         """Return the list of what the loops meet."""
         loop, *inner = loops
         name = f"({self.text(loop.target)})"
-        source = self.each(loop.iter) + "".join(f".filter({name} => {self.operand(test)})" for test in loop.ifs)
+        source = self.each(loop.iter) + "".join(f".filter({name} => {self.text(test)})" for test in loop.ifs)
         if len(inner) > 0:
             return f"{source}.flatMap({name} => {self.built(what, inner)})"
+        if len(loop.ifs) > 0 and ast.dump(what).replace("Load", "Store") == ast.dump(loop.target):
+            # What is filtered is a list of its own already.
+            return source
         return f"{source}.map({name} => {self.operand(what)})"
 
     def visit_JoinedStr(self, node: ast.JoinedStr) -> str:

@@ -53,13 +53,18 @@ def needless(node: Node) -> bool:
         return not opens_statement(node)
     if inner.type == "number":
         return parent.type != "member_expression"
-    if parent.type in ROOMY:
+    if parent.type in ROOMY or (parent.type == "arrow_function" and is_body(inner)):
         return True
     if parent.type in ("assignment_expression", "augmented_assignment_expression", "subscript_expression"):
         return node in (parent.child_by_field_name("right"), parent.child_by_field_name("index"))
     if parent.type == "ternary_expression":
         return in_ternary(node, inner, parent)
     return parent.type == "binary_expression" and in_binary(node, inner, parent)
+
+
+def is_body(inner: Node) -> bool:
+    """Return whether an expression can be all that a function does: braces would begin a block."""
+    return inner.type in ("binary_expression", "unary_expression") and not (inner.text or b"").startswith(b"{")
 
 
 def innermost(node: Node) -> Node:
@@ -110,7 +115,7 @@ def in_ternary(node: Node, inner: Node, parent: Node) -> bool:
 def in_binary(node: Node, inner: Node, parent: Node) -> bool:
     """Return whether an operand binds more strongly than its operator, or is the first of equals."""
     if inner.type == "unary_expression":
-        return node == parent.child_by_field_name("right")
+        return operator(parent) != "**" or node == parent.child_by_field_name("right")
     if inner.type != "binary_expression":
         return False
     mine, outer = (STRENGTH.get(operator(each), 0) for each in (inner, parent))

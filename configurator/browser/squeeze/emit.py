@@ -78,7 +78,7 @@ def named(node: Node, short: dict[int, str]) -> str:
 def number(text: str) -> str:
     """Return a number without needless noughts."""
     if re.fullmatch(r"\d+\.\d+", text) is None:
-        return text
+        return text.replace("e-0", "e-")
     short = text.rstrip("0").rstrip(".")
     return short[1:] if short.startswith("0.") else short
 

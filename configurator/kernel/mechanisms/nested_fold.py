@@ -60,7 +60,9 @@ def nested_fold(fit: Fit, place: Position) -> list[Piece]:
     bottom = lower_edge(fit, nested_stack(numbers), place) + rail
     tucked = bottom - rail - fit["size"]["y0"]
     out = [head_middle(fit), head_middle(fit) + numbers["layer_thickness"]]
-    pieces = [headrail(fit), veil("fabric", whole_width(fit), [bottom, top], out, cloth_optics(numbers))]
+    cloth = veil("fabric", whole_width(fit), [bottom, top], out, cloth_optics(numbers))
+    cloth["pitch"] = numbers["fold_height"]
+    pieces = [headrail(fit), cloth]
     if tucked > 0 or place["coarse"]:
         pieces.extend(tucked_folds(fit, place, bottom, nested_layers(numbers, tucked)))
     pieces.append(moving_rail(fit, "bottom-rail", bottom))

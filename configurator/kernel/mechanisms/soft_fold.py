@@ -86,12 +86,11 @@ def gathering(fit: Fit, place: Position) -> Gathering:
 
 
 def fold_outline(z0: float, z1: float, y0: float, height: float) -> list[list[float]]:
-    """Return one fold's cut: flat at the back, rounded to the room, fullest low down."""
-    points: list[list[float]] = [[z0, y0 + height]]
-    for i in range(1, 8):
-        turn = math.pi * i / 8
-        points.append([z0 + (z1 - z0) * math.sin(turn), y0 + height * (0.35 + 0.65 * (1 + math.cos(turn)) / 2)])
-    points.append([z0, y0])
+    """Return one fold's cut: flat at the back, slanting to the room and rounded under, fullest low down."""
+    points: list[list[float]] = []
+    for i in range(9):
+        turn = math.pi * i / 16
+        points.append([z0 + (z1 - z0) * math.sin(turn * 2), y0 + height * (1 - math.sin(turn))])
     return points
 
 

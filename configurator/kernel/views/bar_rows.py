@@ -2,6 +2,7 @@
 
 from configurator.kernel.shapes import Mark
 from configurator.kernel.views.marks import bars
+from configurator.kernel.views.tones import GLOW
 
 # Rectangles from so many on are drawn as one row; how far, mm, one may stand off its place in it.
 BARS_FROM = 3
@@ -43,7 +44,10 @@ def barred(marks: list[Mark]) -> list[Mark]:
 
 
 def bar_row(one: Mark, last: Mark, count: int) -> Mark:
-    """Return so many rectangles, of which the two are the outermost, as one row of bars."""
+    """Return so many rectangles, of which the two are the outermost, as one row of bars.
+
+    Where parts lap, hardly any light comes through both: they shine where each has its face to itself.
+    """
     first = one["points"]
     other = last["points"]
     at = 1 if other[1] != first[1] else 0
@@ -51,6 +55,8 @@ def bar_row(one: Mark, last: Mark, count: int) -> Mark:
     end = max(first[at + 4], other[at + 4])
     across = first[5 - at] - first[1 - at]
     thick = first[at + 4] - first[at]
+    step = (end - start - thick) / (count - 1)
+    lap = max(0.0, thick - step) if one["role"] == GLOW else 0.0
     middle = first[1 - at] + across / 2
-    axis = [middle, start, middle, end] if at == 1 else [start, middle, end, middle]
-    return bars(one["role"], axis, [across, thick, (end - start - thick) / (count - 1)], one["fade"])
+    axis = [middle, start + lap, middle, end - lap] if at == 1 else [start + lap, middle, end - lap, middle]
+    return bars(one["role"], axis, [across, thick - lap * 2, step], one["fade"])

@@ -26,6 +26,8 @@ FINE_STRENGTH = 0.3
 WAVE_STRIPS = 8
 # Bands of a fold that is tucked up, rounded over at its foot: low and high in shares of its height, and their tone.
 TUCKED = [[0.0, 0.08, -0.9], [0.08, 0.2, -0.5], [0.2, 0.34, -0.25], [0.6, 0.92, 0.4]]
+# The band at each crease of cloth that hangs flat, likewise, from the crease up.
+CREASED = [[0.0, 0.06, -0.9]]
 # A pinch of a pleated heading, mm, and how far from the middle of a pleat it stands, in shares of that; a hem, mm.
 PINCH_WIDE = 4.0
 PINCH_HIGH = 90.0
@@ -89,7 +91,7 @@ def heading_tones(piece: Piece) -> list[Mark]:
     marks: list[Mark] = []
     top = -piece["y1"]
     for side in [-1.0, 1.0]:
-        for unit in range(int(piece["count"])):
+        for unit in range(piece["count"]):
             x = piece["x0"] + (unit + 0.5 + side * PINCH_SPREAD) * piece["pitch"]
             marks.append(wash(SHADE, [x - PINCH_WIDE / 2, top, x + PINCH_WIDE / 2, top + PINCH_HIGH], SHADE_STEP * 3.5))
     hem = -piece["y0"] - HEM_HIGH
@@ -103,7 +105,7 @@ def joined_bands(bands: list[list[float]]) -> list[list[float]]:
     for band in sorted(bands, key=lambda one: one[0]):
         step = tone_step(band[2])
         last = joined[len(joined) - 1] if len(joined) > 0 else [0.0, 0.0, 0.0]
-        if len(joined) > 0 and last[2] == step and band[0] - last[1] < 1e-6:
+        if last[2] == step and band[0] - last[1] < 1e-6:
             last[1] = max(last[1], band[1])
         else:
             joined.append([band[0], band[1], step])
@@ -132,7 +134,7 @@ def run_tones(piece: Piece, bands: list[list[float]], luster: float) -> list[Mar
     """Return the tones of a whole run: for each band of a unit that band of every unit."""
     marks: list[Mark] = []
     for band in joined_bands(bands):
-        for unit in range(int(piece["count"])):
+        for unit in range(piece["count"]):
             along = unit * piece["pitch"]
             marks.append(tone_mark(band[2], band_points(piece, [band[0] + along, band[1] + along]), luster))
     return marks
@@ -152,25 +154,35 @@ def gather_edges(piece: Piece, size: float) -> list[float]:
 def gathered_tones(piece: Piece, size: float, luster: float) -> list[Mark]:
     """Return the tones of cloth gathered between rods."""
     edges = gather_edges(piece, size)
+    upright: Piece = {**piece, "axis": "y"}
     marks: list[Mark] = []
     for strip in joined_bands(wave_tones(1.0)):
         for i in range(len(edges) - 1):
             wide = edges[i + 1] - edges[i]
             span = [edges[i] + strip[0] * wide, edges[i] + strip[1] * wide]
-            upright: Piece = {**piece, "axis": "y"}
             marks.append(tone_mark(strip[2], band_points(upright, span), luster))
     return marks
+
+
+def flat_tones(piece: Piece, luster: float) -> list[Mark]:
+    """Return the tones of flat cloth: of a fold tucked up, or at creases, a pitch apart from its head down."""
+    tucked = piece["kind"] == "fold"
+    height = piece["y1"] - piece["y0"]
+    pitch = height if tucked else piece["pitch"]
+    if pitch == 0:
+        return []
+    rest = height % pitch
+    run: Piece = {**piece, "count": math.floor(height / pitch)}
+    bands = TUCKED if tucked else CREASED
+    return run_tones(run, [[rest + pitch * part[0], rest + pitch * part[1], part[2]] for part in bands], luster)
 
 
 def form_marks(piece: Piece, size: float, luster: float) -> list[Mark]:
     """Return the light and shade on a piece as seen from the room; none where it is flat or too small to tell."""
     if is_gathered(piece):
         return gathered_tones(piece, size, luster)
-    if piece["kind"] == "fold" and len(piece["outline"]) == 0:
-        height = piece["y1"] - piece["y0"]
-        return run_tones(piece, [[height * part[0], height * part[1], part[2]] for part in TUCKED], luster)
     if len(piece["outline"]) == 0:
-        return []
+        return flat_tones(piece, luster)
     if piece["count"] > 1 and piece["pitch"] < size * MODELED_FROM:
         return []
     if piece["kind"] == "pleat":

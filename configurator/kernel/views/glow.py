@@ -31,13 +31,16 @@ def glass_areas(door: list[Piece], whole: bool) -> list[list[float]]:
 
 
 def light_behind(piece: Piece, covering: list[Piece]) -> float:
-    """Return how much light reaches the back of a piece through the cloth that hangs behind all of it."""
+    """Return how much light reaches the back of a piece through what hangs behind it, each for its share."""
     light = 1.0
+    face = front_bounds(piece)
     for other in covering:
-        over = other["x0"] <= piece["x0"] and other["x1"] >= piece["x1"]
-        beside = other["y0"] <= piece["y0"] and other["y1"] >= piece["y1"]
-        if over and beside and other["z1"] <= piece["z0"] + 1e-6:
-            light = light * other["optics"]["light"]
+        over = front_bounds(other)
+        wide = min(face[2], over[2]) - max(face[0], over[0])
+        high = min(face[3], over[3]) - max(face[1], over[1])
+        if wide > 0 and high > 0 and other["z1"] <= piece["z0"] + 1e-6:
+            share = wide * high / ((face[2] - face[0]) * (face[3] - face[1]))
+            light = light * (1 - share * (1 - other["optics"]["light"]))
     return light
 
 

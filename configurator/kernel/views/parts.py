@@ -103,7 +103,7 @@ def cut_marks(piece: Piece, axis: str, role: str, size: float) -> list[Mark]:
 def unit_cuts(piece: Piece, axis: str, role: str) -> list[Mark]:
     """Return the outline of every unit of a run."""
     marks: list[Mark] = []
-    for unit in range(int(piece["count"])):
+    for unit in range(piece["count"]):
         along = unit * piece["pitch"]
         marks.append(outline_cut(piece, role, along) if axis == "x" else outline_plan(piece, role, along))
     return marks

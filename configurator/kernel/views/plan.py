@@ -111,7 +111,7 @@ def pleat_marks(piece: Piece) -> list[Mark]:
     points: list[float] = []
     middle = (piece["z0"] + piece["z1"]) / 2
     reach = (piece["z1"] - piece["z0"]) / 2
-    count = int(piece["count"]) * PLEAT_STEPS
+    count = piece["count"] * PLEAT_STEPS
     for i in range(count + 1):
         points.append(piece["x0"] + (piece["x1"] - piece["x0"]) * i / count)
         points.append(middle - reach * math.cos(i * 2 * math.pi / PLEAT_STEPS))

@@ -24,6 +24,8 @@ from configurator.site.house import House
 
 View = Callable[[Draft], Drawing]
 MARGIN = 90.0
+# Round what stands out of the door in a small picture, mm.
+TILE_EDGE = 20.0
 HALF = 0.5
 Window = tuple[float, float, float, float]
 
@@ -111,6 +113,13 @@ def set_window(view: Drawing, window: Window) -> Drawing:
 def family_window(house: House, door: Door, families: list[Family]) -> Window:
     """Return the window that holds a door with any of the families."""
     return around([window_of(door_frame(door)), *(covered_window(house, door, family) for family in families)])
+
+
+def tile_window(house: House, door: Door, families: list[Family]) -> Window:
+    """Return the window of small pictures: the door with room round it, and what stands out of it just within."""
+    x0, y0, x1, y1 = family_window(house, door, families)
+    room = MARGIN - TILE_EDGE
+    return around([window_of(door_frame(door)), (x0 + room, y0 + room, x1 - room, y1)])
 
 
 def covered_window(house: House, door: Door, family: Family) -> Window:

@@ -7,7 +7,7 @@ from configurator.kernel.message import plain, several
 from configurator.kernel.resolve import resolve
 from configurator.kernel.shapes import Door, Family
 from configurator.kernel.tongue import wording
-from configurator.site.drawings.pictures import family_window, half_svg
+from configurator.site.drawings.pictures import Window, half_svg, tile_window
 from configurator.site.drawings.shown_photos import ShownPhoto, shown_photo
 from configurator.site.drawings.subjects import first_single
 from configurator.site.house import House
@@ -87,8 +87,8 @@ def order(line: Line) -> dict[str, float]:
     return {"clear": -clear, "low": round(value["projection_most"], 1), "dark": light, "bright": -light}
 
 
-def item(house: House, door: Door, family: Family) -> CoveringTile:
-    """Return a family as a tile."""
+def item(house: House, door: Door, family: Family, window: Window) -> CoveringTile:
+    """Return a family as a tile that shows so much of the door."""
     line = compared(house, door, family)
     notes = house.catalog.family_notes[family["id"]]
     fulfilled = wants(line, family)
@@ -98,7 +98,7 @@ def item(house: House, door: Door, family: Family) -> CoveringTile:
         "summary": notes.summary,
         "also_called": notes.also_called,
         "url": f"coverings/{family['id']}.html",
-        "svg": half_svg(house, door, family, family_window(house, door, []), f"{family['id']}-"),
+        "svg": half_svg(house, door, family, window, f"{family['id']}-"),
         "photo": shown_photo(house, notes.photo, TILE),
         "wants": fulfilled,
         "order": order(line),
@@ -117,8 +117,9 @@ def counted_coverings(house: House) -> list[str]:
 def coverings(house: House) -> CoveringsPage:
     """Return what the page of all coverings shows."""
     door = first_single(house)
+    window = tile_window(house, door, house.families)
     return {
-        "families": [item(house, door, family) for family in house.families],
+        "families": [item(house, door, family, window) for family in house.families],
         "wants": [{"id": ident, "name": house.named(name)} for ident, name in WANTS],
         "tallies": counted_coverings(house),
         "door_name": door["name"],

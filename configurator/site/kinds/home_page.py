@@ -3,7 +3,7 @@
 from typing import TypedDict
 
 from configurator.kernel.shapes import Door, Family
-from configurator.site.drawings.pictures import family_window, half_svg
+from configurator.site.drawings.pictures import Window, half_svg, tile_window
 from configurator.site.drawings.rooms import hero_photo
 from configurator.site.drawings.shown_photos import ShownPhoto
 from configurator.site.drawings.subjects import first_single, fitting
@@ -29,9 +29,8 @@ class HomePage(TypedDict):
     doors: list[Door]
 
 
-def tile(house: House, door: Door, family: Family) -> HomeTile:
+def tile(house: House, door: Door, family: Family, window: Window) -> HomeTile:
     """Return a family as a small drawing half way down, with its summary."""
-    window = family_window(house, door, [])
     return {
         "svg": half_svg(house, door, family, window, f"{family['id']}-"),
         "name": family["name"],
@@ -43,8 +42,10 @@ def tile(house: House, door: Door, family: Family) -> HomeTile:
 def home(house: House) -> HomePage:
     """Return what the first page shows."""
     single = first_single(house)
+    shown = fitting(house, single)[:SHOWN]
+    window = tile_window(house, single, shown)
     return {
         "hero": hero_photo(house),
-        "families": [tile(house, single, family) for family in fitting(house, single)[:SHOWN]],
+        "families": [tile(house, single, family, window) for family in shown],
         "doors": house.doors,
     }
