@@ -66,7 +66,10 @@ def band_piece(fit: Fit, kind: str, y0: float, y1: float, z: float) -> Piece:
 
 
 def band_layer(fit: Fit, span: list[float], phase: float, z: float) -> list[Piece]:
-    """Return one layer's bands from the top of its span down; a solid band starts ``phase`` below the top."""
+    """Return one layer's bands, first those like its uppermost and then the others, each from the top of its span down.
+
+    A solid band starts ``phase`` below the top. Sorted so, a drawing has them as two shapes instead of one a band.
+    """
     bottom = span[0]
     top = span[1]
     pitch = band_pitch(fit["numbers"])
@@ -79,7 +82,9 @@ def band_layer(fit: Fit, span: list[float], phase: float, z: float) -> list[Piec
         start = start - pitch
         if min(edge, top) > max(start, bottom):
             pieces.append(band_piece(fit, "sheer", max(start, bottom), min(edge, top), z))
-    return pieces
+    layer = [piece for piece in pieces if piece["kind"] == pieces[0]["kind"]]
+    layer.extend([piece for piece in pieces if piece["kind"] != pieces[0]["kind"]])
+    return layer
 
 
 def banded_roll(fit: Fit, place: Position) -> list[Piece]:

@@ -13,11 +13,11 @@ READY = """typeof Astragal !== "undefined" && Boolean(Astragal.page?.sheetPages 
 # Grips are sized by the finger on the screen, and a screen's letters are each engine's own.
 SHOWN = """(() => {
     const said = [...document.querySelectorAll(".now-line, .verdict, .caution, .panel p")];
-    const shapes = [...document.querySelectorAll(".moving-sheet :is(path, text):not(.grip-heads)")];
+    const shapes = [...document.querySelectorAll(".moving-sheet :is(path, polygon, polyline, text):not(.grip-heads)")];
     return {
         figures: [...document.querySelectorAll("[data-figure]")].map((one) => [one.dataset.figure, one.textContent]),
         sentences: said.filter((one) => one.checkVisibility()).map((one) => one.textContent.trim()),
-        shapes: shapes.map((one) => [one.getAttribute("class"), one.getAttribute("d") ?? one.textContent]),
+        shapes: shapes.map((one) => [...["class", "d", "points"].map((id) => one.getAttribute(id)), one.textContent]),
         link: location.hash,
     };
 })()"""

@@ -1,4 +1,4 @@
-// Marks to SVG: the same runs, paths and classes as on the static pages (configurator/drawing/svg.py).
+// Marks to SVG: the same runs and classes as on the static pages (configurator/drawing/svg.py), where each run is a path.
 
 import { shape } from "./dom.js";
 import { _ } from "./words.js";
@@ -35,46 +35,45 @@ function circlePath([x, y, r]) {
   return `M${short(x - r)} ${short(y)}a${short(r)} ${short(r)} 0 1 0 ${short(2 * r)} 0a${short(r)} ${short(r)} 0 1 0 ${short(-2 * r)} 0z`;
 }
 
+/** @param {number[]} points */
+function placed(points) {
+  return points.map(short).join(" ");
+}
+
 /** @param {Astragal.Mark} mark */
 function markPath({ shape, points }) {
   if (shape === "circle") return circlePath(points);
-  if (shape === "bars") return `M${points[0]} ${points[1]}L${points[2]} ${points[3]}`;
-  let x = short(points[0]);
-  let y = short(points[1]);
-  let d = `M${x} ${y}`;
-  for (let i = 2; i < points.length; i += 2) {
-    const nextX = short(points[i]);
-    const nextY = short(points[i + 1]);
-    if (nextY !== y) d += nextX === x ? `V${nextY}` : `L${nextX} ${nextY}`;
-    else if (nextX !== x) d += `H${nextX}`;
-    x = nextX;
-    y = nextY;
-  }
-  return shape === "polygon" ? `${d}z` : d;
-}
-
-/** @param {Run} run */
-function runNode(run) {
-  return shape(run.shape === "text" ? "text" : "path");
+  return `M${placed(points)}${shape === "polygon" ? "z" : ""}`;
 }
 
 /**
+ * The element that shows a run: a path, whose style a browser works out anew with each outline, only where it must be.
+ * @param {Run} run
+ */
+function tagOf({ shape, marks }) {
+  if (marks.length > 1 || shape === "circle") return "path";
+  return shape === "text" || shape === "polygon" ? shape : "polyline";
+}
+
+/**
+ * A text that is turned moves without being turned anew.
  * @param {Astragal.Mark} mark
  * @returns {Attributes}
  */
 function textAttributes({ points, anchor, turn }) {
   const [x, y, size] = points.map(short);
-  const turned = turn === 0 ? {} : { transform: `rotate(${turn} ${x} ${y})` };
-  return { x, y, "font-size": size, "text-anchor": anchor, ...turned };
+  const at = turn === 0 ? { x, y } : { x: -y, y: x, transform: "rotate(-90)" };
+  return { ...at, "font-size": size, "text-anchor": anchor };
 }
 
 /**
  * @param {Run} run
  * @returns {Attributes}
  */
-function pathAttributes({ marks, fade }) {
+function shapeAttributes(run) {
+  const { marks, fade } = run;
   const faint = fade < 1 ? { "fill-opacity": Math.round(fade * 1000) / 1000 } : {};
-  return { d: marks.map(markPath).join(""), ...faint };
+  return { ...(tagOf(run) === "path" ? { d: marks.map(markPath).join("") } : { points: placed(marks[0].points) }), ...faint };
 }
 
 /**
@@ -84,7 +83,7 @@ function pathAttributes({ marks, fade }) {
  */
 function barAttributes({ role, fade, marks }) {
   const [across, thick, pitch] = marks[0].points.slice(4);
-  return { class: role, d: markPath(marks[0]), "stroke-width": across, "stroke-dasharray": `${thick} ${pitch - thick}`, opacity: fade };
+  return { class: role, points: placed(marks[0].points.slice(0, 4)), "stroke-width": across, "stroke-dasharray": `${thick} ${pitch - thick}`, opacity: fade };
 }
 
 /**
@@ -93,7 +92,7 @@ function barAttributes({ role, fade, marks }) {
  */
 function attributesOf(run) {
   if (run.shape === "bars") return barAttributes(run);
-  return { class: run.role, ...(run.shape === "text" ? textAttributes(run.marks[0]) : pathAttributes(run)) };
+  return { class: run.role, ...(run.shape === "text" ? textAttributes(run.marks[0]) : shapeAttributes(run)) };
 }
 
 /**
@@ -111,10 +110,8 @@ function dress(node, attributes, worn) {
  * @param {Astragal.Mark} b
  */
 function sameMark(a, b) {
-  if (a.shape !== b.shape || a.text !== b.text || a.anchor !== b.anchor || a.turn !== b.turn) return false;
-  if (a.points.length !== b.points.length) return false;
-  for (let i = 0; i < a.points.length; i++) if (a.points[i] !== b.points[i]) return false;
-  return true;
+  return a.shape === b.shape && a.text === b.text && a.anchor === b.anchor && a.turn === b.turn
+    && a.points.length === b.points.length && a.points.every((value, i) => value === b.points[i]);
 }
 
 /**
@@ -122,8 +119,17 @@ function sameMark(a, b) {
  * @param {Run} b
  */
 function sameRun(a, b) {
-  if (a.role !== b.role || a.fade !== b.fade || a.marks.length !== b.marks.length) return false;
-  return a.marks.every((mark, i) => sameMark(mark, b.marks[i]));
+  return a.role === b.role && a.fade === b.fade && a.marks.length === b.marks.length
+    && a.marks.every((mark, i) => sameMark(mark, b.marks[i]));
+}
+
+/**
+ * Whether one node can show the one and then the other.
+ * @param {Run} a
+ * @param {Run} b
+ */
+function alike(a, b) {
+  return a.role === b.role && tagOf(a) === tagOf(b);
 }
 
 /**
@@ -133,17 +139,23 @@ function sameRun(a, b) {
  */
 export function createLayer(name) {
   const group = shape("g", { class: name });
-  /** @type {Run[]} */
+  /** @type {ShownRun[]} */
   let shown = [];
 
-  /** @param {Run[]} runs */
+  /**
+   * What is alike from either end keeps its node: what comes or goes in between changes nothing else.
+   * @param {Run[]} runs
+   */
   function fit(runs) {
-    const same = (/** @type {Run} */ run, /** @type {number} */ i) => shown[i] && (run.shape === "text") === (shown[i].shape === "text");
-    const kept = runs.findIndex((run, i) => !same(run, i));
-    const from = kept < 0 ? runs.length : kept;
-    while (group.childElementCount > from) group.lastElementChild?.remove();
-    shown = shown.slice(0, from);
-    runs.slice(from).forEach((run) => group.append(runNode(run)));
+    let head = 0;
+    let end = runs.length;
+    let was = shown.length;
+    while (head < end && head < was && alike(runs[head], shown[head])) head += 1;
+    for (; head < end && head < was && alike(runs[end - 1], shown[was - 1]); end -= 1) was -= 1;
+    const next = shown[was]?.node ?? null;
+    shown.slice(head, was).forEach(({ node }) => node.remove());
+    const bare = (/** @type {Run} */ run) => ({ ...run, marks: [], attributes: {}, node: group.insertBefore(shape(tagOf(run)), next) });
+    shown.splice(head, was - head, ...runs.slice(head, end).map(bare));
   }
 
   return {
@@ -151,18 +163,17 @@ export function createLayer(name) {
     draw(/** @type {Astragal.Mark[]} */ marks) {
       const runs = runsOf(marks);
       fit(runs);
-      runs.forEach((run, i) => {
+      shown = runs.map((run, i) => {
         const before = shown[i];
-        const same = before && sameRun(run, before);
-        if (same) {
-          run.attributes = before.attributes;
-          return;
-        }
-        run.attributes = attributesOf(run);
-        dress(group.children[i], run.attributes, before?.attributes ?? {});
-        if (run.shape === "text") group.children[i].textContent = run.marks[0].text;
+        if (sameRun(run, before)) return before;
+        const { node } = before;
+        const attributes = attributesOf(run);
+        dress(node, attributes, before.attributes);
+        const [{ text }] = run.marks;
+        // What stands in it is changed in place: another text node would be styled anew, and all round it.
+        if (text !== before.marks[0]?.text) (node.firstChild ?? node).textContent = text;
+        return { ...run, attributes, node };
       });
-      shown = runs;
     },
   };
 }
@@ -174,7 +185,7 @@ function circleSpan([x, y, r]) {
 
 /** @param {Frame} box */
 export function joined(box) {
-  return [box.x, box.y, box.width, box.height].map(short).join(" ");
+  return placed([box.x, box.y, box.width, box.height]);
 }
 
 /**

@@ -81,7 +81,9 @@ interface Undo {
 interface Notice { node: HTMLElement; say(text: string): void; tell(opened: Astragal.Opened): void }
 
 // Marks that one node draws; a layer that draws again compares them with those before.
-interface Run { role: string; fade: number; shape: string; marks: Astragal.Mark[]; attributes?: Attributes }
+interface Run { role: string; fade: number; shape: string; marks: Astragal.Mark[] }
+
+interface ShownRun extends Run { attributes: Attributes; node: SVGElement }
 
 interface Layer { group: SVGElement; draw(marks: Astragal.Mark[]): void }
 

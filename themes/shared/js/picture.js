@@ -10,7 +10,7 @@ const LOOKS = ["fill", "fill-opacity", "stroke", "stroke-width", "stroke-dasharr
  * @param {SVGSVGElement} svg
  */
 function writeLooks(svg) {
-  for (const node of /** @type {NodeListOf<SVGElement>} */ (svg.querySelectorAll("path, text"))) {
+  for (const node of /** @type {NodeListOf<SVGElement>} */ (svg.querySelectorAll("path, polygon, polyline, text"))) {
     const look = getComputedStyle(node);
     const worn = LOOKS.map((name) => [name, look.getPropertyValue(name)]);
     worn.forEach(([name, value]) => node.style.setProperty(name, value));
