@@ -99,7 +99,8 @@ def test_back_and_forward_go_step_by_step(page: Page, catalog: Catalog) -> None:
 
 SHOWN = """() => [location.hash, document.querySelector('.travel-bar input').value,
     document.querySelector('.travel-bar output').textContent,
-    [...document.querySelectorAll('.moving-sheet .moving')].map((group) => group.innerHTML)]"""
+    [...document.querySelectorAll('.moving-sheet .moving *')].map((one) =>
+        [one.tagName, one.textContent, ...[...one.attributes].map(({ name, value }) => `${name}=${value}`).sort()])]"""
 NOTED = f"""() => {{
     window.noted = [];
     window.addEventListener("popstate", () => window.noted.push(({SHOWN})()));
