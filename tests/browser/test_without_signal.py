@@ -15,10 +15,15 @@ from tests.conftest import small_content
 
 FITTED = "doors/garden-door/roller-shade.html"
 READY = "async () => { await navigator.serviceWorker.ready; }"
-# The page before may have asked just before the site changed, and a browser makes one of two questions that meet.
+# The page before may have asked just before the site changed, and a browser makes one of two questions that meet. What
+# could not be had whole is asked for again.
 NEWER = """async () => {
     const registration = await navigator.serviceWorker.ready;
-    while (!registration.installing && !registration.waiting) await registration.update();
+    while (!registration.waiting) {
+        await registration.update();
+        const coming = registration.installing;
+        if (coming) await new Promise((done) => coming.addEventListener("statechange", done, { once: true }));
+    }
 }"""
 KEPT = "async path => Boolean(await caches.match(new URL(path, document.baseURI)))"
 
