@@ -18,13 +18,16 @@ TAG = re.compile(rf"<[a-z][^<>]*\b{FOLDER}/[^<>]*>")
 ADDRESS = re.compile(rf'(?<=["\s])[^"\s]*\b{FOLDER}/[^"\s]+')
 
 
-def full_name(address: str, content: str | bytes) -> str:
-    """Return the address of an asset with its hash; that of any other file, such as a link preview, as it is."""
-    path = PurePosixPath(address)
-    if path.parts[0] != FOLDER:
-        return address
+def full_file(name: str, content: str | bytes) -> str:
+    """Return the name of an asset's file with its hash, as what lies beside it calls it."""
+    path = PurePosixPath(name)
     held = content if isinstance(content, bytes) else content.encode()
     return path.with_suffix(f".{sha256(held).hexdigest()[:DIGITS]}{path.suffix}").as_posix()
+
+
+def full_name(address: str, content: str | bytes) -> str:
+    """Return the address of an asset with its hash; that of any other file, such as a link preview, as it is."""
+    return full_file(address, content) if PurePosixPath(address).parts[0] == FOLDER else address
 
 
 def full_names(files: Mapping[str, str | bytes]) -> dict[str, str]:

@@ -14,7 +14,7 @@ from configurator.site.drawings.shown_photos import photo_files
 from configurator.site.face.themes import SHARED, style_sheet
 from configurator.site.face.webfonts import FEATURES, WebFont, characters, font_rules, web_fonts
 from configurator.site.house import House
-from configurator.site.mkdocs.asset_names import full_name
+from configurator.site.mkdocs.asset_names import full_file
 from configurator.site.mkdocs.examples import example_js
 from configurator.site.mkdocs.slim import slim_css
 
@@ -108,7 +108,7 @@ def wordless(house: House) -> Files:
 def keeping() -> Files:
     """Return the scripts of a site that is kept on its readers' devices, which one within another site is not."""
     device = squeezed(joined("scripts", ("device.js",)))
-    full = full_name("assets/device.js", device).removeprefix("assets/")
+    full = full_file("device.js", device)
     page = joined("scripts", ("page.js", "keeps.js")).replace('"device.js"', f'"{full}"')
     return {"assets/page.js": squeezed(page), "assets/device.js": device}
 
@@ -117,7 +117,7 @@ def scripts(house: House) -> Files:
     """Return the scripts, which speak a language; the catalog's has the others' full names."""
     own = page_scripts(house)
     made = {**own, PRICE_SCRIPT: prices_js(house.catalog) + own.get(PRICE_SCRIPT, "")}
-    late = {name: full_name(f"assets/{name}", text).removeprefix("assets/") for name, text in made.items()}
+    late = {name: full_file(name, text) for name, text in made.items()}
     return {
         **{f"assets/{name}": text for name, text in made.items()},
         "assets/catalog.js": catalog_js(house.catalog) + late_js(late),

@@ -10,7 +10,7 @@ from configurator.site.face.themes import SHARED
 from configurator.site.house import House, open_houses
 from configurator.site.kinds.all_pages import plain_pages
 from configurator.site.kinds.policy import policy_tag, without_policy
-from configurator.site.mkdocs.asset_names import full_name
+from configurator.site.mkdocs.asset_names import full_file
 from configurator.site.mkdocs.assets import Files, icons, scripts, wordless
 from configurator.site.mkdocs.kept_answers import known_answers
 from configurator.site.mkdocs.page_html import page_html
@@ -75,7 +75,7 @@ def is_later(address: str) -> bool:
 
 def later_name(address: str, assets: Files) -> str:
     """Return the name by which the page asks for a later script, as the catalog tells it."""
-    return full_name(address, assets[address]).removeprefix("assets/")
+    return full_file(address.removeprefix("assets/"), assets[address])
 
 
 def within_page(text: str) -> str:
