@@ -7,8 +7,6 @@ from configurator.browser.dialect import defined
 from configurator.browser.emit import Telling, script_of
 from configurator.browser.reach import names_in, reached
 from configurator.browser.squeeze import squeezed
-from configurator.browser.translate import portable
-from configurator.kernel.tongue import Words
 
 
 @dataclass
@@ -19,14 +17,15 @@ class Share:
     gives: set[str]
 
 
-def kernel_scripts(calls: dict[str, set[str]], after: dict[str, list[str]], words: Words) -> dict[str, str]:
+def kernel_scripts(
+    calls: dict[str, set[str]], after: dict[str, list[str]], statements: list[ast.stmt], told: Telling
+) -> dict[str, str]:
     """Return the kernel's part of each script, by name.
 
     ``calls`` are the functions that each script's modules call, in an order in which the scripts can
-    run; ``after`` names those that have run before each. The first has none before it. What they say is
-    in a language's ``words``.
+    run; ``after`` names those that have run before each. The first has none before it. ``statements`` are the
+    kernel's, written as ``told`` writes them.
     """
-    statements, holders = portable()
     shares: dict[str, Share] = {}
     heads: dict[str, list[str]] = {}
     for name, called in calls.items():
@@ -39,7 +38,7 @@ def kernel_scripts(calls: dict[str, set[str]], after: dict[str, list[str]], word
             share.gives |= (taken | called).intersection({each for node in share.statements for each in defined(node)})
         shares[name] = Share(own, called.intersection(made))
         heads[name] = sorted(taken)
-    return {name: kernel_script(share, heads[name], Telling(holders, words)) for name, share in shares.items()}
+    return {name: kernel_script(share, heads[name], told) for name, share in shares.items()}
 
 
 def is_short(node: ast.stmt) -> bool:

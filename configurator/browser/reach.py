@@ -48,14 +48,14 @@ def is_table(name: str) -> bool:
 
 def reached(statements: list[ast.stmt], entries: list[str]) -> list[ast.stmt]:
     """Return the statements that define what the entries need, in their order."""
-    uses = {name: names_in(statement) for statement in statements for name in defined(statement)}
+    uses = {name: statement for statement in statements for name in defined(statement)}
     wanted: set[str] = set()
     waiting = list(entries)
     while len(waiting) > 0:
         name = waiting.pop()
         if name in uses and name not in wanted:
             wanted.add(name)
-            waiting.extend(uses[name])
+            waiting.extend(names_in(uses[name]))
     return [statement for statement in statements if wanted.intersection(defined(statement))]
 
 

@@ -1,15 +1,17 @@
 """The pages' classic scripts: what they know (the catalog), and what they do (kernel and page)."""
 
+import ast
 import json
 from collections.abc import Mapping
 from pathlib import Path
 
 from configurator.browser.catalog_json import catalog_json, money_json, prices_json
+from configurator.browser.emit import Telling
 from configurator.browser.join import FIRST, PAGES, before, scripts_of, text_of
 from configurator.browser.kernel_scripts import kernel_scripts
 from configurator.browser.page_module import PageModule, PageProblem, page_modules
 from configurator.browser.squeeze import squeezed
-from configurator.browser.translate import kernel_functions
+from configurator.browser.translate import kernel_functions, portable
 from configurator.catalog import Catalog
 from configurator.kernel.tongue import Words
 
@@ -23,22 +25,26 @@ def configurator_scripts(folder: Path, words: Words) -> dict[str, str]:
     a script of one name.
     """
     modules = page_modules(folder, words)
+    statements, holders = portable()
+    told = Telling(holders, words)
     made: dict[str, str] = {}
     for page in PAGES:
         if page == FIRST or page in modules:
-            scripts = page_scripts(page, modules, words)
+            scripts = page_scripts(page, modules, statements, told)
             for name in made.keys() & scripts.keys():
                 raise PageProblem(f"{folder}: {name} would be a script of two pages; ask for it from one of them")
             made.update(scripts)
     return made
 
 
-def page_scripts(page: str, modules: dict[str, PageModule], words: Words) -> dict[str, str]:
-    """Return the scripts of one page by their file names."""
+def page_scripts(
+    page: str, modules: dict[str, PageModule], statements: list[ast.stmt], told: Telling
+) -> dict[str, str]:
+    """Return the scripts of one page by their file names, with what they need of the kernel's ``statements``."""
     scripts = scripts_of(modules, page)
     calls = {name: kernel_calls(script.modules) for name, script in scripts.items()}
     after = {name: [] if script.first else [page, *before(name, scripts)] for name, script in scripts.items()}
-    kernel = kernel_scripts(calls, after, words)
+    kernel = kernel_scripts(calls, after, statements, told)
     return {file_name(name): kernel[name] + squeezed(text_of(name, scripts)) for name in scripts}
 
 

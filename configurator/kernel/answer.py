@@ -1,6 +1,7 @@
 """Everything the kernel tells of one family with its choices on one door."""
 
 from collections.abc import Callable
+from typing import TypedDict
 
 from configurator.kernel.message import is_said
 from configurator.kernel.mount.hung import hung
@@ -20,6 +21,13 @@ from configurator.kernel.shapes import (
     Travel,
 )
 from configurator.kernel.travel import travelled
+
+
+class Build(TypedDict):
+    """The numbers of which a covering is built, and why that cannot go on its door."""
+
+    numbers: dict[str, float]
+    refusal: Message
 
 
 def ask(door: Door, family: Family, choices: dict[str, str], household: Household) -> Answer:
@@ -51,6 +59,7 @@ def asking(fit: Fit, household: Household) -> Asking:
         "household": household,
         "travel": [],
         "asked": 0,
+        "told_by": {},
         "answer": {
             "door": fit["door"]["id"],
             "family": fit["family"]["id"],
@@ -78,13 +87,14 @@ def ask_on(questions: list[Callable[[Travel, Household], Reply]], begun: Asking)
         begun["travel"].append(travelled(begun["fit"]))
         return
     part = questions[begun["asked"]](begun["travel"][0], begun["household"])
-    begun["asked"] += 1
     answer = begun["answer"]
     for figure in part["figures"]:
         answer["figures"][figure["id"]] = figure
     for verdict in part["verdicts"]:
         answer["verdicts"][verdict["id"]] = verdict
+        begun["told_by"][verdict["id"]] = begun["asked"]
     answer["cautions"].extend(part["cautions"])
+    begun["asked"] += 1
 
 
 def answer_to(questions: list[Callable[[Travel, Household], Reply]], fit: Fit, household: Household) -> Answer:
@@ -111,16 +121,30 @@ def with_option(choices: dict[str, str], choice: str, option: str) -> dict[str, 
 
 def ruled_out(door: Door, family: Family, choices: dict[str, str]) -> dict[str, dict[str, Message]]:
     """Return, by choice and option, the plain reason why the door rules an option out; the others are absent."""
-    fit = hung(door, family, choices)
+    return ruled_out_beside(hung(door, family, choices), [])
+
+
+def ruled_out_beside(fit: Fit, told: list[Answer]) -> dict[str, dict[str, Message]]:
+    """Return the same of a covering with nothing set by hand; what has been ``told`` of it with other picks on its door
+    is not hung again."""
+    family = fit["family"]
+    known: list[Build] = [{"numbers": fit["numbers"], "refusal": fit["size"]["refusal"]}]
+    known.extend([{"numbers": resolve(family, answer["choices"]), "refusal": answer["refusal"]} for answer in told])
     reasons: dict[str, dict[str, Message]] = {}
     for choice in family["choices"]:
         found: dict[str, Message] = {}
         for option in choice["options"]:
-            picked = with_option(choices, choice["id"], option["id"])
-            reason = fit["size"]["refusal"]
-            if not same_build(fit["numbers"], resolve(family, picked)):
-                reason = hung(door, family, picked)["size"]["refusal"]
+            reason = refusal_of(fit, with_option(fit["choices"], choice["id"], option["id"]), known)
             if is_said(reason):
                 found[option["id"]] = reason
         reasons[choice["id"]] = found
     return reasons
+
+
+def refusal_of(fit: Fit, picked: dict[str, str], known: list[Build]) -> Message:
+    """Return why a covering with other picks cannot go on the door, silent where it can, as of what is built alike."""
+    numbers = resolve(fit["family"], picked)
+    for build in known:
+        if same_build(build["numbers"], numbers):
+            return build["refusal"]
+    return hung(fit["door"], fit["family"], picked)["size"]["refusal"]

@@ -63,7 +63,9 @@ def air_past(piece: Piece, part: Piece, axis: str) -> float:
 
 def air_between(piece: Piece, part: Piece) -> float:
     """Return the air between two boxes, along the axis that has most of it."""
-    return max(air_up(piece, part), air_across(piece, part), air_out(piece, part))
+    # Written out rather than called: this runs at every step of the travel of all that is tried.
+    below = max(part["x0"] - piece["x1"], part["y0"] - piece["y1"], part["z0"] - piece["z1"])
+    return max(below, piece["x0"] - part["x1"], max(piece["y0"] - part["y1"], piece["z0"] - part["z1"]))
 
 
 def sample_at(fit: Fit, leg: int, at: float) -> Sample:

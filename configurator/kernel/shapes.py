@@ -5,6 +5,7 @@ from the finished floor, z out of the leaf's room-side face into the room. Lengt
 millimeters, angles degrees, shares 0 to 1. All of it is plain JSON.
 """
 
+from collections.abc import Callable
 from typing import TypedDict
 
 from configurator.kernel.tape.around_fields import SurroundMeasures
@@ -563,13 +564,14 @@ class Asking(TypedDict):
     """An answer on its way, question by question.
 
     ``travel`` is empty until it has been worked out, and stays so where the covering cannot go on its door; ``asked``
-    is how many questions have been asked.
+    is how many questions have been asked, ``told_by`` which of them, counted from 0, told each verdict.
     """
 
     fit: Fit
     household: Household
     travel: list[Travel]
     asked: int
+    told_by: dict[str, int]
     answer: Answer
 
 
@@ -584,7 +586,7 @@ class Change(TypedDict):
 
 
 class Trial(TypedDict):
-    """A change that was made, and all that was told of it."""
+    """A change that was made, and what was told of it: all, or no more than shows that it mends nothing."""
 
     change: Change
     answer: Answer
@@ -626,7 +628,8 @@ class Search(TypedDict):
     """A search for fixes, as far as it has come.
 
     ``asking`` is what is being asked: the ``first`` is the fit itself, of which the ``plight`` is told (none before),
-    then one change after the other. So many of the ``changes`` have ``begun``; those answered are the ``trials``.
+    then one change after the other. Of a change the ``questions`` are asked in their order here: the first ``telling``
+    are those that told of a trouble. So many of the ``changes`` have ``begun``; those asked are the ``trials``.
     ``found`` is how many kinds of change have been looked for (picks, numbers set by hand, pairs), ``done`` whether all
     has been tried.
     """
@@ -634,6 +637,8 @@ class Search(TypedDict):
     first: Asking
     asking: Asking
     plight: list[Plight]
+    questions: list[Callable[[Travel, Household], Reply]]
+    telling: int
     changes: list[Change]
     begun: int
     trials: list[Trial]

@@ -3,7 +3,7 @@
 from collections.abc import Callable, Iterable
 from functools import cached_property
 from pathlib import Path
-from typing import cast
+from typing import TypedDict, cast
 
 import jinja2
 
@@ -14,10 +14,10 @@ from configurator.browser.link.state import FRESH_STEP, LINKED_STEP, fresh_confi
 from configurator.catalog import Catalog, load
 from configurator.catalog.schema.showroom import Showroom
 from configurator.catalog.sources import Source
-from configurator.kernel.answer import ask_fit, ruled_out
+from configurator.kernel.answer import ruled_out_beside
 from configurator.kernel.message import say, say_phrase
 from configurator.kernel.mount.hung import hung
-from configurator.kernel.remedy.fixes import fixes
+from configurator.kernel.remedy.fixes import fixes_found, picks_told, searched
 from configurator.kernel.shapes import Answer, Door, Family, Fit, Fix, Message
 from configurator.kernel.tongue import Words, in_words
 from configurator.kernel.views.words import covering_words
@@ -30,6 +30,15 @@ from configurator.site.site_page import SitePage
 
 Terms = dict[str, list[float | str]]
 OWN_CARD = "cards/showroom.png"
+
+
+class Told(TypedDict):
+    """What is told of a family with its preset choices on a door, and what comes of other picks: what mends what does
+    not clear, and the options that are ruled out, by choice, with the reason."""
+
+    answer: Answer
+    fixes: list[Fix]
+    ruled_out: dict[str, dict[str, Message]]
 
 
 class House:
@@ -174,11 +183,7 @@ class House:
 
     def answer(self, door: Door, family: Family) -> Answer:
         """Return the answer for a family with its preset choices on a door."""
-        household = self.first.catalog.household
-        door, family = self.alike(door, family)
-        return self.first.once(
-            lambda: ask_fit(self.first.hung(door, family), household), "ask", door, family, household
-        )
+        return self.told(door, family)["answer"]
 
     def say(self, told: Message) -> str:
         """Return what the kernel tells as it reads on this showroom's pages; nothing where it is silent."""
@@ -202,16 +207,28 @@ class House:
 
     def ruled_out(self, door: Door, family: Family) -> dict[str, dict[str, Message]]:
         """Return the options that the door rules out, with the reason: choice id to option id to reason."""
-        door, family = self.alike(door, family)
-        return self.first.once(lambda: ruled_out(door, family, {}), "ruled out", door, family)
+        return self.told(door, family)["ruled_out"]
 
     def fixes(self, door: Door, family: Family) -> list[Fix]:
         """Return what mends what does not clear of a family with its preset choices on a door."""
+        return self.told(door, family)["fixes"]
+
+    def told(self, door: Door, family: Family) -> Told:
+        """Return all that is told of a family on a door, which is asked in one go: what mends is sought from what was
+        asked, and finds on its way what is ruled out."""
         household = self.first.catalog.household
         door, family = self.alike(door, family)
-        return self.first.once(
-            lambda: fixes(self.first.hung(door, family), household), "fixes", door, family, household
-        )
+
+        def made() -> Told:
+            fit = self.first.hung(door, family)
+            search = searched(fit, household)
+            return {
+                "answer": search["first"]["answer"],
+                "fixes": fixes_found(search),
+                "ruled_out": ruled_out_beside(fit, picks_told(search)),
+            }
+
+        return self.first.once(made, "told", door, family, household)
 
     def try_url(self, door: Door, family: Family | None) -> str:
         """Return the address of the configurator with a family closed on a door, or with all coverings on it."""

@@ -3,9 +3,10 @@
 from copy import deepcopy
 
 from configurator.catalog import load
-from configurator.kernel.answer import ruled_out
+from configurator.kernel.answer import ruled_out, ruled_out_beside
 from configurator.kernel.message import silence
 from configurator.kernel.mount.hung import hung
+from configurator.kernel.remedy.fixes import picks_told, searched
 from configurator.kernel.resolve import LOOKS_AND_WORKING, resolve
 from configurator.places import CONTENT
 
@@ -20,6 +21,17 @@ def test_an_option_is_ruled_out_just_where_it_is_refused() -> None:
                 for option in choice["options"]:
                     refusal = hung(door, family, {choice["id"]: option["id"]})["size"]["refusal"]
                     assert found[choice["id"]].get(option["id"], silence()) == refusal
+
+
+def test_what_is_ruled_out_is_the_same_where_other_picks_have_been_asked_about() -> None:
+    told = 0
+    for door in CATALOG.doors.values():
+        for family in CATALOG.families.values():
+            fit = hung(door, family, {})
+            picks = picks_told(searched(fit, CATALOG.household))
+            told += len(picks)
+            assert ruled_out_beside(fit, picks) == ruled_out(door, family, {})
+    assert told > len(CATALOG.doors) * len(CATALOG.families)
 
 
 def test_some_door_rules_something_out_and_says_why() -> None:

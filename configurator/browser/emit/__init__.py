@@ -20,20 +20,23 @@ class Telling:
 
     holders: Holders
     words: Words = field(default_factory=lambda: ENGLISH)
+    written: dict[ast.stmt, str] = field(default_factory=dict, repr=False)
+
+    def top(self, statement: ast.stmt) -> str:
+        """Return a statement at the top of a file, a function or a constant, written once for all scripts that have
+        it."""
+        if statement not in self.written:
+            text = Statements(self.holders, self.words).text(statement)
+            self.written[statement] = f"{text}\n" if text.startswith("function ") else f"const {text}\n"
+        return self.written[statement]
 
 
 def script_of(statements: list[ast.stmt], told: Telling, let_out: list[str], taken: Sequence[str] = ()) -> str:
     """Return functions and constants as one script that adds those let out to ``Astragal.kernel``, whichever scripts
     have run before it; from these it has the names that are ``taken``.
     """
-    write = Statements(told.holders, told.words)
-    body = "".join(top(write.text(statement)) for statement in statements)
+    body = "".join(told.top(statement) for statement in statements)
     head = f"const {{{', '.join(taken)}}} = Astragal.kernel;\n" if taken else ""
     inside = f'"use strict";\n{head}{helpers_for(body)}{body}return {{{", ".join(let_out)}}};'
     kernel = "var Astragal = Astragal || {};\nAstragal.kernel ||= {};\n"
     return f"{kernel}Object.assign(Astragal.kernel, (function () {{\n{inside}\n}})());\n"
-
-
-def top(statement: str) -> str:
-    """Return a statement at the top of a file: a function, or a constant."""
-    return f"{statement}\n" if statement.startswith("function ") else f"const {statement}\n"

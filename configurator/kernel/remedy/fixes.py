@@ -27,7 +27,7 @@ def fix_of(plight: Plight, trial: Trial, key: str) -> Fix:
     """Return a change that mends a verdict as it is told."""
     before = looks_told(plight["answer"])
     after = looks_told(trial["answer"])
-    state = state_reached(trial, key)
+    state = state_reached(trial["answer"], key)
     return {
         "verdict": key,
         "change": trial["change"],
@@ -52,7 +52,7 @@ def fixes_for(plight: Plight, trials: list[Trial], key: str) -> list[Fix]:
     singles: list[Fix] = []
     pairs: list[Fix] = []
     for trial in trials:
-        if mends(plight, trial, key):
+        if mends(plight, trial["answer"], key):
             found = fix_of(plight, trial, key)
             picks = list(found["change"]["picks"])
             if len(picks) > 1:
@@ -80,9 +80,19 @@ def fixes_found(search: Search) -> list[Fix]:
     return found
 
 
-def fixes(fit: Fit, household: Household) -> list[Fix]:
-    """Return what mends what does not clear: at most three fixes a verdict, each made and asked again; none perhaps."""
+def searched(fit: Fit, household: Household) -> Search:
+    """Return the search for what mends what does not clear, done."""
     search = search_for(asking(fit, household))
     while not search["done"]:
         search_on(search)
-    return fixes_found(search)
+    return search
+
+
+def fixes(fit: Fit, household: Household) -> list[Fix]:
+    """Return what mends what does not clear: at most three fixes a verdict, each made and asked again; none perhaps."""
+    return fixes_found(searched(fit, household))
+
+
+def picks_told(search: Search) -> list[Answer]:
+    """Return what was told of the same covering with other picks, nothing set by hand."""
+    return [trial["answer"] for trial in search["trials"] if len(list(trial["change"]["numbers"])) == 0]

@@ -31,7 +31,7 @@ def unmended(plight: Plight, trials: list[Trial]) -> list[str]:
     for key in plight["troubles"]:
         helped = False
         for trial in trials:
-            if HANDLE_GAP not in trial["change"]["numbers"] and mends(plight, trial, key):
+            if HANDLE_GAP not in trial["change"]["numbers"] and mends(plight, trial["answer"], key):
                 helped = True
         if not helped:
             found.append(key)

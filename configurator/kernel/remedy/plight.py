@@ -1,7 +1,7 @@
 """What does not clear, and what a change that is tried makes of it."""
 
 from configurator.kernel.message import is_said
-from configurator.kernel.shapes import Answer, Asking, Message, Plight, Trial
+from configurator.kernel.shapes import Answer, Asking, Message, Plight
 
 REFUSAL = "refusal"
 CLEARS = "clears"
@@ -63,22 +63,30 @@ def worst_state(answer: Answer) -> str:
     return worst
 
 
-def state_reached(trial: Trial, key: str) -> str:
+def state_reached(answer: Answer, key: str) -> str:
     """Return the state of a verdict after a change, for a refusal that of the worst; blocked where it is not told."""
     if key == REFUSAL:
-        return worst_state(trial["answer"])
-    return states_told(trial["answer"]).get(key, BLOCKED)
+        return worst_state(answer)
+    return states_told(answer).get(key, BLOCKED)
 
 
-def nothing_worse(plight: Plight, trial: Trial) -> bool:
+def nothing_worse(plight: Plight, answer: Answer) -> bool:
     """Return whether no verdict is worse after a change than before; one that was not told before must clear."""
-    for key in states_told(trial["answer"]):
-        if rank_told(trial["answer"], key) > rank_told(plight["answer"], key):
+    for key in states_told(answer):
+        if rank_told(answer, key) > rank_told(plight["answer"], key):
             return False
     return True
 
 
-def mends(plight: Plight, trial: Trial, key: str) -> bool:
+def mends(plight: Plight, answer: Answer, key: str) -> bool:
     """Return whether a change makes a verdict better, can be hung, and makes no other verdict worse."""
     before = rank_told(plight["answer"], key)
-    return state_rank(state_reached(trial, key)) < before and nothing_worse(plight, trial)
+    return state_rank(state_reached(answer, key)) < before and nothing_worse(plight, answer)
+
+
+def may_mend(plight: Plight, answer: Answer) -> bool:
+    """Return whether a change mends anything, by what is told of it so far; each trouble must have been asked about."""
+    for key in plight["troubles"]:
+        if mends(plight, answer, key):
+            return True
+    return False

@@ -1,11 +1,11 @@
 """The search for fixes in steps so small that each leaves a frame its time, on a phone too."""
 
-from configurator.kernel.answer import ask_next, is_answered
+from configurator.kernel.answer import ask_next, ask_on, is_answered
 from configurator.kernel.questions import QUESTIONS
 from configurator.kernel.remedy.change import asking_changed
 from configurator.kernel.remedy.measured import measured_changes
 from configurator.kernel.remedy.pairs import pair_changes
-from configurator.kernel.remedy.plight import plight_told
+from configurator.kernel.remedy.plight import may_mend, plight_told
 from configurator.kernel.remedy.singles import picked_changes
 from configurator.kernel.shapes import Asking, Plight, Search
 
@@ -19,12 +19,34 @@ def search_for(asked: Asking) -> Search:
         "first": asked,
         "asking": asked,
         "plight": [],
+        "questions": QUESTIONS,
+        "telling": 0,
         "changes": [],
         "begun": 0,
         "trials": [],
         "found": 0,
         "done": False,
     }
+
+
+def begin_plight(search: Search) -> None:
+    """Note what does not clear, and put first the questions that tell of it."""
+    first = search["first"]
+    plight = plight_told(first)
+    tellers: list[int] = [first["told_by"].get(key, len(QUESTIONS)) for key in plight["troubles"]]
+    foremost = [QUESTIONS[at] for at in range(len(QUESTIONS)) if at in tellers]
+    search["telling"] = len(foremost)
+    foremost.extend([QUESTIONS[at] for at in range(len(QUESTIONS)) if at not in tellers])
+    search["questions"] = foremost
+    search["plight"].append(plight)
+
+
+def is_tried(search: Search) -> bool:
+    """Return whether the change that is being tried has been asked for long enough: all, or until it mends nothing."""
+    asked = search["asking"]
+    if is_answered(search["questions"], asked):
+        return True
+    return asked["asked"] == search["telling"] and not may_mend(search["plight"][0], asked["answer"])
 
 
 def begin_trial(search: Search) -> None:
@@ -52,12 +74,14 @@ def find_more(search: Search, plight: Plight) -> None:
 
 def search_on(search: Search) -> None:
     """Take a search that is not done one step further: hang it, work out its travel, ask one question, or look on."""
-    if not is_answered(QUESTIONS, search["asking"]):
-        ask_next(search["asking"])
-    elif len(search["plight"]) == 0:
-        search["plight"].append(plight_told(search["asking"]))
+    if len(search["plight"]) == 0:
+        if not ask_next(search["first"]):
+            begin_plight(search)
     elif search["begun"] > len(search["trials"]):
-        end_trial(search)
+        if is_tried(search):
+            end_trial(search)
+        else:
+            ask_on(search["questions"], search["asking"])
     elif search["begun"] < len(search["changes"]):
         begin_trial(search)
     elif search["found"] < KINDS_OF_CHANGE:

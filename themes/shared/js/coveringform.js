@@ -7,8 +7,12 @@ import { verdictOf } from "./now.js";
 import { paint } from "./paint.js";
 import { activeOf, MOST_CONFIGURATIONS } from "./state.js";
 import { capital } from "./text.js";
+import { remembered } from "./views.js";
 import { createWidthField } from "./widthfield.js";
 import { _, say, verdictNode } from "./words.js";
+
+const refusals = remembered(12, (/** @type {App} */ app, /** @type {Astragal.Configuration} */ one) =>
+  Astragal.kernel.ruled_out(one.door, app.family(), one.choices));
 
 /** @param {App} app */
 function familyCards(app) {
@@ -133,7 +137,7 @@ export function createCoveringForm(app) {
   /**
    * @param {ReturnType<typeof optionRow>} row
    * @param {Astragal.Configuration} configuration
-   * @param {ReturnType<Asker["ruledOut"]>} ruledOut
+   * @param {ReturnType<typeof refusals>} ruledOut
    * @param {string} units
    */
   function showRow(row, configuration, ruledOut, units) {
@@ -159,7 +163,7 @@ export function createCoveringForm(app) {
       setText(chosen, family.name);
       gone.hidden = !family.retired;
       setText(gone, family.retired ? _("{covering} is no longer offered. It is shown as it was.", { covering: family.name }) : "");
-      const ruledOut = app.ask.ruledOut(configuration);
+      const ruledOut = refusals(app.ask.key(configuration), app, configuration);
       rows.forEach((row) => showRow(row, configuration, ruledOut, state.units));
       width.update(state, true);
       cards.judge(configuration);

@@ -136,7 +136,6 @@ interface Asker extends TableAsker {
   draft(one: Astragal.Configuration, place: Astragal.Position, units: string): Astragal.Draft;
   // The same without names, for what has no title.
   movedDraft(one: Astragal.Configuration, place: Astragal.Position, units: string): Astragal.Draft;
-  ruledOut(one: Astragal.Configuration): Record<string, Record<string, Astragal.Message>>;
   doorFront(one: Astragal.Configuration, units: string): Astragal.Mark[];
   coveringFront(one: Astragal.Configuration, place: Astragal.Position, units: string): Astragal.Mark[];
   sharesAt(one: Astragal.Configuration, place: Astragal.Position): Astragal.Shares | null;

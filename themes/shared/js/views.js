@@ -57,7 +57,6 @@ export function createAsker(catalog, household) {
   const leavesOf = (/** @type {Astragal.Configuration} */ one) => leaves(key(one), one);
   const fitOf = (/** @type {Astragal.Configuration} */ one) => leavesOf(one)[0];
   const answers = remembered(most, (/** @type {Astragal.Configuration} */ one) => kernel.ask_drawn(fitOf(one), household()));
-  const refusals = remembered(12, (/** @type {Astragal.Configuration} */ one) => kernel.ruled_out(one.door, familyOf(catalog, one), one.choices));
   const asked = (/** @type {Astragal.Configuration} */ one) => `${key(one)} ${numberOf(household())}`;
   const drawn = (/** @type {Astragal.Configuration} */ one) => answers(asked(one), one);
 
@@ -105,7 +104,6 @@ export function createAsker(catalog, household) {
     drawn,
     draft,
     movedDraft,
-    ruledOut: (one) => refusals(key(one), one),
     // How the door and its covering look from the room, without any annotation: what stays, and what moves.
     doorFront: (one, units) => kernel.door_front(movedDraft(one, one.place, units)),
     coveringFront: (one, place, units) => kernel.covering_front(movedDraft(one, place, units)),
