@@ -72,6 +72,13 @@ def test_a_family_at_its_limits_is_refused_or_comes_out(number: int) -> None:
         comes_out(rng.choice(list(CATALOG.doors.values())), family, random_choices(rng, family))
 
 
+def test_vanes_that_overlap_wider_than_their_opening_still_have_a_stack_on_either_side() -> None:
+    family = deepcopy(CATALOG.families["vertical-vanes"])
+    family["numbers"]["vane_thickness"] = 10_000.0
+    comes_out(CATALOG.doors["metric-pair-flush"], family, {"draw": "pair"})
+    assert is_refused(family)
+
+
 @given(st.integers(0, 999_999))
 def test_whatever_can_be_typed_has_an_answer_and_a_drawing(number: int) -> None:
     rng = Random(number)

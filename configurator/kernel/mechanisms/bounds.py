@@ -19,6 +19,7 @@ BOUNDS: list[list[str | float]] = [
     ["fold_thickness", 1.0, "fold_drop"],
     ["layer_thickness", 1.0, "fold_height"],
     ["slat_thickness", 1.0, "slat_pitch"],
+    ["vane_thickness", 1.0, "vane_pitch"],
     # Blades and bands that are further apart than they are wide never close.
     ["slat_pitch", 1.0, "slat_width"],
     ["louver_pitch", 1.0, "louver_width"],

@@ -28,8 +28,9 @@ def side_stack(pieces: list[Piece], halves: int) -> list[float]:
     start = min([piece["x0"] for piece in moving])
     end = max([piece["x1"] for piece in moving])
     if halves > 1:
-        middle = (start + end) / 2 + HALVES_MEET
-        end = max([piece["x1"] for piece in moving if piece["x1"] <= middle])
+        # Whatever begins at the start has its own middle no further than the middle of all.
+        middle = start + end + HALVES_MEET
+        end = max([piece["x1"] for piece in moving if piece["x0"] + piece["x1"] <= middle])
     return [start, end]
 
 
