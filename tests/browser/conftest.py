@@ -34,9 +34,19 @@ BLOCKED = "Service Worker registration blocked by Playwright"
 RUNNING: list[Browser] = []
 
 OpenContext = Callable[..., BrowserContext]
-FRAMES = 1_000
-# A page that is not looked at paints none.
-NEXT_FRAME = "() => new Promise((done) => { requestAnimationFrame(done); setTimeout(done, 100); })"
+FRAMES = 2_000
+# Through so many pages one leads on to another at most.
+PAGES = 10
+# Looked at within the page: a question from outside for each frame would take a core from the page. One that is not
+# looked at paints none.
+LOOK = """async (arg) => {
+    const look = () => { const found = (EXPRESSION); return typeof found === "function" ? found(arg) : found; };
+    for (let frame = 0; frame < FRAMES; frame++) {
+        if (await look()) return true;
+        await new Promise((done) => { requestAnimationFrame(done); setTimeout(done, 100); });
+    }
+    return false;
+}"""
 
 
 def wait_until(page: Page, expression: str, *, arg: Any = None) -> None:
@@ -44,13 +54,14 @@ def wait_until(page: Page, expression: str, *, arg: Any = None) -> None:
 
     Playwright's own looks by ``eval`` within the page, which a page's policy bars.
 
-    :raises AssertionError: where it has not come true within a thousand frames
+    :raises AssertionError: where it has not come true within two thousand frames
     """
-    for _ in range(FRAMES):
+    look = LOOK.replace("EXPRESSION", expression).replace("FRAMES", str(FRAMES))
+    for _ in range(PAGES):
         try:
-            if page.evaluate(expression, arg):
+            if page.evaluate(look, arg):
                 return
-            page.evaluate(NEXT_FRAME)
+            break
         except Error as gone:
             if "because of a navigation" not in gone.message:
                 raise

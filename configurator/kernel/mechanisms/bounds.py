@@ -20,6 +20,8 @@ BOUNDS: list[list[str | float]] = [
     ["layer_thickness", 1.0, "fold_height"],
     ["slat_thickness", 1.0, "slat_pitch"],
     ["vane_thickness", 1.0, "vane_pitch"],
+    ["vane_thickness", 1.0, "unit_pitch"],
+    ["panel_thickness", 1.0, "layer_depth"],
     # Blades and bands that are further apart than they are wide never close.
     ["slat_pitch", 1.0, "slat_width"],
     ["louver_pitch", 1.0, "louver_width"],

@@ -88,7 +88,7 @@ def photo_files(house: House) -> dict[str, bytes]:
     files: dict[str, bytes] = {}
     for use in photo_uses(house):
         path, cut, subject = house.photos[use.photo.file].path, use.cut, use.photo.middle
-        sizes = house.once(
+        sizes = house.first.once(
             partial(photo_sizes, path, cut, subject), "photograph", pixels_of(house, use.photo), cut, subject
         )
         files.update({f"assets/{file_start(house, use)}{end}": content for end, content in sizes.items()})

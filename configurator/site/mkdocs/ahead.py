@@ -13,7 +13,7 @@ from configurator.cache.pack import Pack
 from configurator.kernel.shapes import Door, Family
 from configurator.site.answers import Added, Answers
 from configurator.site.drawings.cards import door_cards, family_preview
-from configurator.site.drawings.rooms import covering_room, first_room
+from configurator.site.drawings.rooms import covering_room
 from configurator.site.drawings.shown_photos import photo_files
 from configurator.site.drawings.subjects import own_door
 from configurator.site.house import House, open_houses
@@ -26,7 +26,7 @@ Task = tuple[str, str]
 # The name of what has been worked out, with what came of it; and who sees it go by, told how many there will be.
 Done = tuple[str, Added]
 Watch = Callable[[Iterator[Done], int], Iterator[Done]]
-SCRIPT, FONTS, PICTURES, DOOR, FAMILY = "script", "fonts", "pictures", "door", "family"
+SCRIPT, FONTS, PHOTOGRAPHS, DOOR, FAMILY = "script", "fonts", "photographs", "door", "family"
 # What a worker process works on. One that is a copy of its parent has that one's house; any other reads the content
 # itself, since a house cannot be sent.
 _houses: list[House] = []
@@ -38,12 +38,12 @@ def unwatched(done: Iterator[Done], count: int) -> Iterator[Done]:
 
 
 def work_ahead(house: House, watch: Watch = unwatched) -> None:
-    """Fill the house's memory with every door's answers, drawings, previews and pages, families' frames, pictures,
+    """Fill the house's memory with every door's answers, drawings, previews and pages, families' frames, photographs,
     scripts and fonts.
 
     What is done goes through ``watch``.
     """
-    tasks = [(SCRIPT, ""), (FONTS, ""), (PICTURES, ""), *((DOOR, door["id"]) for door in house.doors)]
+    tasks = [(SCRIPT, ""), (FONTS, ""), (PHOTOGRAPHS, ""), *((DOOR, door["id"]) for door in house.doors)]
     tasks += [(FAMILY, family["id"]) for family in house.families]
     # Compiled here, they are in each worker that is a copy of this process.
     for tongue in house.tongues:
@@ -88,19 +88,12 @@ def work_out_in(house: House, task: Task) -> None:
         page_scripts(house)
     elif kind == FONTS:
         own_fonts(house)
-    elif kind == PICTURES:
-        work_out_pictures(house)
+    elif kind == PHOTOGRAPHS:
+        photo_files(house)
     elif kind == FAMILY:
         work_out_family(house, house.catalog.families[ident])
     else:
         work_out_door(house, house.catalog.doors[ident])
-
-
-def work_out_pictures(house: House) -> None:
-    """Cut the photographs and paint the first page's room, which hold no words."""
-    if house is house.first:
-        photo_files(house)
-        first_room(house)
 
 
 def work_out_family(house: House, family: Family) -> None:
