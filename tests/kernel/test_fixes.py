@@ -131,6 +131,17 @@ def test_a_fix_that_is_told_never_fails_when_it_is_made(number: int) -> None:
             assert "{" not in words
 
 
+@settings(max_examples=40)
+@given(NUMBERS)
+def test_the_same_is_found_as_if_all_were_asked_of_every_change(number: int) -> None:
+    case = seeded_case(CATALOG, 9, number)
+    fit = hung(case["door"], case["family"], case["choices"])
+    plight = plight_of(fit, case["household"])
+    singles = [tried(plight, change) for change in single_changes(plight)]
+    pairs = [tried(plight, change) for change in pair_changes(plight, singles)]
+    assert fixes(fit, case["household"]) == best_fixes(plight, [*singles, *pairs])
+
+
 @settings(max_examples=60)
 @given(NUMBERS)
 def test_a_change_to_a_hung_covering_is_the_covering_hung_anew(number: int) -> None:
