@@ -74,7 +74,8 @@ def web_fonts(faces: Typefaces) -> list[WebFont]:
 
 def characters(texts: Iterable[str]) -> str:
     """Return the characters that a site needs which says these texts, in order."""
-    return "".join(sorted({*ALWAYS, *(letter for text in texts for letter in text if letter.isprintable())}))
+    said = set(ALWAYS).union(*texts)
+    return "".join(sorted(letter for letter in said if letter.isprintable() or letter in ALWAYS))
 
 
 def font_rules(fonts: Iterable[tuple[WebFont, bytes]]) -> str:
