@@ -237,20 +237,12 @@ export function createShelf(app) {
   }
 
   /**
-   * First what is in view, then what is told of the rest; pictures out of view wait until nothing else is to be done.
-   * @returns {Promise<void>} comes when all stand in their order, or are arranged anew
+   * Tasks in slices that block no finger.
+   * @param {(() => void)[]} tasks
+   * @returns {Promise<void>} comes when all are done, or the shelf is arranged anew
    */
-  function arrange() {
-    const turn = (arranging += 1);
-    const inView = cards.filter((card) => card.seen);
-    const tasks = [
-      () => drawings.drawDoor(app.state()),
-      ...inView.map((card) => () => show(card)),
-      ...cards.map((card) => () => tell(card)),
-      () => drawings.frame(cards),
-      order,
-      () => cards.forEach((card) => app.whenQuiet(`shelf ${card.family.id}`, () => show(card))),
-    ];
+  function inSlicesOf(tasks) {
+    const turn = arranging;
     return new Promise((done) => {
       const wanted = () => {
         if (turn !== arranging) done();
@@ -261,6 +253,31 @@ export function createShelf(app) {
         return tasks.length > 0;
       }, wanted, () => tasks.length > 0 || done());
     });
+  }
+
+  /**
+   * First what is in view, then what is told of the rest; pictures out of view wait until nothing else is to be done.
+   * Each is worked out by itself, but written together with the others, so that a browser lays them out once.
+   * @returns {Promise<void>} comes when all stand in their order, or are arranged anew
+   */
+  function arrange() {
+    arranging += 1;
+    const inView = cards.filter((card) => card.seen);
+    const asked = (/** @type {ShelfCard} */ { family }) => () => void app.ask.drawn(shelved(family));
+    return inSlicesOf([
+      ...inView.map(asked),
+      () => {
+        drawings.drawDoor(app.state());
+        inView.forEach(show);
+      },
+      ...cards.map(asked),
+      () => {
+        cards.forEach(tell);
+        drawings.frame(cards);
+        order();
+      },
+      () => app.whenQuiet("shelf", () => void inSlicesOf(cards.map((card) => () => show(card)))),
+    ]);
   }
 
   app.rank = (given) => {
@@ -279,6 +296,8 @@ export function createShelf(app) {
       cards.filter((card) => card.seen).forEach(show);
       return;
     }
+    // Made ready while another step is shown.
+    if (state.step !== "coverings") return arrange();
     setText(door, calledDoor(app.catalog, activeOf(state).door));
     const { marks } = Astragal.kept.read();
     cards.forEach((card) => card.mark.show(marks));
