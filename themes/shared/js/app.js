@@ -97,7 +97,7 @@ function createShowing(app, { parts, steps, units, status, places }) {
       showInTurn(shown());
       app.undo.update();
       // While a door is measured, the shelf is made ready for it.
-      if (app.state().step === "door") app.whenQuiet("shelf ahead", () => void parts[0].part.update(app.state(), true));
+      if (app.state().step === "door") app.whenQuiet("shown", () => parts[0].part.update(app.state(), true));
     },
     placed() {
       showInTurn(shown().filter((one) => one.moves));
