@@ -14,6 +14,7 @@ from configurator.kernel.position import position_at
 from configurator.kernel.remedy.fixes import fixes
 from configurator.kernel.resolve import resolve
 from configurator.kernel.tongue import ENGLISH
+from tests.benchmarks.working import quiet
 from tests.browser.conftest import OpenContext
 from tests.browser.trying import SIZES, covering, fragment, fragment_now, open_page, to_step, viewport
 
@@ -88,6 +89,18 @@ def test_one_slider_moves_all_and_a_measurement_changes_all(page: Page, catalog:
     page.wait_for_function(
         "before => document.querySelector('[data-family=roller-shade] .moving').innerHTML !== before", arg=closed
     )
+
+
+def test_while_a_door_is_measured_the_shelf_is_made_ready_for_it(page: Page, catalog: Catalog) -> None:
+    shelf(page, catalog)
+    to_step(page, "Door")
+    # What was still to be done for the door before would show the next one too.
+    quiet(page)
+    cards = page.locator(".shelf-cards")
+    before = cards.text_content()
+    page.get_by_label("Glass width", exact=True).fill("12")
+    page.wait_for_function("before => document.querySelector('.shelf-cards').textContent !== before", arg=before)
+    expect(cards).to_be_hidden()
 
 
 def test_what_matters_ranks_them_by_the_kernels_best_picks(page: Page, catalog: Catalog) -> None:

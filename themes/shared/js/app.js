@@ -96,6 +96,8 @@ function createShowing(app, { parts, steps, units, status, places }) {
       showStep();
       showInTurn(shown());
       app.undo.update();
+      // While a door is measured, the shelf is made ready for it.
+      if (app.state().step === "door") app.whenQuiet("shown", () => parts[0].part.update(app.state(), true));
     },
     placed() {
       showInTurn(shown().filter((one) => one.moves));

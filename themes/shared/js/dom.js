@@ -140,7 +140,7 @@ const SLICE = 5;
 /**
  * A long piece of work in slices that block no finger.
  * @param {() => boolean} step a small step of it; returns whether more is to be done
- * @param {() => boolean} wanted whether it is still asked for
+ * @param {() => unknown} wanted whether it is still asked for
  * @param {() => void} [paused] what is done after each slice
  */
 export function inSlices(step, wanted, paused = () => undefined) {

@@ -94,6 +94,8 @@ export function createNeeds(app) {
   return {
     node,
     update(state) {
+      // While a shelf that nobody sees is made ready, nothing is judged.
+      if (state.step !== "coverings") return;
       if (units !== state.units) setChildren(rules, Object.values(known).map(({ name, rule }) =>
         element("div", {}, element("dt", {}, capital(name)), element("dd", {}, capital(say(rule, state.units))))));
       ({ units } = state);

@@ -120,15 +120,14 @@ function createShelfDrawings(app, shelved) {
     },
     /**
      * @param {ShelfCard} card
-     * @param {PageState} state
+     * @param {string} key what it is drawn from
      */
-    draw(card, state) {
-      const one = shelved(card.family);
-      const key = `${app.ask.key(one)} ${JSON.stringify(one.place)}`;
+    draw(card, key) {
       if (card.drawn === key) return;
+      const one = shelved(card.family);
       card.drawn = key;
       paint(card.picture, Astragal.kernel.look_of(card.family, one.choices));
-      card.layer.draw(app.ask.coveringFront(one, one.place, state.units));
+      card.layer.draw(app.ask.coveringFront(one, one.place, app.state().units));
     },
   };
 }
@@ -210,18 +209,20 @@ export function createShelf(app) {
     const { units } = app.state();
     const one = shelved(card.family);
     const key = `${app.ask.key(one)} ${JSON.stringify(one.place)} ${units}`;
-    if (card.told === key) return;
+    if (card.told === key) return key;
     card.told = key;
     const answer = app.ask.drawn(one);
     tellVerdict(card, verdictOf(answer, "pass_through"));
     tellFacts(card, answer, app.ask.sharesAt(one, one.place), units);
+    return key;
   }
 
   /** @param {ShelfCard} card */
   function show(card) {
-    drawings.draw(card, app.state());
-    tell(card);
+    drawings.draw(card, tell(card));
   }
+
+  const inView = () => cards.filter((card) => card.seen);
 
   /** @param {ShelfCard} card */
   function standingOf({ family }) {
@@ -238,35 +239,44 @@ export function createShelf(app) {
 
   /**
    * First what is in view, then what is told of the rest; pictures out of view wait until nothing else is to be done.
+   * Each is worked out by itself, but written together with the others, so that a browser lays them out once.
    * @returns {Promise<void>} comes when all stand in their order, or are arranged anew
    */
   function arrange() {
     const turn = (arranging += 1);
-    const inView = cards.filter((card) => card.seen);
-    const tasks = [
-      () => drawings.drawDoor(app.state()),
-      ...inView.map((card) => () => show(card)),
-      ...cards.map((card) => () => tell(card)),
-      () => drawings.frame(cards),
-      order,
-      () => cards.forEach((card) => app.whenQuiet(`shelf ${card.family.id}`, () => show(card))),
-    ];
+    const asked = (/** @type {ShelfCard} */ { family }) => () => app.ask.drawn(shelved(family));
     return new Promise((done) => {
-      const wanted = () => {
-        if (turn !== arranging) done();
-        return turn === arranging;
-      };
-      inSlices(() => {
+      const wanted = () => turn === arranging || done();
+      const step = () => {
         tasks.shift()?.();
         return tasks.length > 0;
-      }, wanted, () => tasks.length > 0 || done());
+      };
+      const tasks = [
+        ...inView().map(asked),
+        () => {
+          drawings.drawDoor(app.state());
+          inView().forEach(show);
+        },
+        ...cards.map(asked),
+        () => {
+          cards.forEach(tell);
+          drawings.frame(cards);
+          order();
+          done();
+          app.whenQuiet("shelf", () => {
+            tasks.push(...cards.map((card) => () => show(card)));
+            inSlices(step, wanted);
+          });
+        },
+      ];
+      inSlices(step, wanted);
     });
   }
 
   app.rank = (given) => {
     ranked = Object.fromEntries(given.map((one) => [one.match.family, one]));
     if (given.length > 0) order();
-    void arrange();
+    arrange();
   };
 
   /**
@@ -276,7 +286,7 @@ export function createShelf(app) {
   function update(state, settled) {
     followShare(state);
     if (!settled) {
-      cards.filter((card) => card.seen).forEach(show);
+      inView().forEach(show);
       return;
     }
     setText(door, calledDoor(app.catalog, activeOf(state).door));
