@@ -171,23 +171,42 @@ def table_height(pdf: PdfPaper, block: Block) -> float:
     return caption + sum(one * CELL_LINE + 2 * CELL_ABOVE for one in high)
 
 
+def is_signed(rest: list[Block]) -> bool:
+    """Return whether a paper goes on with lines to sign on, room to write above them or not."""
+    after = [block["kind"] for block in rest if block["kind"] != kinds.ROOM]
+    return after[:1] == [kinds.SIGNATURES]
+
+
 def titled(blocks: list[Block]) -> Iterator[list[Block]]:
-    """Yield each block with the titles before it."""
+    """Yield each block with the titles before it; what is signed is one with the lines to sign on."""
     run: list[Block] = []
-    for block in blocks:
+    for at, block in enumerate(blocks):
         run.append(block)
-        if block["kind"] != kinds.TITLE:
+        if block["kind"] != kinds.TITLE and not is_signed(blocks[at + 1 :]):
             yield run
             run = []
     if run:
         yield run
 
 
+def height_in_run(pdf: PdfPaper, block: Block) -> float:
+    """Return how high a block stands of which a run is made that is not broken, mm."""
+    if block["kind"] == kinds.TITLE:
+        return TITLES[block["size"]] * TITLE_LINE + 4
+    if block["kind"] == kinds.TABLE:
+        return table_height(pdf, block)
+    if block["kind"] == kinds.SIGNATURES:
+        return SIGNED
+    pdf.body_print()
+    told = [pdf.height_of(pdf.reader.told(item), pdf.epw - 6) + 1 for item in block["items"]]
+    return sum(told) + (ROW + block["size"] + 2 if block["kind"] == kinds.ROOM else ROW)
+
+
 def need_whole(pdf: PdfPaper, run: list[Block]) -> None:
-    """Begin a new page where a short table would not stand on this one with its titles."""
-    *titles, last = run
-    if last["kind"] == kinds.TABLE and len(last["rows"]) <= TOGETHER:
-        pdf.need(table_height(pdf, last) + sum(TITLES[title["size"]] * TITLE_LINE + 4 for title in titles))
+    """Begin a new page where a short table, or what is signed, would not stand on this one with its titles."""
+    last = run[-1]
+    if last["kind"] == kinds.SIGNATURES or (last["kind"] == kinds.TABLE and len(last["rows"]) <= TOGETHER):
+        pdf.need(sum(height_in_run(pdf, block) for block in run))
 
 
 def put_table(pdf: PdfPaper, block: Block) -> None:

@@ -32,3 +32,15 @@ def test_lines_and_garden_take_the_reader_s_colors_and_cloth_its_own(open_contex
         assert len(cloth) > 0
         assert painted(page, ".cloth", "fill") == cloth
         page.emulate_media(color_scheme="light")
+
+
+def test_what_is_chosen_is_told_by_the_reader_s_own_colors(open_context: OpenContext) -> None:
+    page = open_context(forced_colors="active").new_page()
+    page.goto("try.html")
+    page.locator(".onward").wait_for(state="attached")
+    chosen = page.locator(".step-nav [aria-current]").evaluate("one => getComputedStyle(one).backgroundColor")
+    others = page.locator(".step-nav button:not([aria-current])").evaluate_all(
+        "all => all.map((one) => getComputedStyle(one).backgroundColor)"
+    )
+    assert others
+    assert chosen not in others

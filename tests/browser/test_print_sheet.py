@@ -241,3 +241,22 @@ def test_the_comparison_is_printed_at_one_scale(page: Page, catalog: Catalog) ->
     assert "What differs" in words
     assert "The same in all" in words
     assert re.search(r"Scale .*1:\d+", words)
+
+
+@pytest.mark.parametrize(("fabric", "shows"), [("linen-oat", True), ("stripe-ink", False)])
+def test_on_paper_a_garden_shows_as_faintly_as_a_cloth_lets_it(
+    page: Page, catalog: Catalog, fabric: str, shows: bool
+) -> None:
+    shade = covering(catalog, "garden-door", "soft-fold-shade", choices={"fabric": fabric}, at=(1.0, 0.0, 0.0))
+    open_page(page, fragment(catalog, shade))
+    chosen(page, "client")
+    with_trees = printed(page, "A4")[0][0]
+    page.evaluate(
+        """() => {
+          const bare = new CSSStyleSheet();
+          bare.replaceSync(".tree, .trunk { display: none; }");
+          document.adoptedStyleSheets = [bare];
+        }"""
+    )
+    faint = ImageChops.difference(with_trees, printed(page, "A4")[0][0])
+    assert (max(high for _, high in faint.getextrema()) > 1) == shows

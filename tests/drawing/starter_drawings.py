@@ -5,7 +5,7 @@ from typing import NamedTuple
 
 from configurator.catalog import Catalog
 from configurator.kernel.mount.hung import hung
-from configurator.kernel.position import closed_position, main_position, open_position
+from configurator.kernel.position import closed_position, main_position, open_position, position
 from configurator.kernel.resolve import resolve
 from configurator.kernel.shapes import Drawing, Family, Position
 from configurator.kernel.tongue import ENGLISH
@@ -33,10 +33,16 @@ def half_way(numbers: dict[str, float]) -> Position:
     return main_position(numbers, 0.5)
 
 
+def turned(numbers: dict[str, float]) -> Position:
+    """Return the position with blades let down and half way between open and closed."""
+    return position(1.0, 0.0, (numbers["tilt_open"] + numbers["tilt_closed"]) / 2)
+
+
 PLACES: dict[str, Callable[[dict[str, float]], Position]] = {
     "open": open_position,
     "half": half_way,
     "closed": closed_position,
+    "turned": turned,
 }
 
 
@@ -64,12 +70,17 @@ def looks(family: Family) -> list[dict[str, str]]:
     ]
 
 
+def places_of(numbers: dict[str, float]) -> list[str]:
+    """Return the places in which a covering is shown: half turned where it turns."""
+    return [place for place in PLACES if place != "turned" or numbers["tilt_open"] != numbers["tilt_closed"]]
+
+
 def every_shown(catalog: Catalog) -> Iterator[Shown]:
     """Return every family in every look, view and place."""
     for family in catalog.families.values():
         for picks in looks(family):
             for view in [*VIEWS, STREET]:
-                for place in PLACES:
+                for place in places_of(resolve(family, picks)):
                     yield Shown(family["id"], *picks.values(), view, place)
 
 

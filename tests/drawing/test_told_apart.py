@@ -23,6 +23,8 @@ MOST_UNLIKE = 0.02
 APART = 8.0
 # How wide a drawing stands on a sheet, px, and how far the lines between blades lie from what they part, of 255.
 LARGE, STRIPES = 700, 12.0
+# The same of vanes that are half turned between sheers, on a card of a screen with two pixels to one.
+FINE_CARD, VANES = 300, 24.0
 # What holds a door on a page that shows all coverings on it, mm.
 ON_ONE_DOOR = {"x": -120.0, "y": -2260.0, "width": 1160.0, "height": 2300.0}
 PALE, DARK = "#f1ede2", "#64676d"
@@ -47,6 +49,15 @@ def alike(pictures: dict[str, NDArray[np.float64]]) -> list[tuple[str, str, floa
     """Return which pictures are not told apart."""
     pairs = [(one, other, apart(pictures[one], pictures[other])) for one, other in combinations(pictures, 2)]
     return [pair for pair in pairs if pair[2] < APART]
+
+
+def stripes(catalog: Catalog, shown: Shown, width: int) -> float:
+    """Return how far apart light and dark lie down the middle of the glass, of 255, in a picture so wide."""
+    pixels = np.asarray(to_image(drawn(catalog, shown), width).convert("L"), dtype=float)
+    high, wide = pixels.shape
+    # Past the tree and above the handle.
+    run = pixels[int(high * 0.5) : int(high * 0.7), int(wide * 0.42) : int(wide * 0.46)].mean(1)
+    return float(run.max() - run.min())
 
 
 @pytest.mark.parametrize("place", ["half", "closed"])
@@ -83,9 +94,9 @@ def test_any_two_families_are_told_apart_by_their_form_alone(catalog: Catalog, p
     ],
 )
 def test_dark_blades_stay_blades_when_they_are_closed(catalog: Catalog, blades: tuple[str, str]) -> None:
-    drawing = drawn(catalog, Shown(*blades, "elevation", "closed"))
-    pixels = np.asarray(to_image(drawing, LARGE).convert("L"), dtype=float)
-    high, wide = pixels.shape
-    # Down the middle of the glass, past the tree and above the handle.
-    run = pixels[int(high * 0.5) : int(high * 0.7), int(wide * 0.42) : int(wide * 0.46)].mean(1)
-    assert run.max() - run.min() > STRIPES
+    assert stripes(catalog, Shown(*blades, "elevation", "closed"), LARGE) > STRIPES
+
+
+@pytest.mark.parametrize("option", ["feather", "almond", "thunder"])
+def test_vanes_between_sheers_are_seen_when_they_are_half_turned(catalog: Catalog, option: str) -> None:
+    assert stripes(catalog, Shown("vane-sheer-shade", option, "elevation", "turned"), FINE_CARD) > VANES

@@ -8,7 +8,7 @@ import math
 from typing import TypedDict
 
 from configurator.kernel.numbers import about, step_up
-from configurator.kernel.pieces import veil
+from configurator.kernel.pieces import cloth_optics, veil
 from configurator.kernel.shapes import Optics, Piece
 
 # Corners of a blade's cut, in halves of its width and of its thickness.
@@ -39,6 +39,18 @@ class Blade(TypedDict):
     thickness: float
     tilt: float
     through: Optics
+
+
+def flat_blade(kind: str, numbers: dict[str, float], tilt: float) -> Blade:
+    """Return what a flat slat or vane, as its numbers call it too, is at a tilt."""
+    return {
+        "kind": kind,
+        "corners": FLAT_BLADE,
+        "width": numbers[kind + "_width"],
+        "thickness": numbers[kind + "_thickness"],
+        "tilt": tilt,
+        "through": cloth_optics(numbers),
+    }
 
 
 def blade_reach(blade: Blade, across: bool) -> float:

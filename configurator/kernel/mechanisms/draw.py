@@ -7,7 +7,7 @@ evenly. At ``lower`` 0 they stand stacked at the side, at 1 they are drawn acros
 """
 
 from configurator.kernel.door.obstacles import wall_face
-from configurator.kernel.mechanisms.blades import FLAT_BLADE, Blade, blade_reach, upright_blade
+from configurator.kernel.mechanisms.blades import Blade, blade_reach, flat_blade, upright_blade
 from configurator.kernel.mechanisms.common import COMMON_TAKES, head_middle, headrail
 from configurator.kernel.mechanisms.gather import GATHER_TAKES
 from configurator.kernel.mechanisms.legs import DRAWN_WORDS, blade_peaks, lower_leg, turning_leg
@@ -130,26 +130,13 @@ def return_pieces(fit: Fit) -> list[Piece]:
     return returns
 
 
-def vane_blade(fit: Fit, place: Position) -> Blade:
-    """Return what all vanes are at a position."""
-    numbers = fit["numbers"]
-    return {
-        "kind": "vane",
-        "corners": FLAT_BLADE,
-        "width": numbers["vane_width"],
-        "thickness": numbers["vane_thickness"],
-        "tilt": place["tilt"],
-        "through": cloth_optics(numbers),
-    }
-
-
 def vane_part(fit: Fit, width: float, place: Position) -> list[Piece]:
     """Return upright vanes drawn from the hinge side."""
     numbers = fit["numbers"]
     count = draw_count(numbers, width)
     x0 = fit["size"]["x0"]
     pitch = (draw_edge(fit, width, count * numbers["unit_stacked"], place) - x0) / count
-    blade = vane_blade(fit, place)
+    blade = flat_blade("vane", fit["numbers"], place["tilt"])
     up = hanging_span(fit)
     middle = head_middle(fit)
     if place["coarse"]:

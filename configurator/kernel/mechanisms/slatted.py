@@ -5,10 +5,9 @@ on it, one thickness each.
 """
 
 from configurator.kernel.mechanisms.blades import (
-    FLAT_BLADE,
-    Blade,
     blade_reach,
     blade_sweep,
+    flat_blade,
     level_blades,
     spread_centers,
     spread_count,
@@ -74,18 +73,6 @@ def slat_pile(fit: Fit, count: int, bottom: float) -> Piece:
     return pile
 
 
-def slat_blade(numbers: dict[str, float], tilt: float) -> Blade:
-    """Return what a slat is at a tilt."""
-    return {
-        "kind": "slat",
-        "corners": FLAT_BLADE,
-        "width": numbers["slat_width"],
-        "thickness": numbers["slat_thickness"],
-        "tilt": tilt,
-        "through": cloth_optics(numbers),
-    }
-
-
 def hanging_slats(fit: Fit, homes: list[float], rests: list[float], tilt: float) -> list[Piece]:
     """Return the slats still on the ladders; one lies down as the pile below it reaches its rest."""
     numbers = fit["numbers"]
@@ -100,15 +87,15 @@ def hanging_slats(fit: Fit, homes: list[float], rests: list[float], tilt: float)
         if share >= 1:
             turning.append(span)
         else:
-            slats.extend(level_blades(slat_blade(numbers, tilt * max(share, 0.0)), [span], middle))
-    slats.extend(level_blades(slat_blade(numbers, tilt), turning, middle))
+            slats.extend(level_blades(flat_blade("slat", numbers, tilt * max(share, 0.0)), [span], middle))
+    slats.extend(level_blades(flat_blade("slat", numbers, tilt), turning, middle))
     return slats
 
 
 def slat_bounds(fit: Fit, bottom: float, tilt: float) -> Piece:
     """Return the box that bounds all slats, lying or hanging."""
     numbers = fit["numbers"]
-    deep = max(numbers["slat_width"], blade_reach(slat_blade(numbers, tilt), False))
+    deep = max(numbers["slat_width"], blade_reach(flat_blade("slat", numbers, tilt), False))
     up = [bottom, fit["size"]["y1"] - numbers["headrail_height"]]
     return veil("slat", whole_width(fit), up, about(head_middle(fit), deep), cloth_optics(numbers))
 

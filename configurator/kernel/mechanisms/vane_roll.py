@@ -9,7 +9,7 @@ bottom rail turns with them, so it always reaches from sheer to sheer.
 
 import math
 
-from configurator.kernel.mechanisms.blades import FLAT_BLADE, Blade, blade_radians, blade_reach, level_blades
+from configurator.kernel.mechanisms.blades import blade_radians, blade_reach, flat_blade, level_blades
 from configurator.kernel.mechanisms.common import lower_edge
 from configurator.kernel.mechanisms.legs import RAISED_WORDS, blade_peaks, lower_leg, turning_leg
 from configurator.kernel.mechanisms.roll import ROLL_TAKES, bottom_bar, cloth_span, roll_hang, roll_head, roll_pieces
@@ -38,21 +38,9 @@ def vane_roll_legs(numbers: dict[str, float]) -> list[Leg]:
     return legs
 
 
-def soft_vane(numbers: dict[str, float], tilt: float) -> Blade:
-    """Return what a vane is at a tilt."""
-    return {
-        "kind": "vane",
-        "corners": FLAT_BLADE,
-        "width": numbers["vane_width"],
-        "thickness": numbers["vane_thickness"],
-        "tilt": tilt,
-        "through": cloth_optics(numbers),
-    }
-
-
 def sheers_apart(numbers: dict[str, float], tilt: float) -> float:
     """Return how far the vanes hold the two sheers apart."""
-    return blade_reach(soft_vane(numbers, tilt), False)
+    return blade_reach(flat_blade("vane", numbers, tilt), False)
 
 
 def vane_centers(fit: Fit, span: list[float], tilt: float) -> list[float]:
@@ -73,7 +61,7 @@ def hung_vanes(fit: Fit, span: list[float], back: float, tilt: float) -> list[Pi
     middle = back + sheers_apart(numbers, tilt) / 2
     places = [[cloth[0], cloth[1], center] for center in vane_centers(fit, span, tilt)]
     pieces: list[Piece] = []
-    for vane in level_blades(soft_vane(numbers, tilt), places, middle):
+    for vane in level_blades(flat_blade("vane", numbers, tilt), places, middle):
         if vane["y0"] < span[1]:
             vane["y0"] = max(vane["y0"], span[0])
             vane["y1"] = min(vane["y1"], span[1])

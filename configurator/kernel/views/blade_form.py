@@ -1,10 +1,12 @@
 """Light and shade on blades that lap one another: louvers, slats and vanes."""
 
 from configurator.kernel.shapes import Mark, Piece
-from configurator.kernel.views.form import band_points, cut_tones, joined_bands, tone_mark
+from configurator.kernel.views.form import cut_tones, joined_bands, tone_mark
 
 # Blades that show less than this of themselves, in parts of the letter size, are lines.
 BLADE_FROM = 0.06
+# The tone of a vane between sheers that lets no light through, as deep as it is high.
+VEILED = -1.5
 
 
 def edge_low(piece: Piece) -> float:
@@ -43,6 +45,18 @@ def is_edge_on(piece: Piece, size: float) -> bool:
     return edge_high(piece) - edge_low(piece) < size * BLADE_FROM
 
 
+def blade_bands(piece: Piece, seen: float) -> list[list[float]]:
+    """Return the bands of a blade as :func:`cut_tones` does; so much of it is ``seen`` from its low or left end.
+
+    Light comes to a level vane through its sheers alone: the deeper it reaches from one to the other, the more of it
+    is lacking, most at its lower edge towards the room.
+    """
+    if piece["kind"] != "vane" or piece["axis"] != "x":
+        return cut_tones(piece)
+    lacking = (1 - piece["optics"]["light"]) * (piece["z1"] - piece["z0"]) / seen
+    return [[0.0, seen / 2, max(-1.0, VEILED * lacking)]]
+
+
 def blade_tones(row: list[Piece], size: float, luster: float) -> list[Mark]:
     """Return the tones of blades that lap, hindmost first: of each what the next one in front leaves to be seen."""
     marks: list[Mark] = []
@@ -59,8 +73,8 @@ def blade_tones(row: list[Piece], size: float, luster: float) -> list[Mark]:
                 high = min(high, edge_low(other))
             else:
                 low = max(low, edge_high(other))
-        for band in joined_bands(cut_tones(piece)):
+        for band in joined_bands(blade_bands(piece, high - start)):
             span = [max(band[0], low - start), min(band[1], high - start)]
             if span[1] > span[0]:
-                marks.append(tone_mark(band[2], band_points(piece, span), luster))
+                marks.append(tone_mark(piece, span, band[2], luster))
     return marks

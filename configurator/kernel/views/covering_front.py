@@ -28,23 +28,20 @@ def handle_front(door: Door, piece: Piece) -> Mark:
     edges = front_bounds(piece)
     width = edges[2] - edges[0]
     square = abs(width - edges[3] + edges[1]) < 0.5
-    round_grip = piece["kind"] == "grip" and door["handle"]["kind"] == "knob"
-    if round_grip or (square and piece["kind"] in ["plate", "thumb-turn"]):
-        middle = [edges[0] + width / 2, (edges[1] + edges[3]) / 2, width / 2]
-        return make_mark("circle", "handle seen", middle)
-    if piece["kind"] == "grip":
-        return make_mark("polygon", "handle seen", rounded(edges))
-    return rectangle("handle seen", edges)
+    grip = piece["kind"] == "grip"
+    if (grip and door["handle"]["kind"] == "knob") or (square and piece["kind"] in ["plate", "thumb-turn"]):
+        return make_mark("circle", "handle seen", [edges[0] + width / 2, (edges[1] + edges[3]) / 2, width / 2])
+    return make_mark("polygon", "handle seen", rounded(edges)) if grip else rectangle("handle seen", edges)
 
 
 def is_blade(piece: Piece) -> bool:
     """Return whether a piece is one of many narrow ones, which heavier outlines would turn black."""
-    return piece["kind"] == "louver" or piece["kind"] == "slat" or piece["kind"] == "vane"
+    return piece["kind"] in ["louver", "slat", "vane"]
 
 
 def is_many(piece: Piece) -> bool:
     """Return whether a piece is one of many that lie in a row, so that they are drawn together."""
-    return is_blade(piece) or piece["kind"] == "band" or piece["kind"] == "sheer"
+    return piece["kind"] in ["louver", "slat", "vane", "band", "sheer"]
 
 
 def by_front(pieces: list[Piece]) -> list[Piece]:

@@ -7,7 +7,7 @@ lies in shade. Tones come in a few steps, as a printmaker lays them, so that equ
 import math
 
 from configurator.kernel.shapes import Mark, Piece
-from configurator.kernel.views.marks import faded, wash
+from configurator.kernel.views.marks import wash
 from configurator.kernel.views.parts import is_gathered
 from configurator.kernel.views.tones import GLEAM, SHADE
 
@@ -112,22 +112,15 @@ def joined_bands(bands: list[list[float]]) -> list[list[float]]:
     return [band for band in joined if band[2] != 0]
 
 
-def tone_mark(step: float, points: list[float], luster: float) -> Mark:
-    """Return one area of light or shade; less ``luster`` than 1 softens the lights only."""
-    if step < 0:
-        return faded("polygon", SHADE, points, -step * SHADE_STEP)
-    return faded("polygon", GLEAM, points, step * GLEAM_STEP * luster)
+def tone_mark(piece: Piece, span: list[float], step: float, luster: float) -> Mark:
+    """Return a band of light or shade that spans so much of a piece's run, across the whole of it.
 
-
-def band_points(piece: Piece, edges: list[float]) -> list[float]:
-    """Return a band between two edges along a piece's run, across the whole of it."""
+    Less ``luster`` than 1 softens the lights only.
+    """
+    edges = [piece["x0"] + span[0], -piece["y1"], piece["x0"] + span[1], -piece["y0"]]
     if piece["axis"] == "x":
-        y0 = -piece["y0"] - edges[1]
-        y1 = -piece["y0"] - edges[0]
-        return [piece["x0"], y0, piece["x1"], y0, piece["x1"], y1, piece["x0"], y1]
-    x0 = piece["x0"] + edges[0]
-    x1 = piece["x0"] + edges[1]
-    return [x0, -piece["y1"], x1, -piece["y1"], x1, -piece["y0"], x0, -piece["y0"]]
+        edges = [piece["x0"], -piece["y0"] - span[1], piece["x1"], -piece["y0"] - span[0]]
+    return wash(SHADE, edges, -step * SHADE_STEP) if step < 0 else wash(GLEAM, edges, step * GLEAM_STEP * luster)
 
 
 def run_tones(piece: Piece, bands: list[list[float]], luster: float) -> list[Mark]:
@@ -136,7 +129,7 @@ def run_tones(piece: Piece, bands: list[list[float]], luster: float) -> list[Mar
     for band in joined_bands(bands):
         for unit in range(piece["count"]):
             along = unit * piece["pitch"]
-            marks.append(tone_mark(band[2], band_points(piece, [band[0] + along, band[1] + along]), luster))
+            marks.append(tone_mark(piece, [band[0] + along, band[1] + along], band[2], luster))
     return marks
 
 
@@ -160,7 +153,7 @@ def gathered_tones(piece: Piece, size: float, luster: float) -> list[Mark]:
         for i in range(len(edges) - 1):
             wide = edges[i + 1] - edges[i]
             span = [edges[i] + strip[0] * wide, edges[i] + strip[1] * wide]
-            marks.append(tone_mark(strip[2], band_points(upright, span), luster))
+            marks.append(tone_mark(upright, span, strip[2], luster))
     return marks
 
 

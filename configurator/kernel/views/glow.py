@@ -23,10 +23,9 @@ def glass_areas(door: list[Piece], whole: bool) -> list[list[float]]:
             if not whole or len(areas) == 0 or abs(last[0] - edges[0]) >= last[2] - last[0] + FIELD_GAP:
                 areas.append(edges)
                 last = edges
-            last[0] = min(last[0], edges[0])
-            last[1] = min(last[1], edges[1])
-            last[2] = max(last[2], edges[2])
-            last[3] = max(last[3], edges[3])
+            for at in range(2):
+                last[at] = min(last[at], edges[at])
+                last[at + 2] = max(last[at + 2], edges[at + 2])
     return areas
 
 

@@ -3,7 +3,7 @@
 import math
 
 from configurator.kernel.shapes import Mark, Piece
-from configurator.kernel.views.marks import faded, make_mark, rectangle, stroke
+from configurator.kernel.views.marks import make_mark, rectangle, stroke
 
 # Lines closer than this, in parts of the letter size, would run together into a blot.
 LINES_APART = 0.16
@@ -71,24 +71,6 @@ def unit_edges(piece: Piece, size: float) -> list[float]:
     return edges
 
 
-def outline_cut(piece: Piece, role: str, along: float) -> Mark:
-    """Return one unit of a section outline (z, y), lifted by ``along``, on the paper."""
-    points: list[float] = []
-    for point in piece["outline"]:
-        points.append(point[0])
-        points.append(-point[1] - along)
-    return faded("polygon", role, points, 1.0)
-
-
-def outline_plan(piece: Piece, role: str, along: float) -> Mark:
-    """Return one unit of a plan outline (x, z), moved right by ``along``, on the paper."""
-    points: list[float] = []
-    for point in piece["outline"]:
-        points.append(point[0] + along)
-        points.append(point[1])
-    return faded("polygon", role, points, 1.0)
-
-
 def cut_marks(piece: Piece, axis: str, role: str, size: float) -> list[Mark]:
     """Return a piece as a section (axis x) or a plan (axis y) cuts it: its outline, repeated, or its box."""
     if piece["axis"] != axis or len(piece["outline"]) == 0:
@@ -101,11 +83,15 @@ def cut_marks(piece: Piece, axis: str, role: str, size: float) -> list[Mark]:
 
 
 def unit_cuts(piece: Piece, axis: str, role: str) -> list[Mark]:
-    """Return the outline of every unit of a run."""
+    """Return the outline of every unit of a run on the paper: of a section (z, y), of a plan (x, z)."""
     marks: list[Mark] = []
     for unit in range(piece["count"]):
         along = unit * piece["pitch"]
-        marks.append(outline_cut(piece, role, along) if axis == "x" else outline_plan(piece, role, along))
+        points: list[float] = []
+        for point in piece["outline"]:
+            points.append(point[0] if axis == "x" else point[0] + along)
+            points.append(-point[1] - along if axis == "x" else point[1])
+        marks.append(make_mark("polygon", role, points))
     return marks
 
 
@@ -136,8 +122,8 @@ def front_lines(piece: Piece, size: float) -> list[Mark]:
     for edge in unit_edges(piece, size * SEEN_APART / LINES_APART):
         if piece["axis"] == "x":
             y = -piece["y0"] - edge
-            marks.append(make_mark("line", "crease", [piece["x0"], y, piece["x1"], y]))
+            marks.append(stroke("crease", piece["x0"], y, piece["x1"], y))
         else:
             x = piece["x0"] + edge
-            marks.append(make_mark("line", "crease", [x, -piece["y1"], x, -piece["y0"]]))
+            marks.append(stroke("crease", x, -piece["y1"], x, -piece["y0"]))
     return marks

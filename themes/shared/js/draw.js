@@ -32,7 +32,8 @@ export function short(value) {
 
 /** @param {number[]} given */
 function circlePath([x, y, r]) {
-  return `M${short(x - r)} ${short(y)}a${short(r)} ${short(r)} 0 1 0 ${short(2 * r)} 0a${short(r)} ${short(r)} 0 1 0 ${short(-2 * r)} 0z`;
+  const half = `a${placed([r, r])} 0 1 0 `;
+  return `M${placed([x - r, y])}${half}${short(2 * r)} 0${half}${short(-2 * r)} 0z`;
 }
 
 /** @param {number[]} points */
