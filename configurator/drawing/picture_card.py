@@ -23,7 +23,7 @@ DOOR = (1.0, 0.72)
 
 def filled(picture: Image.Image, size: tuple[int, int], subject: tuple[float, float]) -> Image.Image:
     """Return a picture cut and scaled to a size in px, its ``subject`` in sight."""
-    return cut_out(picture, size[0] / size[1], subject).resize(size, Image.Resampling.LANCZOS)
+    return cut_out(picture, size[0] / size[1], subject).resize(size, Image.Resampling.HAMMING)
 
 
 def photo_card(photo: Image.Image, subject: tuple[float, float], words: Words, palette: Palette) -> bytes:

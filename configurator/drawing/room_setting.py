@@ -40,7 +40,7 @@ def blurred(image: Image.Image, radius: float) -> Image.Image:
     """Return a picture out of focus by a radius in px, blurred on no finer pixels than show."""
     step = max(1, int(radius // COARSE))
     small = image.reduce(step) if step > 1 else image
-    return small.filter(ImageFilter.GaussianBlur(radius / step)).resize(image.size, Image.Resampling.BICUBIC)
+    return small.filter(ImageFilter.GaussianBlur(radius / step)).resize(image.size, Image.Resampling.BILINEAR)
 
 
 def soft_mask(shapes: list[Points], strength: int, blur: float) -> Image.Image:

@@ -50,15 +50,23 @@ def room_drawing(house: House, door: Door, family: Family) -> Drawing:
     return bare(house, door, family, a_third_closed(family), family_window(house, door, [family]))
 
 
-def first_room(house: House) -> dict[str, bytes]:
-    """Return the files of the first page's room, where the showroom has no photograph of its own to open with."""
-    if house.showroom.photo:
-        return {}
-    door, family = room_subject(house)
-    sizes = house.once(
+def opens_with_room(house: House) -> bool:
+    """Return whether the first page opens with a room: the showroom has no photograph of its own for it."""
+    return house.showroom.photo is None
+
+
+def first_room(house: House, door: Door, family: Family) -> dict[str, bytes]:
+    """Return the first page's room, painted round a covering on a door, as files by the ends of their names."""
+    return house.once(
         lambda: picture_sizes(room_picture(room_drawing(house, door, family)), HERO), "room", door, family
     )
-    return {f"assets/{FIRST}{end}": content for end, content in sizes.items()}
+
+
+def first_room_files(house: House) -> dict[str, bytes]:
+    """Return the files of the first page's room by their addresses, where it opens with one."""
+    if not opens_with_room(house):
+        return {}
+    return {f"assets/{FIRST}{end}": content for end, content in first_room(house, *room_subject(house)).items()}
 
 
 def covering_room(house: House, door: Door, family: Family) -> dict[str, bytes]:

@@ -3,7 +3,7 @@
 import gc
 import os
 from collections.abc import Callable, Iterator
-from concurrent.futures import ProcessPoolExecutor
+from concurrent.futures import Future, ProcessPoolExecutor
 from multiprocessing import parent_process
 from multiprocessing.connection import wait
 from pathlib import Path
@@ -13,9 +13,9 @@ from configurator.cache.pack import Pack
 from configurator.kernel.shapes import Door, Family
 from configurator.site.answers import Added, Answers
 from configurator.site.drawings.cards import door_cards, family_preview
-from configurator.site.drawings.rooms import covering_room
+from configurator.site.drawings.rooms import covering_room, first_room, opens_with_room
 from configurator.site.drawings.shown_photos import photo_files
-from configurator.site.drawings.subjects import own_door
+from configurator.site.drawings.subjects import own_door, room_subject
 from configurator.site.house import House, open_houses
 from configurator.site.kinds.all_pages import door_sheet, fitted_sheet
 from configurator.site.kinds.family_page import mover
@@ -26,7 +26,10 @@ Task = tuple[str, str]
 # The name of what has been worked out, with what came of it; and who sees it go by, told how many there will be.
 Done = tuple[str, Added]
 Watch = Callable[[Iterator[Done], int], Iterator[Done]]
-SCRIPT, FONTS, PHOTOGRAPHS, DOOR, FAMILY = "script", "fonts", "photographs", "door", "family"
+Doing = tuple[str, Future[Added]]
+SCRIPT, FONTS, PHOTOGRAPHS, DOOR, FAMILY, ROOM = "script", "fonts", "photographs", "door", "family", "room"
+# What all pages have.
+SHARED: list[Task] = [(SCRIPT, ""), (FONTS, ""), (PHOTOGRAPHS, "")]
 # What a worker process works on. One that is a copy of its parent has that one's house; any other reads the content
 # itself, since a house cannot be sent.
 _houses: list[House] = []
@@ -43,18 +46,44 @@ def work_ahead(house: House, watch: Watch = unwatched) -> None:
 
     What is done goes through ``watch``.
     """
-    tasks = [(SCRIPT, ""), (FONTS, ""), (PHOTOGRAPHS, ""), *((DOOR, door["id"]) for door in house.doors)]
-    tasks += [(FAMILY, family["id"]) for family in house.families]
     # Compiled here, they are in each worker that is a copy of this process.
     for tongue in house.tongues:
         for template in ("door.html", "fitted.html"):
             tongue.environment.get_template(template)
     _houses[:] = [house]
     with ProcessPoolExecutor(initializer=open_house, initargs=(house.content, house.answers.before.name)) as pool:
-        names = [ident or kind for kind, ident in tasks]
-        for _, kept in watch(zip(names, pool.map(work_out, tasks), strict=True), len(tasks)):
+        for _, kept in watch(done_in(pool, house), task_count(house)):
             house.answers.add(kept)
     _houses.clear()
+
+
+def done_in(pool: ProcessPoolExecutor, house: House) -> Iterator[Done]:
+    """Yield what the workers have done; whoever takes it adds it to the house's memory before asking for more.
+
+    What the first page opens with is known when all doors are done, and is painted while families still are.
+    """
+    first = submitted(pool, [*SHARED, *((DOOR, door["id"]) for door in house.doors)])
+    last = submitted(pool, [(FAMILY, family["id"]) for family in house.families])
+    yield from results(first)
+    if opens_with_room(house):
+        door, family = room_subject(house)
+        last += submitted(pool, [(ROOM, f"{door['id']}/{family['id']}")])
+    yield from results(last)
+
+
+def task_count(house: House) -> int:
+    """Return how many things the workers are given to do."""
+    return len(SHARED) + len(house.doors) + len(house.families) + opens_with_room(house)
+
+
+def submitted(pool: ProcessPoolExecutor, tasks: list[Task]) -> list[Doing]:
+    """Return tasks that workers are given, each with its name."""
+    return [(ident or kind, pool.submit(work_out, (kind, ident))) for kind, ident in tasks]
+
+
+def results(doing: list[Doing]) -> Iterator[Done]:
+    """Yield what comes of tasks, in their order."""
+    return ((name, task.result()) for name, task in doing)
 
 
 def open_house(content: Path, before: str) -> None:
@@ -90,6 +119,10 @@ def work_out_in(house: House, task: Task) -> None:
         own_fonts(house)
     elif kind == PHOTOGRAPHS:
         photo_files(house)
+    elif kind == ROOM:
+        # No words are in it.
+        door, _, family = ident.partition("/")
+        first_room(house.first, house.first.catalog.doors[door], house.first.catalog.families[family])
     elif kind == FAMILY:
         work_out_family(house, house.catalog.families[ident])
     else:

@@ -9,7 +9,7 @@ from configurator.drawing.icon import icon_png
 from configurator.drawing.look_rules import look_rules
 from configurator.site.drawings.cards import cards
 from configurator.site.drawings.every_look import every_look
-from configurator.site.drawings.rooms import first_room, hero_focus, room_files
+from configurator.site.drawings.rooms import first_room_files, hero_focus, room_files
 from configurator.site.drawings.shown_photos import photo_files
 from configurator.site.face.themes import SHARED, style_sheet
 from configurator.site.face.webfonts import FEATURES, WebFont, characters, font_rules, web_fonts
@@ -44,7 +44,7 @@ def asset_files(house: House) -> Files:
         **icons(house),
         **examples(house),
         **photo_files(house),
-        **first_room(house),
+        **first_room_files(house),
         **room_files(house),
         **cards(house),
     }
