@@ -16,6 +16,7 @@ from typing import NamedTuple
 import pytest
 
 from configurator.places import CONTENT
+from tests.benchmarks.peers import eleventy, hugo
 from tests.benchmarks.test_build_ratio import plain_build, plain_pages, seconds
 
 # Each that is short is done this often, and its quickest counts: what else the machine does then weighs less.
@@ -78,6 +79,7 @@ def test_a_site_is_built_again_in_a_few_checks_of_its_content(content: Path, tmp
     plain_pages(site, docs)
     plain = seconds(lambda: plain_build(docs, tmp_path / "plain"))
     copied = seconds(lambda: shutil.copytree(site, tmp_path / "copy"))
+    others = {"Hugo": hugo(docs, tmp_path / "hugo"), "Eleventy": eleventy(docs, tmp_path / "eleventy")}
     check()
     unchanged, checked = quickest(build), quickest(check)
     build_edited, check_edited = edited(content, site)
@@ -85,6 +87,10 @@ def test_a_site_is_built_again_in_a_few_checks_of_its_content(content: Path, tmp
         Row("full build, nothing kept", "plain MkDocs given the finished pages", full / plain),
         Row("nothing changed, new process", "check of the same content", unchanged / checked),
         Row("one family edited, new process", "check of the edited content", build_edited / check_edited),
+        *(
+            Row(f"{name} given the finished pages", "plain MkDocs given them", seconds(work) / plain)
+            for name, work in others.items()
+        ),
         Row("cp -r of the finished site", "plain MkDocs given the finished pages", copied / plain),
     ]
     for row in rows:
