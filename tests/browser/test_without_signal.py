@@ -1,12 +1,15 @@
 """The site with the network off: kept once visited, of one version, under a sub-path; from a disk nothing is kept."""
 
+import os
 import shutil
+import time
 from collections.abc import Callable, Iterator
 from pathlib import Path
 
 import pytest
 from playwright.sync_api import Browser, BrowserContext, Page
 
+from configurator.catalog.site_addresses import WORKER
 from configurator.local import folder_server
 from configurator.site.answers import Answers
 from configurator.site.mkdocs.build import build
@@ -14,12 +17,14 @@ from tests.browser.conftest import OpenContext, serving
 from tests.conftest import small_content
 
 FITTED = "doors/garden-door/roller-shade.html"
+# When the first version was put there: a server tells no two dates apart within a second.
+HOURS_AGO = -2
 READY = "async () => { await navigator.serviceWorker.ready; }"
 # The page before may have asked just before the site changed, and a browser makes one of two questions that meet. What
 # could not be had whole is asked for again.
 NEWER = """async () => {
     const registration = await navigator.serviceWorker.ready;
-    while (!registration.waiting) {
+    for (let asked = 0; asked < 100 && !registration.waiting; asked++) {
         await registration.update();
         const coming = registration.installing;
         if (coming) await new Promise((done) => coming.addEventListener("statechange", done, { once: true }));
@@ -46,14 +51,24 @@ def versions(tmp_path_factory: pytest.TempPathFactory, demo_answers: Callable[[]
 @pytest.fixture
 def web(tmp_path: Path, versions: tuple[Path, Path]) -> Iterator[tuple[Path, str]]:
     """A web space with the first version under a sub-path: its folder, and the site's address."""
-    shutil.copytree(versions[0], tmp_path / "web" / "doors" / "here")
+    dated(shutil.copytree(versions[0], tmp_path / "web" / "doors" / "here"), HOURS_AGO)
     with serving(folder_server(tmp_path / "web", 0)) as address:
         yield tmp_path / "web" / "doors" / "here", f"{address}doors/here/"
 
 
-def swap_in(version: Path, place: Path) -> None:
-    """Put another version in a site's place as a build does: at one stroke, never half of it."""
-    fresh = shutil.copytree(version, place.with_name("fresh"))
+def dated(site: Path, hours: int) -> Path:
+    """Date a site's files so many hours from now, and return it."""
+    when = time.time() + hours * 3600
+    for path in site.rglob("*"):
+        os.utime(path, (when, when))
+    return site
+
+
+def swap_in(version: Path, place: Path, hours: int) -> None:
+    """Put another version in a site's place as a build does: at one stroke, never half of it. Its worker is of now, all
+    else so many hours older or younger."""
+    fresh = dated(shutil.copytree(version, place.with_name("fresh")), hours)
+    (fresh / WORKER).touch()
     place.rename(place.with_name("former"))
     fresh.rename(place)
 
@@ -106,12 +121,14 @@ def test_a_page_that_is_not_kept_says_so(browser: Browser, web: tuple[Path, str]
     context.close()
 
 
+# Whoever puts a site where it is served may keep its files' dates, and a server compares these.
+@pytest.mark.parametrize("hours", [0, 2 * HOURS_AGO], ids=["of now", "dated earlier"])
 def test_a_newer_version_is_told_and_never_mixed(
-    open_context: OpenContext, web: tuple[Path, str], versions: tuple[Path, Path]
+    open_context: OpenContext, web: tuple[Path, str], versions: tuple[Path, Path], hours: int
 ) -> None:
     context = open_context(base_url=web[1], service_workers="allow")
     page = visited(context)
-    swap_in(versions[1], web[0])
+    swap_in(versions[1], web[0], hours)
     page.goto("coverings/index.html")
     assert "Lantern & Sill" in page.title()
     page.evaluate(NEWER)

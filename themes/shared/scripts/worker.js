@@ -24,12 +24,19 @@
   }
 
   /* A copy, as a page may not be answered with what a redirect has led to. */
-  async function fetched(path) {
-    var answer = await fetch(scope + path, { cache: "no-cache" });
+  async function asked(path, cache) {
+    var answer = await fetch(scope + path, { cache: cache });
     var bytes = await answer.arrayBuffer();
     var kind = answer.headers.get("Content-Type") || "";
     var copy = new Response(bytes, { status: answer.status, headers: { "Content-Type": kind } });
     return { copy: copy, sound: answer.ok && (await sumOf(bytes)) === list.files[path] };
+  }
+
+  /* A server that compares dates holds a file unchanged that is no younger than the copy asked about, or by less than a
+     second: what is not sound is asked for once more, as if there were no copy. */
+  async function fetched(path) {
+    var got = await asked(path, "no-cache");
+    return got.sound ? got : asked(path, "reload");
   }
 
   async function keep(path) {
