@@ -11,8 +11,8 @@ from playwright.sync_api import Page, Route
 
 from tests.browser.conftest import OpenContext
 from tests.browser.test_steadiness import LEAST_SEEN as LEAST_MOVED
-from tests.browser.test_steadiness import TWO_FRAMES, WATCH
-from tests.browser.trying import viewport
+from tests.browser.test_steadiness import WATCH
+from tests.browser.trying import TWO_FRAMES, viewport
 from tests.site.kinds import KINDS
 from tests.site.pages import asset
 

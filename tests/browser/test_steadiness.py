@@ -7,7 +7,7 @@ import pytest
 from playwright.sync_api import Page, Route
 
 from tests.browser.conftest import OpenContext
-from tests.browser.trying import viewport
+from tests.browser.trying import TWO_FRAMES, viewport
 from tests.site.kinds import KINDS
 
 LATE = 0.4
@@ -19,7 +19,6 @@ new PerformanceObserver((list) => {
   for (const entry of list.getEntries()) window.shifted += entry.value;
 }).observe({ type: "layout-shift", buffered: true });
 """
-TWO_FRAMES = "new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)))"
 
 
 def late(route: Route) -> None:

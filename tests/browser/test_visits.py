@@ -10,7 +10,7 @@ from playwright.sync_api import Locator, Page, expect
 from configurator.catalog import Catalog
 from tests.browser.accessibility import violations
 from tests.browser.conftest import OpenContext
-from tests.browser.trying import covering, fragment, to_step, viewport
+from tests.browser.trying import TWO_FRAMES, covering, fragment, to_step, viewport
 
 REFUSE = "indexedDB.open = () => { throw new DOMException('refused', 'SecurityError'); };"
 FULL = """const put = IDBObjectStore.prototype.put;
@@ -57,7 +57,8 @@ def measure(part: Locator, name: str, *typed: str) -> Locator:
 
 
 def is_kept(page: Page) -> None:
-    """Wait until the device has everything."""
+    """Wait until the device has everything; the page tells of what was typed with its next frame."""
+    page.evaluate(TWO_FRAMES)
     expect(page.locator(".keep-line")).to_have_attribute("data-state", "kept")
 
 

@@ -20,6 +20,8 @@ SHOWN_IN = {
 # What would fix it has been looked for; what is found there moves what stands below.
 LOOKED = """![...document.querySelectorAll("main p")].some((one) =>
     one.textContent.startsWith("Looking for what would fix it") && one.checkVisibility())"""
+# What a page shows of what has just been done to it, it shows by then.
+TWO_FRAMES = "new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)))"
 SIZES = {"phone": (390, 844), "tablet": (820, 1180), "desk": (1440, 900)}
 
 
