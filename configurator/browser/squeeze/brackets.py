@@ -132,9 +132,9 @@ def operator(node: Node) -> str:
 
 def is_bare(node: Node) -> bool:
     """Return whether a node is a block around one simple statement, or brackets around one plain parameter."""
-    if node.type not in ("formal_parameters", "statement_block") or node.named_child_count != 1:
+    if node.parent is None or len(node.named_children) != 1:
         return False
-    only, outer = node.named_children[0], "" if node.parent is None else node.parent.type
+    only = node.named_children[0]
     if node.type == "formal_parameters":
-        return outer == "arrow_function" and only.type == "identifier" and node.child_count == 3
-    return outer in BODIES and only.type in CLOSED
+        return node.parent.type == "arrow_function" and only.type == "identifier" and node.child_count == 3
+    return node.type == "statement_block" and node.parent.type in BODIES and only.type in CLOSED

@@ -55,12 +55,10 @@ def emit(node: Node, short: dict[int, str], tokens: list[str]) -> None:
 
 def goes_on(node: Node) -> bool:
     """Return whether a ``const`` or ``let`` follows another of its kind, whose names it can join."""
-    if node.type != "lexical_declaration":
-        return False
     before = node.prev_sibling
     while before is not None and before.type == "comment":
         before = before.prev_sibling
-    if before is None or before.type != node.type:
+    if before is None or before.type != "lexical_declaration" or node.type != before.type:
         return False
     return before.children[0].type == node.children[0].type
 
