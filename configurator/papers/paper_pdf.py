@@ -10,7 +10,18 @@ from configurator.kernel.papers import blocks as kinds
 from configurator.kernel.papers.blocks import Block, Paper
 from configurator.papers.pdf_drawn import put_code, put_drawings
 from configurator.papers.pdf_page import GAP, INK, MARGIN, ROW, SMALL, SOFT, TITLES, PdfPaper
-from configurator.papers.pdf_runs import CELL_ABOVE, CELL_ASIDE, CELL_LINE, SIGNED, TITLE_LINE, need_whole, titled
+from configurator.papers.pdf_runs import (
+    CELL_ABOVE,
+    CELL_ASIDE,
+    CELL_LINE,
+    POINT_ASIDE,
+    POINT_BELOW,
+    SIGNED,
+    TITLE_LINE,
+    need_whole,
+    point_height,
+    titled,
+)
 from configurator.papers.reader import Reader
 
 # Mm of paper.
@@ -58,8 +69,7 @@ def put_points(pdf: PdfPaper, block: Block) -> None:
     for item in block["items"]:
         pdf.body_print()
         text = pdf.reader.told(item)
-        wide = pdf.epw - 6
-        pdf.need(pdf.height_of(text, wide) + 1)
+        pdf.need(point_height(pdf, text))
         top = pdf.get_y()
         pdf.set_draw_color(*INK)
         pdf.set_line_width(0.25)
@@ -67,9 +77,9 @@ def put_points(pdf: PdfPaper, block: Block) -> None:
             pdf.rect(MARGIN + 0.5, top + 0.6, BOX, BOX)
         else:
             pdf.line(MARGIN + 1, top + ROW / 2, MARGIN + 3, top + ROW / 2)
-        pdf.set_x(MARGIN + 6)
-        pdf.multi_cell(wide, ROW, text, align=Align.L, new_x=XPos.LMARGIN, new_y=YPos.NEXT)
-        pdf.ln(1.0)
+        pdf.set_x(MARGIN + POINT_ASIDE)
+        pdf.multi_cell(pdf.epw - POINT_ASIDE, ROW, text, align=Align.L, new_x=XPos.LMARGIN, new_y=YPos.NEXT)
+        pdf.ln(POINT_BELOW)
     pdf.ln(1.0)
 
 

@@ -11,6 +11,8 @@ from configurator.papers.pdf_page import ROW, SMALL, TITLES, PdfPaper
 CELL_ABOVE, CELL_ASIDE = 0.7, 1.8
 # How high a line of a cell stands, in lines of the text, and one of a title, in mm of its points.
 CELL_LINE, TITLE_LINE = 0.9, 0.42
+# How far what a point says stands aside, for its dash or box, and the room beneath it, mm.
+POINT_ASIDE, POINT_BELOW = 6.0, 1.0
 # Room for a name and its line, mm.
 SIGNED = 13.0
 # A table of so many rows is read at a glance, and is not broken over two pages.
@@ -47,6 +49,11 @@ def titled(blocks: list[Block]) -> Iterator[list[Block]]:
         yield run
 
 
+def point_height(pdf: PdfPaper, text: str) -> float:
+    """Return how high a point of a list stands, mm."""
+    return pdf.height_of(text, pdf.epw - POINT_ASIDE) + POINT_BELOW
+
+
 def height_in_run(pdf: PdfPaper, block: Block) -> float:
     """Return how high a block stands of which a run is made that is not broken, mm."""
     if block["kind"] == kinds.TITLE:
@@ -56,8 +63,8 @@ def height_in_run(pdf: PdfPaper, block: Block) -> float:
     if block["kind"] == kinds.SIGNATURES:
         return SIGNED
     pdf.body_print()
-    told = [pdf.height_of(pdf.reader.told(item), pdf.epw - 6) + 1 for item in block["items"]]
-    return sum(told) + (ROW + block["size"] + 2 if block["kind"] == kinds.ROOM else ROW)
+    points = sum(point_height(pdf, pdf.reader.told(item)) for item in block["items"])
+    return points + (ROW + block["size"] + 2 if block["kind"] == kinds.ROOM else ROW)
 
 
 def need_whole(pdf: PdfPaper, run: list[Block]) -> None:
