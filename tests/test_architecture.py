@@ -21,7 +21,7 @@ MAY_IMPORT = {
     "catalog": {"kernel", "places", "tongues"},
     "drawing": {"kernel"},
     "papers": {"drawing", "kernel", "places"},
-    "browser": {"catalog", "kernel", "tongues"},
+    "browser": {"cache", "catalog", "kernel", "places", "tongues"},
     "site": {"browser", "cache", "catalog", "drawing", "kernel", "places", "tongues"},
     "translating": {"browser", "catalog", "kernel", "places", "tongues"},
 }

@@ -3,7 +3,9 @@
 import ast
 import json
 from collections.abc import Mapping
+from functools import partial
 from pathlib import Path
+from typing import cast
 
 from configurator.browser.catalog_json import catalog_json, money_json, prices_json
 from configurator.browser.emit import Telling
@@ -12,6 +14,7 @@ from configurator.browser.kernel_scripts import kernel_scripts
 from configurator.browser.page_module import PageModule, PageProblem, page_modules
 from configurator.browser.squeeze import squeezed
 from configurator.browser.translate import kernel_functions, portable
+from configurator.cache.by_code import once_for_code
 from configurator.catalog import Catalog
 from configurator.kernel.tongue import Words
 
@@ -24,6 +27,13 @@ def configurator_scripts(folder: Path, words: Words) -> dict[str, str]:
     Raises :class:`PageProblem` with file and line where a module calls one that there is not, or where two pages have
     a script of one name.
     """
+    sources = [part for path in sorted(folder.glob("*.js")) for part in (path.name, path.read_text(encoding="utf-8"))]
+    made = once_for_code(partial(made_scripts, folder, words), "scripts", json.dumps(words), *sources)
+    return cast(dict[str, str], made)
+
+
+def made_scripts(folder: Path, words: Words) -> dict[str, str]:
+    """Return what :func:`configurator_scripts` does, made anew."""
     modules = page_modules(folder, words)
     statements, holders = portable()
     told = Telling(holders, words)

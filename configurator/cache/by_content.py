@@ -1,18 +1,11 @@
 """What is remembered of a content folder for as long as it, the code and the themes stay as they are."""
 
 from collections.abc import Callable
-from functools import cache
 from pathlib import Path
 from typing import Any
 
 from configurator.cache.entries import keep_json, kept_json
-from configurator.cache.stamps import Unstamped, code_stamp, content_stamp, stamp_of
-
-
-@cache
-def own_code() -> str:
-    """Return the stamp of the code with which this process began."""
-    return code_stamp()
+from configurator.cache.stamps import Unstamped, content_stamp, own_code, stamp_of
 
 
 def whole_stamp(folder: Path) -> str:

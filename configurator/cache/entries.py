@@ -44,8 +44,18 @@ def checksum(name: str, content: bytes) -> bytes:
 def kept(name: str) -> bytes | None:
     """Return what is kept under a name; None where there is nothing sound."""
     folder = own_folder()
-    if folder is None:
-        return None
+    return None if folder is None else kept_in(folder, name)
+
+
+def keep(name: str, content: bytes) -> None:
+    """Keep something under a name, at one stroke, in place of what was kept there before."""
+    folder = own_folder()
+    if folder is not None:
+        keep_in(folder, name, content, MOST)
+
+
+def kept_in(folder: Path, name: str) -> bytes | None:
+    """Return what is kept in a folder under a name; None where there is nothing sound."""
     try:
         held = (folder / name).read_bytes()
     except OSError:
@@ -58,11 +68,8 @@ def kept(name: str) -> bytes | None:
     return content
 
 
-def keep(name: str, content: bytes) -> None:
-    """Keep something under a name, at one stroke, in place of what was kept there before."""
-    folder = own_folder()
-    if folder is None:
-        return
+def keep_in(folder: Path, name: str, content: bytes, most: int) -> None:
+    """Keep something in a folder that holds no more than ``most`` bytes."""
     # A folder that is full, or that somebody deletes at this moment, has nothing kept.
     with suppress(OSError):
         file = NamedTemporaryFile(dir=folder, prefix="unfinished-", delete=False)  # noqa: SIM115 - it outlives its writing
@@ -73,7 +80,7 @@ def keep(name: str, content: bytes) -> None:
             Path(file.name).replace(folder / name)
         except OSError:
             Path(file.name).unlink(missing_ok=True)
-        hold_to(folder, MOST)
+        hold_to(folder, most)
 
 
 def hold_to(folder: Path, most: int) -> None:

@@ -3,6 +3,7 @@
 import os
 import sys
 from collections.abc import Iterator
+from functools import cache
 from hashlib import blake2b
 from pathlib import Path
 from stat import S_ISDIR, S_ISREG
@@ -53,6 +54,12 @@ def code_stamp() -> str:
         return stamp_of(sys.version, *sorted(installed()), *own)
     except OSError as why:
         raise Unstamped(PACKAGE) from why
+
+
+@cache
+def own_code() -> str:
+    """Return the stamp of the code with which this process began."""
+    return code_stamp()
 
 
 def installed() -> set[str]:

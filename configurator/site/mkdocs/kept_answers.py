@@ -2,10 +2,9 @@
 
 from pathlib import Path
 
-from configurator.cache.by_content import own_code
 from configurator.cache.entries import MOST, keep
 from configurator.cache.pack import Pack
-from configurator.cache.stamps import Unstamped, code_stamp, stamp_of
+from configurator.cache.stamps import Unstamped, code_stamp, own_code, stamp_of
 from configurator.site.answers import Answers
 
 # Of bytes: beyond that, what a build has not used is dropped.
