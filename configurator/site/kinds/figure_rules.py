@@ -21,13 +21,17 @@ def tells_a_door(figure: Figure) -> bool:
 
 def figure_rules(house: House, family: Family) -> list[FigureRules]:
     """Return the figures of a family on all doors, in their order, each with the rules that hold on more than one."""
-    told: dict[str, FigureRules] = {}
+    # A rule that names nothing of a door is the same on all of them, and is put into words once.
+    found: dict[str, dict[str, Figure]] = {}
     for door in house.doors:
         for figure in house.answer(door, family)["figures"].values():
-            if tells_a_door(figure):
-                continue
-            line = told.setdefault(figure["name"], {"name": house.named(figure["name"]), "rules": []})
-            rule = say_rule(figure, house.words, house.units)
-            if rule not in line["rules"]:
-                line["rules"].append(rule)
-    return list(told.values())
+            if not tells_a_door(figure):
+                found.setdefault(figure["name"], {}).setdefault(figure["working"]["rule"], figure)
+    return [
+        {"name": house.named(name), "rules": said_rules(house, list(alike.values()))} for name, alike in found.items()
+    ]
+
+
+def said_rules(house: House, figures: list[Figure]) -> list[str]:
+    """Return the rules of figures in words, each once."""
+    return list(dict.fromkeys(say_rule(figure, house.words, house.units) for figure in figures))

@@ -19,7 +19,7 @@ from configurator.site.drawings.subjects import own_door, room_subject
 from configurator.site.house import House, open_houses
 from configurator.site.kinds.all_pages import door_sheet, fitted_sheet
 from configurator.site.kinds.family_page import mover
-from configurator.site.mkdocs.assets import own_fonts, page_scripts
+from configurator.site.mkdocs.assets import examples, own_fonts, page_scripts
 from configurator.site.mkdocs.page_html import page_html
 
 Task = tuple[str, str]
@@ -27,9 +27,10 @@ Task = tuple[str, str]
 Done = tuple[str, Added]
 Watch = Callable[[Iterator[Done], int], Iterator[Done]]
 Doing = tuple[str, Future[Added]]
-SCRIPT, FONTS, PHOTOGRAPHS, DOOR, FAMILY, ROOM = "script", "fonts", "photographs", "door", "family", "room"
+SCRIPT, FONTS, PHOTOGRAPHS, EXAMPLES = "script", "fonts", "photographs", "examples"
+DOOR, FAMILY, ROOM = "door", "family", "room"
 # What all pages have.
-SHARED: list[Task] = [(SCRIPT, ""), (FONTS, ""), (PHOTOGRAPHS, "")]
+SHARED: list[Task] = [(SCRIPT, ""), (FONTS, ""), (PHOTOGRAPHS, ""), (EXAMPLES, "")]
 # What a worker process works on. One that is a copy of its parent has that one's house; any other reads the content
 # itself, since a house cannot be sent.
 _houses: list[House] = []
@@ -42,7 +43,7 @@ def unwatched(done: Iterator[Done], count: int) -> Iterator[Done]:
 
 def work_ahead(house: House, watch: Watch = unwatched) -> None:
     """Fill the house's memory with every door's answers, drawings, previews and pages, families' frames, photographs,
-    scripts and fonts.
+    scripts, fonts and example visits.
 
     What is done goes through ``watch``.
     """
@@ -119,6 +120,8 @@ def work_out_in(house: House, task: Task) -> None:
         own_fonts(house)
     elif kind == PHOTOGRAPHS:
         photo_files(house)
+    elif kind == EXAMPLES:
+        examples(house)
     elif kind == ROOM:
         # No words are in it.
         door, _, family = ident.partition("/")
