@@ -9,7 +9,7 @@ from configurator.cache.entries import kept
 HEAD = 8
 
 
-def packed(things: Mapping[str, bytes]) -> bytes:
+def packed(things: Mapping[str, bytes | memoryview]) -> bytes:
     """Return things as one: how long the list of their names and lengths is, that list, and the things in a row."""
     listed = json.dumps({name: len(thing) for name, thing in things.items()}, separators=(",", ":")).encode()
     return b"".join([len(listed).to_bytes(HEAD, "big"), listed, *things.values()])
@@ -51,9 +51,10 @@ class Pack:
         start, end = self._places[name]
         return self._content[start:end]
 
-    def things(self) -> dict[str, bytes]:
-        """Return all things."""
-        return unpacked(self._content)
+    def things(self) -> dict[str, memoryview]:
+        """Return all things, none of them copied."""
+        whole = memoryview(self._content)
+        return {name: whole[start:end] for name, (start, end) in self._places.items()}
 
     @property
     def size(self) -> int:

@@ -42,11 +42,17 @@ def clears_all(house: House, door: Door, family: Family) -> bool:
     return not is_said(answer["refusal"]) and all(verdict["state"] == "clears" for verdict in verdicts)
 
 
-def appeal(house: House, door: Door, family: Family) -> tuple[float, float]:
-    """Return what puts a covering before others: how dear it is, then how much glass it leaves clear when open."""
-    figures = house.answer(door, family)["figures"]
-    clear = figures["visible_glass_open"]["value"] if "visible_glass_open" in figures else 0.0
-    return family["price_level"], clear
+def appeal(house: House, door: Door, family: Family) -> list[float] | None:
+    """Return what puts a covering before others: how dear it is, then how much glass it leaves clear when open; None
+    where not all of it clears."""
+
+    def made() -> list[float] | None:
+        figures = house.answer(door, family)["figures"]
+        clear = figures["visible_glass_open"]["value"] if "visible_glass_open" in figures else 0.0
+        return [family["price_level"], clear] if clears_all(house, door, family) else None
+
+    # Asked of every pair of doors at each build: whole answers take a while to be read.
+    return house.once(made, "appeal", door, family)
 
 
 def room_subject(house: House) -> tuple[Door, Family]:
@@ -56,9 +62,10 @@ def room_subject(house: House) -> tuple[Door, Family]:
     """
     pairs = [door for door in house.doors if door["layout"] == "pair"]
     for doors in (pairs, house.doors):
-        sound = [(door, family) for door in doors for family in house.families if clears_all(house, door, family)]
+        asked = [(appeal(house, door, family), door, family) for door in doors for family in house.families]
+        sound = [(found, door, family) for found, door, family in asked if found]
         if sound:
-            return max(sound, key=lambda both: appeal(house, *both))
+            return max(sound, key=lambda one: one[0])[1:]
     door = first_pair(house)
     return door, [*fitting(house, door), *house.families][0]
 

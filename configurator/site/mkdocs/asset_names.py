@@ -13,9 +13,10 @@ from pathlib import PurePosixPath
 FOLDER = "assets"
 # Hexadecimal digits: two versions of one file have the same name once in four thousand million times.
 DIGITS = 8
-# In a text, no angle bracket stands as it is.
-TAG = re.compile(rf"<[a-z][^<>]*\b{FOLDER}/[^<>]*>")
-ADDRESS = re.compile(rf'(?<=["\s])[^"\s]*\b{FOLDER}/[^"\s]+')
+# From the folder on: such an expression begins with what it looks for, and is found in a page in no time.
+ADDRESS = re.compile(rf'{FOLDER}/[^"\s<>]+')
+# An address follows a quotation mark, or in a list of them a space.
+QUOTED = '" \n'
 
 
 def full_file(name: str, content: str | bytes) -> str:
@@ -38,5 +39,23 @@ def full_names(files: Mapping[str, str | bytes]) -> dict[str, str]:
 def with_full_names(html: str, ways: Iterable[tuple[str, Mapping[str, str]]]) -> str:
     """Return a page whose elements name assets in full; ``ways`` are those from the page to where assets stand, each
     with the full addresses of these."""
-    names = {way + plain: way + full for way, assets in ways for plain, full in assets.items()}
-    return TAG.sub(lambda tag: ADDRESS.sub(lambda found: names.get(found[0], found[0]), tag[0]), html)
+    known = list(ways)
+    parts: list[str] = []
+    done = 0
+    for found in ADDRESS.finditer(html):
+        full = next((assets[found[0]] for way, assets in known if found[0] in assets and leads(html, way, found)), "")
+        if full and is_in_element(html, found.start()):
+            parts += [html[done : found.start()], full]
+            done = found.end()
+    return "".join([*parts, html[done:]])
+
+
+def leads(html: str, way: str, found: re.Match[str]) -> bool:
+    """Return whether an address begins with a way, and nothing stands before that."""
+    start = found.start() - len(way)
+    return html.startswith(way, start) and html[start - 1] in QUOTED
+
+
+def is_in_element(html: str, place: int) -> bool:
+    """Return whether a place in a page is within a tag: in a text, no angle bracket stands as it is."""
+    return html.rfind("<", 0, place) > html.rfind(">", 0, place)

@@ -1,6 +1,7 @@
 """Building the site: into a fresh folder first, which then takes the old one's place."""
 
 from collections.abc import Iterator
+from concurrent.futures import ThreadPoolExecutor
 from contextlib import contextmanager
 from pathlib import Path
 
@@ -91,9 +92,11 @@ def build_remembering(memory: ByContent, out: Path, watch: Watch = unwatched) ->
 def site_remembering(memory: ByContent, out: Path, watch: Watch = unwatched) -> Iterator[Path]:
     """Do what :func:`site_beside` does from what is remembered, and remember what is new."""
     answers = known_answers(memory.folder)
-    with site_beside(out, memory.folder, answers, watch) as folder:
-        keep_answers(answers, memory.folder)
+    # Kept while the old site is cleared away, which is as long.
+    with ThreadPoolExecutor() as beside, site_beside(out, memory.folder, answers, watch) as folder:
+        kept = beside.submit(keep_answers, answers, memory.folder)
         yield folder
+    kept.result()
 
 
 @contextmanager
