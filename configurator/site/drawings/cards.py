@@ -151,19 +151,19 @@ class DoorCards:
 
     def fitted(self, family: Family) -> bytes:
         """Return the preview of a family on the door, open and closed."""
-        answer = self.house.answer(self.door, family)
-        places = [answer["open"], answer["closed"]]
-        if answer["open"] == answer["closed"]:
-            places = [answer["closed"]]
         words = Words(self.house.showroom.name, family["name"], self.door["name"])
         colors = self.house.colors
 
         def made() -> bytes:
-            return pair_card([self._shown(family, place) for place in places], words, colors)
+            return pair_card([self._shown(family, place) for place in self._places(family)], words, colors)
 
         # Where names are the same in two languages, so is the preview.
         door, alike = self.house.alike(self.door, family)
         return self.house.first.once(made, "pair card", door, alike, self.window, words, colors)
+
+    def _places(self, family: Family) -> list[Position]:
+        answer = self.house.answer(self.door, family)
+        return [answer["closed"]] if answer["open"] == answer["closed"] else [answer["open"], answer["closed"]]
 
     def _shown(self, family: Family, place: Position) -> Image:
         drawn = bare_covering(self.house, self.door, family, place, self.window)

@@ -124,9 +124,9 @@ def tile_window(house: House, door: Door, families: list[Family]) -> Window:
 
 def covered_window(house: House, door: Door, family: Family) -> Window:
     """Return the window that holds a door with a family."""
-    answer = house.answer(door, family)
 
     def made() -> Window:
+        answer = house.answer(door, family)
         if is_said(answer["refusal"]):
             return window_of(door_frame(door))
         return window_of(placed(house, door, family, answer["closed"])["frame"])
@@ -183,9 +183,9 @@ def half_position(family: Family) -> Position:
 
 def open_and_closed(house: House, door: Door, family: Family, window: Window, base: str) -> str:
     """Return a door with a covering open and closed in one SVG, for a page with the door under ``base``."""
-    answer = house.answer(door, family)
 
     def made() -> str:
+        answer = house.answer(door, family)
         places = (answer["open"], answer["closed"])
         drawings = [bare_covering(house, door, family, place, window) for place in places]
         return layered_svg(drawings, ["when-open", "when-closed"], f"{family['id']}-", base)

@@ -21,9 +21,15 @@ def first_single(house: House) -> Door:
     return [*plain, *singles, *house.doors][0]
 
 
+def goes_on(house: House, door: Door, family: Family) -> bool:
+    """Return whether a family goes on a door."""
+    # Asked of all pairings at each build: whole answers take a while to be read.
+    return house.once(lambda: not is_said(house.answer(door, family)["refusal"]), "goes on", door, family)
+
+
 def fitting(house: House, door: Door) -> list[Family]:
     """Return the families that go on a door."""
-    return [family for family in house.families if not is_said(house.answer(door, family)["refusal"])]
+    return [family for family in house.families if goes_on(house, door, family)]
 
 
 def own_door(house: House, family: Family) -> Door | None:
@@ -32,14 +38,13 @@ def own_door(house: House, family: Family) -> Door | None:
     It is the single one that stands for all, or else the first on which the family goes."""
     single = first_single(house)
     others = [door for door in house.doors if door is not single]
-    return next((door for door in [single, *others] if not is_said(house.answer(door, family)["refusal"])), None)
+    return next((door for door in [single, *others] if goes_on(house, door, family)), None)
 
 
 def clears_all(house: House, door: Door, family: Family) -> bool:
     """Return whether a family goes on a door and nothing there needs a second thought."""
-    answer = house.answer(door, family)
-    verdicts = answer["verdicts"].values()
-    return not is_said(answer["refusal"]) and all(verdict["state"] == "clears" for verdict in verdicts)
+    verdicts = house.answer(door, family)["verdicts"].values()
+    return goes_on(house, door, family) and all(verdict["state"] == "clears" for verdict in verdicts)
 
 
 def appeal(house: House, door: Door, family: Family) -> list[float] | None:
@@ -51,7 +56,6 @@ def appeal(house: House, door: Door, family: Family) -> list[float] | None:
         clear = figures["visible_glass_open"]["value"] if "visible_glass_open" in figures else 0.0
         return [family["price_level"], clear] if clears_all(house, door, family) else None
 
-    # Asked of every pair of doors at each build: whole answers take a while to be read.
     return house.once(made, "appeal", door, family)
 
 

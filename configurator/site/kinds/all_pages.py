@@ -214,7 +214,8 @@ def fitted_sheet(house: House, door: Door, family: Family) -> SitePage:
     """Return the page of a family on a door."""
     url, card = fitted_url(door, family), fitted_card(door, family)
     title = house.on_door(door, family)
-    words = fitted_words(house, door, family)
+    # Read at each build, whole answers take a while.
+    words = house.once(partial(fitted_words, house, door, family), "fitted words", door, family)
     return SitePage(
         url,
         "fitted.html",

@@ -6,7 +6,6 @@ from typing import TypedDict, cast
 from configurator.drawing.page_svg import screen_svg
 from configurator.drawing.photo import FIGURE
 from configurator.kernel.guidance import binding_cautions, general_cautions
-from configurator.kernel.message import is_said
 from configurator.kernel.say import say_length
 from configurator.kernel.shapes import Answer, Caution, Door, Family
 from configurator.kernel.tape.table import field_key
@@ -14,6 +13,7 @@ from configurator.kernel.tongue import wording
 from configurator.kernel.views.measure_elevation import measure_elevation
 from configurator.site.drawings.pictures import Window, door_base, family_window, open_and_closed, whole_door
 from configurator.site.drawings.shown_photos import ShownPhoto, shown_photo
+from configurator.site.drawings.subjects import fitting
 from configurator.site.drawings.trim import trimmed
 from configurator.site.house import House
 from configurator.site.kinds.compare import COLUMNS, NO_FIT, STATES, NamedLine, best_first, compared
@@ -144,9 +144,9 @@ def guidance_on(answers: list[Answer]) -> list[Caution]:
 def door_page(house: House, door: Door) -> DoorPage:
     """Return what the page of a door shows."""
     notes = house.catalog.door_notes[door["id"]]
-    fitting = [family for family in house.families if not is_said(house.answer(door, family)["refusal"])]
-    answers = [house.answer(door, family) for family in fitting]
-    window = family_window(house, door, fitting)
+    going = fitting(house, door)
+    answers = [house.answer(door, family) for family in going]
+    window = family_window(house, door, going)
     families = best_first([tile(house, door, family, window) for family in house.families])
     return {
         "name": notes.name,

@@ -4,7 +4,7 @@ from functools import partial
 from hashlib import sha256
 
 from configurator.browser import catalog_js, configurator_scripts, late_js, prices_js
-from configurator.browser.squeeze import squeezed
+from configurator.browser.small_script import small_script
 from configurator.drawing.icon import icon_png
 from configurator.drawing.look_rules import look_rules
 from configurator.site.drawings.cards import cards
@@ -99,7 +99,7 @@ def site_style(house: House) -> str:
 def wordless(house: House) -> Files:
     """Return style sheets, and the scripts of static pages, which say only what pages give them to say."""
     return {
-        **{f"assets/{name}": squeezed(joined("scripts", files)) for name, files in STATIC_SCRIPTS.items()},
+        **{f"assets/{name}": small_script(joined("scripts", files)) for name, files in STATIC_SCRIPTS.items()},
         "assets/site.css": slim_css(site_style(house)),
         **{f"assets/{name}": slim_css(joined("css", sheets)) for name, sheets in PAGE_STYLES.items()},
     }
@@ -107,10 +107,10 @@ def wordless(house: House) -> Files:
 
 def keeping() -> Files:
     """Return the scripts of a site that is kept on its readers' devices, which one within another site is not."""
-    device = squeezed(joined("scripts", ("device.js",)))
+    device = small_script(joined("scripts", ("device.js",)))
     full = full_file("device.js", device)
     page = joined("scripts", ("page.js", "keeps.js")).replace('"device.js"', f'"{full}"')
-    return {"assets/page.js": squeezed(page), "assets/device.js": device}
+    return {"assets/page.js": small_script(page), "assets/device.js": device}
 
 
 def scripts(house: House) -> Files:

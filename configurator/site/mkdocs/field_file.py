@@ -5,7 +5,7 @@ from base64 import b64encode
 from pathlib import Path
 from urllib.parse import urljoin
 
-from configurator.browser.squeeze import squeezed
+from configurator.browser.small_script import small_script
 from configurator.site.face.themes import SHARED
 from configurator.site.house import House, open_houses
 from configurator.site.kinds.all_pages import plain_pages
@@ -57,7 +57,7 @@ def in_one(html: str, assets: Files, house: House) -> str:
     html = SCRIPT.sub(lambda found: "" if found[1] else script(text_of(assets, found[2])), html)
     html = html.replace('<meta charset="utf-8">', f'<meta charset="utf-8">{POLICY_TAG}', 1)
     later = [held(later_name(address, assets), text_of(assets, address)) for address in assets if is_later(address)]
-    own = squeezed(FIELD.read_text(encoding="utf-8"))
+    own = small_script(FIELD.read_text(encoding="utf-8"))
     above, end, below = html.rpartition("</body>")
     return "".join([above, *later, *map(script, [own, *waiting]), end, below])
 

@@ -7,7 +7,7 @@ from html import escape
 from pathlib import Path
 from urllib.parse import quote
 
-from configurator.browser.squeeze import squeezed
+from configurator.browser.small_script import small_script
 from configurator.catalog.site_addresses import WORKER
 from configurator.kernel.message import plain
 from configurator.site.face.themes import SHARED
@@ -58,7 +58,7 @@ def worker_js(house: House, site: Path, style: str) -> str:
     version is that of every file that it lists."""
     files = kept_files(site)
     roots = [tongue.root for tongue in house.tongues]
-    own = squeezed((SHARED / "scripts" / "worker.js").read_text(encoding="utf-8"))
+    own = small_script((SHARED / "scripts" / "worker.js").read_text(encoding="utf-8"))
     listed = {
         "files": files,
         "late": [place for place, path in enumerate(files) if is_late(path, roots)],
@@ -74,4 +74,4 @@ def worker_js(house: House, site: Path, style: str) -> str:
 
 def aside_js() -> str:
     """Return the worker of a site that is being changed, which takes an earlier one's place and keeps nothing."""
-    return squeezed((SHARED / "scripts" / "aside.js").read_text(encoding="utf-8"))
+    return small_script((SHARED / "scripts" / "aside.js").read_text(encoding="utf-8"))
