@@ -16,6 +16,7 @@ from configurator.site.answers import Answers
 from configurator.site.house import House, open_houses
 from configurator.site.mkdocs.ahead import Watch, unwatched, work_ahead
 from configurator.site.mkdocs.kept_answers import keep_answers, known_answers
+from configurator.site.mkdocs.last_site import LastSite
 from configurator.site.mkdocs.manifest import carry_over, write_manifest
 from configurator.site.mkdocs.static_files import add_static
 from configurator.site.mkdocs.swap import FRESH, swap, tidy, workshop
@@ -42,15 +43,16 @@ def refuse_foreign(out: Path) -> None:
         raise NotASite(foreign, plain("name another folder or empty it first"))
 
 
-def site_config(content: Path, out: Path, house: House) -> MkDocsConfig:
-    """Return MkDocs' configuration for a showroom's content."""
+def site_config(content: Path, fresh: Path, house: House, last: Path) -> MkDocsConfig:
+    """Return MkDocs' configuration for a showroom's content, whose site is built into ``fresh`` to stand where the last
+    one does."""
     config = MkDocsConfig()
     config.load_dict(
         {
             "site_name": house.catalog.showroom.name,
             "site_url": house.address,
             "docs_dir": str((content / "pages").resolve()),
-            "site_dir": str(out.resolve()),
+            "site_dir": str(fresh.resolve()),
             "use_directory_urls": False,
             "theme": {"name": None, "custom_dir": str(house.templates[-1])},
             "plugins": [],
@@ -60,7 +62,7 @@ def site_config(content: Path, out: Path, house: House) -> MkDocsConfig:
     errors, _ = config.validate()
     for name, error in errors:
         raise ValueError(f"{name}: {error}")
-    config.plugins["astragal"] = WholeSitePlugin(house)
+    config.plugins["astragal"] = WholeSitePlugin(house, LastSite(last, fresh))
     return config
 
 
@@ -117,7 +119,7 @@ def site_beside(out: Path, content: Path, answers: Answers, watch: Watch = unwat
     with workshop(out) as folder:
         fresh = folder / FRESH
         with warnings_as_problems(content / "pages", house.words):
-            mkdocs_build(site_config(content, fresh, house))
+            mkdocs_build(site_config(content, fresh, house, out))
         add_static(content, fresh)
         write_manifest(fresh)
         carry_over(out, fresh)

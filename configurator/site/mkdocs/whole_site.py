@@ -5,12 +5,14 @@ from pathlib import Path
 
 from mkdocs.config.defaults import MkDocsConfig
 from mkdocs.structure.files import File, Files
+from mkdocs.structure.pages import Page
 
 from configurator.catalog.site_addresses import WORKER
 from configurator.catalog.static import STATIC
 from configurator.site.house import House
 from configurator.site.kinds.all_pages import site_pages
 from configurator.site.mkdocs.assets import keeping
+from configurator.site.mkdocs.last_site import LastSite, PutFiles
 from configurator.site.mkdocs.plugin import AstragalPlugin
 from configurator.site.mkdocs.sitemap import robots, sitemap
 from configurator.site.mkdocs.worker import worker_js
@@ -21,8 +23,9 @@ class WholeSitePlugin(AstragalPlugin):
 
     telling = staticmethod(nullcontext)
 
-    def __init__(self, house: House) -> None:
+    def __init__(self, house: House, last_site: LastSite) -> None:
         super().__init__()
+        self.last_site = last_site
         self.load_config({"content": str(house.content.resolve())})
         self.answers = house.answers
         self._house = house
@@ -40,7 +43,7 @@ class WholeSitePlugin(AstragalPlugin):
         own = [file for house in self.house.tongues for file in self.house_files(house, config)]
         for file in [*own, *self.engine_files(config)]:
             files.append(file)
-        return files
+        return PutFiles(files, self.last_site.put)
 
     def engine_files(self, config: MkDocsConfig) -> list[File]:
         """Return what search engines ask for at a public address, but for what the showroom has of its own."""
@@ -62,6 +65,11 @@ class WholeSitePlugin(AstragalPlugin):
     def assets_of(self, house: House) -> dict[str, str | bytes]:
         """Return every asset of a language, and with the first what has the site kept."""
         return {**super().assets_of(house), **(keeping() if house is self.house else {})}
+
+    def on_post_page(self, output: str, *, page: Page, config: MkDocsConfig) -> str:
+        """Put a page, of which nothing is left for MkDocs to write."""
+        self.last_site.put(output.encode(), page.file.dest_uri)
+        return ""
 
     def on_post_build(self, *, config: MkDocsConfig) -> None:
         """Add the service worker, which lists every file of the site as it has been written."""
