@@ -7,7 +7,8 @@ import io
 
 from PIL import Image
 
-from configurator.drawing.card import ACROSS, EDGE, HEIGHT, WIDTH, Palette, Words, write
+from configurator.drawing.card import ACROSS, EDGE, HEIGHT, WIDTH, Words, write
+from configurator.drawing.card_colors import Palette
 from configurator.drawing.photo import cut_out
 from configurator.drawing.rgb import rgb
 
