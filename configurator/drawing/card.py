@@ -1,5 +1,6 @@
 """Link previews, 1200 × 630 px: a drawing on the right, words on the left."""
 
+from functools import lru_cache
 from typing import NamedTuple
 
 from PIL import Image, ImageDraw, ImageFont
@@ -27,8 +28,8 @@ SENTENCE_LINES = 3
 # Above two drawings there is room for two lines, beneath them for the showroom's name.
 NAME_SIZES = (34, 28, 22)
 LINE_SIZES = (24, 20, 16)
-FOOT_SIZE = 20
-NAMES_TOP = 84
+FOOT_SIZES = (20,)
+NAME_TOP, LINE_TOP, FOOT_TOP = 84, 126, 589
 
 
 class Words(NamedTuple):
@@ -117,22 +118,28 @@ def pair_card(pictures: list[Image.Image], words: Words, palette: Palette) -> by
     image = Image.new("P", (WIDTH, HEIGHT), OWN_INDEX["paper"])
     image.putpalette(strip.getpalette() or [])
     image.paste(strip, (0, HEIGHT - EDGE - DOWN))
-    brush = ImageDraw.Draw(image)
-    # Of these cards there are hundreds, and smooth letters would be a quarter of their bytes.
-    brush.fontmode = "1"
-    foot = (WIDTH // 2, HEIGHT - EDGE // 2)
-    brush.text(foot, words.showroom, font=typeface(FOOT_SIZE), fill=OWN_INDEX["warm"], anchor="mm")
-    top = NAMES_TOP
-    for text, sizes in ((words.title, NAME_SIZES), (words.line, LINE_SIZES)):
-        (line, *_), font = as_large(text, WIDTH - 2 * EDGE, sizes, 1)
-        brush.text((WIDTH // 2, top), line, font=font, fill=OWN_INDEX["ink"], anchor="ma")
-        top += round(font.size * 1.25)
+    image.paste(OWN_INDEX["ink"], (0, NAME_TOP), hard_line(words.title, NAME_SIZES))
+    image.paste(OWN_INDEX["ink"], (0, LINE_TOP), hard_line(words.line, LINE_SIZES))
+    image.paste(OWN_INDEX["warm"], (0, FOOT_TOP), hard_line(words.showroom, FOOT_SIZES))
     return flat_png(image)
+
+
+@lru_cache(maxsize=64)
+def hard_line(text: str, sizes: tuple[int, ...]) -> Image.Image:
+    """Return the mask of one line as large as it goes, across a card; its letters have hard edges.
+
+    Of cards with two drawings there are hundreds, and smooth letters would be a quarter of their bytes; their few names
+    come again and again.
+    """
+    lines, font = as_large(text, WIDTH - 2 * EDGE, sizes, 1)
+    mask = Image.new("1", (WIDTH, sum(font.getmetrics())))
+    ImageDraw.Draw(mask).text((WIDTH // 2, 0), "".join(lines), font=font, fill=1, anchor="ma")
+    return mask
 
 
 def side_by_side(pictures: list[Image.Image], palette: Palette) -> Image.Image:
     """Return pictures on a floor line across a card, each in the middle of its share."""
-    strip = Image.new("RGB", (WIDTH, DOWN + FLOOR), palette["paper"])
+    strip = Image.new("RGB", (WIDTH, DOWN + FLOOR // 2 + 1), palette["paper"])
     room = WIDTH // len(pictures)
     for at, picture in enumerate(pictures):
         strip.paste(picture, (at * room + (room - picture.width) // 2, DOWN - picture.height))
