@@ -1,12 +1,14 @@
 """Link previews, 1200 × 630 px: a drawing on the right, words on the left."""
 
-import io
-from typing import NamedTuple, cast
+from functools import lru_cache
+from typing import NamedTuple
 
 from PIL import Image, ImageDraw, ImageFont
 
+from configurator.drawing.card_colors import OWN_INDEX, Palette, in_few_colors
+from configurator.drawing.flat_png import flat_png
 from configurator.drawing.png import Sheet, is_annotation, put
-from configurator.drawing.rgb import Color, rgb
+from configurator.drawing.rgb import rgb
 from configurator.drawing.typeface import typeface
 from configurator.kernel.shapes import Drawing, Look, Mark
 
@@ -14,19 +16,10 @@ WIDTH, HEIGHT = 1200, 630
 EDGE = 56
 # The drawing's window on the card.
 ACROSS, DOWN = 560, 352
+# How thick the line is on which it stands.
+FLOOR = 3
 # The drawing's edges are smoothed out of as many pixels each way.
 FINER = 2
-# Few colors keep a card small; those of its frame, of fine lines and of the garden are always among them.
-COLORS = 13
-OWN_COLORS = ("paper", "ink", "warm", "sky", "lawn", "tree")
-# Every other pixel each way tells as well as all of them which colors a card shows most of.
-SAMPLED = 2
-# One step more takes twice the time, of a twelfth of a whole build, for three bytes in a hundred.
-COMPRESSION = 8
-# Colors no further apart than this are one: of 255 where they differ most, and half as far in their hue, since a gray
-# cloth may not turn green with the lawn.
-NEAR = 16
-HUE = 2
 TITLE_SIZES = (76, 64, 54, 46)
 TITLE_LINES = 3
 # Beneath the title a sentence is told whole: it has more lines, or smaller letters, before any of it is left out.
@@ -35,10 +28,8 @@ SENTENCE_LINES = 3
 # Above two drawings there is room for two lines, beneath them for the showroom's name.
 NAME_SIZES = (34, 28, 22)
 LINE_SIZES = (24, 20, 16)
-FOOT_SIZE = 20
-NAMES_TOP = 84
-
-Palette = dict[str, str]
+FOOT_SIZES = (20,)
+NAME_TOP, LINE_TOP, FOOT_TOP = 84, 126, 589
 
 
 class Words(NamedTuple):
@@ -116,67 +107,41 @@ def card(picture: Image.Image, words: Words, palette: Palette) -> bytes:
     left = WIDTH - EDGE - ACROSS + (ACROSS - picture.width) // 2
     image.paste(picture, (left, HEIGHT - EDGE - picture.height))
     brush = ImageDraw.Draw(image)
-    brush.line((WIDTH - EDGE - ACROSS, HEIGHT - EDGE, WIDTH, HEIGHT - EDGE), fill=palette["ink"], width=3)
+    brush.line((WIDTH - EDGE - ACROSS, HEIGHT - EDGE, WIDTH, HEIGHT - EDGE), fill=palette["ink"], width=FLOOR)
     write(image, words, WIDTH - 3 * EDGE - ACROSS, palette)
-    return small_png(image, palette)
+    return flat_png(in_few_colors(image, palette))
 
 
 def pair_card(pictures: list[Image.Image], words: Words, palette: Palette) -> bytes:
     """Return a link preview of a drawing in two states side by side, under its title and the line."""
-    image = Image.new("RGB", (WIDTH, HEIGHT), palette["paper"])
+    strip = in_few_colors(side_by_side(pictures, palette), palette)
+    image = Image.new("P", (WIDTH, HEIGHT), OWN_INDEX["paper"])
+    image.putpalette(strip.getpalette() or [])
+    image.paste(strip, (0, HEIGHT - EDGE - DOWN))
+    image.paste(OWN_INDEX["ink"], (0, NAME_TOP), hard_line(words.title, NAME_SIZES))
+    image.paste(OWN_INDEX["ink"], (0, LINE_TOP), hard_line(words.line, LINE_SIZES))
+    image.paste(OWN_INDEX["warm"], (0, FOOT_TOP), hard_line(words.showroom, FOOT_SIZES))
+    return flat_png(image)
+
+
+@lru_cache(maxsize=64)
+def hard_line(text: str, sizes: tuple[int, ...]) -> Image.Image:
+    """Return the mask of one line as large as it goes, across a card; its letters have hard edges.
+
+    Of cards with two drawings there are hundreds, and smooth letters would be a quarter of their bytes; their few names
+    come again and again.
+    """
+    lines, font = as_large(text, WIDTH - 2 * EDGE, sizes, 1)
+    mask = Image.new("1", (WIDTH, sum(font.getmetrics())))
+    ImageDraw.Draw(mask).text((WIDTH // 2, 0), "".join(lines), font=font, fill=1, anchor="ma")
+    return mask
+
+
+def side_by_side(pictures: list[Image.Image], palette: Palette) -> Image.Image:
+    """Return pictures on a floor line across a card, each in the middle of its share."""
+    strip = Image.new("RGB", (WIDTH, DOWN + FLOOR // 2 + 1), palette["paper"])
     room = WIDTH // len(pictures)
     for at, picture in enumerate(pictures):
-        left = at * room + (room - picture.width) // 2
-        image.paste(picture, (left, HEIGHT - EDGE - picture.height))
-    brush = ImageDraw.Draw(image)
-    brush.line((0, HEIGHT - EDGE, WIDTH, HEIGHT - EDGE), fill=palette["ink"], width=3)
-    # Of these cards there are hundreds, and smooth letters would be a quarter of their bytes.
-    brush.fontmode = "1"
-    foot = (WIDTH // 2, HEIGHT - EDGE // 2)
-    brush.text(foot, words.showroom, font=typeface(FOOT_SIZE), fill=palette["warm"], anchor="mm")
-    top = NAMES_TOP
-    for text, sizes in ((words.title, NAME_SIZES), (words.line, LINE_SIZES)):
-        (line, *_), font = as_large(text, WIDTH - 2 * EDGE, sizes, 1)
-        brush.text((WIDTH // 2, top), line, font=font, fill=palette["ink"], anchor="ma")
-        top += round(font.size * 1.25)
-    return small_png(image, palette)
-
-
-def small_png(image: Image.Image, own: Palette) -> bytes:
-    """Return a picture as PNG with few colors and nothing but pixels in it."""
-    out = io.BytesIO()
-    flat = image.quantize(palette=palette_of(image, own), dither=Image.Dither.NONE)
-    flat.save(out, "PNG", compress_level=COMPRESSION)
-    return out.getvalue()
-
-
-def palette_of(image: Image.Image, own: Palette) -> Image.Image:
-    """Return the few colors that stand for all of a card's: the frame's and the garden's, then the most common."""
-    palette = Image.new("P", (1, 1))
-    palette.putpalette([part for color in few_colors(image, own) for part in color])
-    return palette
-
-
-def few_colors(image: Image.Image, own: Palette) -> list[Color]:
-    """Return the colors that every card has and the most common others; of near ones only the first."""
-    sample = image.resize((image.width // SAMPLED, image.height // SAMPLED), Image.Resampling.NEAREST)
-    counted = cast(list[tuple[int, Color]], sample.getcolors(sample.width * sample.height))
-    kept = [between(own["paper"], own["ink"]), *(rgb(own[name]) for name in OWN_COLORS)]
-    for _, color in sorted(counted, reverse=True):
-        if all(apart(color, other) > NEAR for other in kept):
-            kept.append(color)
-        if len(kept) == COLORS:
-            break
-    return kept
-
-
-def between(one: str, other: str) -> Color:
-    """Return the color half way between two: that of lines finer than a pixel."""
-    red, green, blue = ((part + beside) // 2 for part, beside in zip(rgb(one), rgb(other), strict=True))
-    return red, green, blue
-
-
-def apart(one: Color, other: Color) -> int:
-    """Return how far two colors lie apart, of 255 where they differ most, their hues so many times that."""
-    red, green, blue = (part - beside for part, beside in zip(one, other, strict=True))
-    return max(abs(red), abs(green), abs(blue), HUE * abs(red - green), HUE * abs(blue - green))
+        strip.paste(picture, (at * room + (room - picture.width) // 2, DOWN - picture.height))
+    ImageDraw.Draw(strip).line((0, DOWN, WIDTH, DOWN), fill=palette["ink"], width=FLOOR)
+    return strip

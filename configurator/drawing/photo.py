@@ -9,8 +9,8 @@ from PIL import Image, ImageOps
 # What is shown where nothing is known of the screen, px wide.
 USUAL = 960
 QUALITY = 70
-# More takes half as long again for nothing that shows: of 26 files less than one byte in a hundred.
-EFFORT = 4
+# One step more takes three times as long for seven bytes in a hundred, and nothing that shows.
+EFFORT = 2
 # Of a picture that is only freed of what is noted in it.
 NOTED_QUALITY = 92
 

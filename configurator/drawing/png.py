@@ -108,14 +108,15 @@ class Sheet:
         """Return a line weight in pixels."""
         return max(1, round(PAPER_WEIGHTS[weight] * self.scale * self.pixels))
 
-    def fill(self, points: list[Point], name: str, share: float) -> None:
-        """Fill a polygon with a color or a texture by its name, hiding ``share`` of what lies beneath it."""
+    def fill(self, shapes: list[list[Point]], name: str, share: float) -> None:
+        """Fill polygons with a color or a texture by its name, hiding ``share`` of what lies beneath them."""
         texture = self.textures.get(name)
         color = texture.even if texture else rgb(self.palette[name])
-        if texture and color is None:
-            self.weave(points, texture, share)
-        elif color is not None:
-            self.tint(points, color, share)
+        for points in shapes:
+            if texture and color is None:
+                self.weave(points, texture, share)
+            elif color is not None:
+                self.tint(points, color, share)
 
     def weave(self, points: list[Point], texture: Texture, share: float) -> None:
         """Fill a polygon with a texture."""
@@ -220,8 +221,7 @@ def put(sheet: Sheet, mark: Mark) -> None:
     """Draw one mark in the default colors."""
     style = style_of(mark["role"])
     if mark["shape"] == "bars":
-        for bar in bar_points(mark):
-            sheet.fill(sheet.points(bar), style.fill, mark["fade"])
+        sheet.fill([sheet.points(bar) for bar in bar_points(mark)], style.fill, mark["fade"])
         return
     palette = sheet.palette
     if mark["shape"] == "text":
@@ -230,7 +230,7 @@ def put(sheet: Sheet, mark: Mark) -> None:
     closed = mark["shape"] in ("polygon", "circle")
     points = sheet.points(round_points(mark) if mark["shape"] == "circle" else mark["points"])
     if closed and style.fill != "none":
-        sheet.fill(points, style.fill, mark["fade"])
+        sheet.fill([points], style.fill, mark["fade"])
     if style.line != "none":
         sheet.line([*points, points[0]] if closed else points, rgb(palette[style.line]), style.weight, style.dashes)
 

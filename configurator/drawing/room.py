@@ -7,7 +7,6 @@ from configurator.drawing.room_place import RoomPlace
 from configurator.drawing.room_setting import (
     LIGHT,
     SHADE,
-    Points,
     bare_room,
     dim_edges,
     grain,
@@ -15,6 +14,7 @@ from configurator.drawing.room_setting import (
     soft_mask,
     veil,
 )
+from configurator.drawing.room_size import WHOLE, Points, RoomSize
 from configurator.drawing.room_sun import glow_of, on_boards, spill, sun_through
 from configurator.kernel.shapes import Drawing
 
@@ -27,28 +27,28 @@ def room_picture(drawing: Drawing) -> Image.Image:
 
     The drawing is an elevation without annotation whose window stands on the floor.
     """
-    return ImageChops.overlay(smooth_room(drawing), grain())
+    return ImageChops.overlay(smooth_room(drawing, WHOLE), grain())
 
 
-def smooth_room(drawing: Drawing) -> Image.Image:
+def smooth_room(drawing: Drawing, room: RoomSize) -> Image.Image:
     """Return the same without grain, for files that must be small; the same drawing gives the same picture."""
-    place = RoomPlace(drawing)
-    image = bare_room(place.middle).copy()
-    veil(image, SHADE, soft_mask([opening(place)], 70, 16))
+    place = RoomPlace(drawing, room)
+    image = bare_room(room, place.middle / room.share).copy()
+    veil(image, SHADE, soft_mask(room, opening(place), 70, 16))
     image.paste(painted_door(place, image.crop(place.box)), place.corner)
     through = sun_through(place)
     veil(image, LIGHT, on_boards(place, through))
     veil(image, LIGHT, spill(place, ImageChops.add(through, glow_of(place))))
-    plant(image)
-    veil(image, SHADE, dim_edges())
+    plant(room, image)
+    veil(image, SHADE, dim_edges(room))
     return image
 
 
 def opening(place: RoomPlace) -> Points:
-    """Return the shadow of the whole opening on the wall."""
+    """Return the shadow of the whole opening on the wall, px of the whole room."""
     wall = next(mark for mark in place.drawing["marks"] if "wall" in mark["role"].split())
-    points = place.sheet().points(wall["points"])
-    finer = place.sheet().pixels / place.pixels
+    left, top = (edge / place.room.share for edge in place.corner)
     return [
-        (place.corner[0] + x / finer - WALL_SHADOW[0], place.corner[1] + y / finer + WALL_SHADOW[1]) for x, y in points
+        (left + x / place.room.share - WALL_SHADOW[0], top + y / place.room.share + WALL_SHADOW[1])
+        for x, y in place.points(wall["points"])
     ]

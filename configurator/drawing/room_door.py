@@ -2,18 +2,19 @@
 
 from PIL import Image, ImageChops, ImageDraw
 
-from configurator.drawing.png import Sheet, put
-from configurator.drawing.room_place import COLORS, FINER, RoomPlace
-from configurator.drawing.room_setting import LIGHT, SHADE, blurred
+from configurator.drawing.png import put
+from configurator.drawing.room_place import COLORS, RoomPlace
+from configurator.drawing.room_setting import LIGHT, SHADE, blurred, veil
 from configurator.kernel.shapes import Mark
 from configurator.kernel.views.evening import OUTDOORS
 
-OUT_OF_FOCUS = 5 * FINER
+# Px of the whole room.
+OUT_OF_FOCUS = 5
 HAZE = 0.22
 BRASS = "#9b8455"
 COVERING = {"headrail", "frame", "louver", "cloth", "sheer", "rail", "rod"}
-# A covering's shadow on the leaf, px: how far aside and down, how soft; and how strong, of 255.
-SHADOW_ASIDE, SHADOW_DOWN, SHADOW_SOFT = 4 * FINER, 8 * FINER, 6 * FINER
+# A covering's shadow on the leaf, px of the whole room: how far aside and down, how soft; and how strong, of 255.
+SHADOW_ASIDE, SHADOW_DOWN, SHADOW_SOFT = 4, 8, 6
 SHADOW = 80
 
 
@@ -28,31 +29,33 @@ def is_face(mark: Mark, roles: set[str]) -> bool:
 
 
 def garden(place: RoomPlace) -> Image.Image:
-    """Return the garden, out of focus and in the sun."""
+    """Return the garden as large as the window, out of focus and in the sun."""
     sheet = place.sheet()
     for mark in place.drawing["marks"]:
         if mark["role"] in OUTDOORS:
             put(sheet, mark)
-    soft = blurred(sheet.image, OUT_OF_FOCUS)
+    soft = blurred(sheet.image, OUT_OF_FOCUS * place.room.share)
     return Image.blend(soft, Image.new("RGB", soft.size, LIGHT), HAZE)
 
 
-def polygons_mask(sheet: Sheet, marks: list[Mark]) -> Image.Image:
-    """Return a mask of the marks' outlines."""
-    mask = Image.new("L", sheet.image.size, 0)
+def glass_mask(place: RoomPlace, panes: list[Mark]) -> Image.Image:
+    """Return a mask of panes, as fine as the door is painted."""
+    mask = Image.new("L", place.fine_size, 0)
     brush = ImageDraw.Draw(mask)
-    for mark in marks:
-        brush.polygon(sheet.points(mark["points"]), fill=255)
+    for pane in panes:
+        brush.polygon(place.fine_points(pane["points"]), fill=255)
     return mask
 
 
-def cast_shadow(sheet: Sheet, marks: list[Mark], glass: Image.Image) -> None:
-    """Lay the covering's soft shadow on the leaf; the garden behind the glass takes none."""
-    faces = [mark for mark in marks if mark["shape"] == "polygon" and is_face(mark, COVERING)]
-    shadow = Image.new("L", sheet.image.size, 0)
-    shadow.paste(polygons_mask(sheet, faces), (SHADOW_ASIDE, SHADOW_DOWN))
-    shadow = blurred(shadow, SHADOW_SOFT).point([level * SHADOW // 255 for level in range(256)])
-    sheet.image.paste(SHADE, (0, 0), ImageChops.multiply(shadow, ImageChops.invert(glass)))
+def shadow_of(place: RoomPlace, marks: list[Mark]) -> Image.Image:
+    """Return the soft shadow of a covering's faces, as large as the window."""
+    shadow = Image.new("L", place.size, 0)
+    brush = ImageDraw.Draw(shadow)
+    aside, down = SHADOW_ASIDE * place.room.share, SHADOW_DOWN * place.room.share
+    for mark in marks:
+        if mark["shape"] == "polygon" and is_face(mark, COVERING):
+            brush.polygon([(x + aside, y + down) for x, y in place.points(mark["points"])], fill=SHADOW)
+    return blurred(shadow, SHADOW_SOFT * place.room.share)
 
 
 def painted_door(place: RoomPlace, ground: Image.Image) -> Image.Image:
@@ -60,15 +63,29 @@ def painted_door(place: RoomPlace, ground: Image.Image) -> Image.Image:
     marks = place.drawing["marks"]
     panes = [mark for mark in marks if has_role(mark, {"glass"})]
     start = next((at for at, mark in enumerate(marks) if is_face(mark, COVERING)), len(marks))
-    sheet = place.sheet(ground)
-    glass = polygons_mask(sheet, panes)
-    outside = garden(place)
+    sheet = place.sheet(place.room.finer)
+    sheet.paint_on(as_fine(place, ground))
+    outside = as_fine(place, garden(place))
     for at, mark in enumerate(marks):
         if at == start:
-            cast_shadow(sheet, marks[start:], glass)
+            # The garden behind the glass takes no shadow.
+            shadow = as_fine(place, shadow_of(place, marks[start:]))
+            veil(sheet.image, SHADE, ImageChops.subtract(shadow, glass_mask(place, panes)))
         if mark in panes:
-            sheet.image.paste(outside, (0, 0), polygons_mask(sheet, [mark]))
+            reveal(sheet.image, outside, glass_mask(place, [mark]))
         if mark["role"] not in OUTDOORS:
             sheet.palette = {**sheet.palette, "ground": BRASS if has_role(mark, {"handle"}) else COLORS["ground"]}
             put(sheet, mark)
-    return sheet.image.resize(place.size, Image.Resampling.BOX)
+    return sheet.image.reduce(place.room.finer)
+
+
+def as_fine(place: RoomPlace, image: Image.Image) -> Image.Image:
+    """Return a picture as large as the window as fine as the door is painted; made small, it is the same again."""
+    return image.resize(place.fine_size, Image.Resampling.NEAREST)
+
+
+def reveal(image: Image.Image, behind: Image.Image, mask: Image.Image) -> None:
+    """Show another picture through the white of a mask."""
+    part = mask.getbbox()
+    if part:
+        image.paste(behind.crop(part), part, mask.crop(part))

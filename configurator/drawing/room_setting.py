@@ -7,20 +7,22 @@ from functools import cache
 from PIL import Image, ImageDraw, ImageFilter
 
 from configurator.drawing.rgb import Color, rgb
+from configurator.drawing.room_size import FLOOR, HEIGHT, WIDTH, Points, RoomSize
 
-WIDTH, HEIGHT = 1800, 1080
-FLOOR = 890
 # How far boards lie apart at the wall and at the picture's foot, px: what is nearer looks larger by as much.
 BOARD_FAR, BOARD_NEAR = 62, 150
+# How high the plinth is along the foot of the wall, px.
+PLINTH = 46
 POT_FOOT = FLOOR + 62
 PLANT = 1712
+# What of a room holds the plant with its farthest leaves, px; a small room's pixels meet its edges.
+PLANT_BOX = (1470, 369, 1800, 969)
 # Every room has the same plant and the same grain.
 DICE = "astragal"
 # A blur so many times as wide as a pixel hides that it was made on coarser ones.
 COARSE = 2
 LIGHT = rgb("#fff1cf")
 SHADE = rgb("#3b2413")
-Points = list[tuple[float, float]]
 
 
 def ramp(top: Color, bottom: Color, size: tuple[int, int]) -> Image.Image:
@@ -43,29 +45,30 @@ def blurred(image: Image.Image, radius: float) -> Image.Image:
     return small.filter(ImageFilter.GaussianBlur(radius / step)).resize(image.size, Image.Resampling.BILINEAR)
 
 
-def soft_mask(shapes: list[Points], strength: int, blur: float) -> Image.Image:
-    """Return a mask of blurred shapes."""
-    mask = Image.new("L", (WIDTH, HEIGHT), 0)
-    brush = ImageDraw.Draw(mask)
-    for shape in shapes:
-        brush.polygon(shape, fill=strength)
-    return blurred(mask, blur)
+def soft_mask(room: RoomSize, shape: Points, strength: int, blur: float) -> Image.Image:
+    """Return a mask of a blurred shape of the whole room."""
+    mask = Image.new("L", room.across_down, 0)
+    ImageDraw.Draw(mask).polygon(room.points(shape), fill=strength)
+    return blurred(mask, blur * room.share)
 
 
 @cache
-def bare_room(middle: float) -> Image.Image:
-    """Return the wall and the floor, lit about a door whose middle is given in px; nobody may paint on it."""
-    image = Image.new("RGB", (WIDTH, HEIGHT))
-    image.paste(ramp(rgb("#e2cfb3"), rgb("#f1e3cb"), (WIDTH, FLOOR)), (0, 0))
-    image.paste(ramp(rgb("#b58a5d"), rgb("#7d5635"), (WIDTH, HEIGHT - FLOOR)), (0, FLOOR))
-    brush = ImageDraw.Draw(image)
+def bare_room(room: RoomSize, middle: float) -> Image.Image:
+    """Return the wall and the floor, lit about a door whose middle is given in px of the whole room; nobody may paint
+    on it."""
+    (wide, high), floor = room.across_down, room.floor
+    image = Image.new("RGB", (wide, high))
+    image.paste(ramp(rgb("#e2cfb3"), rgb("#f1e3cb"), (wide, floor)), (0, 0))
+    image.paste(ramp(rgb("#b58a5d"), rgb("#7d5635"), (wide, high - floor)), (0, floor))
+    brush, fine = ImageDraw.Draw(image), room.px(2)
     for at in range(-30, 31):
-        line = (middle + at * BOARD_FAR, FLOOR, middle + at * BOARD_NEAR, HEIGHT)
-        brush.line(line, fill=rgb("#8f6640"), width=2)
-    brush.rectangle((0, FLOOR - 46, WIDTH, FLOOR), fill=rgb("#f3e8d5"))
-    brush.line((0, FLOOR - 46, WIDTH, FLOOR - 46), fill=rgb("#cdb899"), width=2)
+        board: Points = [(middle + at * BOARD_FAR, FLOOR), (middle + at * BOARD_NEAR, HEIGHT)]
+        brush.line(room.points(board), fill=rgb("#8f6640"), width=fine)
+    plinth = room.px(FLOOR - PLINTH)
+    brush.rectangle((0, plinth, wide, floor), fill=rgb("#f3e8d5"))
+    brush.line((0, plinth, wide, plinth), fill=rgb("#cdb899"), width=fine)
     lit: Points = [(middle - 380, 40), (middle + 380, 40), (middle + 460, FLOOR), (middle - 460, FLOOR)]
-    veil(image, LIGHT, soft_mask([lit], 120, 120))
+    veil(image, LIGHT, soft_mask(room, lit, 120, 120))
     return image
 
 
@@ -81,54 +84,55 @@ def blade(x: float, y: float, angle: float, length: float) -> Points:
     ]
 
 
-def plant(image: Image.Image) -> None:
+def plant(room: RoomSize, image: Image.Image) -> None:
     """Paint a plant in a pot beside the door, a little out of focus, and its shadow on the boards."""
-    veil(image, SHADE, plant_shadow())
-    part = potted_plant().getbbox()
-    if part:
-        image.paste(potted_plant().crop(part), part, potted_plant().crop(part))
+    veil(image, SHADE, plant_shadow(room))
+    potted = potted_plant(room)
+    image.paste(potted, (room.px(PLANT_BOX[0]), room.px(PLANT_BOX[1])), potted)
 
 
 @cache
-def plant_shadow() -> Image.Image:
+def plant_shadow(room: RoomSize) -> Image.Image:
     """Return the mask of the plant's shadow."""
     back, front = POT_FOOT - 16, POT_FOOT + 30
     shadow: Points = [(PLANT - 115, back), (PLANT + 55, back), (PLANT + 15, front), (PLANT - 195, front)]
-    return soft_mask([shadow], 130, 14)
+    return soft_mask(room, shadow, 130, 14)
 
 
 @cache
-def potted_plant() -> Image.Image:
-    """Return the plant in its pot, on nothing."""
+def potted_plant(room: RoomSize) -> Image.Image:
+    """Return the plant in its pot, on nothing, as large as what it can lie in."""
     dice = random.Random(DICE)
-    foot = POT_FOOT
-    layer = Image.new("RGBA", (WIDTH, HEIGHT), (0, 0, 0, 0))
+    left, top, right, below = PLANT_BOX
+    stem, foot, floor = PLANT - left, POT_FOOT - top, FLOOR - top
+    layer = Image.new("RGBA", (right - left, below - top), (0, 0, 0, 0))
     brush = ImageDraw.Draw(layer)
     for _ in range(64):
         bend = dice.uniform(-1.2, 1.2)
         reach = dice.uniform(0.45, 1.0)
-        tip = (PLANT + math.sin(bend) * 110 * reach, FLOOR - 90 - math.cos(bend) * 260 * reach)
+        tip = (stem + math.sin(bend) * 110 * reach, floor - 90 - math.cos(bend) * 260 * reach)
         green = rgb(dice.choice(("#5d6d3f", "#74844c", "#8a965a", "#4c5c38")))
-        brush.line([(PLANT, FLOOR - 80), tip], fill=(*rgb("#5b6238"), 255), width=3)
+        brush.line([(stem, floor - 80), tip], fill=(*rgb("#5b6238"), 255), width=3)
         brush.polygon(
             blade(*tip, bend - math.pi / 2 + dice.uniform(-0.7, 0.7), dice.uniform(70, 120)), fill=(*green, 255)
         )
-    pot = [(PLANT - 70, FLOOR - 90), (PLANT + 70, FLOOR - 90), (PLANT + 50, foot), (PLANT - 50, foot)]
+    pot = [(stem - 70, floor - 90), (stem + 70, floor - 90), (stem + 50, foot), (stem - 50, foot)]
     brush.polygon(pot, fill=(*rgb("#a8643e"), 255))
-    brush.polygon([(PLANT + 17, FLOOR - 90), *pot[1:3], (PLANT + 11, foot)], fill=(*rgb("#b9744a"), 255))
-    brush.rectangle((PLANT - 79, FLOOR - 104, PLANT + 79, FLOOR - 78), fill=(*rgb("#b06c44"), 255))
-    return layer.filter(ImageFilter.GaussianBlur(1.6))
+    brush.polygon([(stem + 17, floor - 90), *pot[1:3], (stem + 11, foot)], fill=(*rgb("#b9744a"), 255))
+    brush.rectangle((stem - 79, floor - 104, stem + 79, floor - 78), fill=(*rgb("#b06c44"), 255))
+    size = (room.px(layer.width), room.px(layer.height))
+    return layer.filter(ImageFilter.GaussianBlur(1.6)).resize(size, Image.Resampling.BOX)
 
 
 @cache
-def dim_edges() -> Image.Image:
+def dim_edges(room: RoomSize) -> Image.Image:
     """Return the mask of the shade that lies about the edges of a picture."""
-    return Image.radial_gradient("L").resize((WIDTH, HEIGHT)).point([level * level // 1100 for level in range(256)])
+    return Image.radial_gradient("L").resize(room.across_down).point([level * level // 1100 for level in range(256)])
 
 
 @cache
 def grain() -> Image.Image:
-    """Return a faint grain around middle gray."""
+    """Return a faint grain around middle gray, for the whole room."""
     noise = Image.frombytes("L", (WIDTH // 2, HEIGHT // 2), random.Random(DICE).randbytes(WIDTH * HEIGHT // 4))
     speckle = noise.resize((WIDTH, HEIGHT), Image.Resampling.BICUBIC).point([123 + at // 26 for at in range(256)])
     return Image.merge("RGB", (speckle, speckle, speckle))

@@ -4,8 +4,9 @@ from PIL import Image, ImageChops, ImageDraw, ImageFilter
 
 from configurator.drawing.png import bar_points
 from configurator.drawing.room_door import COVERING, is_face
-from configurator.drawing.room_place import FINER, RoomPlace
-from configurator.drawing.room_setting import BOARD_FAR, BOARD_NEAR, FLOOR, HEIGHT, WIDTH, Points, blurred
+from configurator.drawing.room_place import RoomPlace
+from configurator.drawing.room_setting import BOARD_FAR, BOARD_NEAR, blurred
+from configurator.drawing.room_size import Points
 from configurator.kernel.shapes import Mark
 from configurator.kernel.views.tones import GLOW
 
@@ -23,14 +24,13 @@ SPILL_WIDE, SPILL = 40, 110
 
 def sun_through(place: RoomPlace) -> Image.Image:
     """Return how much of the sun comes straight through each point of the window, past whatever hangs before glass."""
-    sheet = place.sheet()
-    through = Image.new("L", sheet.image.size, 0)
+    through = Image.new("L", place.fine_size, 0)
     for mark in place.drawing["marks"]:
         if "glass" in mark["role"].split():
-            ImageDraw.Draw(through).polygon(sheet.points(mark["points"]), fill=255)
+            ImageDraw.Draw(through).polygon(place.fine_points(mark["points"]), fill=255)
         elif is_face(mark, IN_THE_WAY) and mark["fade"] > 0:
-            through = held_back(through, [sheet.points(outline) for outline in outlines_of(mark)], mark["fade"])
-    return through.reduce(FINER)
+            through = held_back(through, [place.fine_points(outline) for outline in outlines_of(mark)], mark["fade"])
+    return through.reduce(place.room.finer)
 
 
 def outlines_of(mark: Mark) -> list[list[float]]:
@@ -49,27 +49,28 @@ def held_back(through: Image.Image, outlines: list[Points], share: float) -> Ima
 
 def glow_of(place: RoomPlace) -> Image.Image:
     """Return how bright the cloth stands before the glass, at each point of the window."""
-    sheet = place.sheet()
-    bright = Image.new("L", sheet.image.size, 0)
+    bright = Image.new("L", place.fine_size, 0)
     brush = ImageDraw.Draw(bright)
     for mark in place.drawing["marks"]:
         if is_face(mark, {GLOW}):
             for outline in outlines_of(mark):
-                brush.polygon(sheet.points(outline), fill=round(mark["fade"] * 255))
-    return bright.reduce(FINER)
+                brush.polygon(place.fine_points(outline), fill=round(mark["fade"] * 255))
+    return bright.reduce(place.room.finer)
 
 
 def on_boards(place: RoomPlace, through: Image.Image) -> Image.Image:
     """Return where the sun that comes through falls on the floor, from the wall towards the eye."""
-    floor = (WIDTH, HEIGHT - FLOOR)
+    room = place.room
+    (wide, high), spread = room.across_down, room.px(SUN_SPREAD)
+    floor = (wide, high - room.floor)
     lit = through.transform(
         floor, Image.Transform.PERSPECTIVE, from_floor(place, through.size), Image.Resampling.BILINEAR
     )
-    near = Image.new("L", (WIDTH, HEIGHT - FLOOR + SUN_SPREAD), 0)
-    near.paste(lit, (0, SUN_SPREAD))
-    soft = near.filter(ImageFilter.GaussianBlur(SUN_SOFT)).point([level * SUN // 255 for level in range(256)])
-    whole = Image.new("L", (WIDTH, HEIGHT), 0)
-    whole.paste(soft, (0, FLOOR - SUN_SPREAD))
+    near = Image.new("L", (wide, floor[1] + spread), 0)
+    near.paste(lit, (0, spread))
+    soft = near.filter(ImageFilter.GaussianBlur(SUN_SOFT * room.share))
+    whole = Image.new("L", (wide, high), 0)
+    whole.paste(soft.point([level * SUN // 255 for level in range(256)]), (0, room.floor - spread))
     return whole
 
 
@@ -80,7 +81,7 @@ def from_floor(place: RoomPlace, size: tuple[int, int]) -> tuple[float, ...]:
     larger, so the row lies ``EYE_AWAY × (1 - 1 / larger)`` mm into the room; so far the sun has fallen, and gone aside.
     """
     wide, high = size
-    growth = (BOARD_NEAR / BOARD_FAR - 1) / (HEIGHT - FLOOR)
+    growth = (BOARD_NEAR / BOARD_FAR - 1) / (place.room.across_down[1] - place.room.floor)
     aside, down = (EYE_AWAY * share * place.pixels for share in (SUN_ASIDE, SUN_HIGH))
     return (
         1.0,
@@ -96,6 +97,6 @@ def from_floor(place: RoomPlace, size: tuple[int, int]) -> tuple[float, ...]:
 
 def spill(place: RoomPlace, bright: Image.Image) -> Image.Image:
     """Return the light that spills about what is bright in the window."""
-    whole = Image.new("L", (WIDTH, HEIGHT), 0)
+    whole = Image.new("L", place.room.across_down, 0)
     whole.paste(bright, place.corner)
-    return blurred(whole, SPILL_WIDE).point([level * SPILL // 255 for level in range(256)])
+    return blurred(whole, SPILL_WIDE * place.room.share).point([level * SPILL // 255 for level in range(256)])

@@ -2,6 +2,7 @@
 
 from functools import lru_cache
 from itertools import pairwise
+from typing import cast
 
 from PIL import Image, ImageDraw
 
@@ -53,12 +54,8 @@ class Texture:
 
     def __init__(self, color: str, weave: str, pixels: float) -> None:
         self.tile = tile_image(color, weave, pixels)
-
-    @property
-    def even(self) -> Color | None:
-        """The one color of what is too fine or too smooth to show; None where there is more to see."""
-        color = self.tile.getpixel((0, 0))
-        return color if self.tile.size == (1, 1) and isinstance(color, tuple) else None  # type: ignore[return-value]
+        # The one color of what is too fine or too smooth to show; None where there is more to see.
+        self.even = cast(Color, self.tile.getpixel((0, 0))) if self.tile.size == (1, 1) else None
 
     def crop(self, box: tuple[int, int, int, int]) -> Image.Image:
         """Return what of the surface lies in a box of the picture."""

@@ -56,6 +56,13 @@ def test_a_name_too_long_for_its_line_stays_on_the_card() -> None:
     assert [edge.getcolors() for edge in edges] == [[(8 * (HEIGHT - 100), rgb(colors()["paper"]))]] * 2
 
 
+def test_a_showroom_s_name_too_long_for_its_line_stays_on_the_card() -> None:
+    shown = made(Words("Lantern & Sill and all their daughters " * 4, "Roller shade", "Garden pair"))
+    beside = [(0, FOOT[1], 8, HEIGHT), (WIDTH - 8, FOOT[1], WIDTH, HEIGHT)]
+    assert [shown.crop(box).getcolors() for box in beside] == [[(8 * (HEIGHT - FOOT[1]), rgb(colors()["paper"]))]] * 2
+    assert differ(shown, made(Words("", "Roller shade", "Garden pair")), FOOT)
+
+
 def test_a_card_wears_the_showroom_s_colors() -> None:
     words = Words("Lantern & Sill", "Roller shade", "Garden pair")
     single = Image.open(io.BytesIO(card(PICTURE, words, colors() | OWN))).convert("RGB")

@@ -1,10 +1,11 @@
 """What the sun does in a painted room: it falls through what is left clear, and stands in the cloth."""
 
 import pytest
-from PIL import Image, ImageStat
+from PIL import Image, ImageChops, ImageStat
 
+from configurator.drawing.room import smooth_room
 from configurator.drawing.room_place import RoomPlace
-from configurator.drawing.room_setting import FLOOR, HEIGHT
+from configurator.drawing.room_size import SMALL, WHOLE, RoomSize
 from configurator.drawing.room_sun import glow_of, on_boards, sun_through
 from configurator.kernel.mount.hung import hung
 from configurator.kernel.shapes import Family
@@ -23,10 +24,10 @@ def cloth(view: float, light: float) -> Family:
     return {**given, "numbers": {**given["numbers"], "cloth_view": view, "cloth_light": light}}
 
 
-def placed(covering: Family, at: str, door: str = "single") -> RoomPlace:
+def placed(covering: Family, at: str, door: str = "single", room: RoomSize = WHOLE) -> RoomPlace:
     """Return a covering on a door, in the room."""
     given = subject(hung(DOORS[door], covering, {}), place_of("open roll", at), HOUSEHOLD, ENGLISH)
-    return RoomPlace(elevation_alone(drafted(DOORS[door], given, ENGLISH, "mm")))
+    return RoomPlace(elevation_alone(drafted(DOORS[door], given, ENGLISH, "mm")), room)
 
 
 def brightness(picture: Image.Image) -> float:
@@ -55,16 +56,27 @@ def test_cloth_before_the_glass_glows_as_its_light_says() -> None:
     assert glows[2] == pytest.approx(2 * glows[1], rel=0.05)
 
 
-def test_the_sun_lies_on_the_floor_alone() -> None:
-    place = placed(cloth(0.0, 0.0), "open")
+@pytest.mark.parametrize("room", [WHOLE, SMALL])
+def test_the_sun_lies_on_the_floor_alone(room: RoomSize) -> None:
+    place = placed(cloth(0.0, 0.0), "open", room=room)
     left, top, right, foot = on_boards(place, sun_through(place)).getbbox() or (0, 0, 0, 0)
-    assert FLOOR - 12 <= top < foot <= HEIGHT
+    assert room.floor - 12 * room.share <= top < foot <= room.across_down[1]
     assert left < right
 
 
+@pytest.mark.parametrize("room", [WHOLE, SMALL])
 @pytest.mark.parametrize("door", DOORS)
-def test_every_door_stands_in_the_room(door: str) -> None:
-    left, top, right, foot = placed(cloth(0.0, 0.0), "open", door).box
-    assert foot == FLOOR
+def test_every_door_stands_in_the_room(door: str, room: RoomSize) -> None:
+    left, top, right, foot = placed(cloth(0.0, 0.0), "open", door, room).box
+    assert foot == room.floor
     assert top > 0
-    assert 500 < left < right < 1700
+    assert 500 * room.share < left < right < 1700 * room.share
+
+
+def test_a_small_room_shows_what_the_whole_one_shows() -> None:
+    drawing = placed(cloth(0.0, 0.3), "0.4").drawing
+    whole, small = smooth_room(drawing, WHOLE), smooth_room(drawing, SMALL)
+    tiles = (60, 36)
+    apart = ImageChops.difference(*(picture.resize(tiles, Image.Resampling.BOX) for picture in (whole, small)))
+    assert max(most for _, most in apart.getextrema()) < 20
+    assert max(ImageStat.Stat(apart).mean) < 1

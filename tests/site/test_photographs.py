@@ -130,7 +130,7 @@ def test_every_covering_is_seen_in_its_room(demo: Path) -> None:
     for page in coverings:
         pictures = parsed(page)[0].xpath("//figure[@class='seen']/img")
         shown = [plain_name(path.name) for picture in pictures for path in sources(page, picture).values()]
-        assert f"room-{page.stem}-800.webp" in shown
+        assert f"room-{page.stem}-768.webp" in shown
         assert all(picture.get("alt") for picture in pictures)
         assert all(path.is_file() for picture in pictures for path in sources(page, picture).values())
     rooms = {path.name: path.stat().st_size for path in (demo / "assets").glob("room-*.webp")}
@@ -142,8 +142,8 @@ def test_every_covering_is_seen_in_its_room(demo: Path) -> None:
 def test_a_room_shows_the_covering_itself(demo: Path) -> None:
     tones = {}
     for name in ("metal-blind", "wood-blind", "traversing-drapery", "louvered-shutter"):
-        with Image.open(asset(demo, f"room-{name}-800.webp")) as room:
-            tones[name] = room.convert("RGB").crop((280, 80, 480, 480)).resize((8, 8)).tobytes()
+        with Image.open(asset(demo, f"room-{name}-768.webp")) as room:
+            tones[name] = room.convert("RGB").crop((269, 77, 461, 461)).resize((8, 8)).tobytes()
     assert len(set(tones.values())) == len(tones)
 
 

@@ -5,10 +5,10 @@ from collections.abc import Iterator
 
 from PIL import Image
 
-from configurator.drawing import room_setting
 from configurator.drawing.photo import HERO, Cut, picture_sizes
 from configurator.drawing.picture_card import jpeg, room_backdrop
 from configurator.drawing.room import room_picture, smooth_room
+from configurator.drawing.room_size import SMALL, WHOLE
 from configurator.kernel.message import message
 from configurator.kernel.shapes import Door, Drawing, Family
 from configurator.site.drawings.pictures import bare, family_window
@@ -19,10 +19,10 @@ from configurator.site.house import House
 FIRST = "painted-room"
 # Where in the first page's room the door is.
 FIRST_FOCUS = "72% 75%"
-SIZE = (room_setting.WIDTH, room_setting.HEIGHT)
-# A covering's room shows the door and the plant beside it, with less of the wall: from where to where, px.
-CLOSE = Cut("room", 0.0, (800,))
-NEAR = (648, 90, 1800, 1050)
+# A covering's room shows the door and the plant beside it, with less of the wall: from where to where in a small
+# one, px.
+NEAR = (432, 60, 1200, 700)
+CLOSE = Cut("room", 0.0, (NEAR[2] - NEAR[0],))
 # Of a backdrop on which words are still to be written.
 KEPT_QUALITY = 92
 BACKDROP = "backdrop"
@@ -31,7 +31,7 @@ BACKDROP = "backdrop"
 def hero_photo(house: House) -> ShownPhoto:
     """Return the picture that the first page opens with."""
     own = shown_photo(house, house.showroom.photo, HERO)
-    return own or shown_picture(FIRST, SIZE, (room_words(house, *room_subject(house)), ""), HERO)
+    return own or shown_picture(FIRST, WHOLE.across_down, (room_words(house, *room_subject(house)), ""), HERO)
 
 
 def hero_focus(house: House) -> str:
@@ -76,7 +76,7 @@ def covering_room(house: House, door: Door, family: Family) -> dict[str, bytes]:
     colors = house.first.colors
 
     def made() -> dict[str, bytes]:
-        room = smooth_room(room_drawing(house, door, family))
+        room = smooth_room(room_drawing(house, door, family), SMALL)
         files = picture_sizes(room.crop(NEAR), CLOSE)
         return {**files, BACKDROP: jpeg(room_backdrop(room, colors), KEPT_QUALITY)}
 
