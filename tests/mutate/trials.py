@@ -6,6 +6,7 @@ import subprocess
 import sys
 from pathlib import Path
 
+from tests.mutate.reached import Reached
 from tests.mutate.slips import Slip
 
 ROOT = Path(__file__).resolve().parents[2]
@@ -43,12 +44,16 @@ def tests_for(slip: Slip) -> list[list[str]]:
     return steps
 
 
+def world_of(place: Path) -> dict[str, str]:
+    """Return the environment in which a copy of the house is what tests import."""
+    return {**os.environ, "PYTHONPATH": str(place), "PYTHONDONTWRITEBYTECODE": "1", "CI": "1"}
+
+
 def passes(place: Path, tests: list[str]) -> bool:
     """Return whether the tests pass in a copy of the house."""
     command = [sys.executable, "-m", "pytest", "-x", "-q", *tests]
-    world = {**os.environ, "PYTHONPATH": str(place), "PYTHONDONTWRITEBYTECODE": "1", "CI": "1"}
     try:
-        run = subprocess.run(command, cwd=place, env=world, capture_output=True, timeout=PATIENCE)
+        run = subprocess.run(command, cwd=place, env=world_of(place), capture_output=True, timeout=PATIENCE)
     except subprocess.TimeoutExpired:
         return False
     return run.returncode == 0
@@ -59,12 +64,14 @@ def stands(place: Path, slip: Slip) -> bool:
     return all(passes(place, tests) for tests in tests_for(slip))
 
 
-def is_noticed(place: Path, slip: Slip) -> bool:
-    """Return whether some test fails when the slip is made in the copy of the house."""
+def is_noticed(place: Path, slip: Slip, known: Reached) -> bool:
+    """Return whether some test fails when the slip is made in the copy of the house: of those that run its line first,
+    then of all that are there for its room."""
     file = place / slip.file.relative_to(ROOT)
     before = file.read_text(encoding="utf-8")
     file.write_text(slip.text, encoding="utf-8")
     try:
-        return not all(passes(place, tests) for tests in tests_for(slip))
+        nearest = known.tests(str(slip.file.relative_to(ROOT)), slip.line)
+        return not all(passes(place, tests) for tests in [nearest, *tests_for(slip)] if tests)
     finally:
         file.write_text(before, encoding="utf-8")
