@@ -32,7 +32,7 @@ class Reached(NamedTuple):
 
 def reached(place: Path, world: dict[str, str]) -> Reached:
     """Run the quick tests in a copy of the house, and return what each runs."""
-    settings, times, told = place / "reached.ini", place / "times.xml", place / "reached.json"
+    settings, times, told = place / "coverage.ini", place / "times.xml", place / "reached.json"
     settings.write_text(SETTINGS.format(place=place), encoding="utf-8")
     coverage = [sys.executable, "-m", "coverage"]
     tests = [f"tests/{room}" for room in QUICK]
