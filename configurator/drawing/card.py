@@ -6,7 +6,7 @@ from typing import NamedTuple
 from PIL import Image, ImageDraw, ImageFont
 
 from configurator.drawing.card_colors import OWN_INDEX, Palette, in_few_colors
-from configurator.drawing.flat_png import flat_png
+from configurator.drawing.flat_png import Strip, flat_png, strip_of
 from configurator.drawing.png import Sheet, is_annotation, put
 from configurator.drawing.rgb import rgb
 from configurator.drawing.typeface import typeface
@@ -29,7 +29,8 @@ SENTENCE_LINES = 3
 NAME_SIZES = (34, 28, 22)
 LINE_SIZES = (24, 20, 16)
 FOOT_SIZES = (20,)
-NAME_TOP, LINE_TOP, FOOT_TOP = 84, 126, 589
+# How far down in its strip each line has its foot, and how high the strip is: with the drawings' they make up a card.
+NAME_HIGH, LINE_HIGH, FOOT_HIGH = (128, 127), (30, 95), (39, 54)
 
 
 class Words(NamedTuple):
@@ -109,32 +110,36 @@ def card(picture: Image.Image, words: Words, palette: Palette) -> bytes:
     brush = ImageDraw.Draw(image)
     brush.line((WIDTH - EDGE - ACROSS, HEIGHT - EDGE, WIDTH, HEIGHT - EDGE), fill=palette["ink"], width=FLOOR)
     write(image, words, WIDTH - 3 * EDGE - ACROSS, palette)
-    return flat_png(in_few_colors(image, palette))
+    flat = in_few_colors(image, palette)
+    return flat_png([strip_of(flat)], flat.getpalette() or [])
 
 
 def pair_card(pictures: list[Image.Image], words: Words, palette: Palette) -> bytes:
     """Return a link preview of a drawing in two states side by side, under its title and the line."""
-    strip = in_few_colors(side_by_side(pictures, palette), palette)
-    image = Image.new("P", (WIDTH, HEIGHT), OWN_INDEX["paper"])
-    image.putpalette(strip.getpalette() or [])
-    image.paste(strip, (0, HEIGHT - EDGE - DOWN))
-    image.paste(OWN_INDEX["ink"], (0, NAME_TOP), hard_line(words.title, NAME_SIZES))
-    image.paste(OWN_INDEX["ink"], (0, LINE_TOP), hard_line(words.line, LINE_SIZES))
-    image.paste(OWN_INDEX["warm"], (0, FOOT_TOP), hard_line(words.showroom, FOOT_SIZES))
-    return flat_png(image)
+    flat = in_few_colors(side_by_side(pictures, palette), palette)
+    strips = [
+        name_strip(words.title, "ink", NAME_HIGH, NAME_SIZES),
+        name_strip(words.line, "ink", LINE_HIGH, LINE_SIZES),
+        strip_of(flat),
+        name_strip(words.showroom, "warm", FOOT_HIGH, FOOT_SIZES),
+    ]
+    return flat_png(strips, flat.getpalette() or [])
 
 
 @lru_cache(maxsize=64)
-def hard_line(text: str, sizes: tuple[int, ...]) -> Image.Image:
-    """Return the mask of one line as large as it goes, across a card; its letters have hard edges.
+def name_strip(text: str, color: str, place: tuple[int, int], sizes: tuple[int, ...]) -> Strip:
+    """Return one line as large as it goes, in a color across a card: so far down to its foot, and so high in all, px.
 
     Of cards with two drawings there are hundreds, and smooth letters would be a quarter of their bytes; their few names
     come again and again.
     """
+    foot, high = place
     lines, font = as_large(text, WIDTH - 2 * EDGE, sizes, 1)
-    mask = Image.new("1", (WIDTH, sum(font.getmetrics())))
-    ImageDraw.Draw(mask).text((WIDTH // 2, 0), "".join(lines), font=font, fill=1, anchor="ma")
-    return mask
+    strip = Image.new("P", (WIDTH, high), OWN_INDEX["paper"])
+    brush = ImageDraw.Draw(strip)
+    brush.fontmode = "1"
+    brush.text((WIDTH // 2, foot), "".join(lines), font=font, fill=OWN_INDEX[color], anchor="md")
+    return strip_of(strip)
 
 
 def side_by_side(pictures: list[Image.Image], palette: Palette) -> Image.Image:
