@@ -21,7 +21,7 @@ from tests.words import SET
 
 # A function of the kernel by its name, asked with many inputs.
 Asked = Callable[[str, list[Any]], list[Any]]
-# One text each way, since Playwright takes milliseconds to hand over each of many thousand lists; a language goes by name.
+# One text each way, since Playwright takes milliseconds to hand over each of thousands of lists; languages go by name.
 ASK = """([name, all]) => JSON.stringify(JSON.parse(all).map((one) =>
     Astragal.kernel[name](...one.map((part) => part?.spoken ? languages[part.spoken] : part))))"""
 SCRAPS = [
