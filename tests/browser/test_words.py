@@ -1,5 +1,6 @@
 """Lengths and words as a browser reads and writes them: the very same as Python."""
 
+import json
 import random
 from collections.abc import Callable, Iterator
 from typing import Any
@@ -20,6 +21,9 @@ from tests.words import SET
 
 # A function of the kernel by its name, asked with many inputs.
 Asked = Callable[[str, list[Any]], list[Any]]
+# One text each way, since Playwright takes milliseconds to hand over each of thousands of lists; languages go by name.
+ASK = """([name, all]) => JSON.stringify(JSON.parse(all).map((one) =>
+    Astragal.kernel[name](...one.map((part) => part?.spoken ? languages[part.spoken] : part))))"""
 SCRAPS = [
     "22",
     "1/2",
@@ -64,12 +68,24 @@ POLISH: Words = {
 LANGUAGES = [ENGLISH, POLISH, speech("es"), speech("tr"), speech("ja")]
 
 
+def handed(part: Any) -> Any:
+    """Return part of an input as the page is given it: a language by its name."""
+    return {"spoken": part["language"]} if any(part is one for one in LANGUAGES) else part
+
+
 @pytest.fixture
 def theirs(browser: Browser) -> Iterator[Asked]:
     """Ask a function of the translated kernel with many inputs."""
     page = browser.new_page()
     page.add_script_tag(content=kernel_js())
-    yield lambda name, inputs: page.evaluate(f"all => all.map((one) => Astragal.kernel.{name}(...one))", inputs)
+    page.evaluate("all => { window.languages = all; }", {words["language"]: words for words in LANGUAGES})
+
+    def ask(name: str, inputs: list[Any]) -> list[Any]:
+        given = json.dumps([[handed(part) for part in one] for one in inputs])
+        found: list[Any] = json.loads(page.evaluate(ASK, [name, given]))
+        return found
+
+    yield ask
     page.close()
 
 

@@ -62,7 +62,8 @@ def fragment(
 
 def open_page(page: Page, address: str) -> None:
     """Open an address of the configurator anew and wait for all that its step shows, and for the paper."""
-    page.goto("about:blank")
+    if page.url != "about:blank":
+        page.goto("about:blank")
     page.goto(address)
     page.locator(".onward").wait_for(state="attached")
     page.wait_for_function("Boolean(Astragal.page.sheetPages && Astragal.page.clientPages)")
