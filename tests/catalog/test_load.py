@@ -41,7 +41,8 @@ def test_what_nobody_measured_takes_a_preset_that_is_marked_as_assumed(loaded: C
     assert not measures["pair.meeting_gap"].assumed
     assert measures["hinges.heights.1"].assumed
     assert measures["handle.height"].value == 914.4
-    assert len(loaded.doors["garden-pair"]["hinge_heights"]) == 3
+    # Of a leaf 80 in high, 10 mm above the floor: 11 in above its bottom, 7 in below its top, and half way between.
+    assert loaded.doors["garden-pair"]["hinge_heights"] == pytest.approx([289.4, 1076.8, 1864.2])
 
 
 def test_measured_hinge_heights_are_kept(content: Path) -> None:
