@@ -160,6 +160,19 @@ def test_a_sheet_names_its_scale_and_fits_a4_and_letter_at_it(units: str, scale:
     assert said == scale
 
 
+def test_the_marks_of_the_section_stand_clear_of_the_elevation_and_look_to_its_right() -> None:
+    drawing = drawn("sheet", "single", "cellular", "0.4", "mm")
+    upper, lower = (mark["points"] for mark in drawing["marks"] if mark["role"] == "cut" and mark["shape"] == "line")
+    # Of the three views the elevation is drawn first, and its casing before all that is within.
+    casing = span(with_role(drawing, "wall")[:1], 1)[0]
+    assert upper[0] == upper[2] == lower[0] == lower[2]
+    assert upper[1] < upper[3] < casing
+    assert 0 < lower[1] < lower[3]
+    arrows = [mark["points"] for mark in with_role(drawing, "seen") if mark["points"][0] == upper[0]]
+    assert [arrow[1] for arrow in arrows] == [upper[1], lower[3]]
+    assert all(arrow[3] == arrow[1] and arrow[2] > arrow[0] for arrow in arrows)
+
+
 def test_a_sheet_says_what_on_which_door_and_where_it_stands() -> None:
     said = words(drawn("sheet", "pair", "cellular", "0.4"))
     assert {"Cellular shade", "Garden pair", "40% down"} <= set(said)
