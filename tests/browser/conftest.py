@@ -12,7 +12,6 @@ import pytest
 from playwright.sync_api import Browser, BrowserContext, Error, Page, expect, sync_playwright
 
 from configurator.local import address_of, folder_server
-from tests.browser.contexts import TIMEOUT_MS, Contexts
 
 FLAGS = [
     "--no-sandbox",
@@ -27,7 +26,11 @@ FLAGS = [
 ]
 # Debian's without windows takes a third less of the processor; where there is none, the one Playwright installed.
 CHROMIUM = shutil.which("chromium-headless-shell")
+# So long is waited before something is held to come never, on a machine with much else to do too.
+TIMEOUT_MS = 30_000
 expect.set_options(timeout=TIMEOUT_MS)
+# What Playwright itself says in a page where it blocks them.
+BLOCKED = "Service Worker registration blocked by Playwright"
 RUNNING: list[Browser] = []
 
 OpenContext = Callable[..., BrowserContext]
@@ -101,17 +104,42 @@ def browser() -> Iterator[Browser]:
         running.close()
 
 
-@pytest.fixture(scope="session")
-def contexts(browser: Browser, origin: str) -> Contexts:
-    """The contexts of this run."""
-    return Contexts(browser, origin)
+def watch(context: BrowserContext, origin: str, complaints: list[str]) -> None:
+    """Note everything that a calm page does not do."""
+    homes = (origin, "file://", "data:", "blob:", "about:")
+
+    def note_request(url: str) -> None:
+        if not url.startswith(homes):
+            complaints.append(f"request leaves the origin: {url}")
+
+    def note_console(kind: str, text: str) -> None:
+        if text != BLOCKED:
+            complaints.append(f"console {kind}: {text}")
+
+    context.on("request", lambda request: note_request(request.url))
+    context.on("console", lambda message: note_console(message.type, message.text))
+    context.on("weberror", lambda error: complaints.append(f"uncaught: {error.error}"))
 
 
 @pytest.fixture
-def open_context(contexts: Contexts) -> Iterator[OpenContext]:
-    """A function that opens a browser context as ``Contexts.open`` does, watched until the test ends."""
-    yield contexts.open
-    assert contexts.end_test() == []
+def open_context(browser: Browser, origin: str) -> Iterator[OpenContext]:
+    """A function that opens a browser context with Playwright's options, watched until the test ends."""
+    complaints: list[str] = []
+    opened: list[BrowserContext] = []
+
+    def open_one(**options: Any) -> BrowserContext:
+        home = options.pop("base_url", origin)
+        # What is kept on the device would come between a test and the site; test_without_signal.py tries it.
+        context = browser.new_context(base_url=home, **{"service_workers": "block", **options})
+        context.set_default_timeout(TIMEOUT_MS)
+        watch(context, home, complaints)
+        opened.append(context)
+        return context
+
+    yield open_one
+    for context in opened:
+        context.close()
+    assert complaints == []
 
 
 @pytest.fixture

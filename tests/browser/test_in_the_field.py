@@ -25,7 +25,9 @@ def field(tmp_path_factory: pytest.TempPathFactory, demo_answers: Callable[[], A
 @pytest.fixture
 def offline(open_context: OpenContext) -> Page:
     """A page of a browser without a network."""
-    return open_context(viewport={"width": 390, "height": 844}, offline=True).new_page()
+    context = open_context(viewport={"width": 390, "height": 844})
+    context.set_offline(True)
+    return context.new_page()
 
 
 def shelf(page: Page) -> list[str]:

@@ -57,7 +57,7 @@ def late(route: Route) -> None:
 def test_the_very_first_page_is_set_in_them_and_stands_still(open_context: OpenContext) -> None:
     for (kind, address), size in zip(KINDS.items(), cycle(("phone", "desk")), strict=False):
         # What one context has unpacked is not there in the next.
-        page = open_context(unused=True, viewport=viewport(size)).new_page()
+        page = open_context(viewport=viewport(size)).new_page()
         page.add_init_script(WATCH)
         page.route("**/assets/site.*.css", late)
         page.goto(address, wait_until="networkidle")

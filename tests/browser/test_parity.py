@@ -1,19 +1,15 @@
 """The kernel in Python and the kernel in a browser tell the same, to 1e-9."""
 
 import json
-import multiprocessing
 import random
 from collections.abc import Iterator
-from concurrent.futures import ProcessPoolExecutor
-from functools import cache
 
 import pytest
 from playwright.sync_api import Browser, Page
 
 from configurator.browser.catalog_json import page_catalog
 from configurator.browser.link.shapes import Stock
-from configurator.catalog import Catalog, load
-from configurator.places import CONTENT
+from configurator.catalog import Catalog
 from tests.browser.parity import VIEWS, Condensed, asked, condensed, kernel_page, sent, told_apart, unequal, views_of
 from tests.cases import seeded_case
 
@@ -30,16 +26,8 @@ def kernel(browser: Browser, catalog: Catalog) -> Iterator[Page]:
     page.close()
 
 
-@cache
-def content() -> tuple[Catalog, Stock]:
-    """Return the starter content and what links refer to of it, read once by each process."""
-    catalog = load(CONTENT)
-    return catalog, page_catalog(catalog)
-
-
-def python_side(seed: int, numbers: range, thorough: bool) -> tuple[str, Condensed]:
+def python_side(catalog: Catalog, stock: Stock, seed: int, numbers: range, thorough: bool) -> tuple[str, Condensed]:
     """Return a batch of cases as the browser is given them, and what Python tells of them."""
-    catalog, stock = content()
     batch = [seeded_case(catalog, seed, number) for number in numbers]
     drawn = [views_of(number, thorough) for number in numbers]
     told = condensed([asked(case, stock, views, thorough) for case, views in zip(batch, drawn, strict=True)])
@@ -48,13 +36,12 @@ def python_side(seed: int, numbers: range, thorough: bool) -> tuple[str, Condens
 
 def compare(kernel: Page, catalog: Catalog, seed: int, count: int, thorough: bool) -> None:
     """Ask ``count`` cases of a seed on both sides; fail with the first that differs."""
-    batches = [range(start, start + BATCH) for start in range(0, count, BATCH)]
-    with ProcessPoolExecutor(2, multiprocessing.get_context("spawn")) as pool:
-        sides = pool.map(python_side, [seed] * len(batches), batches, [thorough] * len(batches))
-        for numbers, (text, mine) in zip(batches, sides, strict=True):
-            for place in unequal(mine, kernel.evaluate("askedAll", text)):
-                pool.shutdown(wait=False, cancel_futures=True)
-                report(kernel, catalog, seed, numbers[place])
+    stock = page_catalog(catalog)
+    for start in range(0, count, BATCH):
+        numbers = range(start, min(start + BATCH, count))
+        text, mine = python_side(catalog, stock, seed, numbers, thorough)
+        for place in unequal(mine, kernel.evaluate("askedAll", text)):
+            report(kernel, catalog, seed, numbers[place])
 
 
 def report(kernel: Page, catalog: Catalog, seed: int, number: int) -> None:

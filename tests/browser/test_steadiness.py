@@ -29,7 +29,7 @@ def late(route: Route) -> None:
 
 @pytest.mark.parametrize("size", ["phone", "desk"])
 def test_nothing_moves_while_a_page_loads(open_context: OpenContext, size: str) -> None:
-    page = open_context(unused=True, viewport=viewport(size)).new_page()
+    page = open_context(viewport=viewport(size)).new_page()
     page.add_init_script(WATCH)
     page.route("**/assets/catalog.*.js", late)
     moved = {}

@@ -12,8 +12,7 @@ from playwright.sync_api import Page, expect
 
 from configurator.catalog import Catalog
 from configurator.site.answers import Answers
-from tests.browser.conftest import OpenContext
-from tests.browser.trying import covering, fragment, open_page, to_step, viewport
+from tests.browser.trying import covering, fragment, open_page, to_step
 from tests.conftest import built_once, small_content
 
 PUBLIC = "https://doors.example/show/"
@@ -90,10 +89,9 @@ def test_the_device_shares_words_link_and_picture(page: Page, catalog: Catalog) 
     assert len(picture.getcolors(100_000) or []) > 100
 
 
-def test_a_device_that_shares_nothing_offers_the_words_to_copy(open_context: OpenContext, catalog: Catalog) -> None:
-    context = open_context(viewport=viewport("desk"), permissions=["clipboard-read", "clipboard-write"])
-    page = context.new_page()
+def test_a_device_that_shares_nothing_offers_the_words_to_copy(page: Page, catalog: Catalog) -> None:
     page.add_init_script("delete Navigator.prototype.share")
+    page.context.grant_permissions(["clipboard-read", "clipboard-write"])
     open_page(page, shade(catalog))
     expect(page.get_by_role("button", name="Share with this device")).to_be_hidden()
     page.get_by_role("button", name="Copy the words").click()

@@ -49,7 +49,7 @@ def home(request: pytest.FixtureRequest, origin: str, demo: Path) -> str:
 @pytest.fixture
 def watched(open_context: OpenContext) -> Page:
     """A page that notes what its policy bars; that it says so on its console fails a test, too."""
-    context = open_context(unused=True, viewport={"width": 1440, "height": 900})
+    context = open_context(viewport={"width": 1440, "height": 900})
     context.add_init_script(WATCH)
     return context.new_page()
 

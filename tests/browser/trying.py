@@ -78,7 +78,11 @@ def to_step(page: Page, name: str) -> None:
 
 def grip(page: Page, moves: str) -> tuple[float, float]:
     """Return the middle of the grip by which a part is taken on the elevation."""
-    box = page.locator(f".hold[data-moves={moves}] .grip").bounding_box()
+    taken = page.locator(f".hold[data-moves={moves}] .grip")
+    taken.wait_for()
+    # While it is drawn anew it has no box.
+    page.evaluate(TWO_FRAMES)
+    box = taken.bounding_box()
     assert box
     return box["x"] + box["width"] / 2, box["y"] + box["height"] / 2
 

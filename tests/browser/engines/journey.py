@@ -110,9 +110,8 @@ class Journey:
         self.engine.wait("document.querySelector('.shelf-card .moving path') !== null")
         return self.engine.ask(CARDS)
 
-    def drawn(self, stop: Stop, kind: str, down: float) -> float:
-        """Return at how many hundredths of its way a covering stands after a pull at its grip."""
-        self.open(stop, "details")
+    def drawn(self, kind: str, down: float) -> float:
+        """Return at how many hundredths of its way the covering that is shown stands after a pull at its grip."""
         x, y = self.engine.ask(GRIP)
         before = self.engine.ask(f"{SLIDER}.value")
         self.engine.draw(kind, (x, y), (x, y + down))
