@@ -1,7 +1,6 @@
 """From pointer move to painted frame, with the processor slowed four times; and how much work a move is."""
 
 from collections.abc import Callable
-from functools import partial
 from typing import Any
 
 import pytest
@@ -37,32 +36,45 @@ WATCH = """() => {
     }, true);
     addEventListener("pointermove", () => { event = performance.now() - event; });
 }"""
-# A move's work, drawing and all, in times of that of one moving line. Measured: 1.3 to 1.8 on a busy machine.
-TIMES_WORK = 2.0
-MOVING = ["cellular-shade", "metal-blind", "vane-sheer-shade"]
+# A move's work, drawing and all, in times of that of one moving line. Measured: 2.1 to 4.1 on a busy machine.
+TIMES_WORK = 4.5
+MOVING = ["banded-shade", "cellular-shade", "metal-blind", "vane-sheer-shade"]
+# A move in pixels: small enough that on a phone none comes to the end of the travel, where nothing is drawn.
+STRIDE = 3
 
 
-def moves(page: Page, x: float, y: float) -> None:
+def moves(x: float, y: float, move: Callable[[float, float], object]) -> None:
     """Move the pointer up and down, a move at a time."""
     for step in range(MOVES):
-        page.mouse.move(x, y + abs(step % 60 - 30) * 5)
+        move(x, y + abs(step % 60 - 30) * STRIDE)
 
 
 def drag(page: Page, x: float, y: float) -> None:
     """Take hold, move up and down, and let go."""
     page.mouse.move(x, y)
     page.mouse.down()
-    moves(page, x, y)
+    moves(x, y, page.mouse.move)
     page.mouse.up()
 
 
 def held_work(page: Page, x: float, y: float) -> float:
-    """Return the work of a move in ms, without that of taking hold and of what follows when the hand rests."""
+    """Return the work of a move in ms, without that of taking hold and of what follows when the hand rests.
+
+    With each move of Playwright's own mouse while a button is down, scripts of its own run in the page and would be
+    measured as the page's.
+    """
+    session = page.context.new_cdp_session(page)
+
+    def move(x: float, y: float) -> None:
+        at = {"x": x, "y": y, "button": "left", "buttons": 1}
+        session.send("Input.dispatchMouseEvent", {"type": "mouseMoved", **at})
+
     page.mouse.move(x, y)
     page.mouse.down()
-    moves(page, x, y)
-    taken = work(page, partial(moves, page, x, y)) / MOVES
+    moves(x, y, move)
+    taken = work(page, lambda: moves(x, y, move)) / MOVES
     page.mouse.up()
+    session.detach()
     return taken
 
 
@@ -111,5 +123,6 @@ def test_a_move_is_little_work(page: Page, catalog: Catalog, family: str) -> Non
         plain.append(held_work(page, 200.0, 300.0))
         open_page(page, fragment(catalog, shown))
         ours.append(held_work(page, *grip(page, "lower")))
-    print(f"{family}: {min(ours):.2f} ms a move, one moving line {min(plain):.2f} ms")
-    assert min(ours) < TIMES_WORK * min(plain), f"{ours} ms against {plain} ms"
+    ratio = min(ours) / min(plain)
+    print(f"{family}: {min(ours):.2f} ms a move, {ratio:.2f} times one moving line, {min(plain):.2f} ms")
+    assert ratio < TIMES_WORK, f"{ours} ms against {plain} ms"

@@ -46,6 +46,14 @@ def test_every_sheet_keeps_its_rules(browser: Browser, catalog: Catalog) -> None
         assert rules(browser, slim) == rules(browser, sheet)
 
 
+def test_what_is_asked_of_all_that_a_page_holds_hangs_on_no_attribute(catalog: Catalog) -> None:
+    # With an attribute or :not() in a :has() a browser works out the root's style anew with whatever comes anywhere.
+    for sheet in sheets(catalog):
+        asked = re.findall(r":has\(((?:[^()]|\([^()]*\))*)\)", sheet)
+        assert asked
+        assert [one for one in asked if "[" in one or ":not(" in one] == []
+
+
 def test_odd_spellings_keep_their_meaning(browser: Browser) -> None:
     assert rules(browser, slim_css(ODD)) == rules(browser, ODD)
     assert len(rules(browser, ODD)) == 4

@@ -144,7 +144,8 @@ export function createLayer(name) {
   let shown = [];
 
   /**
-   * What is alike from either end keeps its node: what comes or goes in between changes nothing else.
+   * What is alike from either end keeps its node: what comes or goes in between changes nothing else. In between, a
+   * node of the same kind is dressed anew: to take one away and lay out another is more work.
    * @param {Run[]} runs
    */
   function fit(runs) {
@@ -154,9 +155,17 @@ export function createLayer(name) {
     while (head < end && head < was && alike(runs[head], shown[head])) head += 1;
     for (; head < end && head < was && alike(runs[end - 1], shown[was - 1]); end -= 1) was -= 1;
     const next = shown[was]?.node ?? null;
-    shown.slice(head, was).forEach(({ node }) => node.remove());
-    const bare = (/** @type {Run} */ run) => ({ ...run, marks: [], attributes: {}, node: group.insertBefore(shape(tagOf(run)), next) });
-    shown.splice(head, was - head, ...runs.slice(head, end).map(bare));
+    const between = shown.slice(head, was);
+    const fitting = runs.slice(head, end).map((run, i) => {
+      const old = between[i];
+      if (old && tagOf(old) === tagOf(run)) return old;
+      const node = shape(tagOf(run));
+      if (old) old.node.replaceWith(node);
+      else group.insertBefore(node, next);
+      return { ...run, marks: [], attributes: {}, node };
+    });
+    between.slice(end - head).forEach(({ node }) => node.remove());
+    shown.splice(head, was - head, ...fitting);
   }
 
   return {

@@ -28,6 +28,7 @@ export function createListBar(app) {
     update(state) {
       const names = listedCoverings(app).map(({ family }) => app.catalog.families[family].name);
       node.hidden = names.length === 0 && !state.picking;
+      node.classList.toggle("said", !node.hidden);
       back.hidden = !state.picking;
       compare.hidden = state.picking || names.length < 2;
       if (node.hidden) setText(words, "");
