@@ -27,12 +27,12 @@ def test_the_light_that_is_chosen_stays_while_the_covering_moves(open_context: O
     choose(page, "From the street")
     page.locator(PERSON).first.wait_for(state="attached")
     expect(page.locator(MADE_OUT)).to_have_text("Of the person behind the covering nothing is made out.")
-    assert page.locator(".hold .grip").count() == 0
+    expect(page.locator(".hold .grip")).to_have_count(0)
     slider(page, "Bottom rail").focus()
     page.keyboard.press("Home")
     expect(page.locator(MADE_OUT)).to_contain_text("the person is seen as without a covering")
     assert page.locator(PERSON).count() > 0
     choose(page, "By day")
     page.locator(".hold .grip").first.wait_for(state="attached")
-    assert page.locator(PERSON).count() == 0
+    expect(page.locator(PERSON)).to_have_count(0)
     expect(page.locator(".light-words")).to_be_hidden()

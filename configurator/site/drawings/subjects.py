@@ -24,7 +24,7 @@ def first_single(house: House) -> Door:
 def goes_on(house: House, door: Door, family: Family) -> bool:
     """Return whether a family goes on a door."""
     # Asked of all pairings at each build: whole answers take a while to be read.
-    return house.once(lambda: not is_said(house.answer(door, family)["refusal"]), "goes on", door, family)
+    return house.once(lambda: not is_said(house.answer(door, family)["refusal"]), "goes", door, family)
 
 
 def fitting(house: House, door: Door) -> list[Family]:

@@ -215,7 +215,7 @@ def fitted_sheet(house: House, door: Door, family: Family) -> SitePage:
     url, card = fitted_url(door, family), fitted_card(door, family)
     title = house.on_door(door, family)
     # Read at each build, whole answers take a while.
-    words = house.once(partial(fitted_words, house, door, family), "fitted words", door, family)
+    words = house.once(partial(fitted_words, house, door, family), "sentence", door, family)
     return SitePage(
         url,
         "fitted.html",
