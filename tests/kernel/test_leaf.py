@@ -1,0 +1,56 @@
+"""A leaf's pieces: what is glass and what is not, to the millimeter."""
+
+from configurator.catalog import load
+from configurator.kernel.door.leaf import glass_box, leaf_pieces
+from configurator.kernel.shapes import Door, Piece
+from configurator.places import CONTENT
+
+PRESET = load(CONTENT).doors["divided-lite-door"]
+# Glass of 600 by 900 mm between three rows and two columns, its bars 20 mm wide.
+DOOR: Door = {
+    **PRESET,
+    "glass_width": 600.0,
+    "glass_height": 900.0,
+    "muntin_columns": 2,
+    "muntin_rows": 3,
+    "muntin_width": 20.0,
+}
+
+
+def placed(pieces: list[Piece], kind: str) -> list[list[float]]:
+    """Return where the pieces of a kind are, mm from the glass's lower corner at the hinge, low edges first."""
+    glass = glass_box(DOOR)
+    spans = [
+        [
+            round(piece["x0"] - glass["x0"], 3),
+            round(piece["x1"] - glass["x0"], 3),
+            round(piece["y0"] - glass["y0"], 3),
+            round(piece["y1"] - glass["y0"], 3),
+        ]
+        for piece in pieces
+        if piece["kind"] == kind
+    ]
+    return sorted(spans)
+
+
+def test_bars_stand_between_the_lites_as_wide_as_they_are_said_to_be() -> None:
+    # Three lites of 286 2/3 mm and two bars make up the 900 mm; two of 290 mm and one bar the 600 mm.
+    lite = 860 / 3
+    assert placed(leaf_pieces(DOOR), "muntin") == [
+        [0.0, 600.0, round(lite, 3), round(lite + 20, 3)],
+        [0.0, 600.0, round(2 * lite + 20, 3), round(2 * lite + 40, 3)],
+        [290.0, 310.0, 0.0, 900.0],
+    ]
+
+
+def test_glass_shows_between_bars_and_nowhere_else() -> None:
+    lites = placed(leaf_pieces(DOOR), "glass")
+    assert len(lites) == 6
+    area = sum((x1 - x0) * (y1 - y0) for x0, x1, y0, y1 in lites)
+    assert round(area) == (2 * 290 * 860)
+    assert {tuple(lite[:2]) for lite in lites} == {(0.0, 290.0), (310.0, 600.0)}
+
+
+def test_bars_stand_from_the_pane_to_as_far_out_as_they_are_said_to() -> None:
+    bars = [piece for piece in leaf_pieces(DOOR) if piece["kind"] == "muntin"]
+    assert {(bar["z0"], bar["z1"]) for bar in bars} == {(-DOOR["glass_recess"], DOOR["muntin_projection"])}
