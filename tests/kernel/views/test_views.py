@@ -160,6 +160,13 @@ def test_a_sheet_names_its_scale_and_fits_a4_and_letter_at_it(units: str, scale:
     assert said == scale
 
 
+def test_folds_that_lie_close_are_cut_in_the_finest_line_and_make_no_black_lump() -> None:
+    folds = [mark["role"] for mark in with_role(drawn("section", "single", "nested fold", "open"), "cloth")]
+    # Those that are tucked away, behind the one that still hangs.
+    assert folds.count("cloth crease") == 3
+    assert folds.count("cloth seen") == 1
+
+
 def test_the_marks_of_the_section_stand_clear_of_the_elevation_and_look_to_its_right() -> None:
     drawing = drawn("sheet", "single", "cellular", "0.4", "mm")
     upper, lower = (mark["points"] for mark in drawing["marks"] if mark["role"] == "cut" and mark["shape"] == "line")
