@@ -286,3 +286,19 @@ def test_what_is_set_by_hand_goes_no_further_than_the_leaf_and_the_stock_allow()
     size = hung_with(door, family, {}, {"spacer_wanted": 500.0})["size"]
     assert not is_said(size["refusal"])
     assert 0 < size["spacer"] <= family["numbers"]["spacer_most"]
+
+
+def test_what_a_fix_costs_is_told_where_it_costs_anything_and_only_there() -> None:
+    tried = 0
+    for door in ("garden-door", "garden-pair", "half-lite-door"):
+        for family in CATALOG.families.values():
+            for fix in fixes_on(starter(door), family, {}):
+                changed_by = {
+                    "Visible glass when open": abs(fix["glass"]) >= 0.0005,
+                    "Height of the stack": abs(fix["stack"]) >= 0.05,
+                    "Greatest projection": abs(fix["projection"]) >= 0.05,
+                }
+                told = [cost["text"].split(":")[0] for cost in fix["costs"]]
+                assert told == [name for name, changes in changed_by.items() if changes]
+                tried += 1
+    assert tried > 50
