@@ -15,8 +15,6 @@ FOLDER = "assets"
 DIGITS = 8
 # From the folder on: such an expression begins with what it looks for, and is found in a page in no time.
 ADDRESS = re.compile(rf'{FOLDER}/[^"\s<>]+')
-# An address follows a quotation mark, or in a list of them a space.
-QUOTED = '" \n'
 
 
 def full_file(name: str, content: str | bytes) -> str:
@@ -51,9 +49,9 @@ def with_full_names(html: str, ways: Iterable[tuple[str, Mapping[str, str]]]) ->
 
 
 def leads(html: str, way: str, found: re.Match[str]) -> bool:
-    """Return whether an address begins with a way, and nothing stands before that."""
+    """Return whether an address begins with a way, after a quotation mark or, in a list of addresses, a space."""
     start = found.start() - len(way)
-    return html.startswith(way, start) and html[start - 1] in QUOTED
+    return html.startswith(way, start) and (html[start - 1] == '"' or html[start - 1].isspace())
 
 
 def is_in_element(html: str, place: int) -> bool:

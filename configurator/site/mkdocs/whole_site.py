@@ -68,7 +68,7 @@ class WholeSitePlugin(AstragalPlugin):
 
     def on_post_page(self, output: str, *, page: Page, config: MkDocsConfig) -> str:
         """Put a page, of which nothing is left for MkDocs to write."""
-        self.last_site.put(output.encode(), page.file.dest_uri)
+        self.last_site.put(output.encode(errors="xmlcharrefreplace"), page.file.dest_uri)
         return ""
 
     def on_post_build(self, *, config: MkDocsConfig) -> None:
