@@ -20,14 +20,20 @@ def door_marks(view: str, draft: Draft) -> list[Mark]:
     return door_top(draft)
 
 
-def marks_beside(draft: Draft, annotated: bool) -> dict[str, list[Mark]]:
-    """Return the upper layers of section and plan: covering, handles and, if ``annotated``, the annotation."""
+def section_marks(draft: Draft, annotated: bool) -> list[Mark]:
+    """Return the upper layer of the section: covering, handles and, if ``annotated``, the annotation."""
     side = covering_side(draft)
-    above = covering_top(draft)
     if annotated:
         side.extend(section_notes(draft, True))
+    return side
+
+
+def plan_marks(draft: Draft, annotated: bool) -> list[Mark]:
+    """Return the upper layer of the plan: covering, handles and, if ``annotated``, the annotation."""
+    above = covering_top(draft)
+    if annotated:
         above.extend(plan_notes(draft))
-    return {"section": side, "plan": above}
+    return above
 
 
 def elevation_marks(draft: Draft, annotated: bool) -> list[Mark]:

@@ -10,7 +10,7 @@ from configurator.kernel.door.obstacles import casing_pieces
 from configurator.kernel.questions.sight import sight_crossing
 from configurator.kernel.shapes import Drawing, Mark
 from configurator.kernel.tongue import ENGLISH
-from configurator.kernel.views.layers import door_marks, elevation_marks, marks_beside
+from configurator.kernel.views.layers import door_marks, elevation_marks, plan_marks, section_marks
 from configurator.kernel.views.measure_elevation import measure_elevation
 from configurator.kernel.views.measure_plan import measure_plan
 from configurator.kernel.views.measure_section import measure_section
@@ -90,7 +90,7 @@ def test_what_the_hand_moves_can_be_found_on_elevation_and_section(covering: str
 @pytest.mark.parametrize(("hand", "hidden"), [("left", 0), ("right", 3)])
 def test_a_handle_on_the_cut_away_side_is_dashed_in_the_section(hand: str, hidden: int) -> None:
     door = door_like(hinge_side=hand)
-    marks = marks_beside(draft_of(door, "panel", "open"), True)["section"]
+    marks = section_marks(draft_of(door, "panel", "open"), True)
     assert sum("hidden" in mark["role"].split() for mark in marks) == hidden
 
 
@@ -110,9 +110,8 @@ def test_a_leaf_opens_into_the_room_or_away_from_it() -> None:
 
 def test_the_layers_together_are_the_drawing() -> None:
     draft = draft_of(DOORS["pair"], "vane roll", "0.4")
-    for view in ("elevation", "section", "plan"):
-        moving = {"elevation": elevation_marks(draft, True), **marks_beside(draft, True)}
-        layers = door_marks(view, draft) + moving[view]
+    for view, moving in (("elevation", elevation_marks), ("section", section_marks), ("plan", plan_marks)):
+        layers = door_marks(view, draft) + moving(draft, True)
         assert layers == drawn(view, "pair", "vane roll", "0.4")["marks"]
 
 

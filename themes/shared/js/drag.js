@@ -153,7 +153,7 @@ function holdFor(app, grasp, shift, unit) {
   const node = shape("g", { class: upright ? "hold upright" : "hold level", "data-moves": leg.moves },
     holdArea(grown(extent, unit), shift), ...marks);
   node.addEventListener("touchstart", keepTouch, { passive: false });
-  node.addEventListener("pointerdown", (event) => startDrag(app, event, node, leg, way));
+  node.addEventListener("pointerdown", (event) => startDrag(app, event, node, grasp));
   return { node, view, leg, center: centerOf(extent), seen: marks.length > 0 };
 }
 
@@ -216,10 +216,9 @@ function keepTouch(event) {
  * @param {App} app
  * @param {PointerEvent} event
  * @param {SVGElement} hold
- * @param {Astragal.Leg} leg
- * @param {number[]} way
+ * @param {Grasp} grasp
  */
-function startDrag(app, event, hold, leg, way) {
+function startDrag(app, event, hold, { leg, way, view }) {
   if (event.button !== 0 || app.dragging()) return;
   event.preventDefault();
   const toSheet = app.stage.toSheet();
@@ -232,7 +231,7 @@ function startDrag(app, event, hold, leg, way) {
   svg.setPointerCapture(event.pointerId);
   svg.classList.add("dragging");
   hold.classList.add("held");
-  app.beginDrag(leg.moves);
+  app.beginDrag(leg.moves, view);
 
   const end = () => {
     svg.classList.remove("dragging");

@@ -90,7 +90,9 @@ interface Layer { group: SVGElement; draw(marks: Astragal.Mark[]): void }
 interface Stage {
   node: HTMLElement;
   svg: SVGSVGElement;
-  draw(state: PageState, settled: boolean): void;
+  draw(state: PageState): void;
+  // While something moves: what moves, in some of the views.
+  move(state: PageState, views: View[]): void;
   show(view: string): void;
   focus(id: string): void;
   toSheet(): DOMMatrix;
@@ -123,7 +125,7 @@ interface TableAsker {
   drawings(one: Astragal.Configuration, place: Astragal.Position, units: string): Drawings;
   endDrawings(one: Astragal.Configuration, units: string): Drawings[];
   stillCounts(one: Astragal.Configuration, units: string): ByView<number>;
-  movingMarks(one: Astragal.Configuration, place: Astragal.Position, units: string, annotated: boolean): Record<string, Astragal.Mark[]>;
+  movingMarks(views: View[], one: Astragal.Configuration, place: Astragal.Position, units: string, annotated: boolean): Astragal.Mark[][];
 }
 
 interface Asker extends TableAsker {
@@ -234,7 +236,7 @@ interface App extends Actions, Measuring {
   // Comes when all parts of the first step are there.
   standing: Promise<void>;
   dragging(): boolean;
-  beginDrag(moves: string): void;
+  beginDrag(moves: string, view: View): void;
   endDrag(before: Astragal.Position): void;
   // The hand rests where it has moved something to.
   rest(moved: boolean): void;

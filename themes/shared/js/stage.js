@@ -53,6 +53,7 @@ export function createStage(app, lights) {
   /** @type {typeof import("./focus.js").focusMarks | null} */
   let marksOf = null;
 
+  const isShown = (/** @type {View} */ view) => only === "all" || only === view;
   const boxOf = (/** @type {SheetLayout} */ sheet) => (only === "all" ? sheet.whole : sheet.boxes[/** @type {View} */ (only)]);
   const millimetresPerPixel = (/** @type {Frame} */ box) => Math.max(box.width / room.width, box.height / room.height);
   const letters = () => shown.elevation.marks.find((mark) => mark.shape === "text")?.points[2] ?? 56;
@@ -67,7 +68,7 @@ export function createStage(app, lights) {
       const { dx, dy } = layout.shifts[view];
       for (const group of [under[view], groups[view]]) {
         group.setAttribute("transform", `translate(${short(dx)} ${short(dy)})`);
-        group.classList.toggle("put-away", only !== "all" && only !== view);
+        group.classList.toggle("put-away", !isShown(view));
       }
     }
   }
@@ -99,7 +100,7 @@ export function createStage(app, lights) {
       return;
     }
     // Nor does a hand reach the rails through the glass.
-    const reached = VIEWS.filter((view) => (only === "all" || only === view) && !(view === "elevation" && lights.fromOutside()));
+    const reached = VIEWS.filter((view) => isShown(view) && !(view === "elevation" && lights.fromOutside()));
     holds = hands.holdsFor(app, layout, reached, FINGER * millimetresPerPixel(boxOf(layout)));
     holdLayer.replaceChildren(...holds.map((hold) => hold.node));
   }
@@ -136,15 +137,13 @@ export function createStage(app, lights) {
   return {
     node,
     svg,
-    draw(state, settled) {
+    draw: (state) => drawAll(activeOf(state), state.units),
+    move(state, views) {
       const one = activeOf(state);
-      if (!settled) {
-        const marks = app.ask.movingMarks(one, one.place, state.units, !far);
-        for (const view of VIEWS) moving[view].draw(marks[view]);
-        hands?.slideHolds(app, holds, one);
-        return;
-      }
-      drawAll(one, state.units);
+      const seen = only === "all" ? views : [/** @type {View} */ (only)];
+      const marks = app.ask.movingMarks(seen, one, one.place, state.units, !far);
+      seen.forEach((view, i) => moving[view].draw(marks[i]));
+      hands?.slideHolds(app, holds, one);
     },
     show(view) {
       only = view;

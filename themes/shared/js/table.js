@@ -8,7 +8,7 @@ import { createStage } from "./stage.js";
 import { activeOf, endPlace } from "./state.js";
 import { createTabs, viewSwitch } from "./tabs.js";
 import { samePlace } from "./travel.js";
-import { byView, remembered } from "./views.js";
+import { byView, remembered, VIEWS } from "./views.js";
 
 // In one of so many frames of a drag the slider follows, in another the words, which nobody reads faster.
 const TURNS = 4;
@@ -56,10 +56,11 @@ function createTableAsker({ ask, catalog }, lights) {
       const draft = ask.movedDraft(one, one.place, units);
       return byView((view) => (view === "elevation" ? lights.view().still(draft) : kernel.door_marks(view, draft)).length);
     },
-    // What lies over them, by view: all that a drag has to draw anew.
-    movingMarks(one, place, units, annotated) {
+    // What lies over them in some views: all that a drag has to draw anew.
+    movingMarks(views, one, place, units, annotated) {
       const draft = ask.movedDraft(one, place, units);
-      return { elevation: lights.view().moving(draft, annotated), ...kernel.marks_beside(draft, annotated) };
+      const marksIn = { elevation: lights.view().moving, section: kernel.section_marks, plan: kernel.plan_marks };
+      return views.map((view) => marksIn[view](draft, annotated));
     },
   };
 }
@@ -89,18 +90,25 @@ export function createDrawingTable(app) {
   const travel = createTravel(app);
   app.toolbar.prepend(viewSwitch(app).node, lights.switch);
   let dragging = false;
+  /** @type {View} */
+  let held = "elevation";
   let turn = 0;
-  // A hand that holds still, without letting go, reads where it is.
-  const paused = later(60, () => [travel, now].forEach((part) => part.update(app.state(), false)));
+  // A hand that holds still, without letting go, sees and reads where it is.
+  const paused = later(60, () => {
+    stage.move(app.state(), VIEWS);
+    [travel, now].forEach((part) => part.update(app.state(), false));
+  });
   Object.assign(app, /** @type {Partial<App>} */ ({
     stage,
     dragging: () => dragging,
-    beginDrag(moves) {
+    beginDrag(moves, view) {
       dragging = true;
+      held = view;
       travel.focus(moves);
     },
     endDrag(before) {
       dragging = false;
+      held = "elevation";
       app.rest(!samePlace(before, activeOf(app.state()).place));
     },
     focusField: (id) => stage.focus(id),
@@ -113,13 +121,14 @@ export function createDrawingTable(app) {
     node,
     update(state, settled) {
       if (settled) {
-        stage.draw(state, true);
+        stage.draw(state);
         [tabs, lights, now, travel].forEach((part) => part.update(state, true));
         return;
       }
-      // The drawing follows in the frame in which the hand moves.
-      stage.draw(state, false);
       turn = (turn + 1) % TURNS;
+      // What is held follows in the frame in which the hand moves, each view beside it in every other one.
+      const beside = VIEWS.filter((view) => view !== held);
+      stage.move(state, [held, beside[turn % beside.length]]);
       if (turn === 0) travel.update(state, false);
       if (turn === TURNS / 2) now.update(state, false);
       paused();
