@@ -13,6 +13,19 @@ SAID_ALIKE = """slider => {
     const place = Number(location.hash.split("@")[1]?.split("/")[0]);
     return place > 0.55 && slider.getAttribute("aria-valuetext") === `${Math.floor(place * 100 + 0.5)}% down`;
 }"""
+# What is drawn over the door in elevation, section and plan.
+DRAWN = '[...document.querySelectorAll(".moving-sheet .moving")].map((group) => group.innerHTML)'
+# The section in the frame after each step of a slider that a hand holds.
+SLID = """async (slider, steps) => {
+    const seen = [];
+    for (const step of steps) {
+        slider.value = String(step);
+        slider.dispatchEvent(new Event("input"));
+        await new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)));
+        seen.push(DRAWN[1]);
+    }
+    return seen;
+}"""
 every_size = pytest.mark.parametrize("size", SIZES)
 
 
@@ -143,6 +156,33 @@ def test_both_rails_and_the_tilt_move_on_the_drawing(page: Page, catalog: Catalo
     page.mouse.up()
     expect(slider(page, "Louvers")).not_to_have_attribute("aria-valuetext", "level")
     assert [new != old for new, old in zip(views(page), before, strict=True)] == [True, True, True]
+
+
+def tilted_by_hand(page: Page, catalog: Catalog, steps: int) -> None:
+    """Take a shutter's louvers and turn them in so many steps, without letting go."""
+    open_page(page, fragment(catalog, covering(catalog, "garden-door", "louvered-shutter", at=(1.0, 0.0, 0.0))))
+    x, y = grip(page, "tilt")
+    page.mouse.move(x, y)
+    page.mouse.down()
+    page.mouse.move(x, y + 40, steps=steps)
+
+
+@pytest.mark.parametrize("steps", [3, 4])
+def test_a_hand_that_holds_still_sees_every_view_where_it_is(page: Page, catalog: Catalog, steps: int) -> None:
+    tilted_by_hand(page, catalog, steps)
+    page.mouse.up()
+    slider_told = slider(page, "Louvers").get_attribute("aria-valuetext")
+    at_rest = views(page)
+    tilted_by_hand(page, catalog, steps)
+    page.wait_for_function(f"(then) => JSON.stringify({DRAWN}) === JSON.stringify(then)", arg=at_rest)
+    expect(slider(page, "Louvers")).to_have_attribute("aria-valuetext", slider_told or "")
+
+
+def test_while_one_view_fills_the_sheet_it_follows_each_move(page: Page, catalog: Catalog) -> None:
+    shade_half_down(page, catalog)
+    page.get_by_role("radio", name="Section", exact=True).check()
+    drawn = slider(page, "Bottom rail").evaluate(SLID.replace("DRAWN", DRAWN), [60, 65, 70, 75])
+    assert len(set(drawn)) == 4
 
 
 def two_rails(catalog: Catalog) -> dict[str, str]:
