@@ -6,7 +6,7 @@ from contextlib import suppress
 from typing import Any
 
 from configurator.cache.entries import keep_in, kept_in
-from configurator.cache.stamps import PACKAGE, Unstamped, code_stamp, own_code, stamp_of
+from configurator.cache.stamps import PACKAGE, Unstamped, is_own_code, own_code, stamp_of
 
 FOLDER = PACKAGE / "__pycache__" / "made"
 # Of bytes: of the code as it is and as it was, each in some languages.
@@ -45,7 +45,6 @@ def once_for_code(make: Callable[[], Any], kind: str, *inputs: str) -> Any:
     if found is not None:
         return json.loads(found)
     made = make()
-    with suppress(Unstamped):
-        if code_stamp() == own_code():
-            keep_for_code(json.dumps(made, separators=(",", ":")).encode(), kind, *inputs)
+    if is_own_code():
+        keep_for_code(json.dumps(made, separators=(",", ":")).encode(), kind, *inputs)
     return made

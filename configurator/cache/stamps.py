@@ -62,6 +62,14 @@ def own_code() -> str:
     return code_stamp()
 
 
+def is_own_code() -> bool:
+    """Return whether the code's files are still those with which this process began."""
+    try:
+        return code_stamp() == own_code()
+    except Unstamped:
+        return False
+
+
 def installed() -> set[str]:
     """Return the names and versions of all packages that can be imported."""
     # An empty name is the folder one stands in.

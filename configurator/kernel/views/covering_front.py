@@ -41,7 +41,7 @@ def is_blade(piece: Piece) -> bool:
 
 def is_many(piece: Piece) -> bool:
     """Return whether a piece is one of many that lie in a row, so that they are drawn together."""
-    return piece["kind"] in ["louver", "slat", "vane", "band", "sheer"]
+    return is_blade(piece) or piece["kind"] in ["band", "sheer"]
 
 
 def by_front(pieces: list[Piece]) -> list[Piece]:

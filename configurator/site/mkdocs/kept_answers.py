@@ -4,7 +4,7 @@ from pathlib import Path
 
 from configurator.cache.entries import MOST, keep
 from configurator.cache.pack import Pack
-from configurator.cache.stamps import Unstamped, code_stamp, own_code, stamp_of
+from configurator.cache.stamps import Unstamped, is_own_code, own_code, stamp_of
 from configurator.site.answers import Answers
 
 # Of bytes: beyond that, what a build has not used is dropped.
@@ -28,7 +28,7 @@ def known_answers(content: Path) -> Answers:
 def keep_answers(answers: Answers, content: Path) -> None:
     """Keep what has been worked out, unless our code has changed since this process began."""
     name = pack_name(content)
-    if name and code_stamp() == own_code():
+    if name and is_own_code():
         pack = answers.pack(ENOUGH)
         if pack is not None:
             keep(name, pack)
