@@ -16,7 +16,7 @@ from configurator.kernel.views.measure_plan import measure_plan
 from configurator.kernel.views.measure_section import measure_section
 from configurator.kernel.views.people import measure_people
 from tests.drawing.drawing_doors import DOORS, HOUSEHOLD, SINGLE, door_like
-from tests.drawing.drawing_samples import draft_of, drawn
+from tests.drawing.drawing_samples import VIEWS, draft_of, drawn
 
 MEASURED = {
     "glass_width glass_height stile_hinge stile_latch rail_top rail_bottom bead_width backset handle_height floor_gap"
@@ -140,6 +140,17 @@ def test_words_say_what_is_drawn_and_what_it_is_drawn_for() -> None:
         "Louvered shutter, closed, on Garden pair"
     )
     assert "40% down" in drawn("plan", "single", "roller", "0.4")["title"]
+
+
+@pytest.mark.parametrize("view", VIEWS)
+def test_a_description_tells_the_figures_that_its_view_shows_and_no_others(view: str) -> None:
+    shows = {
+        "Open, ": ("elevation", "sheet"),
+        "off the leaf at most": tuple(other for other in VIEWS if other != "elevation"),
+        "Behind the handle": ("plan", "detail handle", "sheet"),
+    }
+    told = drawn(view, "single", "cellular", "open")["desc"]
+    assert {said: said in told for said in shows} == {said: view in views for said, views in shows.items()}
 
 
 def test_the_stack_is_named_only_while_it_is_one() -> None:
