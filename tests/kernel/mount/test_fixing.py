@@ -228,3 +228,17 @@ def test_fixings_hide_no_glass_and_touch_no_clearance(catalog: Catalog) -> None:
         with_them, without = (ask_fit(one, catalog.household) for one in (fit, bare))
         for key in without["figures"]:
             assert with_them["figures"][key]["value"] == without["figures"][key]["value"], key
+
+
+@pytest.mark.parametrize("door", ["garden-door", "metric-pair-rebated", "half-lite-door"])
+def test_the_outermost_fixings_are_told_from_the_covering_s_own_ends(catalog: Catalog, door: str) -> None:
+    for family in catalog.families.values():
+        fit = hung(catalog.doors[door], family, {})
+        told = values(fit)
+        if "fixing_first" not in told:
+            continue
+        own = [fixing["piece"] for fixing in fit["fixings"] if fixing["piece"]["kind"] != "hold-down"]
+        middles = [(piece["x0"] + piece["x1"]) / 2 for piece in own]
+        assert told["fixing_first"] == pytest.approx(min(middles) - fit["size"]["x0"]), family["id"]
+        assert told["fixing_last"] == pytest.approx(fit["size"]["x1"] - max(middles)), family["id"]
+        assert told["fixing_count"] == len(own), family["id"]
