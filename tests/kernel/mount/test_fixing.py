@@ -10,6 +10,7 @@ from configurator.kernel.answer import ask_fit
 from configurator.kernel.door.hardware import handle_axis
 from configurator.kernel.door.leaf import bead_box, frame_pieces, glass_box, leaf_box
 from configurator.kernel.door.opening import opening_box
+from configurator.kernel.mount.ground import lock_box
 from configurator.kernel.mount.hung import hung
 from configurator.kernel.shapes import Box, Door, Fit, Fixing
 from configurator.places import CONTENT
@@ -242,3 +243,10 @@ def test_the_outermost_fixings_are_told_from_the_covering_s_own_ends(catalog: Ca
         assert told["fixing_first"] == pytest.approx(min(middles) - fit["size"]["x0"]), family["id"]
         assert told["fixing_last"] == pytest.approx(fit["size"]["x1"] - max(middles)), family["id"]
         assert told["fixing_count"] == len(own), family["id"]
+
+
+def test_a_leaf_without_a_handle_has_no_lock_that_keeps_screws_off() -> None:
+    fit = hung_with(door_with(handle=LEVER), shutter())
+    assert lock_box(fit)["x1"] == leaf_box(fit["door"])["x1"]
+    bare: Fit = {**fit, "handle": []}
+    assert set(lock_box(bare).values()) == {0.0}
