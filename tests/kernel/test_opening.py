@@ -5,6 +5,7 @@ from shapely import Polygon, box, unary_union
 
 from configurator.catalog import load
 from configurator.kernel.door.leaf import leaf_box, leaf_width
+from configurator.kernel.door.obstacles import behind_opening, stands_out_most
 from configurator.kernel.door.opening import covered_rows, covered_spans, opening_box, opening_hardware, opening_pieces
 from configurator.kernel.shapes import Door, Piece
 from configurator.places import CONTENT
@@ -62,3 +63,13 @@ def test_both_leaves_of_a_pair_are_one_another_s_mirror(name: str) -> None:
     pieces = [*opening_pieces(door), *opening_hardware(door)]
     other = [{**piece, "x0": across - piece["x1"], "x1": across - piece["x0"]} for piece in pieces]
     assert sorted(map(outline, pieces)) == sorted(map(outline, other))  # type: ignore[arg-type]
+
+
+@pytest.mark.parametrize("name", OPENINGS)
+def test_nothing_behind_a_covering_over_the_opening_stands_out_further_than_is_told(name: str) -> None:
+    door = OPENINGS[name]
+    most = max(piece["z1"] for piece in behind_opening(door))
+    # Hinges and a stop that this door has not are reckoned with too.
+    assert most <= stands_out_most(door) + 1e-9
+    for bare in ("bead_projection", "muntin_projection", "astragal_projection"):
+        assert stands_out_most({**door, bare: 300.0}) == 300.0  # type: ignore[typeddict-unknown-key]

@@ -250,3 +250,25 @@ def test_a_leaf_without_a_handle_has_no_lock_that_keeps_screws_off() -> None:
     assert lock_box(fit)["x1"] == leaf_box(fit["door"])["x1"]
     bare: Fit = {**fit, "handle": []}
     assert set(lock_box(bare).values()) == {0.0}
+
+
+def test_the_screws_of_a_bracket_stand_half_its_width_apart_in_its_middle(catalog: Catalog) -> None:
+    seen = 0
+    for family in catalog.families.values():
+        fit = hung(catalog.doors["garden-door"], family, {})
+        for fixing in fit["fixings"]:
+            if fixing["piece"]["kind"] == "bracket" and len(fixing["spots"]) == 2:
+                seen += 1
+                (one, _), (other, _) = fixing["spots"]
+                assert other - one == pytest.approx(fit["numbers"]["bracket_width"] / 2), family["id"]
+                middle = (fixing["piece"]["x0"] + fixing["piece"]["x1"]) / 2
+                assert (one + other) / 2 == pytest.approx(middle), family["id"]
+    assert seen > 5
+
+
+def test_only_rods_are_told_to_have_one_at_each_end_whatever_their_length() -> None:
+    rules = [
+        ask_fit(hung_with(DOOR, family), HOUSEHOLD)["figures"]["fixing_count"]["working"]["rule"]
+        for family in (stretched(), cellular())
+    ]
+    assert [rule.startswith("one at each end of every rod") for rule in rules] == [True, False]
