@@ -1,5 +1,6 @@
 import random
 from itertools import pairwise
+from typing import Any
 
 import pytest
 from hypothesis import given
@@ -10,6 +11,7 @@ from configurator.kernel.answer import ask_fit
 from configurator.kernel.door.hardware import handle_axis
 from configurator.kernel.door.leaf import bead_box, frame_pieces, glass_box, leaf_box
 from configurator.kernel.door.opening import opening_box
+from configurator.kernel.mount.fixing_spots import screw_spots
 from configurator.kernel.mount.ground import lock_box
 from configurator.kernel.mount.hung import hung
 from configurator.kernel.shapes import Box, Door, Fit, Fixing
@@ -272,3 +274,13 @@ def test_only_rods_are_told_to_have_one_at_each_end_whatever_their_length() -> N
         for family in (stretched(), cellular())
     ]
     assert [rule.startswith("one at each end of every rod") for rule in rules] == [True, False]
+
+
+@pytest.mark.parametrize("spread", [[30.0, 0.0], [0.0, 50.0], [30.0, 50.0]])
+def test_a_foothold_s_screws_stand_about_its_middle_as_far_apart_as_it_says(spread: list[float]) -> None:
+    hold: Any = {"screws": 3, "spread": spread}
+    first, middle, last = screw_spots(hold, 100.0, 2000.0)
+    assert middle == [100.0, 2000.0]
+    assert first == [100.0 - spread[0] / 2, 2000.0 - spread[1] / 2]
+    assert last == [100.0 + spread[0] / 2, 2000.0 + spread[1] / 2]
+    assert screw_spots({**hold, "screws": 1}, 100.0, 2000.0) == [[100.0, 2000.0]]
