@@ -1,4 +1,4 @@
-"""What the starter's coverings answer, kept in ``answers/``, a file for each: ``python -m tests.kernel.kept_answers``.
+"""What the starter's coverings answer, kept in ``answers/``, a file for each: ``python -m tests.kernel.starter_answers``.
 
 The command writes them anew. A figure, a verdict or a caution that moves there has moved for everyone who was told it,
 so the commit says why.
