@@ -1,7 +1,7 @@
-"""What the starter's coverings answer, kept in ``answers/``, a file for each: ``python -m tests.kernel.starter_answers``.
+"""What the starter's coverings answer, kept in ``answers/``, a file for each family.
 
-The command writes them anew. A figure, a verdict or a caution that moves there has moved for everyone who was told it,
-so the commit says why.
+``python -m tests.kernel.starter_answers`` writes them anew. A figure, a verdict or a caution that moves there has moved
+for everyone who was told it, so the commit says why.
 """
 
 from pathlib import Path
