@@ -60,6 +60,7 @@ def lettered_drawings() -> dict[str, Drawing]:
         "street": street_of(draft_of(DOORS["narrow"], "slats", "0.4"), HOUSEHOLD),
         "evening": evening_of(draft_of(DOORS["divided"], "vane roll", "0.4")),
         "fixing-leaf": fixing_front(hung_up(DOORS["half-lite"], family("roller")), ENGLISH, "in", 12.0),
+        "fixing-frame": fixing_front(hung_up(DOORS["single"], family("shutter")), ENGLISH, "mm", 10.0),
         "fixing-opening": fixing_front(hung_up(DOORS["pair"], family("curtain")), ENGLISH, "mm", 10.0),
         "measure-people": measure_people({**HOUSEHOLD, "outside_level": -300.0}, DOORS["single"], ENGLISH, "in"),
         **{f"measure-{name}": view(BARRED, ENGLISH, "in") for name, view in MEASURED.items()},
