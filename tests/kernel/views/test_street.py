@@ -7,7 +7,7 @@ from configurator.kernel.questions.sight import sight_crossing
 from configurator.kernel.shapes import Household
 from configurator.kernel.tongue import ENGLISH
 from configurator.kernel.views.draft import Draft, drafted
-from configurator.kernel.views.lit_room import person_bounds
+from configurator.kernel.views.lit_room import outer_edges, person_bounds
 from configurator.kernel.views.street import person_seen, street_of
 from configurator.kernel.views.subject import subject
 from tests.drawing.drawing_coverings import family
@@ -97,3 +97,8 @@ def test_nothing_leaves_the_paper(door: str) -> None:
             drawing = street_of(draft_of(DOORS[door], covering, at), HOUSEHOLD)
             assert outside(drawing) == [], (covering, at)
             assert clashes(drawing) == [], (covering, at)
+
+
+def test_the_edges_of_an_outline_are_those_of_its_outermost_points() -> None:
+    assert outer_edges([4.0, 10.0, 9.0, 20.0, 2.0, 15.0, 5.0, 30.0]) == [2.0, 10.0, 9.0, 30.0]
+    assert outer_edges([4.0, -10.0, 9.0, -20.0, 2.0, -15.0]) == [2.0, -20.0, 9.0, -10.0]
