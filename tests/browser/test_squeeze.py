@@ -4,8 +4,11 @@ import json
 
 import pytest
 from playwright.sync_api import Browser
+from tree_sitter import Node
 
 from configurator.browser.squeeze import squeezed
+from configurator.browser.squeeze.brackets import STRENGTH
+from configurator.browser.syntax_tree import PARSER, text_of
 
 # What goes in, and what must come out to the letter.
 WRITTEN = {
@@ -79,3 +82,29 @@ def test_every_script_means_what_it_meant(browser: Browser) -> None:
 def test_what_is_no_script_is_refused() -> None:
     with pytest.raises(ValueError, match="not JavaScript"):
         squeezed("function (")
+
+
+def grouped(script: str) -> str:
+    """Return an expression with a bracket about each operator and no others: what it means, whatever its brackets."""
+
+    def told(node: Node) -> str:
+        inner = [child for child in node.named_children if child.type != "comment"]
+        if node.type == "binary_expression":
+            middle = node.child_by_field_name("operator")
+            assert middle
+            return f"({told(inner[0])} {text_of(middle)} {told(inner[1])})"
+        return told(inner[0]) if inner else text_of(node)
+
+    return told(PARSER.parse(script.encode()).root_node)
+
+
+@pytest.mark.parametrize("outer", sorted(STRENGTH))
+def test_brackets_go_where_two_operators_mean_the_same_without_and_stay_where_not(outer: str) -> None:
+    for inner in sorted(STRENGTH):
+        for written, bare in (
+            (f"(a {inner} b) {outer} c;", f"a {inner} b {outer} c;"),
+            (f"a {outer} (b {inner} c);", f"a {outer} b {inner} c;"),
+        ):
+            small = squeezed(written)
+            assert grouped(small) == grouped(written)
+            assert ("(" in small) == (grouped(bare) != grouped(written)), written

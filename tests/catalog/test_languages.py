@@ -113,6 +113,18 @@ def test_a_translation_with_other_terms_is_refused(content: Path) -> None:
     assert "es.po:4:1: the translation lacks {part} and has {parte}" in refused(content)
 
 
+DOORS = 'msgid "{count} door with {part}"\nmsgid_plural "{count} doors with {part}"\n'
+
+
+def test_the_form_for_one_may_leave_out_the_number_and_nothing_else(content: Path) -> None:
+    words(content, f'{DOORS}msgstr[0] "Una puerta con {{part}}"\nmsgstr[1] "{{count}} puertas con {{part}}"\n')
+    assert load(content).words["language"] == "en"
+    words(content, f'{DOORS}msgstr[0] "Una puerta"\nmsgstr[1] "{{count}} puertas con {{part}}"\n')
+    assert "es.po:4:1: the translation lacks {count} and {part}" in refused(content)
+    words(content, f'{DOORS}msgstr[0] "Una {{parte}} con {{part}}"\nmsgstr[1] "{{count}} puertas con {{part}}"\n')
+    assert "es.po:4:1: the translation lacks {count} and has {parte}" in refused(content)
+
+
 def test_a_broken_catalog_is_refused_at_its_line(content: Path) -> None:
     words(content, 'msgid "One"\nmsgstr "Uno"\nnonsense\n')
     assert "es.po:6:1: the file is no sound gettext catalog here" in refused(content)

@@ -4,6 +4,8 @@ from pathlib import Path
 
 from configurator.catalog import Catalog
 from configurator.drawing.svg import to_svg
+from configurator.kernel.shapes import Drawing
+from tests.drawing.lettered_drawings import lettered_drawings
 from tests.drawing.starter_drawings import Shown, drawn
 
 FOLDER = Path(__file__).resolve().parent / "pictures"
@@ -27,14 +29,19 @@ KEPT = [
 ]
 
 
-def kept_file(shown: Shown) -> Path:
+def kept_drawings(catalog: Catalog) -> dict[str, Drawing]:
+    """Return all that are kept, by name: of the starter's coverings, and those with everything written on them."""
+    return {shown.name: drawn(catalog, shown) for shown in KEPT} | lettered_drawings()
+
+
+def kept_file(name: str) -> Path:
     """Return where a drawing is kept."""
-    return FOLDER / f"{shown.name}.svg"
+    return FOLDER / f"{name}.svg"
 
 
-def kept_svg(catalog: Catalog, shown: Shown) -> str:
+def kept_svg(drawing: Drawing) -> str:
     """Return a drawing as it is kept: an element a line, so that a change can be read."""
-    return to_svg(drawn(catalog, shown)).replace("><", ">\n<")
+    return to_svg(drawing).replace("><", ">\n<")
 
 
 def keep(catalog: Catalog) -> None:
@@ -42,5 +49,5 @@ def keep(catalog: Catalog) -> None:
     FOLDER.mkdir(exist_ok=True)
     for old in FOLDER.glob("*.svg"):
         old.unlink()
-    for shown in KEPT:
-        kept_file(shown).write_text(kept_svg(catalog, shown), encoding="utf-8")
+    for name, drawing in kept_drawings(catalog).items():
+        kept_file(name).write_text(kept_svg(drawing), encoding="utf-8")

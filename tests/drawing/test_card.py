@@ -5,7 +5,7 @@ import io
 import pytest
 from PIL import Image, ImageChops
 
-from configurator.drawing.card import EDGE, HEIGHT, WIDTH, Words, card, pair_card
+from configurator.drawing.card import ACROSS, EDGE, HEIGHT, WIDTH, Words, card, pair_card
 from configurator.drawing.drawing_palette import colors
 from configurator.drawing.rgb import rgb
 
@@ -79,3 +79,34 @@ def test_a_sentence_of_three_lines_is_told_to_its_end() -> None:
         for line in (f"{sentence} glass.", sentence)
     )
     assert whole != cut
+
+
+def box_of(image: Image.Image, color: str) -> tuple[int, int, int, int] | None:
+    """Return the box that holds all that has a color, px."""
+    return ImageChops.invert(away_from(image, color)).point(lambda level: 255 if level == 255 else 0).getbbox()
+
+
+def away_from(image: Image.Image, color: str) -> Image.Image:
+    """Return how far each pixel is from a color, in the band where that is most."""
+    parts = ImageChops.difference(image, Image.new("RGB", image.size, rgb(color))).split()
+    return ImageChops.lighter(ImageChops.lighter(parts[0], parts[1]), parts[2])
+
+
+@pytest.mark.parametrize("count", [1, 2])
+def test_each_drawing_stands_on_one_floor_in_the_middle_of_its_room(count: int) -> None:
+    palette = colors() | OWN
+    picture = Image.new("RGB", (200, 300), rgb(OWN["warm"]))
+    nothing = Words("", "", "")
+    made_card = card(picture, nothing, palette) if count == 1 else pair_card([picture] * count, nothing, palette)
+    image = Image.open(io.BytesIO(made_card)).convert("RGB")
+    # One drawing has the right of the card to itself, two have a half each; the floor runs out at the right.
+    rooms = [(WIDTH - EDGE - ACROSS, WIDTH - EDGE)] if count == 1 else [(0, WIDTH // 2), (WIDTH // 2, WIDTH)]
+    floor = box_of(image, OWN["ink"])
+    assert floor is not None
+    assert (floor[0], floor[2]) == (rooms[0][0], WIDTH)
+    assert floor[3] - floor[1] == 3
+    for left, right in rooms:
+        stands = box_of(image.crop((left, 0, right, HEIGHT)), OWN["warm"])
+        assert stands is not None
+        assert (stands[0], right - left - stands[2]) == ((right - left - 200) // 2,) * 2
+        assert (stands[1], stands[3]) == (floor[1] + 1 - 300, floor[1])

@@ -2,10 +2,13 @@
 
 import io
 
+import pytest
 from PIL import Image, ImageChops
 
 from configurator.drawing.drawing_palette import colors
 from configurator.drawing.png import rgb, to_image, to_png
+from configurator.drawing.texture import tile_image
+from configurator.kernel.views.weaves import WEAVES, weave_tile
 from tests.drawing.drawing_samples import drawn
 
 WIDTH = 500
@@ -55,3 +58,13 @@ def test_annotation_can_be_left_out() -> None:
 def test_the_same_drawing_gives_the_same_bytes() -> None:
     drawing = drawn("plan", "single", "roller", "open")
     assert to_png(drawing, 200) == to_png(drawing, 200)
+
+
+@pytest.mark.parametrize("weave", sorted(WEAVES))
+def test_a_weave_is_told_as_large_as_it_can_be_seen_and_is_one_color_beneath_that(weave: str) -> None:
+    near, far = tile_image("#806040", weave, 4.0), tile_image("#806040", weave, 0.02)
+    tile = weave_tile(weave)
+    assert far.size == (1, 1)
+    if near.size != (1, 1):
+        assert near.size == (round(tile["width"] * 4), round(tile["height"] * 4))
+        assert len(near.getcolors(near.width * near.height)) > 1

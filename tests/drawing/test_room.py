@@ -4,6 +4,7 @@ import pytest
 from PIL import Image, ImageChops, ImageStat
 
 from configurator.drawing.room import smooth_room
+from configurator.drawing.room_door import garden, glass_mask, painted_door
 from configurator.drawing.room_place import RoomPlace
 from configurator.drawing.room_size import SMALL, WHOLE, RoomSize
 from configurator.drawing.room_sun import glow_of, on_boards, sun_through
@@ -80,3 +81,19 @@ def test_a_small_room_shows_what_the_whole_one_shows() -> None:
     apart = ImageChops.difference(*(picture.resize(tiles, Image.Resampling.BOX) for picture in (whole, small)))
     assert max(most for _, most in apart.getextrema()) < 20
     assert max(ImageStat.Stat(apart).mean) < 1
+
+
+@pytest.mark.parametrize("door", ["single", "divided", "sidelights"])
+def test_the_garden_shows_in_every_pane_and_on_no_wood(door: str) -> None:
+    place = placed(cloth(0.0, 0.0), "open", door)
+    gray = Image.new("RGB", place.size, (90, 90, 90))
+    seen, outside = painted_door(place, gray), garden(place)
+    panes = [mark for mark in place.drawing["marks"] if "glass" in mark["role"].split()]
+    # A roll hangs before the tops of the uppermost.
+    glass = glass_mask(place, panes).resize(place.size, Image.Resampling.BOX)
+    left, top, right, foot = glass.getbbox() or (0, 0, 0, 0)
+    below = (left - 12, (top + foot) // 2, right + 12, foot + 12)
+    apart = ImageChops.difference(seen, outside).convert("L").crop(below)
+    within = glass.crop(below).point(lambda level: 255 if level == 255 else 0)
+    assert ImageStat.Stat(apart, within).mean[0] < 2
+    assert ImageStat.Stat(apart, ImageChops.invert(glass.crop(below))).mean[0] > 20

@@ -140,6 +140,9 @@ GOOD = '''
         total += pair[1]
     for n in range(9, 0, -2):
         total += n
+    for word in [name]:
+        for letter in word:
+            text = text + letter
     squares = [n * n for n in range(3)]
     places = {"first": pieces[-1]["x0"], name: max(squares)}
     more = {**places, "second": total}

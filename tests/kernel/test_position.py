@@ -7,8 +7,17 @@ from configurator.kernel.answer import ask
 from configurator.kernel.fit import pieces_at
 from configurator.kernel.glass_shares import glass_shares
 from configurator.kernel.mechanisms import family_legs
+from configurator.kernel.mechanisms.legs import raised_legs
 from configurator.kernel.mount.hung import hung
-from configurator.kernel.position import closed_position, open_position, position, position_at, share_at
+from configurator.kernel.position import (
+    closed_position,
+    open_position,
+    part_value,
+    position,
+    position_at,
+    share_at,
+    with_part,
+)
 from configurator.kernel.resolve import resolve
 from configurator.kernel.shapes import Family
 from configurator.kernel.tongue import ENGLISH
@@ -66,3 +75,19 @@ def test_closed_the_other_way_is_closed_and_level_is_not(catalog: Catalog) -> No
     assert share_at(numbers, position(1.0, 0.0, numbers["tilt_far"])) == 1.0
     assert share_at(numbers, position(1.0, 0.0, 0.0)) == 0.9
     assert share_at(numbers, position(0.5, 0.0, numbers["tilt_closed"])) == 0.45
+
+
+@pytest.mark.parametrize("moves", ["lower", "upper", "tilt"])
+def test_one_part_moves_and_the_others_stay(moves: str) -> None:
+    place = position(0.2, 0.1, 30.0)
+    moved = with_part(place, moves, 0.7)
+    assert part_value(moved, moves) == 0.7
+    assert [part for part in ("lower", "upper", "tilt") if part_value(moved, part) != part_value(place, part)] == [
+        moves
+    ]
+
+
+@pytest.mark.parametrize(("lower", "upper"), [(1.0, 0.0), (0.0, 1.0), (1.0, 1.0), (0.0, 0.0)])
+def test_a_rail_that_does_not_travel_is_nothing_to_take_hold_of(lower: float, upper: float) -> None:
+    legs = raised_legs({"lower_moves": lower, "upper_moves": upper, "tilt_moving": 0.0, "tilt_closed": 0.0})
+    assert [leg["moves"] for leg in legs] == ["lower"] * (lower > 0) + ["upper"] * (upper > 0)

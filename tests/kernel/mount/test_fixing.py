@@ -1,5 +1,6 @@
 import random
 from itertools import pairwise
+from typing import Any
 
 import pytest
 from hypothesis import given
@@ -10,6 +11,8 @@ from configurator.kernel.answer import ask_fit
 from configurator.kernel.door.hardware import handle_axis
 from configurator.kernel.door.leaf import bead_box, frame_pieces, glass_box, leaf_box
 from configurator.kernel.door.opening import opening_box
+from configurator.kernel.mount.fixing_spots import screw_spots
+from configurator.kernel.mount.ground import lock_box
 from configurator.kernel.mount.hung import hung
 from configurator.kernel.shapes import Box, Door, Fit, Fixing
 from configurator.places import CONTENT
@@ -228,3 +231,56 @@ def test_fixings_hide_no_glass_and_touch_no_clearance(catalog: Catalog) -> None:
         with_them, without = (ask_fit(one, catalog.household) for one in (fit, bare))
         for key in without["figures"]:
             assert with_them["figures"][key]["value"] == without["figures"][key]["value"], key
+
+
+@pytest.mark.parametrize("door", ["garden-door", "metric-pair-rebated", "half-lite-door"])
+def test_the_outermost_fixings_are_told_from_the_covering_s_own_ends(catalog: Catalog, door: str) -> None:
+    for family in catalog.families.values():
+        fit = hung(catalog.doors[door], family, {})
+        told = values(fit)
+        if "fixing_first" not in told:
+            continue
+        own = [fixing["piece"] for fixing in fit["fixings"] if fixing["piece"]["kind"] != "hold-down"]
+        middles = [(piece["x0"] + piece["x1"]) / 2 for piece in own]
+        assert told["fixing_first"] == pytest.approx(min(middles) - fit["size"]["x0"]), family["id"]
+        assert told["fixing_last"] == pytest.approx(fit["size"]["x1"] - max(middles)), family["id"]
+        assert told["fixing_count"] == len(own), family["id"]
+
+
+def test_a_leaf_without_a_handle_has_no_lock_that_keeps_screws_off() -> None:
+    fit = hung_with(door_with(handle=LEVER), shutter())
+    assert lock_box(fit)["x1"] == leaf_box(fit["door"])["x1"]
+    bare: Fit = {**fit, "handle": []}
+    assert set(lock_box(bare).values()) == {0.0}
+
+
+def test_the_screws_of_a_bracket_stand_half_its_width_apart_in_its_middle(catalog: Catalog) -> None:
+    seen = 0
+    for family in catalog.families.values():
+        fit = hung(catalog.doors["garden-door"], family, {})
+        for fixing in fit["fixings"]:
+            if fixing["piece"]["kind"] == "bracket" and len(fixing["spots"]) == 2:
+                seen += 1
+                (one, _), (other, _) = fixing["spots"]
+                assert other - one == pytest.approx(fit["numbers"]["bracket_width"] / 2), family["id"]
+                middle = (fixing["piece"]["x0"] + fixing["piece"]["x1"]) / 2
+                assert (one + other) / 2 == pytest.approx(middle), family["id"]
+    assert seen > 5
+
+
+def test_only_rods_are_told_to_have_one_at_each_end_whatever_their_length() -> None:
+    rules = [
+        ask_fit(hung_with(DOOR, family), HOUSEHOLD)["figures"]["fixing_count"]["working"]["rule"]
+        for family in (stretched(), cellular())
+    ]
+    assert [rule.startswith("one at each end of every rod") for rule in rules] == [True, False]
+
+
+@pytest.mark.parametrize("spread", [[30.0, 0.0], [0.0, 50.0], [30.0, 50.0]])
+def test_a_foothold_s_screws_stand_about_its_middle_as_far_apart_as_it_says(spread: list[float]) -> None:
+    hold: Any = {"screws": 3, "spread": spread}
+    first, middle, last = screw_spots(hold, 100.0, 2000.0)
+    assert middle == [100.0, 2000.0]
+    assert first == [100.0 - spread[0] / 2, 2000.0 - spread[1] / 2]
+    assert last == [100.0 + spread[0] / 2, 2000.0 + spread[1] / 2]
+    assert screw_spots({**hold, "screws": 1}, 100.0, 2000.0) == [[100.0, 2000.0]]

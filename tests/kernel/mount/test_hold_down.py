@@ -4,6 +4,7 @@ from configurator.catalog import Catalog
 from configurator.kernel.answer import ask_fit
 from configurator.kernel.contact import air_between
 from configurator.kernel.fit import pieces_at
+from configurator.kernel.mount.hold_down import catch_hold
 from configurator.kernel.mount.hung import hung
 from configurator.kernel.position import closed_position, open_position
 from configurator.kernel.shapes import Family, Fit, Piece
@@ -105,3 +106,14 @@ def test_no_wood_under_the_rail_is_the_reason() -> None:
     low = door_with(rail_bottom=0.5 * INCH, bead_width=0.5 * INCH)
     words = said(hung_with(low, cellular(hold_down=1.0, overlap_bottom=60.0))["size"]["refusal"])
     assert words.startswith("There is no wood for the hold-downs")
+
+
+@pytest.mark.parametrize("wide", [300.0, 800.0])
+def test_a_catch_is_slid_within_its_own_quarter_of_the_rail(wide: float) -> None:
+    fit = hung_with(DOOR, cellular(hold_down=1.0))
+    half = fit["numbers"]["hold_down_width"] / 2
+    bar: Piece = {**rail(fit), "x0": 100.0, "x1": 100.0 + wide}
+    hinge, latch = (catch_hold(fit, bar, side) for side in (False, True))
+    assert hinge["across"] == pytest.approx([100.0 + half, 100.0 + wide / 4])
+    assert latch["across"] == pytest.approx([100.0 + wide - wide / 4, 100.0 + wide - half])
+    assert (hinge["x"], latch["x"]) == (hinge["across"][0], latch["across"][1])

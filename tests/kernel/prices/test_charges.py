@@ -1,10 +1,13 @@
 """What a charge comes to, each example worked by hand."""
 
+from typing import Any
+
 import pytest
 
-from configurator.kernel.message import plain, say
+from configurator.kernel.message import is_said, plain, say
 from configurator.kernel.prices.charges import charge_line, charge_refusal, share_line
 from configurator.kernel.prices.money_words import price_rule, price_sum
+from configurator.kernel.prices.piece_prices import book_refusal
 from configurator.kernel.prices.price_shapes import Charge
 from configurator.kernel.tongue import ENGLISH
 from tests.kernel.prices.price_samples import DOLLARS, GRID, INCH, area, charge, terms, worked_amount
@@ -60,3 +63,16 @@ def test_a_share_says_its_working() -> None:
     assert line["amount"] == 7493
     assert say(price_rule(line, DOLLARS), ENGLISH, "in") == "A share of the price by size"
     assert say(price_sum(line, DOLLARS), ENGLISH, "in") == "22.5% x $333.00 ≈ $74.93"
+
+
+def test_a_size_without_a_price_stays_without_one_whatever_the_picks_cost() -> None:
+    choice = {"id": "lift", "options": [{"id": "cord"}, {"id": "wand"}]}
+    fit: Any = {"family": {"choices": [choice]}, "choices": {"lift": "wand"}}
+    large = [100 * INCH, 60 * INCH]
+    for additions in ({}, {"lift": {"wand": area(500.0, "sq-ft", 1.0, 0.0)}}):
+        book: Any = {"size": GRID, "additions": additions}
+        assert book_refusal(book, fit, large) == charge_refusal(GRID, large)
+    narrow = {"lift": {"wand": GRID}}
+    book = {"size": area(500.0, "sq-ft", 1.0, 0.0), "additions": narrow}
+    assert book_refusal(book, fit, large) == charge_refusal(GRID, large)
+    assert not is_said(book_refusal({**book, "additions": {"lift": {"cord": GRID}}}, fit, large))

@@ -2,16 +2,19 @@
 
 import pytest
 
+from configurator.kernel.door.leaf import glass_box
+from configurator.kernel.door.opening import opening_pieces
 from configurator.kernel.mount.hung import hung
 from configurator.kernel.questions.sight import sight_crossing
 from configurator.kernel.shapes import Household
 from configurator.kernel.tongue import ENGLISH
 from configurator.kernel.views.draft import Draft, drafted
-from configurator.kernel.views.lit_room import person_bounds
+from configurator.kernel.views.glow import glass_areas
+from configurator.kernel.views.lit_room import outer_edges, person_bounds
 from configurator.kernel.views.street import person_seen, street_of
 from configurator.kernel.views.subject import subject
 from tests.drawing.drawing_coverings import family
-from tests.drawing.drawing_doors import DOORS, HOUSEHOLD, SINGLE
+from tests.drawing.drawing_doors import DOORS, HOUSEHOLD, SINGLE, door_like
 from tests.drawing.drawing_samples import COVERINGS, PLACES, draft_of, place_of
 from tests.drawing.paper_marks import clashes, outside
 
@@ -97,3 +100,18 @@ def test_nothing_leaves_the_paper(door: str) -> None:
             drawing = street_of(draft_of(DOORS[door], covering, at), HOUSEHOLD)
             assert outside(drawing) == [], (covering, at)
             assert clashes(drawing) == [], (covering, at)
+
+
+def test_the_edges_of_an_outline_are_those_of_its_outermost_points() -> None:
+    assert outer_edges([4.0, 10.0, 9.0, 20.0, 2.0, 15.0, 5.0, 30.0]) == [2.0, 10.0, 9.0, 30.0]
+    assert outer_edges([4.0, -10.0, 9.0, -20.0, 2.0, -15.0]) == [2.0, -20.0, 9.0, -10.0]
+
+
+@pytest.mark.parametrize(("layout", "fields"), [("single", 1), ("pair", 2)])
+def test_the_lites_of_a_leaf_are_each_an_area_or_make_up_one(layout: str, fields: int) -> None:
+    door = door_like(layout=layout, muntin_columns=3, muntin_rows=5)
+    glass = glass_box(door)
+    assert len(glass_areas(opening_pieces(door), False)) == 15 * fields
+    whole = glass_areas(opening_pieces(door), True)
+    assert len(whole) == fields
+    assert whole[0] == pytest.approx([glass["x0"], -glass["y1"], glass["x1"], -glass["y0"]])

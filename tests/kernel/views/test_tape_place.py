@@ -3,15 +3,21 @@
 import pytest
 
 from configurator.catalog import Catalog
-from configurator.kernel.shapes import Door, Drawing
+from configurator.kernel.shapes import Door, Drawing, Mark
 from configurator.kernel.tape.field import Field
 from configurator.kernel.tape.table import asked_groups, deciding_fields
 from configurator.kernel.tongue import ENGLISH
 from configurator.kernel.views.dimensions import blank_notes
 from configurator.kernel.views.focus import own_dimension
+from configurator.kernel.views.measure_elevation import measure_elevation
+from configurator.kernel.views.measure_plan import measure_plan
+from configurator.kernel.views.measure_section import measure_section
+from configurator.kernel.views.people import measure_people
 from configurator.kernel.views.tape_place import tape_draft, tape_place
 from configurator.site.kinds.measure_page import measured_on
 
+# What the small drawing takes on another side, or further in.
+ELSEWHERE = {"casing_width", "ceiling_height", "muntin_width", "stop_lap", "sidelight_width", "sidelight_glass_width"}
 DOORS = ["garden-door", "garden-pair", "sidelight-door", "divided-lite-door", "veranda-pair"]
 
 
@@ -55,6 +61,29 @@ def test_it_stands_where_the_drawings_own_dimension_stands(catalog: Catalog, ide
         ends = middles([mark["points"] for mark in full if mark["role"] == "tick"])
         small = place(catalog, door, field)
         assert middles([mark["points"] for mark in small["marks"] if mark["role"] == "tick"]) == ends, field["id"]
+
+
+def ends_along(marks: list[Mark]) -> list[float]:
+    """Return where a dimension's two ticks are along its line: across, up or out."""
+    first, last = middles([mark["points"] for mark in marks])
+    return sorted([first[1], last[1]] if abs(first[0] - last[0]) < abs(first[1] - last[1]) else [first[0], last[0]])
+
+
+@pytest.mark.parametrize("ident", DOORS)
+def test_every_length_has_its_dimension_to_measure_with_the_same_ends(catalog: Catalog, ident: str) -> None:
+    door = catalog.doors[ident]
+    drawings = [view(door, ENGLISH, "mm") for view in (measure_elevation, measure_section, measure_plan)]
+    drawings.append(measure_people(catalog.household, door, ENGLISH, "mm"))
+    marks = [mark for drawing in drawings for mark in drawing["marks"] if "tick" in mark["role"].split()]
+    for field in lengths(door):
+        focus = "focus-" + field["id"].replace(".", "_")
+        measured = [mark for mark in marks if focus in mark["role"].split()]
+        assert measured or field["id"] == "astragal_projection", field["id"]
+        length = measured_on(door, catalog.household, field)
+        if length > 0 and len(measured) == 2 and "drawn" in field and field["id"] not in ELSEWHERE:
+            own = own_dimension(blank_notes(56.0, ENGLISH, "mm"), door, field, length)
+            ends = ends_along([mark for mark in own if mark["role"] == "tick"])
+            assert ends == pytest.approx(ends_along(measured), abs=0.02), field["id"]
 
 
 def test_a_few_decide_most_on_any_door_and_all_others_wait(catalog: Catalog) -> None:

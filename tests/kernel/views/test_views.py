@@ -6,17 +6,19 @@ from itertools import pairwise
 import pytest
 
 from configurator.kernel.door.leaf import glass_box
-from configurator.kernel.door.obstacles import casing_pieces
+from configurator.kernel.door.obstacles import STOP_DEPTH, casing_pieces
 from configurator.kernel.questions.sight import sight_crossing
 from configurator.kernel.shapes import Drawing, Mark
 from configurator.kernel.tongue import ENGLISH
 from configurator.kernel.views.layers import door_marks, elevation_marks, plan_marks, section_marks
+from configurator.kernel.views.layout import WALL_DEPTH
 from configurator.kernel.views.measure_elevation import measure_elevation
 from configurator.kernel.views.measure_plan import measure_plan
 from configurator.kernel.views.measure_section import measure_section
 from configurator.kernel.views.people import measure_people
+from configurator.kernel.views.walls import wall_back
 from tests.drawing.drawing_doors import DOORS, HOUSEHOLD, SINGLE, door_like
-from tests.drawing.drawing_samples import draft_of, drawn
+from tests.drawing.drawing_samples import VIEWS, draft_of, drawn
 
 MEASURED = {
     "glass_width glass_height stile_hinge stile_latch rail_top rail_bottom bead_width backset handle_height floor_gap"
@@ -142,6 +144,17 @@ def test_words_say_what_is_drawn_and_what_it_is_drawn_for() -> None:
     assert "40% down" in drawn("plan", "single", "roller", "0.4")["title"]
 
 
+@pytest.mark.parametrize("view", VIEWS)
+def test_a_description_tells_the_figures_that_its_view_shows_and_no_others(view: str) -> None:
+    shows = {
+        "Open, ": ("elevation", "sheet"),
+        "off the leaf at most": tuple(other for other in VIEWS if other != "elevation"),
+        "Behind the handle": ("plan", "detail handle", "sheet"),
+    }
+    told = drawn(view, "single", "cellular", "open")["desc"]
+    assert {said: said in told for said in shows} == {said: view in views for said, views in shows.items()}
+
+
 def test_the_stack_is_named_only_while_it_is_one() -> None:
     assert any(text.startswith("stack ") for text in words(drawn("elevation", "single", "cellular", "open")))
     assert any(text.startswith("down ") for text in words(drawn("elevation", "single", "cellular", "0.4")))
@@ -205,6 +218,14 @@ def test_a_run_too_tight_to_draw_line_by_line_is_told_by_fewer_lines() -> None:
     raised = with_role(drawn("elevation", "single", "cellular", "open"), "hair")
     heights = sorted({mark["points"][1] for mark in raised if mark["shape"] == "line"})
     assert all(after - before > 5 for before, after in pairwise(heights))
+
+
+@pytest.mark.parametrize("reveal", [0.0, 100.0, 300.0])
+def test_the_wall_is_as_deep_as_a_wall_and_holds_the_leaf_and_its_stop(reveal: float) -> None:
+    back = wall_back(door_like(reveal=reveal, leaf_thickness=60.0))
+    assert back <= -60.0 - STOP_DEPTH
+    assert reveal - back >= WALL_DEPTH
+    assert back in (-60.0 - STOP_DEPTH, reveal - WALL_DEPTH)
 
 
 @pytest.mark.parametrize("name", ["single", "out-swing pair"])
