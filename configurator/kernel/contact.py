@@ -114,24 +114,30 @@ def is_nearer(piece: Piece, part: Piece, air: float) -> bool:
     return part["x0"] - piece["x1"] < air and piece["x0"] - part["x1"] < air
 
 
-def nearest_of(sample: Sample, cluster: Cluster) -> Meeting:
-    """Return what comes nearest to a cluster of parts at one place of the travel."""
-    pieces = sample["pieces"]
-    parts = cluster["parts"]
-    best: Meeting = {"air": FAR, "leg": sample["leg"], "at": sample["at"], "piece": pieces[0], "part": parts[0]}
-    for piece in pieces:
+def nearer_at(sample: Sample, cluster: Cluster, best: Meeting) -> Meeting:
+    """Return what comes nearest to a cluster of parts at one place of the travel; ``best`` where nothing is nearer."""
+    for piece in sample["pieces"]:
         if is_nearer(piece, cluster["hull"], best["air"]):
-            for part in parts:
+            for part in cluster["parts"]:
                 if is_nearer(piece, part, best["air"]):
-                    best["air"] = air_between(piece, part)
-                    best["piece"] = piece
-                    best["part"] = part
+                    air = air_between(piece, part)
+                    best = {"air": air, "leg": sample["leg"], "at": sample["at"], "piece": piece, "part": part}
     return best
 
 
-def nearer(one: Meeting, other: Meeting) -> Meeting:
-    """Return whichever is tighter; ``one`` where both are alike."""
-    return other if other["air"] < one["air"] else one
+def nearest_of(sample: Sample, cluster: Cluster) -> Meeting:
+    """Return what comes nearest to a cluster of parts at one place of the travel."""
+    piece = sample["pieces"][0]
+    part = cluster["parts"][0]
+    return nearer_at(sample, cluster, {"air": FAR, "leg": sample["leg"], "at": sample["at"], "piece": piece, "part": part})
+
+
+def nearest_among(samples: list[Sample], cluster: Cluster) -> Meeting:
+    """Return what comes nearest to a cluster of parts at the places of the travel, the first of those that are alike."""
+    best = nearest_of(samples[0], cluster)
+    for sample in samples:
+        best = nearer_at(sample, cluster, best)
+    return best
 
 
 def before(piece: Piece, part: Piece, axis: str) -> float:
@@ -243,14 +249,12 @@ def tightest(fit: Fit, samples: list[Sample], parts: list[Piece]) -> Meeting:
     ``parts`` must not be empty.
     """
     cluster = clustered(parts)
-    best = nearest_of(samples[0], cluster)
-    for sample in samples:
-        best = nearer(best, nearest_of(sample, cluster))
+    best = nearest_among(samples, cluster)
     solved: list[Sample] = []
     for i in range(1, len(samples)):
         for found in level_samples(fit, samples[i - 1], samples[i], cluster, best["air"]):
             solved.append(found)
-            best = nearer(best, nearest_of(found, cluster))
+            best = nearer_at(found, cluster, best)
     samples.extend(solved)
     return best
 

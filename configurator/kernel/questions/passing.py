@@ -7,7 +7,7 @@ from configurator.kernel.contact import (
     air_up,
     clustered,
     edge_of_trouble,
-    nearer,
+    nearest_among,
     nearest_of,
 )
 from configurator.kernel.door.grips import FINGER_ROOM, worked_grips
@@ -98,10 +98,7 @@ def hand_place(travel: Travel) -> Meeting:
     """Return where the covering comes nearest to what a hand takes of the handle."""
     fit = travel["fit"]
     held = clustered([grip["piece"] for grip in worked_grips(fit["door"], fit["handle"])])
-    best = nearest_of(travel["samples"][0], held)
-    for sample in travel["samples"]:
-        best = nearer(best, nearest_of(sample, held))
-    return best
+    return nearest_among(travel["samples"], held)
 
 
 def fixed_state(travel: Travel) -> str:

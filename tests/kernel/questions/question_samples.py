@@ -3,7 +3,7 @@
 import re
 from typing import Any
 
-from configurator.kernel.contact import clustered, nearer, nearest_of
+from configurator.kernel.contact import clustered, nearest_among
 from configurator.kernel.door.hardware import handle_pieces
 from configurator.kernel.glass_shares import glass_shares
 from configurator.kernel.looks import no_look
@@ -183,9 +183,7 @@ def fit_with(door: Door = DOOR, size: Size | None = None, **numbers: float) -> F
 
 def travel_of(fit: Fit, samples: list[Sample]) -> Travel:
     """Return a travel through the given places, the first of them open and the last closed."""
-    place = nearest_of(samples[0], clustered(fit["handle"]))
-    for sample in samples:
-        place = nearer(place, nearest_of(sample, clustered(fit["handle"])))
+    place = nearest_among(samples, clustered(fit["handle"]))
     raised, down = samples[0]["pieces"], samples[-1]["pieces"]
     outline = covering_outline(samples)
     return {
