@@ -127,13 +127,14 @@ def nearer_at(sample: Sample, cluster: Cluster, best: Meeting) -> Meeting:
 
 def nearest_of(sample: Sample, cluster: Cluster) -> Meeting:
     """Return what comes nearest to a cluster of parts at one place of the travel."""
-    piece = sample["pieces"][0]
+    first = sample["pieces"][0]
     part = cluster["parts"][0]
-    return nearer_at(sample, cluster, {"air": FAR, "leg": sample["leg"], "at": sample["at"], "piece": piece, "part": part})
+    far: Meeting = {"air": FAR, "leg": sample["leg"], "at": sample["at"], "piece": first, "part": part}
+    return nearer_at(sample, cluster, far)
 
 
 def nearest_among(samples: list[Sample], cluster: Cluster) -> Meeting:
-    """Return what comes nearest to a cluster of parts at the places of the travel, the first of those that are alike."""
+    """Return what comes nearest to a cluster of parts at places of its travel, the first of those alike."""
     best = nearest_of(samples[0], cluster)
     for sample in samples:
         best = nearer_at(sample, cluster, best)

@@ -124,16 +124,32 @@ def garden_shapes(middle: float, pace: float, x0: float, x1: float) -> list[list
     return [far, hedge, lawn, stones, trunks, crowns]
 
 
+def bounds_of(points: list[float]) -> list[float]:
+    """Return the box ``[x0, y0, x1, y1]`` that just holds a polygon."""
+    across = [points[i] for i in range(0, len(points), 2)]
+    down = [points[i] for i in range(1, len(points), 2)]
+    return [min(across), min(down), max(across), max(down)]
+
+
+def lies_past(box: list[float], side: int, limit: float) -> bool:
+    """Return whether any of a box lies past a rectangle's edge at ``limit``: its ``side`` of ``[x0, y0, x1, y1]``."""
+    return box[side] < limit if side < 2 else box[side] > limit
+
+
 def through_glass(shape: Mark, lites: list[Piece]) -> list[Mark]:
     """Return what of a polygon is seen through each of the given pieces of glass."""
     marks: list[Mark] = []
+    box = bounds_of(shape["points"])
     for lite in lites:
         edges = front_bounds(lite)
-        part = shape["points"]
-        for i in [0, 2, 1, 3]:
-            part = clip_half(part, i, edges[i])
-        if len(part) > 4:
-            marks.append(make_mark("polygon", shape["role"], part))
+        # Told first by what is quick to see: most of the garden lies apart from a lite, or within most of its edges.
+        if box[0] <= edges[2] and box[1] <= edges[3] and box[2] >= edges[0] and box[3] >= edges[1]:
+            part = shape["points"]
+            for side in [0, 2, 1, 3]:
+                if lies_past(box, side, edges[side]):
+                    part = clip_half(part, side, edges[side])
+            if len(part) > 4:
+                marks.append(make_mark("polygon", shape["role"], part))
     return marks
 
 
