@@ -14,6 +14,8 @@ OWN_COLORS = ("paper", "ink", "warm", "sky", "lawn", "tree")
 OWN_INDEX = {name: at for at, name in enumerate(OWN_COLORS, 1)}
 # Every other pixel each way tells as well as all of them which colors a card shows most of.
 SAMPLED = 2
+# A drawing has no more colors than these; to count them with room for as many as it has pixels takes twice as long.
+USUAL_COLORS = 4096
 # Colors no further apart than this are one: of 255 where they differ most, and half as far in their hue, since a gray
 # cloth may not turn green with the lawn.
 NEAR = 16
@@ -30,7 +32,8 @@ def in_few_colors(image: Image.Image, own: Palette) -> Image.Image:
 def few_colors(image: Image.Image, own: Palette) -> list[Color]:
     """Return the colors that every card has and the most common others; of near ones only the first."""
     sample = image.resize((image.width // SAMPLED, image.height // SAMPLED), Image.Resampling.NEAREST)
-    counted = cast(list[tuple[int, Color]], sample.getcolors(sample.width * sample.height))
+    found = sample.getcolors(USUAL_COLORS) or sample.getcolors(sample.width * sample.height)
+    counted = cast(list[tuple[int, Color]], found)
     kept = [between(own["paper"], own["ink"]), *(rgb(own[name]) for name in OWN_COLORS)]
     for _, color in sorted(counted, reverse=True):
         if all(apart(color, other) > NEAR for other in kept):

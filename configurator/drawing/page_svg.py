@@ -9,7 +9,7 @@ from svgwrite.container import SVG, Defs, Group, Use
 from configurator.drawing.drawing_palette import paper_scale
 from configurator.drawing.look_rules import LOOK_ATTRIBUTE
 from configurator.drawing.pen import StepPen, decimals_at
-from configurator.drawing.svg import SHEET_CLASS, canvas, markup, put_on
+from configurator.drawing.svg import SHEET_CLASS, UNCHECKED, canvas, markup, put_on
 from configurator.drawing.thin import thinned
 from configurator.kernel.shapes import Drawing, Mark
 from configurator.kernel.views.paint import paint_name
@@ -96,7 +96,7 @@ def common_start(lists: list[list[Mark]]) -> int:
 
 def group(marks: list[Mark], pen: ScreenPen, **values: str) -> Group:
     """Return marks as one group."""
-    found = Group(debug=False, **values)
+    found = Group(factory=UNCHECKED, **values)
     put_on(found, marks, pen)
     return found
 
@@ -118,7 +118,7 @@ def layered_svg(drawings: list[Drawing], classes: list[str], prefix: str = "", b
     pen = ScreenPen(drawings[0])
     paper = screen_canvas(drawings[0], prefix, pen)
     if base:
-        paper.add(Use(f"#{base}", debug=False))
+        paper.add(Use(f"#{base}", factory=UNCHECKED))
     put_on(paper, lists[0][:start], pen)
     for marks, name in zip(lists, classes, strict=True):
         paper.add(group(marks[start : len(marks) - end], pen, class_=name))
@@ -134,7 +134,7 @@ def base_svg(drawing: Drawing, name: str) -> str:
     for stated in ("class", "role", "viewBox", "aria-labelledby"):
         del paper.attribs[stated]
     paper.attribs.update({"width": "0", "height": "0", "aria-hidden": "true"})
-    held = Defs(debug=False)
+    held = Defs(factory=UNCHECKED)
     # A style rule cannot reach into what is used, unless all of its selector lies within.
     held.add(group(still(drawing)["marks"], pen, id_=name, class_=SHEET_CLASS))
     paper.add(held)
@@ -174,7 +174,7 @@ def twin_svgs(one: Drawing, other: Drawing, prefixes: tuple[str, str]) -> tuple[
         at, to = start + size, end + size
         name = f"{prefixes[0]}{number}"
         first.add(group(one["marks"][start:at], pens[0], id_=name, class_=SHEET_CLASS))
-        second.add(Use(f"#{name}", debug=False))
+        second.add(Use(f"#{name}", factory=UNCHECKED))
     put_on(first, one["marks"][at:], pens[0])
     put_on(second, other["marks"][to:], pens[1])
     return markup(first), markup(second)

@@ -21,6 +21,8 @@ FINER = 10.0
 TRUE_SIZE = 1.0
 # Shapes that are an element each.
 ALONE = ("text", "bars")
+# Elements have their manners from one that has none checked: svgwrite makes checks ready for each that has its own.
+UNCHECKED = BaseElement(debug=False)
 # The class by which style sheets know a drawing.
 SHEET_CLASS = "drawing-sheet"
 
@@ -74,13 +76,13 @@ def text_element(mark: Mark, pen: Pen) -> Text:
         extra["text_anchor"] = mark["anchor"]
     if mark["turn"]:
         extra["transform"] = f"rotate({mark['turn']:g} {x} {y})"
-    return Text(mark["text"], insert=(x, y), debug=False, **extra)
+    return Text(mark["text"], insert=(x, y), factory=UNCHECKED, **extra)
 
 
 def path_element(run: list[Mark], pen: Pen) -> SvgPath:
     """Return a run of shapes as one SVG path."""
     mark = run[0]
-    element = SvgPath(d="".join(pen.path(mark) for mark in run), class_=mark["role"], debug=False)
+    element = SvgPath(d="".join(pen.path(mark) for mark in run), class_=mark["role"], factory=UNCHECKED)
     element.attribs.update(bar_attributes(mark) if mark["shape"] == "bars" else fade_attributes(mark))
     return element
 
@@ -97,7 +99,7 @@ def canvas(drawing: Drawing, prefix: str) -> SVG:
     pen = Pen(paper_scale(drawing))
     box = " ".join(pen.number(value) for value in (drawing["x"], drawing["y"], drawing["width"], drawing["height"]))
     name = f"{prefix}{drawing['id']}"
-    paper = SVG(debug=False, class_=SHEET_CLASS, role="img", viewBox=box)
+    paper = SVG(factory=UNCHECKED, class_=SHEET_CLASS, role="img", viewBox=box)
     paper.attribs["aria-labelledby"] = f"{name}-title {name}-desc"
     paper.elements.remove(paper.defs)
     paper.set_desc(title=drawing["title"], desc=drawing["desc"])
@@ -120,10 +122,10 @@ def pattern(look: Look) -> Pattern:
     """Return a look's pattern, to be filled with by its name."""
     tile = weave_tile(look["weave"])
     width, height = f"{tile['width'] * FINER:g}", f"{tile['height'] * FINER:g}"
-    found = Pattern(id_=paint_name(look), patternUnits="userSpaceOnUse", debug=False, width=width, height=height)
+    found = Pattern(id_=paint_name(look), patternUnits="userSpaceOnUse", factory=UNCHECKED, width=width, height=height)
     # A style rule reaches what is referred to only if all of its selector lies within.
     found.attribs["class"] = SHEET_CLASS
-    found.add(Rect(size=(width, height), fill=look["color"], debug=False))
+    found.add(Rect(size=(width, height), fill=look["color"], factory=UNCHECKED))
     found.attribs["patternTransform"] = f"scale({brief(1 / FINER, 1)})"
     put_on(found, [finer(mark) for mark in tile["marks"]], StepPen(FINE_SCALE))
     return found
@@ -138,7 +140,7 @@ def to_svg(drawing: Drawing) -> str:
     paper.attribs["height"] = f"{drawing['height'] / scale:.1f}mm"
     paper.add(Style(standalone_style(drawing)))
     if is_dyed(drawing["look"]):
-        held = Defs(debug=False)
+        held = Defs(factory=UNCHECKED)
         held.add(pattern(drawing["look"]))
         paper.add(held)
     put_on(paper, drawing["marks"], Pen(scale))
