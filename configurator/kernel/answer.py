@@ -8,6 +8,7 @@ from configurator.kernel.mount.hung import hung
 from configurator.kernel.position import closed_position, open_position
 from configurator.kernel.questions import QUESTIONS
 from configurator.kernel.questions.drawn import DRAWN_QUESTIONS
+from configurator.kernel.questions.turn import bare_turn
 from configurator.kernel.resolve import resolve, same_build
 from configurator.kernel.shapes import (
     Answer,
@@ -20,7 +21,7 @@ from configurator.kernel.shapes import (
     Reply,
     Travel,
 )
-from configurator.kernel.travel import travelled
+from configurator.kernel.travel import travelled_beside
 
 
 class Build(TypedDict):
@@ -57,6 +58,7 @@ def asking(fit: Fit, household: Household) -> Asking:
     return {
         "fit": fit,
         "household": household,
+        "bare": [],
         "travel": [],
         "asked": 0,
         "told_by": {},
@@ -84,7 +86,8 @@ def is_answered(questions: list[Callable[[Travel, Household], Reply]], begun: As
 def ask_on(questions: list[Callable[[Travel, Household], Reply]], begun: Asking) -> None:
     """Take an answer a step further: work out the travel, or ask the next question."""
     if len(begun["travel"]) == 0:
-        begun["travel"].append(travelled(begun["fit"]))
+        own = begun["bare"][0] if len(begun["bare"]) > 0 else bare_turn(begun["fit"]["door"])
+        begun["travel"].append(travelled_beside(begun["fit"], own))
         return
     part = questions[begun["asked"]](begun["travel"][0], begun["household"])
     answer = begun["answer"]

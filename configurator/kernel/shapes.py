@@ -563,12 +563,14 @@ class Answer(TypedDict):
 class Asking(TypedDict):
     """An answer on its way, question by question.
 
-    ``travel`` is empty until it has been worked out, and stays so where the covering cannot go on its door; ``asked``
-    is how many questions have been asked, ``told_by`` which of them, counted from 0, told each verdict.
+    ``travel`` is empty until it has been worked out, and stays so where the covering cannot go on its door; ``bare`` is
+    what stops the leaf without it, where that is known before. ``asked`` is how many questions have been asked,
+    ``told_by`` which of them, counted from 0, told each verdict.
     """
 
     fit: Fit
     household: Household
+    bare: list[Touch]
     travel: list[Travel]
     asked: int
     told_by: dict[str, int]

@@ -8,8 +8,8 @@ from configurator.kernel.message import is_said
 from configurator.kernel.mount.hung import dressed_leaves
 from configurator.kernel.position import closed_position, coarse, main_position, open_position
 from configurator.kernel.questions.outline import covering_outline
-from configurator.kernel.questions.turn import turn_of
-from configurator.kernel.shapes import Cuts, Fit, Travel
+from configurator.kernel.questions.turn import bare_turn, turn_of
+from configurator.kernel.shapes import Cuts, Fit, Touch, Travel
 
 
 def cuts_for(fit: Fit) -> Cuts:
@@ -19,6 +19,11 @@ def cuts_for(fit: Fit) -> Cuts:
 
 def travelled(fit: Fit) -> Travel:
     """Return a covering over its travel, which must be able to go on its door."""
+    return travelled_beside(fit, bare_turn(fit["door"]))
+
+
+def travelled_beside(fit: Fit, own: Touch) -> Travel:
+    """Return the same where it is known what stops the leaf without it."""
     numbers = fit["numbers"]
     still = still_pieces(fit)
     raised = made_round(fit, still, open_position(numbers))
@@ -33,7 +38,7 @@ def travelled(fit: Fit) -> Travel:
         "samples": samples,
         "handle": handle,
         "outline": outline,
-        "turn": turn_of(fit, samples, outline),
+        "turn": turn_of(fit, own, samples, outline),
         "raised": raised,
         "half": made_round(fit, still, coarse(main_position(numbers, 0.5))),
         "down": down,

@@ -85,12 +85,15 @@ def changed(fit: Fit, change: Change) -> Fit:
 def asking_changed(asked: Asking, change: Change) -> Asking:
     """Return the answer of a covering with a change made, before anything has been asked of it.
 
-    What is built and hung alike travels alike, and is not followed over its travel again.
+    What is built and hung alike travels alike, and is not followed over its travel again; on the same door the leaf
+    turns alike by itself.
     """
     fit = asked["fit"]
     other = changed(fit, change)
     begun = asking(other, asked["household"])
-    if HANDLE_GAP not in change["numbers"] and same_build(fit["numbers"], other["numbers"]):
+    if HANDLE_GAP not in change["numbers"]:
         for travel in asked["travel"]:
-            begun["travel"].append(travelled_alike(travel, other))
+            begun["bare"].append(travel["turn"]["own"])
+            if same_build(fit["numbers"], other["numbers"]):
+                begun["travel"].append(travelled_alike(travel, other))
     return begun

@@ -12,7 +12,7 @@ from configurator.kernel.message import say
 from configurator.kernel.mount.blank import blank_size
 from configurator.kernel.pieces import solid
 from configurator.kernel.questions.outline import covering_outline
-from configurator.kernel.questions.turn import turn_of
+from configurator.kernel.questions.turn import bare_turn, turn_of
 from configurator.kernel.shapes import (
     Door,
     Family,
@@ -191,7 +191,7 @@ def travel_of(fit: Fit, samples: list[Sample]) -> Travel:
         "samples": samples,
         "handle": place,
         "outline": outline,
-        "turn": turn_of(fit, samples, outline),
+        "turn": turn_of(fit, bare_turn(fit["door"]), samples, outline),
         "raised": raised,
         "half": samples[len(samples) // 2]["pieces"],
         "down": down,
