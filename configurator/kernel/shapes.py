@@ -465,9 +465,9 @@ class Travel(TypedDict):
     ``samples`` holds every step and every place where something comes level with something, open first.
     ``handle`` is where it comes nearest to the handle, ``outline`` its reach, kind by kind of piece, and ``turn`` how
     far the leaf turns.
-    ``raised`` and ``down`` are the covering open and closed in full detail, ``half`` half-way (coarse);
-    ``raised_shares`` and ``down_shares`` what of the glass they leave. ``leaves`` holds the fit itself and, where a
-    second leaf is dressed too, that leaf's own; ``cuts`` what is cut for each of them that can be hung.
+    ``raised`` and ``down`` are the covering open and closed in full detail, ``half`` half-way (coarse). ``leaves``
+    holds the fit itself and, where a second leaf is dressed too, that leaf's own; ``cuts`` what is cut for each of them
+    that can be hung.
     """
 
     fit: Fit
@@ -478,8 +478,6 @@ class Travel(TypedDict):
     raised: list[Piece]
     half: list[Piece]
     down: list[Piece]
-    raised_shares: Shares
-    down_shares: Shares
     leaves: list[Fit]
     cuts: list[Cuts]
 

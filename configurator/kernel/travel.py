@@ -2,7 +2,6 @@
 
 from configurator.kernel.contact import even_samples, in_order, tightest
 from configurator.kernel.fit import made_round, still_pieces
-from configurator.kernel.glass_shares import glass_shares
 from configurator.kernel.mechanisms import MECHANISMS
 from configurator.kernel.message import is_said
 from configurator.kernel.mount.hung import dressed_leaves
@@ -26,8 +25,6 @@ def travelled_beside(fit: Fit, own: Touch) -> Travel:
     """Return the same where it is known what stops the leaf without it."""
     numbers = fit["numbers"]
     still = still_pieces(fit)
-    raised = made_round(fit, still, open_position(numbers))
-    down = made_round(fit, still, closed_position(numbers))
     even = even_samples(fit)
     handle = tightest(fit, even, fit["handle"])
     samples = in_order(even)
@@ -39,11 +36,9 @@ def travelled_beside(fit: Fit, own: Touch) -> Travel:
         "handle": handle,
         "outline": outline,
         "turn": turn_of(fit, own, samples, outline),
-        "raised": raised,
+        "raised": made_round(fit, still, open_position(numbers)),
         "half": made_round(fit, still, coarse(main_position(numbers, 0.5))),
-        "down": down,
-        "raised_shares": glass_shares(fit, raised),
-        "down_shares": glass_shares(fit, down),
+        "down": made_round(fit, still, closed_position(numbers)),
         "leaves": leaves,
         "cuts": leaf_cuts(leaves),
     }
@@ -58,17 +53,13 @@ def travelled_alike(travel: Travel, fit: Fit) -> Travel:
     """Return the travel of a fit that is built and hung alike: it moves as the other does, and looks as its own."""
     numbers = fit["numbers"]
     still = still_pieces(fit)
-    raised = made_round(fit, still, open_position(numbers))
-    down = made_round(fit, still, closed_position(numbers))
     leaves = dressed_leaves(fit)
     return {
         **travel,
         "fit": fit,
-        "raised": raised,
+        "raised": made_round(fit, still, open_position(numbers)),
         "half": made_round(fit, still, coarse(main_position(numbers, 0.5))),
-        "down": down,
-        "raised_shares": glass_shares(fit, raised),
-        "down_shares": glass_shares(fit, down),
+        "down": made_round(fit, still, closed_position(numbers)),
         "leaves": leaves,
         "cuts": leaf_cuts(leaves),
     }

@@ -64,13 +64,13 @@ def cutout_question(travel: Travel, household: Household) -> Reply:
             wording("cost of the cut-out in view"),
             wording("the view that its frame takes when open"),
             uncut[0]["view"],
-            travel["raised_shares"]["view"],
+            glass_shares(fit, travel["raised"])["view"],
         ),
         cost_figure(
             "cutout_privacy",
             wording("cost of the cut-out in privacy"),
             wording("the glass that it leaves bare when closed"),
-            travel["down_shares"]["visible"],
+            glass_shares(fit, travel["down"])["visible"],
             uncut[1]["visible"],
         ),
     ]

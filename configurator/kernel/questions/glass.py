@@ -1,6 +1,6 @@
 """How much glass stays visible, and how much view and light come through, open and closed."""
 
-from configurator.kernel.glass_shares import bare_sidelights
+from configurator.kernel.glass_shares import bare_sidelights, glass_shares
 from configurator.kernel.shapes import Figure, Household, Quantity, Reply, Shares, Travel
 from configurator.kernel.telling import figure, reply, share, working
 from configurator.kernel.tongue import wording
@@ -63,7 +63,9 @@ def opening_figures(shares: Shares, bare: float) -> list[Figure]:
 
 def glass_question(travel: Travel, household: Household) -> Reply:
     """Answer how much glass stays visible and what comes through it."""
-    figures = state_figures("open", OPEN_NAMES, travel["raised_shares"])
-    figures.extend(state_figures("closed", CLOSED_NAMES, travel["down_shares"]))
-    figures.extend(opening_figures(travel["down_shares"], bare_sidelights(travel["fit"])))
+    fit = travel["fit"]
+    closed = glass_shares(fit, travel["down"])
+    figures = state_figures("open", OPEN_NAMES, glass_shares(fit, travel["raised"]))
+    figures.extend(state_figures("closed", CLOSED_NAMES, closed))
+    figures.extend(opening_figures(closed, bare_sidelights(fit)))
     return reply(figures, [], [])

@@ -5,7 +5,6 @@ from typing import Any
 
 from configurator.kernel.contact import clustered, nearest_among
 from configurator.kernel.door.hardware import handle_pieces
-from configurator.kernel.glass_shares import glass_shares
 from configurator.kernel.looks import no_look
 from configurator.kernel.mechanisms.legs import raised_legs
 from configurator.kernel.message import say
@@ -195,8 +194,6 @@ def travel_of(fit: Fit, samples: list[Sample]) -> Travel:
         "raised": raised,
         "half": samples[len(samples) // 2]["pieces"],
         "down": down,
-        "raised_shares": glass_shares(fit, raised),
-        "down_shares": glass_shares(fit, down),
         "leaves": [fit],
         "cuts": [{"cloths": [], "bars": []}],
     }
