@@ -1,5 +1,6 @@
 """Building: repeatable, all or nothing, and never over somebody's own files."""
 
+import gc
 import re
 import shutil
 from collections.abc import Callable
@@ -148,6 +149,12 @@ def test_a_folder_with_other_files_is_not_built_over(content: Path, tmp_path: Pa
     with pytest.raises(NotASite, match="letters"):
         build(content, out)
     assert (out / "to-my-aunt.txt").read_text() == "Dear aunt"
+
+
+def test_a_process_that_goes_on_still_frees_cycles(content: Path) -> None:
+    with pytest.raises(NotASite):
+        build(content, content)
+    assert gc.isenabled()
 
 
 def test_a_page_that_is_gone_from_the_content_is_gone_from_the_site(
