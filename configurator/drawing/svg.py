@@ -2,6 +2,7 @@
 
 from svgwrite.base import BaseElement
 from svgwrite.container import SVG, Defs, Style
+from svgwrite.etree import etree
 from svgwrite.path import Path as SvgPath
 from svgwrite.pattern import Pattern
 from svgwrite.shapes import Rect
@@ -110,7 +111,8 @@ def canvas(drawing: Drawing, prefix: str) -> SVG:
 
 def markup(paper: BaseElement) -> str:
     """Return an element's markup."""
-    return str(paper.tostring()).replace(" />", "/>")
+    # Its own method writes bytes first, in twice the time.
+    return str(etree.tostring(paper.get_xml(), encoding="unicode")).replace(" />", "/>")
 
 
 def finer(mark: Mark) -> Mark:

@@ -78,27 +78,11 @@ def shifted(marks: list[Mark], dx: float, dy: float) -> list[Mark]:
     """Return the marks moved over the paper."""
     result: list[Mark] = []
     for item in marks:
-        points: list[float] = []
-        count = placed_numbers(item)
-        for i in range(len(item["points"])):
-            value = item["points"][i]
-            if i >= count:
-                points.append(value)
-            elif i % 2 == 0:
-                points.append(value + dx)
-            else:
-                points.append(value + dy)
-        result.append(
-            {
-                "shape": item["shape"],
-                "role": item["role"],
-                "points": points,
-                "fade": item["fade"],
-                "text": item["text"],
-                "anchor": item["anchor"],
-                "turn": item["turn"],
-            }
-        )
+        points = item["points"].copy()
+        for i in range(0, placed_numbers(item), 2):
+            points[i] += dx
+            points[i + 1] += dy
+        result.append({**item, "points": points})
     return result
 
 
