@@ -12,13 +12,16 @@ from threading import Thread
 from configurator.cache.pack import Pack
 from configurator.kernel.shapes import Door, Family
 from configurator.site.answers import Added, Answers
-from configurator.site.drawings.cards import door_cards, family_preview
+from configurator.site.drawings.cards import door_cards, family_preview, own_card
 from configurator.site.drawings.rooms import covering_room, first_room, opens_with_room
 from configurator.site.drawings.shown_photos import photo_files
-from configurator.site.drawings.subjects import own_door, room_subject
+from configurator.site.drawings.subjects import first_single, own_door, room_subject
 from configurator.site.house import House, open_houses
 from configurator.site.kinds.all_pages import door_sheet, fitted_sheet
+from configurator.site.kinds.coverings_page import coverings
+from configurator.site.kinds.doors_page import doors
 from configurator.site.kinds.family_page import mover
+from configurator.site.kinds.measure_page import measure
 from configurator.site.mkdocs.assets import examples, own_fonts, page_scripts
 from configurator.site.mkdocs.page_html import page_html
 
@@ -27,10 +30,10 @@ Task = tuple[str, str]
 Done = tuple[str, Added]
 Watch = Callable[[Iterator[Done], int], Iterator[Done]]
 Doing = tuple[str, Future[Added]]
-SCRIPT, FONTS, PHOTOGRAPHS, EXAMPLES = "script", "fonts", "photographs", "examples"
+SCRIPT, FONTS, PHOTOGRAPHS, EXAMPLES, LISTS = "script", "fonts", "photographs", "examples", "lists"
 DOOR, FAMILY, ROOM = "door", "family", "room"
 # What all pages have.
-SHARED: list[Task] = [(SCRIPT, ""), (FONTS, ""), (PHOTOGRAPHS, ""), (EXAMPLES, "")]
+SHARED: list[Task] = [(SCRIPT, ""), (FONTS, ""), (PHOTOGRAPHS, ""), (EXAMPLES, ""), (LISTS, "")]
 # What a worker process works on. One that is a copy of its parent has that one's house; any other reads the content
 # itself, since a house cannot be sent.
 _houses: list[House] = []
@@ -43,7 +46,7 @@ def unwatched(done: Iterator[Done], count: int) -> Iterator[Done]:
 
 def work_ahead(house: House, watch: Watch = unwatched) -> None:
     """Fill the house's memory with every door's answers, drawings, previews and pages, families' frames, photographs,
-    scripts, fonts and example visits.
+    scripts, fonts, example visits and the lists' drawings.
 
     What is done goes through ``watch``.
     """
@@ -122,6 +125,10 @@ def work_out_in(house: House, task: Task) -> None:
         photo_files(house)
     elif kind == EXAMPLES:
         examples(house)
+    elif kind == LISTS:
+        doors(house)
+        measure(house)
+        own_card(house)
     elif kind == ROOM:
         # No words are in it.
         door, _, family = ident.partition("/")
@@ -143,8 +150,13 @@ def work_out_family(house: House, family: Family) -> None:
 
 
 def work_out_door(house: House, door: Door) -> None:
-    """Work out a door's previews, and write its page and that of every family on it."""
+    """Work out a door's previews, and write its page and that of every family on it.
+
+    The list of coverings shows all of them on one door.
+    """
     page_html(house, door_sheet(house, door))
     door_cards(house, door)
+    if door is first_single(house):
+        coverings(house)
     for family in house.families:
         page_html(house, fitted_sheet(house, door, family))
