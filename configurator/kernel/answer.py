@@ -59,6 +59,7 @@ def asking(fit: Fit, household: Household) -> Asking:
         "fit": fit,
         "household": household,
         "bare": [],
+        "tried": False,
         "travel": [],
         "asked": 0,
         "told_by": {},
@@ -87,7 +88,7 @@ def ask_on(questions: list[Callable[[Travel, Household], Reply]], begun: Asking)
     """Take an answer a step further: work out the travel, or ask the next question."""
     if len(begun["travel"]) == 0:
         own = begun["bare"][0] if len(begun["bare"]) > 0 else bare_turn(begun["fit"]["door"])
-        begun["travel"].append(travelled_beside(begun["fit"], own))
+        begun["travel"].append({**travelled_beside(begun["fit"], own), "tried": begun["tried"]})
         return
     part = questions[begun["asked"]](begun["travel"][0], begun["household"])
     answer = begun["answer"]

@@ -467,7 +467,7 @@ class Travel(TypedDict):
     far the leaf turns.
     ``raised`` and ``down`` are the covering open and closed in full detail, ``half`` half-way (coarse). ``leaves``
     holds the fit itself and, where a second leaf is dressed too, that leaf's own; ``cuts`` what is cut for each of them
-    that can be hung.
+    that can be hung. What is only ``tried`` is told without where on its way a verdict holds, which takes a search.
     """
 
     fit: Fit
@@ -480,6 +480,7 @@ class Travel(TypedDict):
     down: list[Piece]
     leaves: list[Fit]
     cuts: list[Cuts]
+    tried: bool
 
 
 class Quantity(TypedDict):
@@ -562,13 +563,14 @@ class Asking(TypedDict):
     """An answer on its way, question by question.
 
     ``travel`` is empty until it has been worked out, and stays so where the covering cannot go on its door; ``bare`` is
-    what stops the leaf without it, where that is known before. ``asked`` is how many questions have been asked,
-    ``told_by`` which of them, counted from 0, told each verdict.
+    what stops the leaf without it, where that is known before, and ``tried`` that of its travel. ``asked`` is how many
+    questions have been asked, ``told_by`` which of them, counted from 0, told each verdict.
     """
 
     fit: Fit
     household: Household
     bare: list[Touch]
+    tried: bool
     travel: list[Travel]
     asked: int
     told_by: dict[str, int]
@@ -586,7 +588,9 @@ class Change(TypedDict):
 
 
 class Trial(TypedDict):
-    """A change that was made, and what was told of it: all, or no more than shows that it mends nothing."""
+    """A change that was made, and what was told of it: all but where on its way a verdict holds, or no more than shows
+    that it mends nothing.
+    """
 
     change: Change
     answer: Answer

@@ -41,6 +41,7 @@ def travelled_beside(fit: Fit, own: Touch) -> Travel:
         "down": made_round(fit, still, closed_position(numbers)),
         "leaves": leaves,
         "cuts": leaf_cuts(leaves),
+        "tried": False,
     }
 
 

@@ -150,7 +150,7 @@ def passing_verdict(travel: Travel) -> Verdict:
     """Return whether the covering passes the handle, and if not by itself, between which positions."""
     state = passing_state(travel)
     found = verdict("pass_through", PASSING_NAME, state, passing_why(travel, state))
-    if state == "clears" or state == "caution" or len(travel["fit"]["legs"]) == 0:
+    if travel["tried"] or state == "clears" or state == "caution" or len(travel["fit"]["legs"]) == 0:
         return found
     place = travel["handle"]
     limit = 0.0 if place["air"] < -SOLVED else PASSING_AIR

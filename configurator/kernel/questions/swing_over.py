@@ -92,7 +92,7 @@ def closed_verdict(travel: Travel, stack: Touch) -> Verdict:
         )
     blocked = verdict("opens_covered", name, "blocked", plain(why))
     blocked["moves"] = "lower"
-    blocked["start"] = 0.0 if stack["angle"] < RIGHT_ANGLE else closed_from(travel)
+    blocked["start"] = 0.0 if travel["tried"] or stack["angle"] < RIGHT_ANGLE else closed_from(travel)
     blocked["end"] = 1.0
     return blocked
 

@@ -51,7 +51,10 @@ def is_tried(search: Search) -> bool:
 
 def begin_trial(search: Search) -> None:
     """Make the next change."""
-    search["asking"] = asking_changed(search["first"], search["changes"][search["begun"]])
+    asked = asking_changed(search["first"], search["changes"][search["begun"]])
+    asked["tried"] = True
+    asked["travel"] = [{**travel, "tried": True} for travel in asked["travel"]]
+    search["asking"] = asked
     search["begun"] += 1
 
 

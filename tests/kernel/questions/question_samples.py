@@ -196,6 +196,7 @@ def travel_of(fit: Fit, samples: list[Sample]) -> Travel:
         "down": down,
         "leaves": [fit],
         "cuts": [{"cloths": [], "bars": []}],
+        "tried": False,
     }
 
 
