@@ -131,7 +131,7 @@ def site_beside(out: Path, content: Path, answers: Answers, watch: Watch = unwat
 @contextmanager
 def cycles_left() -> Iterator[None]:
     """Leave cycles of objects where they are meanwhile: all that a build holds would be looked through for them again
-    and again, an eighth of this process's time."""
+    and again, a tenth of this process's time."""
     looked_for = gc.isenabled()
     gc.disable()
     try:
