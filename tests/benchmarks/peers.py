@@ -1,6 +1,7 @@
 """Other makers of static sites, given the finished pages as Markdown: each page's whole ``<main>`` as a block of HTML.
 
-They come with ``sh .ci/setup benchmarks``: Hugo as Debian's package, Eleventy from npm. Neither makes a search index.
+MkDocs is there as it comes, with its own theme and its search index. The others come with ``sh .ci/setup benchmarks``:
+Hugo as Debian's package, Eleventy from npm. Neither makes a search index.
 """
 
 import json
@@ -18,6 +19,15 @@ HUGO_SETTINGS = {
     "markup": {"goldmark": {"renderer": {"unsafe": True}}},
 }
 ELEVENTY_SETTINGS = "module.exports = () => ({ markdownTemplateEngine: false });\n"
+
+
+def mkdocs(docs: Path, place: Path) -> Callable[[], object]:
+    """Return what has plain MkDocs build the pages in ``docs``, in a new folder at ``place``."""
+    place.mkdir()
+    settings = place / "mkdocs.yml"
+    told = {"site_name": "Plain", "docs_dir": str(docs), "site_dir": str(place / "site")}
+    settings.write_text(json.dumps(told), encoding="utf-8")
+    return running([sys.executable, "-m", "mkdocs", "build", "--quiet", "--config-file", str(settings)])
 
 
 def hugo(docs: Path, place: Path) -> Callable[[], object]:

@@ -6,6 +6,7 @@ seconds are a machine's own.
 """
 
 import os
+import re
 import shutil
 import subprocess
 import sys
@@ -16,11 +17,13 @@ from typing import NamedTuple
 import pytest
 
 from configurator.places import CONTENT
-from tests.benchmarks.peers import eleventy, hugo
-from tests.benchmarks.test_build_ratio import plain_build, plain_pages, seconds
+from tests.benchmarks.peers import eleventy, hugo, mkdocs
+from tests.benchmarks.test_build_ratio import plain_pages, seconds
 
 # Each that is short is done this often, and its quickest counts: what else the machine does then weighs less.
 ROUNDS = 5
+# A full build is done this often.
+TURNS = 3
 FAMILY = Path("families") / "cellular-shade.yaml"
 THICKNESS = "closed_thickness: 0.35"
 # A build may take so many times its check. Measured: 1.2 to 2 and, of a quiet machine, 2.5.
@@ -54,6 +57,28 @@ def quickest(work: Callable[[], object]) -> float:
     return min(seconds(lambda: (work(), None)[1]) for _ in range(ROUNDS))
 
 
+def full(content: Path, place: Path) -> tuple[float, float]:
+    """Return how long a build with nothing kept and plain MkDocs given its pages take, by turns, at their quickest."""
+    caches, site, docs = Path(os.environ["XDG_CACHE_HOME"]), place / "site", place / "docs"
+    ours, theirs = [], []
+    for turn in range(TURNS):
+        shutil.rmtree(caches, ignore_errors=True)
+        shutil.rmtree(site, ignore_errors=True)
+        ours.append(seconds(astragal("build", "--quiet", content, site)))
+        plain_pages(site, docs)
+        theirs.append(seconds(mkdocs(docs, place / f"plain{turn}")))
+    return min(ours), min(theirs)
+
+
+def twice_as_much(content: Path, place: Path) -> Path:
+    """Return content with each door and each family twice, the second under another name."""
+    shutil.copytree(content, place)
+    for file in [*(place / "doors").glob("*.yaml"), *(place / "families").glob("*.yaml")]:
+        renamed = re.sub("^name: .*", r"\g<0> too", file.read_text(encoding="utf-8"), flags=re.MULTILINE)
+        file.with_stem(f"{file.stem}-too").write_text(renamed, encoding="utf-8")
+    return place
+
+
 def edit(content: Path, number: int) -> None:
     """Change a family of the content, each time otherwise."""
     text = (CONTENT / FAMILY).read_text(encoding="utf-8")
@@ -75,16 +100,17 @@ def edited(content: Path, site: Path) -> tuple[float, float]:
 def test_a_site_is_built_again_in_a_few_checks_of_its_content(content: Path, tmp_path: Path) -> None:
     site, docs = tmp_path / "site", tmp_path / "docs"
     build, check = astragal("build", "--quiet", content, site), astragal("check", content)
-    full = seconds(build)
-    plain_pages(site, docs)
-    plain = seconds(lambda: plain_build(docs, tmp_path / "plain"))
+    large, large_plain = full(twice_as_much(content, tmp_path / "twice"), tmp_path / "large")
+    whole, plain = full(content, tmp_path)
     copied = seconds(lambda: shutil.copytree(site, tmp_path / "copy"))
     others = {"Hugo": hugo(docs, tmp_path / "hugo"), "Eleventy": eleventy(docs, tmp_path / "eleventy")}
     check()
     unchanged, checked = quickest(build), quickest(check)
     build_edited, check_edited = edited(content, site)
     rows = [
-        Row("full build, nothing kept", "plain MkDocs given the finished pages", full / plain),
+        Row("full build, nothing kept", "plain MkDocs given the finished pages", whole / plain),
+        Row("the same of four times the pages", "plain MkDocs given the finished pages", large / large_plain),
+        Row("four times the pages", "the full build of the content itself", large / whole),
         Row("nothing changed, new process", "check of the same content", unchanged / checked),
         Row("one family edited, new process", "check of the edited content", build_edited / check_edited),
         *(
