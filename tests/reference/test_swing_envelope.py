@@ -6,7 +6,7 @@ from typing import Any
 import pytest
 from hypothesis import assume, example, given, settings
 from hypothesis import strategies as st
-from shapely import MultiPolygon, Point, Polygon, affinity, box, unary_union
+from shapely import MultiPolygon, Polygon, affinity, box, unary_union
 
 from configurator.catalog import load
 from configurator.kernel.door.hardware import handle_pieces
@@ -32,29 +32,9 @@ from tests.kernel.questions.question_samples import (
     travel_of,
     value_of,
 )
+from tests.reference.turned_shapes import TOLERANCE, farthest, turned_until
 
 FAR = 20_000.0
-COARSE_STEP = 0.25
-FINE_STEP = 0.02
-TOLERANCE = 0.1
-GRID = 1e-6
-
-
-def turned_until(shape: Any, pin: tuple[float, float], obstacle: Any) -> float:
-    """Return the angle at which a shape that turns about the pin first stands in the obstacle, or 180."""
-
-    def meets(angle: float) -> bool:
-        turned = affinity.rotate(shape, angle, origin=pin)
-        # On a grid far finer than the tolerance shapely never gives up on sides that all but touch.
-        return bool(turned.intersects(obstacle)) and bool(turned.intersection(obstacle, grid_size=GRID).area > 1e-7)
-
-    for step in range(int(180 / COARSE_STEP) + 1):
-        if meets(step * COARSE_STEP):
-            angle = max(0.0, (step - 1) * COARSE_STEP)
-            while not meets(angle):
-                angle += FINE_STEP
-            return angle
-    return 180.0
 
 
 def leaf_in_plan(door: Door) -> Polygon:
@@ -215,11 +195,6 @@ def test_a_stack_on_the_wall_against_the_turned_leaf(
     assert found["angle"] == pytest.approx(expected, abs=TOLERANCE)
 
 
-def farthest(shape: Any, pin: float) -> float:
-    """Return the distance of a polygon's farthest corner from the pin."""
-    return max(math.hypot(x, z - pin) for x, z in shape.exterior.coords)
-
-
 def nearest(piece: Any, pin: float) -> float:
     """Return the distance of a piece from the pin, as seen from above."""
     beside = max(piece["x0"], -piece["x1"], 0.0)
@@ -269,53 +244,3 @@ def test_the_corner_at_the_stop_against_the_turned_covering(latch: float, depth:
     # Within a twentieth of a millimeter the steps are too coarse to tell.
     if abs(reach - math.hypot(line, leaf_front(door))) > 0.05:
         assert meets_stop(door, covering_outline(shade_samples(size, depth))) == strikes
-
-
-@settings(max_examples=300)
-@given(
-    st.tuples(st.floats(20.0, 500.0), st.floats(30.0, 500.0), st.floats(-60.0, 60.0), st.floats(5.0, 120.0)),
-    st.tuples(st.floats(-900.0, 800.0), st.floats(10.0, 500.0), st.floats(-300.0, 800.0), st.floats(10.0, 500.0)),
-)
-def test_any_box_against_any_other_that_stands_in_its_way(
-    turns: tuple[float, float, float, float], stands: tuple[float, float, float, float]
-) -> None:
-    (x0, z0), (x1, z1) = (turns[0], turns[2]), (turns[0] + turns[1], turns[2] + turns[3])
-    (a0, b0), (a1, b1) = (stands[0], stands[2]), (stands[0] + stands[1], stands[2] + stands[3])
-    shape, other = box(x0, z0, x1, z1), box(a0, b0, a1, b1)
-    assume(shape.distance(other) > 0.5)
-    expected = turned_until(shape, (0.0, 0.0), other)
-    outer: Any = {"kind": "covering", "x0": x0, "x1": x1, "y0": 0.0, "y1": 100.0, "z0": z0, "z1": z1}
-    met = piece_obstacle(solid("wall", [a0, a1], [0.0, 100.0], [b0, b1]), 0.0)
-    found = first_touch([outer], [met], 180.0)["angle"]
-    # What is only grazed by a corner the steps of the turn pass over.
-    grazed = abs(farthest(shape, 0.0) - other.distance(Point(0.0, 0.0))) < 2.0 or other.distance(Point(0.0, 0.0)) < 1.0
-    assume(not (abs(found - expected) > TOLERANCE and grazed))
-    assert found == pytest.approx(expected, abs=TOLERANCE)
-
-
-@settings(max_examples=250)
-@given(
-    st.tuples(st.floats(20.0, 500.0), st.floats(30.0, 500.0), st.floats(-200.0, 60.0), st.floats(5.0, 250.0)),
-    st.tuples(st.integers(0, 3), st.floats(2.0, 178.0), st.floats(-15.0, 15.0), st.floats(-15.0, 15.0)),
-    st.tuples(st.sampled_from([-1, 1]), st.floats(10.0, 300.0), st.sampled_from([-1, 1]), st.floats(10.0, 300.0)),
-)
-def test_a_box_whose_corner_just_comes_upon_another_s_or_passes_it(
-    turns: tuple[float, float, float, float],
-    passes: tuple[int, float, float, float],
-    stands: tuple[int, float, int, float],
-) -> None:
-    (x0, z0), (x1, z1) = (turns[0], turns[2]), (turns[0] + turns[1], turns[2] + turns[3])
-    shape = box(x0, z0, x1, z1)
-    corner, turn, beside, before = passes
-    x, z = affinity.rotate(shape, turn, origin=(0.0, 0.0)).exterior.coords[corner]
-    across = sorted([x + beside, x + beside + stands[0] * stands[1]])
-    ahead = sorted([z + before, z + before + stands[2] * stands[3]])
-    other = box(across[0], ahead[0], across[1], ahead[1])
-    assume(shape.distance(other) > 0.5)
-    outer: Any = {"kind": "covering", "x0": x0, "x1": x1, "y0": 0.0, "y1": 100.0, "z0": z0, "z1": z1}
-    met = piece_obstacle(solid("wall", across, [0.0, 100.0], ahead), 0.0)
-    found = first_touch([outer], [met], 180.0)["angle"]
-    for angle in [*range(1, math.ceil(found)), found - TOLERANCE]:
-        assert affinity.rotate(shape, angle, origin=(0.0, 0.0)).intersection(other).area < GRID, angle
-    if found < 180.0:
-        assert affinity.rotate(shape, found, origin=(0.0, 0.0)).distance(other) < GRID
