@@ -1,5 +1,7 @@
 import pytest
 
+from configurator.catalog import Catalog
+from configurator.kernel.answer import ask
 from configurator.kernel.glass_shares import glass_shares
 from configurator.kernel.message import say_working
 from configurator.kernel.pieces import optics
@@ -58,3 +60,16 @@ def test_nothing_is_told_of_sidelights_that_are_dressed_or_not_there() -> None:
     for door, size in ((DOOR, SIZE), (SIDELIGHTS, over)):
         keys = [figure["id"] for figure in told(door, size, shade(size, 1.0))["figures"]]
         assert not set(OPENING) & set(keys)
+
+
+def test_each_share_of_the_glass_goes_by_its_own_name(catalog: Catalog) -> None:
+    # Of a door with sidelights, which has all of them.
+    door = next(door for door in catalog.doors.values() if door["layout"] == "sidelights")
+    figures = ask(door, catalog.families["cellular-shade"], {}, catalog.household)["figures"]
+    for what, word in (("visible_glass", "visible glass"), ("view", "view"), ("light", "light")):
+        for state in ("open", "closed"):
+            assert figures[f"{what}_{state}"]["name"] == f"{word}, {state}"
+    for what in ("view", "light"):
+        assert figures[f"{what}_closed_opening"]["name"] == f"{what}, closed, with the bare sidelights"
+    names = [figure["name"] for figure in figures.values()]
+    assert len(names) == len(set(names))

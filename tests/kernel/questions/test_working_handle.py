@@ -1,13 +1,15 @@
 import math
+from typing import Any
 
 import pytest
 
 from configurator.catalog import Catalog
 from configurator.kernel.answer import ask
 from configurator.kernel.door.grips import FINGER_ROOM
+from configurator.kernel.door.hardware import handle_pieces
 from configurator.kernel.pieces import solid
 from configurator.kernel.questions.working_handle import working_handle_question
-from configurator.kernel.shapes import Piece, Reply, Sample
+from configurator.kernel.shapes import Handle, Piece, Reply, Sample
 from tests.kernel.questions.question_samples import (
     DOOR,
     HOUSEHOLD,
@@ -27,13 +29,18 @@ HEIGHT = DOOR["handle_height"]
 HEAD = solid("headrail", [150.0, 800.0], [1800.0, 1850.0], [0.0, 40.0])
 
 
-def worked(*places: list[Piece], **handle: float) -> Reply:
+def worked(*places: list[Piece], **handle: Any) -> Reply:
     """Return the answer for a covering that has these pieces beside its headrail, open first."""
     door = door_with(handle=LEVER | handle)
     samples: list[Sample] = [
         {"leg": 0, "at": i / max(1, len(places) - 1), "pieces": [HEAD, *places[i]]} for i in range(len(places))
     ]
     return working_handle_question(travel_of(fit_with(door), samples), HOUSEHOLD)
+
+
+def grip_of(handle: Handle) -> Piece:
+    """Return what a hand takes of a handle on the door."""
+    return next(piece for piece in handle_pieces(door_with(handle=handle)) if piece["kind"] == "grip")
 
 
 def beam(low: float, deep: float = 60.0) -> Piece:
@@ -89,3 +96,25 @@ def test_a_cut_out_leaves_the_lever_its_turn_and_the_hand_its_room(catalog: Cata
         told = ask(door, catalog.families["louvered-shutter"], {}, catalog.household)
         if told["size"]["cutout"]["x1"] > 0:
             assert told["verdicts"]["handle_works"]["state"] == "clears", door["id"]
+
+
+@pytest.mark.parametrize("kind", ["lever", "pull", "knob"])
+@pytest.mark.parametrize("side", ["left", "right", "below", "above"])
+def test_what_stands_close_beside_a_grip_leaves_fingers_that_room_on_whichever_side(kind: str, side: str) -> None:
+    grip = grip_of(LEVER | {"kind": kind})
+    spans = {"x": (grip["x0"], grip["x1"]), "y": (grip["y0"], grip["y1"]), "z": (grip["z0"], grip["z1"])}
+    axis = "x" if side in ("left", "right") else "y"
+    low, high = spans[axis]
+    spans[axis] = (low - 42.0, low - 12.0) if side in ("left", "below") else (high + 12.0, high + 42.0)
+    block = solid("frame", [*spans["x"]], [*spans["y"]], [*spans["z"]])
+    found = worked([], [block], kind=kind)
+    assert value_of(found, "hand_room") == pytest.approx(12.0)
+    assert verdict_of(found, "handle_works")["state"] != "clears"
+
+
+@pytest.mark.parametrize("low", [-45.0, 25.0])
+def test_a_lever_is_stopped_by_what_only_its_tip_comes_to(low: float) -> None:
+    grip = grip_of(LEVER)
+    # Further off than fingers reach, above or below the tip, and no wider than it takes.
+    tip = solid("frame", [grip["x0"], grip["x0"] + 10.0], [HEIGHT + low, HEIGHT + low + 20.0], [0.0, 60.0])
+    assert 0 < value_of(worked([], [tip]), "lever_turn") < 45
