@@ -18,19 +18,32 @@ from configurator.site.mkdocs.page_html import page_html
 from configurator.site.site_page import SitePage
 
 ADDRESS = "https://doors.example/show/"
+# A covering and a door without other names.
+UNNAMED = ("roller-shade", "metric-single")
 
 
 def house_at(catalog: Catalog, address: str) -> House:
-    """Return a showroom of three doors, one of them too narrow for a shutter, and four coverings, at an address or
-    nowhere yet."""
+    """Return a showroom of three doors, one of them too narrow for a blind, and four coverings, of each one
+    that has no other name, at an address or nowhere yet."""
     doors = {name: catalog.doors[name] for name in ("garden-door", "garden-pair", "metric-single")}
-    doors["garden-door"] = {**doors["garden-door"], "glass_width": 110.0}
+    doors["garden-door"] = {**doors["garden-door"], "glass_width": 170.0}
     names = ("roller-shade", "louvered-shutter", "cellular-shade", "wood-blind")
     families = {name: catalog.families[name] for name in names}
+    family_notes = catalog.family_notes | {
+        UNNAMED[0]: dataclasses.replace(catalog.family_notes[UNNAMED[0]], also_called=[])
+    }
+    door_notes = catalog.door_notes | {UNNAMED[1]: dataclasses.replace(catalog.door_notes[UNNAMED[1]], also_called=[])}
     room = catalog.showroom.model_copy(update={"public_address": address})
-    return House(
-        dataclasses.replace(catalog, doors=doors, families=families, showroom=room, formerly={}), CONTENT, Answers()
+    shown = dataclasses.replace(
+        catalog,
+        doors=doors,
+        families=families,
+        showroom=room,
+        formerly={},
+        family_notes=family_notes,
+        door_notes=door_notes,
     )
+    return House(shown, CONTENT, Answers())
 
 
 @pytest.fixture(scope="module", params=["", ADDRESS.removesuffix("/"), ADDRESS])
@@ -106,7 +119,24 @@ def test_titles_and_descriptions_tell_pages_apart(house: House) -> None:
             words = fitted[house.on_door(door, family)]
             assert ("it does not go on" in words) == refused
             assert ("of the glass stays clear" in words) != refused
-    assert is_said(house.answer(house.doors[0], house.catalog.families["louvered-shutter"])["refusal"])
+    assert is_said(house.answer(house.doors[0], house.catalog.families["wood-blind"])["refusal"])
+
+
+def test_other_names_are_told_in_title_and_description_where_there_are_any(house: House) -> None:
+    for page, head, schema in told(house):
+        ident = page.url.rpartition("/")[2].removesuffix(".html")
+        names: list[str] = []
+        if page.template == "family.html":
+            names = house.catalog.family_notes[ident].also_called
+        elif page.template == "door.html":
+            names = house.catalog.door_notes[ident].also_called
+        (thing,) = [one for kind, one in schema.items() if kind in ("Product", "WebPage")] or [{}]
+        assert thing.get("alternateName", []) == names, page.url
+        also = f" Also called: {', '.join(names)}." if names else ""
+        assert head["description"].partition(" Also called:")[1:] == (also[:13], also[13:]), page.url
+        if page.url != "index.html":
+            known = ", ".join([page.title, *names[:1]])
+            assert head["title"] == f"{known} · {house.showroom.name}"
 
 
 def test_the_menu_marks_the_page_and_the_part_that_it_is_in(house: House) -> None:
