@@ -62,3 +62,9 @@ def test_a_box_whose_corner_just_comes_upon_another_s_or_passes_it(
         assert affinity.rotate(shape, angle, origin=(0.0, 0.0)).intersection(other).area < GRID, angle
     if found < 180.0:
         assert affinity.rotate(shape, found, origin=(0.0, 0.0)).distance(other) < GRID
+
+
+def test_what_ends_at_the_very_pin_is_met_at_a_right_angle() -> None:
+    outer: Any = {"kind": "covering", "x0": 100.0, "x1": 500.0, "y0": 0.0, "y1": 100.0, "z0": -40.0, "z1": 0.0}
+    wall = piece_obstacle(solid("wall", [-300.0, 0.0], [0.0, 100.0], [0.0, 300.0]), 0.0)
+    assert first_touch([outer], [wall], 180.0)["angle"] == pytest.approx(90.0)
