@@ -23,8 +23,8 @@ UNNAMED = ("roller-shade", "metric-single")
 
 
 def house_at(catalog: Catalog, address: str) -> House:
-    """Return a showroom of three doors, one of them too narrow for a blind, and four coverings, of each one
-    that has no other name, at an address or nowhere yet."""
+    """Return a showroom of three doors, one of them too narrow for a blind, and four coverings, at an address or nowhere
+    yet; a door and a covering have no other names."""
     doors = {name: catalog.doors[name] for name in ("garden-door", "garden-pair", "metric-single")}
     doors["garden-door"] = {**doors["garden-door"], "glass_width": 170.0}
     names = ("roller-shade", "louvered-shutter", "cellular-shade", "wood-blind")

@@ -102,8 +102,8 @@ def test_a_wish_is_fulfilled_up_to_its_limit(wish: str, met: dict[str, Any], mis
     assert wish not in wants(line(**missed), CORDLESS)
 
 
-@pytest.mark.parametrize("key", ["cord_length", "loop_length"])
-def test_any_cord_or_loop_is_a_cord(key: str) -> None:
+@pytest.mark.parametrize("keys", [["cord_length"], ["loop_length"], ["cord_length", "loop_length"]])
+def test_any_cord_or_loop_is_a_cord(keys: list[str]) -> None:
     corded: Any = {
         **CORDLESS,
         "choices": [],

@@ -48,8 +48,9 @@ HINGES, LATCH = stack(-100.0, 150.0), stack(700.0, 1015.0)
         # Of several at a side, the one that reaches furthest in counts, in whichever order they are told.
         ([stack(-100.0, 200.0), HINGES, stack(650.0, 1015.0), LATCH], (200.0, 650.0)),
         ([HINGES, stack(-100.0, 200.0), LATCH, stack(650.0, 1015.0)], (200.0, 650.0)),
-        # What stands more to the hinges than to the latch is passed on its other side.
+        # What stands more to one side is passed on the other.
         ([stack(300.0, 500.0)], (500.0, LEAF - STOP)),
+        ([stack(450.0, 600.0)], (FRONT, 450.0)),
         # Beside the doorway, behind the open leaf and behind the stop, nothing is taken.
         ([stack(-100.0, FRONT - 1.0), stack(LEAF - STOP + 1.0, 1015.0)], (FRONT, LEAF - STOP)),
         # What only hangs from above is a matter of headroom.
