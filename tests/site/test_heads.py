@@ -23,7 +23,7 @@ UNNAMED = ("roller-shade", "metric-single")
 
 
 def house_at(catalog: Catalog, address: str) -> House:
-    """Return a showroom of three doors, one of them too narrow for a blind, and four coverings, at an address or nowhere
+    """Return a showroom of three doors, one of them too narrow for a blind, and four coverings, at an address or none
     yet; a door and a covering have no other names."""
     doors = {name: catalog.doors[name] for name in ("garden-door", "garden-pair", "metric-single")}
     doors["garden-door"] = {**doors["garden-door"], "glass_width": 170.0}

@@ -110,7 +110,7 @@ def test_any_cord_or_loop_is_a_cord(keys: list[str]) -> None:
         "numbers": {**CORDLESS["numbers"], "cord_length": 0.0, "loop_length": 0.0},
     }
     assert "cordless" in wants(line(), corded)
-    assert "cordless" not in wants(line(), {**corded, "numbers": {**corded["numbers"], key: 1.0}})
+    assert "cordless" not in wants(line(), {**corded, "numbers": corded["numbers"] | dict.fromkeys(keys, 1.0)})
 
 
 def test_what_goes_on_nothing_fulfils_no_wish() -> None:
