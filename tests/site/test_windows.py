@@ -2,13 +2,11 @@
 
 import io
 from collections.abc import Iterator
-from dataclasses import replace
 
 import pytest
 from PIL import Image
 
 from configurator.catalog import load
-from configurator.kernel.message import is_said
 from configurator.kernel.shapes import Door, Drawing, Family, Mark
 from configurator.kernel.views.marks import letters, make_mark, upright_letters
 from configurator.places import CONTENT
@@ -18,7 +16,6 @@ from configurator.site.drawings.pictures import (
     around,
     bare,
     bare_section,
-    covered_window,
     door_frame,
     family_window,
     share_position,
@@ -80,14 +77,6 @@ def test_nothing_of_a_covering_is_cut_off_from_the_front_or_from_the_side(share:
 def test_a_window_round_several_holds_each_and_ends_where_they_do() -> None:
     wide, high, low = (-9.0, -5.0, 9.0, 0.0), (-2.0, -20.0, 3.0, -1.0), (-1.0, -3.0, 1.0, 4.0)
     assert around([wide, high, low]) == around([low, high, wide]) == (-9.0, -20.0, 9.0, 4.0)
-
-
-def test_a_covering_that_does_not_go_on_a_door_takes_no_paper() -> None:
-    narrow: Door = {**SINGLE, "glass_width": 170.0}
-    house = House(replace(HOUSE.catalog, doors={narrow["id"]: narrow}), CONTENT, Answers())
-    blind = house.catalog.families["wood-blind"]
-    assert is_said(house.answer(narrow, blind)["refusal"])
-    assert covered_window(house, narrow, blind) == window_of(door_frame(narrow))
 
 
 def test_a_door_alone_has_the_same_paper_on_both_sides() -> None:
