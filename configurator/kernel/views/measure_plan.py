@@ -19,6 +19,7 @@ from configurator.kernel.views.dimensions import (
     Notes,
     blank_notes,
     dim_across,
+    dim_upright,
     leader,
     named,
     noted,
@@ -144,7 +145,7 @@ def side_of_tip(door: Door) -> str:
 
 
 def meeting_notes(notes: Notes, draft: Draft) -> None:
-    """Add the gap between the leaves behind them, and the astragal's width in front."""
+    """Add the gap between the leaves, the astragal's width in front and its depth beside those of the handle."""
     door = draft["door"]
     reach = notes["size"] * (FIRST_TIER + TIER)
     side = side_of_tip(door)
@@ -159,6 +160,16 @@ def meeting_notes(notes: Notes, draft: Draft) -> None:
         on = tier(door["handle"]["projection"] + reach, door["astragal_projection"])
         label = named(notes, "astragal {length}", door["astragal_width"], side, "astragal_width")
         dim_across(notes, [middle - half, middle + half], on, label)
+        label = named(notes, "astragal out {length}", door["astragal_projection"], "above", "astragal_projection")
+        end = handle_edge(draft)
+        x = end + step_inward(door) * notes["size"] * depth_tiers(door)
+        dim_upright(notes, [0.0, door["astragal_projection"]], tier(x, end), label)
+
+
+def depth_tiers(door: Door) -> float:
+    """Return how far beside the leaf its outermost depth is told, in sizes of letters."""
+    has_astragal = not meets_wall(door) and door["layout"] != "sidelights" and door["astragal_width"] > 0
+    return FIRST_TIER + TIER * (2.0 if has_astragal else 1.0)
 
 
 def wall_reach(draft: Draft) -> float:
@@ -193,7 +204,7 @@ def measure_plan(door: Door, words: Words, units: str) -> Drawing:
     view["marks"].extend(shifted(hinge_part(draft), dx, 0.0))
     wall = wall_reach(draft)
     near = hinges["x0"] + dx - wall if right else hinges["x1"] + dx + wall
-    far = handle_edge(draft) + step_inward(door) * size * (FIRST_TIER + TIER + EDGE_ROOM + 1.0)
+    far = handle_edge(draft) + step_inward(door) * size * (depth_tiers(door) + EDGE_ROOM + 1.0)
     view["x"] = min(near, far)
     view["width"] = max(near, far) - view["x"]
     view["y"] = wall_back(door) - size * (FIRST_TIER + TIER * 2 + EDGE_ROOM + 1.0)
