@@ -73,6 +73,22 @@ def test_verdict_and_glass_of_each_are_the_kernels(page: Page, catalog: Catalog)
         )
 
 
+def test_while_nothing_is_wanted_the_handle_ranks_them_and_then_the_clear_glass(page: Page, catalog: Catalog) -> None:
+    shelf(page, catalog)
+    standing = {}
+    for family in catalog.families.values():
+        if not family["retired"]:
+            answer = ask(catalog.doors[DOOR], family, {}, catalog.household)
+            state = answer["verdicts"]["pass_through"]["state"]
+            place = {"clears": 0, "blocked": 2}.get(state, 1) if answer["refusal"]["text"] == "" else 3
+            glass = answer["figures"]["visible_glass_open"]["value"] if place < 3 else 0.0
+            standing[family["id"]] = (place, -glass)
+    assert len({place for place, _ in standing.values()}) > 1
+    ranked = sorted(standing, key=lambda family: standing[family])
+    expect(page.locator(".shelf-cards > li").first).to_have_attribute("data-family", ranked[0])
+    assert families(page) == ranked
+
+
 def test_one_slider_moves_all_and_a_measurement_changes_all(page: Page, catalog: Catalog) -> None:
     shelf(page, catalog)
     picture = page.locator("[data-family=roller-shade] .moving")

@@ -54,6 +54,20 @@ def test_a_printed_code_leads_to_the_address_beside_it(catalog: Catalog, sheet: 
     assert ADDRESS in "".join(words.replace("\ufffe", "").split())
 
 
+def test_a_code_keeps_four_clear_squares_on_each_side() -> None:
+    # ISO/IEC 18004: a code of version v is 17 + 4v squares wide, in a quiet zone of four; its corners are dark.
+    for long in (10, 60, 200):
+        code = square_code(ADDRESS[:long])
+        assert code
+        assert (code.size - 8 - 17) % 4 == 0
+        assert min(start for start, _, _ in code.runs) == min(row for _, row, _ in code.runs) == 4
+        assert (
+            max(start + wide for start, _, wide in code.runs)
+            == max(row for _, row, _ in code.runs) + 1
+            == code.size - 4
+        )
+
+
 def test_a_code_hides_no_words(catalog: Catalog) -> None:
     pdf = paper_pdf(paper(catalog, ADDRESS), Reader(ENGLISH, "in", "letter"))
     page = pypdfium2.PdfDocument(pdf)[0]
