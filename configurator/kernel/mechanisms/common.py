@@ -28,7 +28,7 @@ COMMON_TAKES: dict[str, list[str | float | None]] = {
     ],
     "headrail_mass": ["run-mass", 0.6, wording("mass of the headrail, cassette or track by its length, kg/m")],
     "rail_mass": ["run-mass", 0.3, wording("mass of a moving rail or bar by its length, kg/m")],
-    "motor_mass": ["weight", 0.0, wording("mass of the motor and its battery, kg; 0 for none")],
+    "motor_mass": ["weight", 0.0, wording("mass of the motor and its battery; 0 for none, kg")],
     "headrail_height": ["length", None, wording("height of the headrail (for a rod: its diameter)")],
     "headrail_depth": ["length", None, wording("depth of the headrail from its mounting plane")],
     "cassette": [
