@@ -49,6 +49,10 @@ export function createActions(app, store, address) {
       const title = document.getElementById(id);
       title?.scrollIntoView({ block: "start" });
       title?.focus({ preventScroll: true });
+      // What grows above it, as the parts come, may push it out of sight below.
+      app.whenQuiet("arrived", () => {
+        if (title && title === document.activeElement && title.getBoundingClientRect().top > innerHeight) title.scrollIntoView();
+      });
     });
   }
 
