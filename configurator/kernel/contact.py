@@ -125,20 +125,19 @@ def nearer_at(sample: Sample, cluster: Cluster, best: Meeting) -> Meeting:
     return best
 
 
-def nearest_of(sample: Sample, cluster: Cluster) -> Meeting:
-    """Return what comes nearest to a cluster of parts at one place of the travel."""
-    first = sample["pieces"][0]
-    part = cluster["parts"][0]
-    far: Meeting = {"air": FAR, "leg": sample["leg"], "at": sample["at"], "piece": first, "part": part}
-    return nearer_at(sample, cluster, far)
-
-
 def nearest_among(samples: list[Sample], cluster: Cluster) -> Meeting:
     """Return what comes nearest to a cluster of parts at places of its travel, the first of those alike."""
-    best = nearest_of(samples[0], cluster)
+    first = samples[0]
+    part = cluster["parts"][0]
+    best: Meeting = {"air": FAR, "leg": first["leg"], "at": first["at"], "piece": first["pieces"][0], "part": part}
     for sample in samples:
         best = nearer_at(sample, cluster, best)
     return best
+
+
+def nearest_of(sample: Sample, cluster: Cluster) -> Meeting:
+    """Return what comes nearest to a cluster of parts at one place of the travel."""
+    return nearest_among([sample], cluster)
 
 
 def before(piece: Piece, part: Piece, axis: str) -> float:

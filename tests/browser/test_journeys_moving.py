@@ -6,26 +6,37 @@ from playwright.sync_api import CDPSession, Page, expect
 from configurator.catalog import Catalog
 from configurator.kernel.answer import ask
 from tests.browser.conftest import OpenContext
-from tests.browser.trying import SIZES, covering, fragment, fragment_now, grip, open_page, said, slider, viewport, views
+from tests.browser.trying import (
+    SIZES,
+    TWO_FRAMES,
+    VIEWS,
+    covering,
+    fragment,
+    fragment_now,
+    grip,
+    open_page,
+    said,
+    slider,
+    viewport,
+    views,
+)
 
 # The address has the shade well down, and as far as its slider says.
 SAID_ALIKE = """slider => {
     const place = Number(location.hash.split("@")[1]?.split("/")[0]);
     return place > 0.55 && slider.getAttribute("aria-valuetext") === `${Math.floor(place * 100 + 0.5)}% down`;
 }"""
-# What is drawn over the door in elevation, section and plan.
-DRAWN = '[...document.querySelectorAll(".moving-sheet .moving")].map((group) => group.innerHTML)'
 # The section in the frame after each step of a slider that a hand holds.
-SLID = """async (slider, steps) => {
+SLID = f"""async (slider, steps) => {{
     const seen = [];
-    for (const step of steps) {
+    for (const step of steps) {{
         slider.value = String(step);
         slider.dispatchEvent(new Event("input"));
-        await new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)));
-        seen.push(DRAWN[1]);
-    }
+        await {TWO_FRAMES};
+        seen.push({VIEWS}[1]);
+    }}
     return seen;
-}"""
+}}"""
 every_size = pytest.mark.parametrize("size", SIZES)
 
 
@@ -174,14 +185,14 @@ def test_a_hand_that_holds_still_sees_every_view_where_it_is(page: Page, catalog
     slider_told = slider(page, "Louvers").get_attribute("aria-valuetext")
     at_rest = views(page)
     tilted_by_hand(page, catalog, steps)
-    page.wait_for_function(f"(then) => JSON.stringify({DRAWN}) === JSON.stringify(then)", arg=at_rest)
+    page.wait_for_function(f"(then) => JSON.stringify({VIEWS}) === JSON.stringify(then)", arg=at_rest)
     expect(slider(page, "Louvers")).to_have_attribute("aria-valuetext", slider_told or "")
 
 
 def test_while_one_view_fills_the_sheet_it_follows_each_move(page: Page, catalog: Catalog) -> None:
     shade_half_down(page, catalog)
     page.get_by_role("radio", name="Section", exact=True).check()
-    drawn = slider(page, "Bottom rail").evaluate(SLID.replace("DRAWN", DRAWN), [60, 65, 70, 75])
+    drawn = slider(page, "Bottom rail").evaluate(SLID, [60, 65, 70, 75])
     assert len(set(drawn)) == 4
 
 

@@ -22,6 +22,8 @@ LOOKED = """![...document.querySelectorAll("main p")].some((one) =>
     one.textContent.startsWith("Looking for what would fix it") && one.checkVisibility())"""
 # What a page shows of what has just been done to it, it shows by then.
 TWO_FRAMES = "new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)))"
+# What is drawn over the door in elevation, section and plan.
+VIEWS = '[...document.querySelectorAll(".moving-sheet .moving")].map((group) => group.innerHTML)'
 SIZES = {"phone": (390, 844), "tablet": (820, 1180), "desk": (1440, 900)}
 
 
@@ -99,7 +101,8 @@ def said(page: Page, name: str) -> str:
 
 def views(page: Page) -> list[str]:
     """Return what is drawn over the door in elevation, section and plan."""
-    return page.locator(".moving-sheet .moving").evaluate_all("groups => groups.map((group) => group.innerHTML)")
+    found: list[str] = page.evaluate(VIEWS)
+    return found
 
 
 def fragment_now(page: Page) -> str:

@@ -1,5 +1,6 @@
 """The plan of the door alone at hinges and latch, enlarged, with every measure to take there, marked with its field."""
 
+from configurator.kernel.door.opening import has_passive
 from configurator.kernel.shapes import Box, Door, Drawing, Mark
 from configurator.kernel.tongue import Words, wording
 from configurator.kernel.views.bare import bare_draft, measured_drawing
@@ -134,7 +135,7 @@ def latch_notes(draft: Draft) -> list[Mark]:
     on = tier(front + notes["size"] * FIRST_TIER, front)
     label = said(notes, grip, side_of_tip(door), "handle_grip_length")
     dim_across(notes, [axis, axis - step_inward(door) * grip], on, label)
-    if not meets_wall(door) and door["layout"] != "sidelights":
+    if has_passive(door):
         meeting_notes(notes, draft)
     return noted(notes)
 
@@ -168,8 +169,7 @@ def meeting_notes(notes: Notes, draft: Draft) -> None:
 
 def depth_tiers(door: Door) -> float:
     """Return how far beside the leaf its outermost depth is told, in sizes of letters."""
-    has_astragal = not meets_wall(door) and door["layout"] != "sidelights" and door["astragal_width"] > 0
-    return FIRST_TIER + TIER * (2.0 if has_astragal else 1.0)
+    return FIRST_TIER + TIER * (2.0 if has_passive(door) and door["astragal_width"] > 0 else 1.0)
 
 
 def wall_reach(draft: Draft) -> float:
